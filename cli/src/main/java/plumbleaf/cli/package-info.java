@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.cli;
+
+import org.jspecify.annotations.NullMarked;

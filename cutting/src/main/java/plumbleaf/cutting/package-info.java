@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.cutting;
+
+import org.jspecify.annotations.NullMarked;

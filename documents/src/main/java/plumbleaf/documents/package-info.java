@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.documents;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,17 @@
+package plumbleaf.engine.finding;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumbleaf.engine.money.Money;
+
+/**
+ * A change that was computed to help.
+ *
+ * @param id          what to change, for a screen that can apply it: {@code hinge-side}, {@code raise-leaf}
+ * @param words       what to do: {@code hang it on the left}
+ * @param ratio       the finding's new ratio with this change
+ * @param priceChange what it does to the price, once that is known
+ * @param edit        the change to the job, where one press can make it: path and new value, {@code gates[G1].hinge=left}
+ */
+public record Remedy(
+        String id, String words, OptionalDouble ratio, Optional<Money> priceChange, Optional<String> edit) {}

@@ -1,0 +1,58 @@
+package plumbleaf.engine.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * Numbers as text, the same on every machine: no exponent, no minus zero, halves away from zero. The platform's own formatting
+ * differs between Java versions and in the browser, so nothing here uses it.
+ */
+public final class DecimalText {
+    private DecimalText() {}
+
+    /** The shortest plain decimal that reads back as the same number, such as {@code 0.1} or {@code 1270}. */
+    public static String shortest(double value) {
+        if (Double.isNaN(value)) return "not a number";
+        if (Double.isInfinite(value)) return value > 0 ? "infinity" : "-infinity";
+        if (value == 0) return "0";
+        if (value == Math.rint(value) && Math.abs(value) < 1e15) return Long.toString((long) value);
+        BigDecimal exact = new BigDecimal(value);
+        for (int digits = 15; digits <= 17; digits++) {
+            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            if (rounded.doubleValue() == value) return plain(rounded);
+        }
+        return plain(exact);
+    }
+
+    /** A fixed number of decimal places, halves away from zero: {@code fixed(-0.125, 2)} is {@code -0.13}. */
+    public static String fixed(double value, int places) {
+        BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP);
+        if (rounded.signum() == 0) rounded = BigDecimal.ZERO.setScale(places);
+        return rounded.toPlainString();
+    }
+
+    /** At most that many decimal places, without closing zeros: {@code upTo(2.50, 2)} is {@code 2.5}. */
+    public static String upTo(double value, int places) {
+        BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP);
+        return plain(rounded);
+    }
+
+    /** A whole number with commas between thousands, halves away from zero: {@code 1,240}. */
+    public static String whole(double value) {
+        String digits = fixed(value, 0);
+        boolean negative = digits.startsWith("-");
+        String bare = negative ? digits.substring(1) : digits;
+        StringBuilder grouped = new StringBuilder();
+        for (int i = 0; i < bare.length(); i++) {
+            if (i > 0 && (bare.length() - i) % 3 == 0) grouped.append(',');
+            grouped.append(bare.charAt(i));
+        }
+        return negative ? "-" + grouped : grouped.toString();
+    }
+
+    private static String plain(BigDecimal value) {
+        if (value.signum() == 0) return "0";
+        return value.stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.jobfile;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.launcher;
+
+import org.jspecify.annotations.NullMarked;

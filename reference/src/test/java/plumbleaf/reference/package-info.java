@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.reference;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.web;
+
+import org.jspecify.annotations.NullMarked;
