@@ -1,0 +1,32 @@
+package plumbleaf.engine.job;
+
+import plumbleaf.engine.quantity.Length;
+
+/**
+ * What is pinned of a gate's build.
+ *
+ * @param frame section of the leaf's frame
+ * @param braces number of diagonals, 0 to 2
+ * @param depth of both footings from grade to the underside of the concrete
+ */
+public record GateBuild(
+        String gate,
+        Stated<String> frame,
+        Stated<Integer> braces,
+        Stated<Joint> joint,
+        Stated<String> hingePost,
+        Stated<String> latchPost,
+        Stated<Length> hole,
+        Stated<Length> depth) {
+    public static GateBuild open(String gate) {
+        return new GateBuild(
+                gate,
+                Stated.open(),
+                Stated.open(),
+                Stated.open(),
+                Stated.open(),
+                Stated.open(),
+                Stated.open(),
+                Stated.open());
+    }
+}

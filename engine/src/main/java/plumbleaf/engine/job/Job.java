@@ -1,0 +1,52 @@
+package plumbleaf.engine.job;
+
+import java.time.LocalDate;
+import java.util.List;
+import plumbleaf.engine.ground.GroundBook;
+import plumbleaf.engine.quantity.DisplayUnits;
+
+/**
+ * Everything that was asked for. Lists keep the order of the job file.
+ *
+ * @param date the day the job is dated, given and never the clock's
+ * @param assumed what was left out and filled in, in the order of the file
+ */
+public record Job(
+        String title,
+        Stated<LocalDate> date,
+        DisplayUnits display,
+        Site site,
+        GroundBook ground,
+        List<Run> runs,
+        List<Gate> gates,
+        Builds builds,
+        Existing existing,
+        Rules rules,
+        MoneyTerms money,
+        List<Actual> actuals,
+        List<Change> changes,
+        List<String> notes,
+        boolean draft,
+        List<Assumption> assumed) {
+    public Job {
+        runs = List.copyOf(runs);
+        gates = List.copyOf(gates);
+        actuals = List.copyOf(actuals);
+        changes = List.copyOf(changes);
+        notes = List.copyOf(notes);
+        assumed = List.copyOf(assumed);
+    }
+
+    /** The run of that id; asking for one that is not there is a fault, since the reader has checked it. */
+    public Run run(String id) {
+        for (Run run : runs) {
+            if (run.id().equals(id)) return run;
+        }
+        throw new IllegalArgumentException("No run " + id + " in this job");
+    }
+
+    /** The basis that holds on a run: its own where it has one, else the site's. */
+    public DesignBasis basisOf(Run run) {
+        return run.basis().or(site.basis());
+    }
+}

@@ -1,0 +1,6 @@
+package plumbleaf.engine.job;
+
+import plumbleaf.engine.quantity.Length;
+
+/** The concrete of an old post, left in the ground on the line of a run. */
+public record Plug(String run, Length station, Length diameter, Length depth) {}

@@ -1,0 +1,49 @@
+package plumbleaf.engine.job;
+
+import java.util.List;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.support.Support;
+
+/**
+ * A fence run: legs of post centres from a start, one style.
+ *
+ * @param id as the user knows it: {@code R1}
+ * @param outside which side is outside, walking from the start
+ * @param start post centre (or wall face) where it begins
+ * @param ends how its first and last end are held
+ * @param style id of a style in the catalogue, or {@code none} for a lone gate
+ * @param infill height of the infill, bottom edge to top edge
+ * @param bottomGap wanted gap between infill and ground
+ * @param maxBay greatest spacing of posts, centre to centre
+ * @param posts what holds its line posts
+ * @param basis where this run differs from the site
+ * @param set posts that a stake-out sheet has fixed
+ */
+public record Run(
+        String id,
+        Side outside,
+        Start start,
+        List<Leg> legs,
+        RunEnd first,
+        RunEnd last,
+        String style,
+        Length infill,
+        Length bottomGap,
+        Fit fit,
+        Length maxBay,
+        FinishedFace finishedFace,
+        List<NoDig> noDig,
+        List<SetPost> set,
+        Support posts,
+        Stated<DesignBasis> basis) {
+    public Run {
+        legs = List.copyOf(legs);
+        noDig = List.copyOf(noDig);
+        set = List.copyOf(set);
+    }
+
+    /** Whether this is only a line for a gate to stand on. */
+    public boolean isLoneGate() {
+        return style.equals("none");
+    }
+}

@@ -1,0 +1,10 @@
+package plumbleaf.engine.job;
+
+import plumbleaf.engine.quantity.Length;
+
+/** What is pinned of a run's build: section of its line posts, hole and depth. */
+public record RunBuild(String run, Stated<String> post, Stated<Length> hole, Stated<Length> depth) {
+    public static RunBuild open(String run) {
+        return new RunBuild(run, Stated.open(), Stated.open(), Stated.open());
+    }
+}

@@ -1,0 +1,23 @@
+package plumbleaf.engine.job;
+
+import java.util.List;
+
+/**
+ * Where the work is and what it must stand.
+ *
+ * @param uses in the order of {@link Use}; never empty
+ */
+public record Site(
+        String customer, String address, DesignBasis basis, List<Use> uses, SiteWind wind, Frost frost, Soil soil) {
+    public Site {
+        uses = List.copyOf(uses);
+    }
+
+    /** Pools, guards, powered gates and public ways force the engineered basis. */
+    public boolean forcesEngineered() {
+        return uses.contains(Use.POOL)
+                || uses.contains(Use.GUARD)
+                || uses.contains(Use.POWERED)
+                || uses.contains(Use.PUBLIC_WAY);
+    }
+}

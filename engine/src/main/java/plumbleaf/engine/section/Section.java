@@ -1,0 +1,61 @@
+package plumbleaf.engine.section;
+
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Stress;
+
+/**
+ * One section as it is bought. Properties are about its own axes: x for bending in the depth {@code depth}, y in the width.
+ *
+ * @param id {@code TUBE-2x2x0.083}, {@code F1083-REG-2.5}
+ * @param name as the trade says it: {@code 2 x 2 x 14 ga tube}
+ * @param depth outside size in the plane of x bending; the diameter of a round one
+ * @param nominalWall wall as sold, which gives the weight
+ * @param usedWall wall that stiffness and bending count on
+ * @param designWall wall that local formulas count on: 0.93 of nominal, 1.0 for A1085 only (AISC 360-22 B4.2)
+ * @param weightPerFoot on the nominal wall
+ * @param yieldStress Fy
+ * @param ultimateStress Fu
+ * @param confidence how well the row is founded: {@code looked-up}, {@code computed}, {@code memory}
+ */
+public record Section(
+        String id,
+        String name,
+        Shape shape,
+        Length depth,
+        Length width,
+        Length nominalWall,
+        Length usedWall,
+        Length designWall,
+        Force weightPerFoot,
+        double areaIn2,
+        double ixIn4,
+        double sxIn3,
+        double zxIn3,
+        double iyIn4,
+        double syIn3,
+        double zyIn3,
+        double jIn4,
+        Stress yieldStress,
+        Stress ultimateStress,
+        String source,
+        String confidence) {
+    /** Radius of gyration about x. */
+    public Length rx() {
+        return Length.inches(Math.sqrt(ixIn4 / areaIn2));
+    }
+
+    /** Radius of gyration about y. */
+    public Length ry() {
+        return Length.inches(Math.sqrt(iyIn4 / areaIn2));
+    }
+
+    /** Weight of a piece of this section. */
+    public Force weightOf(Length length) {
+        return weightPerFoot.times(length.inFeet());
+    }
+
+    public boolean isRound() {
+        return shape == Shape.ROUND;
+    }
+}

@@ -1,0 +1,20 @@
+package plumbleaf.engine.section;
+
+/** The outline of a section. */
+public enum Shape {
+    ROUND("round"),
+    SQUARE("square"),
+    RECTANGULAR("rectangular"),
+    WOOD("wood");
+
+    private final String key;
+
+    Shape(String key) {
+        this.key = key;
+    }
+
+    /** As files hold it. */
+    public String key() {
+        return key;
+    }
+}
