@@ -10,7 +10,8 @@ import plumbleaf.engine.support.Support;
  * @param id as the user knows it: {@code R1}
  * @param outside which side is outside, walking from the start
  * @param start post centre (or wall face) where it begins
- * @param ends how its first and last end are held
+ * @param first how its first end is held
+ * @param last how its last end is held
  * @param style id of a style in the catalogue, or {@code none} for a lone gate
  * @param infill height of the infill, bottom edge to top edge
  * @param bottomGap wanted gap between infill and ground
