@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.reference.index;
+
+import org.jspecify.annotations.NullMarked;
