@@ -1,0 +1,156 @@
+package plumbleaf.jobfile.catalogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.RailCount;
+import plumbleaf.engine.catalogue.StockLength;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.jobfile.table.CsvRow;
+import plumbleaf.jobfile.table.CsvTable;
+
+/** The tables of styles, hinges, latches, stock lengths and augers. Sizes in inches, weights in pounds; a user's own table has the same headings. */
+public final class PartTables {
+    private PartTables() {}
+
+    public static CsvTable<FenceStyle> styles(String file, String text) {
+        List<String> columns = List.of(
+                "id",
+                "name",
+                "board_width_in",
+                "board_thickness_in",
+                "species",
+                "rail_width_in",
+                "rail_thickness_in",
+                "rail_species",
+                "rails",
+                "gap_in",
+                "least_gap_in",
+                "greatest_gap_in",
+                "least_rip_in",
+                "rail_edge_in",
+                "solid_share",
+                "fasteners_per_crossing",
+                "source");
+        return CsvTable.read(file, text, columns, PartTables::style);
+    }
+
+    private static FenceStyle style(CsvRow row) {
+        return new FenceStyle(
+                row.needed("id"),
+                row.needed("name"),
+                inches(row, "board_width_in", 0.5, 24),
+                inches(row, "board_thickness_in", 0.25, 4),
+                row.needed("species"),
+                inches(row, "rail_width_in", 1, 12),
+                inches(row, "rail_thickness_in", 0.5, 6),
+                row.needed("rail_species"),
+                rails(row),
+                inches(row, "gap_in", 0, 12),
+                inches(row, "least_gap_in", 0, 12),
+                inches(row, "greatest_gap_in", 0, 12),
+                inches(row, "least_rip_in", 0.5, 24),
+                inches(row, "rail_edge_in", 0, 24),
+                row.number("solid_share", 0.01, 1),
+                (int) row.number("fasteners_per_crossing", 1, 8),
+                row.needed("source"));
+    }
+
+    /** {@code 48:2 78:3} means two rails up to 48 in. of infill, three up to 78 in. */
+    private static List<RailCount> rails(CsvRow row) {
+        List<RailCount> counts = new ArrayList<>();
+        for (String part : List.of(row.needed("rails").split(" +", -1))) {
+            List<String> pair = List.of(part.split(":", -1));
+            boolean good = pair.size() == 2
+                    && pair.get(0).matches("\\d{1,3}")
+                    && pair.get(1).matches("[1-9]");
+            if (good)
+                counts.add(new RailCount(Length.inches(Integer.parseInt(pair.get(0))), Integer.parseInt(pair.get(1))));
+            else row.error("rails", "\"" + part + "\" is no rail count", "write height:count pairs, like 48:2 78:3");
+        }
+        return counts;
+    }
+
+    public static CsvTable<HingeModel> hinges(String file, String text) {
+        List<String> columns = List.of(
+                "id",
+                "name",
+                "capacity_pair_lb",
+                "capacity_width_in",
+                "capacity_spacing_in",
+                "slack_in",
+                "stiffness_lb_per_in",
+                "pin_offset_in",
+                "adjusts_in",
+                "rise_per_degree_in",
+                "self_closing",
+                "weight_lb",
+                "source");
+        return CsvTable.read(
+                file,
+                text,
+                columns,
+                row -> new HingeModel(
+                        row.needed("id"),
+                        row.needed("name"),
+                        pounds(row, "capacity_pair_lb", 20_000),
+                        inches(row, "capacity_width_in", 1, 480),
+                        inches(row, "capacity_spacing_in", 1, 240),
+                        inches(row, "slack_in", 0, 0.5),
+                        row.number("stiffness_lb_per_in", 100, 1e8),
+                        inches(row, "pin_offset_in", 0, 12),
+                        inches(row, "adjusts_in", 0, 6),
+                        inches(row, "rise_per_degree_in", 0, 0.5),
+                        row.yes("self_closing"),
+                        pounds(row, "weight_lb", 200),
+                        row.needed("source")));
+    }
+
+    public static CsvTable<LatchModel> latches(String file, String text) {
+        List<String> columns = List.of(
+                "id",
+                "name",
+                "tolerance_in",
+                "least_gap_in",
+                "greatest_gap_in",
+                "self_latching",
+                "weight_lb",
+                "source");
+        return CsvTable.read(
+                file,
+                text,
+                columns,
+                row -> new LatchModel(
+                        row.needed("id"),
+                        row.needed("name"),
+                        inches(row, "tolerance_in", 0, 4),
+                        inches(row, "least_gap_in", 0, 6),
+                        inches(row, "greatest_gap_in", 0, 6),
+                        row.yes("self_latching"),
+                        pounds(row, "weight_lb", 200),
+                        row.needed("source")));
+    }
+
+    public static CsvTable<StockLength> stockLengths(String file, String text) {
+        return CsvTable.read(
+                file,
+                text,
+                List.of("item", "length_ft"),
+                row -> new StockLength(row.needed("item"), Length.feet(row.number("length_ft", 1, 100))));
+    }
+
+    public static CsvTable<Length> augers(String file, String text) {
+        return CsvTable.read(file, text, List.of("diameter_in"), row -> inches(row, "diameter_in", 3, 60));
+    }
+
+    private static Length inches(CsvRow row, String column, double least, double most) {
+        return Length.inches(row.number(column, least, most));
+    }
+
+    private static Force pounds(CsvRow row, String column, double most) {
+        return Force.pounds(row.number(column, 0, most));
+    }
+}
