@@ -1,0 +1,47 @@
+package plumbleaf.engine.gate;
+
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * A gate worked out: its leaves, how they swing, and what is to be said about them.
+ *
+ * @param gate id
+ * @param hands what was said of the hand, or all that agree with what was said
+ * @param sentence the sentence for the hand, or what is missing of it
+ * @param opening as used: the smallest reading where it was measured between standing posts
+ * @param hingePostCentre distance of the hinge post's centre from the opening's face at the hinges
+ * @param latchPostCentre the same of the latch post
+ * @param grade of the ground between the post faces, hinge to latch, + up
+ * @param pinElevation elevation of finished grade at the pin axis: z = 0
+ * @param leaves one of a swing gate, two of a pair, none where the kind is not worked out
+ * @param swings one for each leaf and each hand in question, worst first
+ */
+public record GatePlan(
+        String gate,
+        List<Hand> hands,
+        String sentence,
+        Opening opening,
+        Length hingePostCentre,
+        Length latchPostCentre,
+        Slope grade,
+        Offset pinElevation,
+        List<Leaf> leaves,
+        List<Swing> swings,
+        List<Finding> findings) {
+    public GatePlan {
+        hands = List.copyOf(hands);
+        leaves = List.copyOf(leaves);
+        swings = List.copyOf(swings);
+        findings = List.copyOf(findings);
+    }
+
+    /** The swing to show: the stated hand's, or the worst of those in question. */
+    public Optional<Swing> swing() {
+        return swings.stream().findFirst();
+    }
+}

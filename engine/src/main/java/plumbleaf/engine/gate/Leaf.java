@@ -1,0 +1,68 @@
+package plumbleaf.engine.gate;
+
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.quantity.Length;
+
+/**
+ * A leaf, drawn out to the last cut. Enough to build a frame model from: centrelines, sections, joints, hinge pins, and where the weight of the infill
+ * lands.
+ *
+ * @param id {@code G1a}
+ * @param hand as hung
+ * @param members hinge stile, latch stile, bottom rail, rails upward, top rail, braces
+ * @param pins from the lowest up
+ * @param latchAt where the latch meets the leaf
+ * @param freeCorner the outline's lower latch corner, whose drop is judged
+ */
+public record Leaf(
+        String id,
+        Hand hand,
+        Outline outline,
+        List<Member> members,
+        List<FrameJoint> joints,
+        List<HingePin> pins,
+        Place latchAt,
+        Place freeCorner,
+        List<Weld> welds,
+        List<Nailer> nailers,
+        List<Picket> pickets,
+        Length picketGap,
+        List<RailLoad> railLoads,
+        List<Fitting> fittings,
+        LeafWeight weight) {
+    public Leaf {
+        members = List.copyOf(members);
+        joints = List.copyOf(joints);
+        pins = List.copyOf(pins);
+        welds = List.copyOf(welds);
+        nailers = List.copyOf(nailers);
+        pickets = List.copyOf(pickets);
+        railLoads = List.copyOf(railLoads);
+        fittings = List.copyOf(fittings);
+    }
+
+    public Length width() {
+        return outline.width();
+    }
+
+    public Optional<Member> member(String id) {
+        return members.stream().filter(member -> member.id().equals(id)).findFirst();
+    }
+
+    /** The members of a role, in their order. */
+    public List<Member> of(MemberRole role) {
+        return members.stream().filter(member -> member.role() == role).toList();
+    }
+
+    /** The members that carry the infill, from the lowest up. */
+    public List<Member> rails() {
+        return members.stream().filter(member -> member.role().isRail()).toList();
+    }
+
+    /** Distance from the lowest to the highest hinge pin. */
+    public Length pinSpacing() {
+        return Length.inches(
+                pins.get(pins.size() - 1).z().inches() - pins.get(0).z().inches());
+    }
+}

@@ -1,0 +1,27 @@
+package plumbleaf.engine.gate;
+
+/** What a member of a leaf's frame is. */
+public enum MemberRole {
+    HINGE_STILE("hinge stile"),
+    LATCH_STILE("latch stile"),
+    BOTTOM_RAIL("bottom rail"),
+    MID_RAIL("mid rail"),
+    TOP_RAIL("top rail"),
+    BRACE("brace");
+
+    private final String words;
+
+    MemberRole(String words) {
+        this.words = words;
+    }
+
+    /** As people read it. */
+    public String words() {
+        return words;
+    }
+
+    /** Whether cladding hangs on it. */
+    public boolean isRail() {
+        return this == BOTTOM_RAIL || this == MID_RAIL || this == TOP_RAIL;
+    }
+}
