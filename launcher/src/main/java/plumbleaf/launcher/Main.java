@@ -1,0 +1,16 @@
+package plumbleaf.launcher;
+
+import picocli.CommandLine;
+import plumbleaf.cli.Plumbleaf;
+
+/** The one door: {@code serve} and {@code demo} start the web; every other word is a verb of the command line. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] args) {
+        CommandLine line = Plumbleaf.commandLine();
+        line.addSubcommand(new ServeVerb());
+        line.addSubcommand(new DemoVerb());
+        System.exit(line.execute(args));
+    }
+}

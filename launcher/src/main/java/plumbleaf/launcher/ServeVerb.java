@@ -1,0 +1,64 @@
+package plumbleaf.launcher;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import plumbleaf.web.Workspace;
+
+/** The workspace for real work: alone on this machine, or with people who sign in. */
+@Command(
+        name = "serve",
+        description =
+                "Starts the workspace. Alone it needs no sign-in and answers this machine only; with --people others sign in.",
+        mixinStandardHelpOptions = true)
+final class ServeVerb implements Callable<Integer> {
+    @Option(names = "--port", description = "Port to listen on. Default: ${DEFAULT-VALUE}.")
+    private int port = Port.USUAL;
+
+    @Option(names = "--people", description = "Let several people sign in, from other machines too.")
+    private boolean people;
+
+    @Option(names = "--address", description = "With --people, the address to listen on. Default: ${DEFAULT-VALUE}.")
+    private String address = "0.0.0.0";
+
+    @Option(
+            names = "--store",
+            description = "Where jobs are kept: a file, or jdbc:postgresql://... Default: a file in your data folder.")
+    private String store = usualStore().toString();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Workspace.Running running = Workspace.start(new Workspace.Settings(!people, address, port, store, false));
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Plumbleaf: http://" + (people ? address : "127.0.0.1") + ":" + running.port() + "/");
+        if (!people) out.println("For one person on this machine; no other machine is let in.");
+        if (!running.setupCode().isEmpty()) out.println("Code for the first owner: " + running.setupCode());
+        out.println("Jobs are kept in " + shownPlace(store) + ". Ctrl-C ends it.");
+        out.flush();
+        Thread.currentThread().join();
+        return 0;
+    }
+
+    /** Without the user and password that a database address may carry. */
+    private static String shownPlace(String place) {
+        return place.startsWith("jdbc:") ? place.replaceAll("//[^/@]*@", "//").replaceAll("\\?.*", "") : place;
+    }
+
+    private static Path usualStore() {
+        String data = System.getenv("XDG_DATA_HOME");
+        String local = System.getenv("LOCALAPPDATA");
+        Path folder = data != null && !data.isBlank()
+                ? Path.of(data)
+                : local != null && !local.isBlank()
+                        ? Path.of(local)
+                        : Path.of(System.getProperty("user.home"), ".local", "share");
+        return folder.resolve("plumbleaf").resolve("jobs.db");
+    }
+}

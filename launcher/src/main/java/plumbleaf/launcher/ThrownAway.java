@@ -1,0 +1,27 @@
+package plumbleaf.launcher;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A folder that is deleted when the program ends. */
+final class ThrownAway {
+    private ThrownAway() {}
+
+    static void atTheEnd(Path folder) {
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
+            for (Path path : deepestFirst) Files.deleteIfExists(path);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

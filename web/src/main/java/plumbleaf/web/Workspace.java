@@ -1,0 +1,54 @@
+package plumbleaf.web;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.web.server.WebServer;
+import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
+import org.springframework.context.ConfigurableApplicationContext;
+import plumbleaf.web.desk.DemoJob;
+import plumbleaf.web.people.People;
+import plumbleaf.web.people.SetupCode;
+
+/** The whole workspace as one server. Started by the launcher; runs until its process is told to end. */
+@SpringBootApplication
+public class Workspace {
+    /**
+     * @param local     one person, this machine only
+     * @param address   to listen on; local always listens on loopback
+     * @param port      to listen on; 0 picks a free one
+     * @param store     SQLite file or {@code jdbc:postgresql:} address
+     * @param demo      whether the demo job is put in
+     */
+    public record Settings(boolean local, String address, int port, String store, boolean demo) {}
+
+    /**
+     * A workspace that answers.
+     *
+     * @param setupCode what the first owner types; empty where there is one already, or none is needed
+     */
+    public record Running(int port, String setupCode, String demoJob) {}
+
+    /** Returns when the first page can be asked for. */
+    public static Running start(Settings settings) {
+        SpringApplication application = new SpringApplication(Workspace.class);
+        application.setDefaultProperties(properties(settings));
+        ConfigurableApplicationContext context = application.run();
+        WebServer server = Objects.requireNonNull(((ServletWebServerApplicationContext) context).getWebServer());
+        boolean nobody = !settings.local() && context.getBean(People.class).nobodyYet();
+        String code = nobody ? context.getBean(SetupCode.class).text() : "";
+        String demo = settings.demo() ? context.getBean(DemoJob.class).put().text() : "";
+        return new Running(server.getPort(), code, demo);
+    }
+
+    private static Map<String, Object> properties(Settings settings) {
+        Map<String, Object> properties = new LinkedHashMap<>();
+        properties.put("plumbleaf.mode", settings.local() ? "local" : "served");
+        properties.put("plumbleaf.store", settings.store());
+        properties.put("server.address", settings.local() ? "127.0.0.1" : settings.address());
+        properties.put("server.port", settings.port());
+        return properties;
+    }
+}

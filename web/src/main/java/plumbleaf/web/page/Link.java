@@ -1,0 +1,4 @@
+package plumbleaf.web.page;
+
+/** Something to fetch. */
+public record Link(String words, String address) {}

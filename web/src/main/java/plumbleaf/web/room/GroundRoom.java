@@ -1,0 +1,44 @@
+package plumbleaf.web.room;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.web.page.Field;
+import plumbleaf.web.page.Panel;
+import plumbleaf.web.page.Unit;
+
+/** What was measured: every shot, and what the ground between them is taken to be. */
+final class GroundRoom {
+    private GroundRoom() {}
+
+    static List<Panel> panels(Opened opened) {
+        List<Panel> panels = new ArrayList<>();
+        int shots = opened.text().count("ground.shots");
+        for (int i = 0; i < shots; i++) {
+            String at = "ground.shots[" + i + "]";
+            String id = opened.text().value(at + ".id").orElse("");
+            panels.add(Panel.of(id, id).withFields(shotFields(opened, at, id)));
+        }
+        return panels;
+    }
+
+    /** The keys a shot has, so that each is edited in the form it was taken in. */
+    private static List<Field> shotFields(Opened opened, String at, String id) {
+        List<Field> fields = new ArrayList<>();
+        addWhereSaid(opened, fields, at + ".station", "Station", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".over", "Over", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".in", "In from the line", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".out", "Out from the line", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".rod", "Rod", Unit.INCHES, id);
+        addWhereSaid(opened, fields, at + ".elevation", "Elevation", Unit.INCHES, id);
+        addWhereSaid(opened, fields, at + ".falls", "Falls", Unit.INCHES, id);
+        addWhereSaid(opened, fields, at + ".rises", "Rises", Unit.INCHES, id);
+        return fields;
+    }
+
+    private static void addWhereSaid(
+            Opened opened, List<Field> fields, String path, String label, Unit unit, String id) {
+        boolean typed = opened.typed().path().equals(path);
+        if (typed || opened.text().value(path).isPresent())
+            fields.add(opened.fields().text(path, label, unit, id));
+    }
+}

@@ -1,0 +1,167 @@
+package plumbleaf.web.room;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.net.URI;
+import java.util.Map;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.server.ResponseStatusException;
+import plumbleaf.web.page.Pages;
+import plumbleaf.web.page.Room;
+import plumbleaf.web.page.RoomView;
+import plumbleaf.web.page.Unit;
+import plumbleaf.web.people.WhoIsThere;
+import plumbleaf.web.store.JobId;
+import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.Saving;
+import plumbleaf.web.store.StoredJob;
+
+/**
+ * Opens rooms and takes edits. A script asks for the inside of a room alone (header {@code X-Live}); without a script a form's answer is
+ * the whole page.
+ */
+@Controller
+@RequestMapping("/jobs/{id}")
+class RoomDoor {
+    private final JobStore store;
+    private final Rooms rooms;
+    private final Pages pages;
+    private final WhoIsThere who;
+
+    RoomDoor(JobStore store, Rooms rooms, Pages pages, WhoIsThere who) {
+        this.store = store;
+        this.rooms = rooms;
+        this.pages = pages;
+        this.who = who;
+    }
+
+    @GetMapping
+    ResponseEntity<String> job(@PathVariable String id) {
+        return to(open(id), Room.GATES);
+    }
+
+    @GetMapping("/{room}")
+    ResponseEntity<String> room(HttpServletRequest request, @PathVariable String id, @PathVariable String room) {
+        StoredJob job = open(id);
+        return shown(request, HttpStatus.OK, rooms.view(roomOf(room), job, Typed.NOTHING));
+    }
+
+    /** One value: typed, picked or dragged. Empty takes it out of the job. */
+    @PostMapping("/{room}/edit")
+    ResponseEntity<String> edit(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam long version,
+            @RequestParam String path,
+            @RequestParam(defaultValue = "WORDS") String unit,
+            @RequestParam String value) {
+        Unit shown = Unit.of(unit).orElse(Unit.WORDS);
+        return change(request, id, roomOf(room), version, new Edit(path, shown, value));
+    }
+
+    /** A remedy: the same kind of edit, written by the engine. */
+    @PostMapping("/{room}/press")
+    ResponseEntity<String> press(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam long version,
+            @RequestParam String edit) {
+        int equals = edit.indexOf('=');
+        if (equals < 1) throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
+        Edit asked = new Edit(edit.substring(0, equals), Unit.WORDS, edit.substring(equals + 1));
+        return change(request, id, roomOf(room), version, asked);
+    }
+
+    @PostMapping("/{room}/undo")
+    ResponseEntity<String> undo(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam long version) {
+        Saving saving = store.undo(open(id).id(), version, me(request));
+        return answer(request, roomOf(room), saving, "", Unit.WORDS, "");
+    }
+
+    @PostMapping("/{room}/redo")
+    ResponseEntity<String> redo(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam long version) {
+        Saving saving = store.redo(open(id).id(), version, me(request));
+        return answer(request, roomOf(room), saving, "", Unit.WORDS, "");
+    }
+
+    private ResponseEntity<String> change(HttpServletRequest request, String id, Room room, long version, Edit edit) {
+        StoredJob job = open(id);
+        if (job.version() != version) {
+            Saving stale = store.stale(job.id());
+            return answer(request, room, stale, edit.path(), edit.unit(), edit.value());
+        }
+        Edited edited = rooms.apply(job, edit);
+        return edited.match(
+                fine -> answer(
+                        request,
+                        room,
+                        store.edit(job.id(), version, fine.title(), fine.text(), fine.what(), me(request)),
+                        edit.path(),
+                        edit.unit(),
+                        edit.value()),
+                refused -> shown(
+                        request,
+                        HttpStatus.UNPROCESSABLE_CONTENT,
+                        rooms.view(room, job, new Typed(edit.path(), edit.value(), refused.problem()))));
+    }
+
+    private ResponseEntity<String> answer(
+            HttpServletRequest request, Room room, Saving saving, String path, Unit unit, String mine) {
+        return saving.match(
+                saved -> isLive(request)
+                        ? shown(request, HttpStatus.OK, rooms.view(room, saved.now(), Typed.NOTHING))
+                        : to(saved.now(), room),
+                stale -> {
+                    String theirs = stale.who() + ": " + stale.what();
+                    String now = rooms.valueAt(stale.now(), path);
+                    RoomView view = rooms.view(room, stale.now(), Typed.NOTHING)
+                            .withConflict(new RoomView.Conflict(path, unit.name(), theirs, now, mine));
+                    return shown(request, HttpStatus.CONFLICT, view);
+                });
+    }
+
+    private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, RoomView view) {
+        String title = view.room().word() + " \u00b7 " + view.job().title();
+        Map<String, Object> values = Map.of("frame", pages.frame(request, title), "view", view);
+        return pages.html(status, isLive(request) ? "inside.jte" : "room.jte", values);
+    }
+
+    private static boolean isLive(HttpServletRequest request) {
+        return request.getHeader("X-Live") != null;
+    }
+
+    private StoredJob open(String id) {
+        if (!id.matches("[a-z0-9]{1,32}")) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
+        return store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    }
+
+    private static Room roomOf(String key) {
+        return Room.of(key).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    }
+
+    private String me(HttpServletRequest request) {
+        return who.person(request.getUserPrincipal()).name();
+    }
+
+    private static ResponseEntity<String> to(StoredJob job, Room room) {
+        return ResponseEntity.status(HttpStatus.SEE_OTHER)
+                .location(URI.create("/jobs/" + job.id() + "/" + room.key()))
+                .build();
+    }
+}

@@ -1,0 +1,56 @@
+package plumbleaf.web.room;
+
+import java.util.List;
+import org.springframework.stereotype.Component;
+import plumbleaf.web.page.Panel;
+import plumbleaf.web.page.Picture;
+import plumbleaf.web.page.Room;
+import plumbleaf.web.page.RoomView;
+import plumbleaf.web.page.RoomView.JobHead;
+import plumbleaf.web.store.StoredJob;
+
+/** Fills each room for a job, and applies an edit to a job's text. */
+@Component
+public class Rooms {
+    /** The job's name as its file has it. */
+    public static String titleOf(String document) {
+        return DocumentText.of(document).value("title").orElse("Untitled job");
+    }
+
+    RoomView view(Room room, StoredJob job, Typed typed) {
+        Opened opened = Opened.of(job, typed);
+        List<Panel> panels = switch (room) {
+            case GROUND -> GroundRoom.panels(opened);
+            case LINE -> LineRoom.panels(opened);
+            case GATES -> GatesRoom.panels(opened);
+            case STRENGTH -> StrengthRoom.panels(opened);
+            case STOCK -> StockRoom.panels(opened);
+            case MONEY -> MoneyRoom.panels(opened);
+            case PAPERS -> List.of();
+        };
+        List<Picture> pictures = List.of();
+        return new RoomView(room, head(opened), "", pictures, panels, List.of(), List.of());
+    }
+
+    Edited apply(StoredJob job, Edit edit) {
+        DocumentText before = DocumentText.of(job.document());
+        try {
+            DocumentText after = edit.on(before);
+            return new Edited.Fine(
+                    after.value("title").orElse(job.title()), after.text(), edit.path() + " " + edit.value());
+        } catch (IllegalArgumentException e) {
+            return new Edited.Refused("This place is not in the job; load the page again.");
+        }
+    }
+
+    String valueAt(StoredJob job, String path) {
+        return path.isEmpty() ? "" : DocumentText.of(job.document()).value(path).orElse("");
+    }
+
+    private static JobHead head(Opened opened) {
+        StoredJob job = opened.stored();
+        HandSketch hand = HandSketch.of(opened.text());
+        return new JobHead(
+                job.id().text(), job.title(), job.version(), job.undo(), job.redo(), hand.svg(), hand.words());
+    }
+}

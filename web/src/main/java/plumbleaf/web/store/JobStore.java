@@ -1,0 +1,173 @@
+package plumbleaf.web.store;
+
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * The jobs. Every change is one transaction that first takes the job's next version, so of two people who edit the same version one is
+ * told so; the text of a revision is written once and stays. What a method returns is on disk.
+ */
+@Component
+public class JobStore {
+    private final JdbcClient sql;
+    private final Clock clock;
+    private final SecureRandom random = new SecureRandom();
+
+    public JobStore(JdbcClient sql, Clock clock) {
+        this.sql = sql;
+        this.clock = clock;
+    }
+
+    /** A new job with its first revision. */
+    @Transactional
+    public StoredJob create(String title, String document, String who) {
+        JobId id = JobId.random(random);
+        long now = clock.millis();
+        sql.sql("insert into job (id, title, stage, version, revision, changed_at) values (?, ?, 'priced', 1, 1, ?)")
+                .params(id.text(), title, now)
+                .update();
+        insertRevision(id, 1, 0, document, "started the job", who, now);
+        insertMove(id, 1, 1, "new", who, now);
+        return open(id).orElseThrow();
+    }
+
+    /** The jobs that are not in the trash, latest change first. */
+    public List<JobLine> list() {
+        return sql.sql("select id, title, stage, version, changed_at from job where trashed_at is null"
+                        + " order by changed_at desc, id")
+                .query((row, n) -> new JobLine(
+                        new JobId(row.getString("id")),
+                        row.getString("title"),
+                        row.getString("stage"),
+                        row.getLong("version"),
+                        Instant.ofEpochMilli(row.getLong("changed_at"))))
+                .list();
+    }
+
+    public Optional<StoredJob> open(JobId id) {
+        return sql.sql("select j.title, j.version, j.revision, r.document, r.parent,"
+                        + " (select count(*) from revision c where c.job = j.id and c.parent = j.revision) as children"
+                        + " from job j join revision r on r.job = j.id and r.number = j.revision where j.id = ?")
+                .param(id.text())
+                .query((row, n) -> new StoredJob(
+                        id,
+                        row.getString("title"),
+                        row.getLong("version"),
+                        row.getLong("revision"),
+                        row.getString("document"),
+                        row.getLong("parent") > 0,
+                        row.getLong("children") > 0))
+                .optional();
+    }
+
+    /**
+     * Writes a new revision.
+     *
+     * @param madeOn the version the person saw when they made the change
+     * @param what   the change in a few words: {@code G1 opening 4' 6"}
+     */
+    @Transactional
+    public Saving edit(JobId id, long madeOn, String title, String document, String what, String who) {
+        long now = clock.millis();
+        if (!takeNextVersion(id, madeOn, now)) return stale(id);
+        long parent = currentRevision(id);
+        long number = sql.sql("select max(number) from revision where job = ?")
+                        .param(id.text())
+                        .query(Long.class)
+                        .single()
+                + 1;
+        insertRevision(id, number, parent, document, what, who, now);
+        sql.sql("update job set revision = ?, title = ? where id = ?")
+                .params(number, title, id.text())
+                .update();
+        insertMove(id, madeOn + 1, number, "edit", who, now);
+        return new Saving.Saved(open(id).orElseThrow());
+    }
+
+    /** Goes back to the revision that the present one was made from. At the first revision nothing moves. */
+    @Transactional
+    public Saving undo(JobId id, long madeOn, String who) {
+        return move(id, madeOn, "undo", "select parent from revision where job = ? and number = ? and parent > 0", who);
+    }
+
+    /** Goes forward to the latest revision made from the present one. Where there is none nothing moves. */
+    @Transactional
+    public Saving redo(JobId id, long madeOn, String who) {
+        return move(id, madeOn, "redo", "select max(number) from revision where job = ? and parent = ?", who);
+    }
+
+    /** Every change to a job, latest first. */
+    public List<Step> history(JobId id) {
+        return sql.sql("select m.version, m.revision, m.kind, r.what, m.who, m.made_at from move m"
+                        + " join revision r on r.job = m.job and r.number = m.revision"
+                        + " where m.job = ? order by m.version desc")
+                .param(id.text())
+                .query((row, n) -> new Step(
+                        row.getLong("version"),
+                        row.getLong("revision"),
+                        row.getString("kind"),
+                        row.getString("what"),
+                        row.getString("who"),
+                        Instant.ofEpochMilli(row.getLong("made_at"))))
+                .list();
+    }
+
+    private Saving move(JobId id, long madeOn, String kind, String whereTo, String who) {
+        long now = clock.millis();
+        if (!takeNextVersion(id, madeOn, now)) return stale(id);
+        long from = currentRevision(id);
+        long to = sql.sql(whereTo)
+                .params(id.text(), from)
+                .query(Long.class)
+                .optional()
+                .orElse(from);
+        sql.sql("update job set revision = ? where id = ?")
+                .params(to, id.text())
+                .update();
+        insertMove(id, madeOn + 1, to, kind, who, now);
+        return new Saving.Saved(open(id).orElseThrow());
+    }
+
+    /** The one line on which two writers meet: only one of them finds the version it saw. */
+    private boolean takeNextVersion(JobId id, long madeOn, long now) {
+        return sql.sql("update job set version = version + 1, changed_at = ? where id = ? and version = ?")
+                        .params(now, id.text(), madeOn)
+                        .update()
+                == 1;
+    }
+
+    private long currentRevision(JobId id) {
+        return sql.sql("select revision from job where id = ?")
+                .param(id.text())
+                .query(Long.class)
+                .single();
+    }
+
+    /** What to tell someone whose version is no longer the present one. */
+    public Saving stale(JobId id) {
+        StoredJob now = open(id).orElseThrow(() -> new IllegalArgumentException("There is no job " + id));
+        Step last = history(id).get(0);
+        String what = last.kind().equals("edit") ? last.what() : last.kind() + ": " + last.what();
+        return new Saving.Stale(now, what, last.who());
+    }
+
+    private void insertRevision(
+            JobId id, long number, long parent, String document, String what, String who, long now) {
+        sql.sql("insert into revision (job, number, parent, document, what, who, made_at)"
+                        + " values (?, ?, ?, ?, ?, ?, ?)")
+                .params(id.text(), number, parent, document, what, who, now)
+                .update();
+    }
+
+    private void insertMove(JobId id, long version, long revision, String kind, String who, long now) {
+        sql.sql("insert into move (job, version, revision, kind, who, made_at) values (?, ?, ?, ?, ?, ?)")
+                .params(id.text(), version, revision, kind, who, now)
+                .update();
+    }
+}

@@ -1,0 +1,154 @@
+// Edits go out one at a time, in the order they were made, each on the version the last answer showed. So an answer can never overwrite a
+// newer one, and what was typed while the line was down is sent when it is back.
+const waiting = [];
+let sending = false;
+const line = document.getElementById("line");
+
+const inside = () => document.getElementById("inside");
+const shownVersion = () => Number(inside()?.dataset.version ?? 0);
+
+function say(words) {
+    line.textContent = words;
+    line.hidden = !words;
+}
+
+function enqueue(form, button) {
+    const fields = new URLSearchParams(new FormData(form));
+    if (button?.name) fields.set(button.name, button.value);
+    const path = fields.get("path") ?? "";
+    const at = form.getAttribute("action");
+    const last = waiting.findIndex((edit, i) => path && edit.path === path && !(i === 0 && sending));
+    if (last >= 0) waiting.splice(last, 1);
+    waiting.push({ at, fields, path });
+    send();
+}
+
+async function send() {
+    if (sending || waiting.length === 0) return;
+    sending = true;
+    const edit = waiting[0];
+    edit.fields.set("version", String(shownVersion()));
+    let answer;
+    try {
+        answer = await fetch(edit.at, { method: "POST", body: edit.fields, headers: { "X-Live": "1" }, redirect: "error" });
+    } catch {
+        sending = false;
+        say(waiting.length === 1 ? "No connection. One change is kept here and will be sent again." : `No connection. ${waiting.length} changes are kept here and will be sent again.`);
+        setTimeout(send, 1500);
+        return;
+    }
+    waiting.shift();
+    sending = false;
+    if (answer.ok || answer.status === 409 || answer.status === 422) {
+        if (answer.status === 409) waiting.length = 0;
+        show(await answer.text());
+        say("");
+    } else {
+        waiting.length = 0;
+        say("That change was not kept. Load the page again and repeat it.");
+    }
+    send();
+}
+
+function show(html) {
+    const page = new DOMParser().parseFromString(html, "text/html");
+    const next = page.getElementById("inside");
+    if (!next || Number(next.dataset.version) < shownVersion()) return;
+    const before = new Map([...document.querySelectorAll("[data-number]")].map((number) => [number.dataset.number, number.textContent]));
+    const kept = typing();
+    keepScroll(() => {
+        document.getElementById("job-bar").replaceWith(page.getElementById("job-bar"));
+        inside().replaceWith(next);
+    });
+    for (const number of document.querySelectorAll("[data-number]")) showChange(number, before.get(number.dataset.number));
+    restore(kept);
+    document.getElementById("conflict")?.focus();
+    document.dispatchEvent(new CustomEvent("room-shown"));
+}
+
+function keepScroll(change) {
+    const wides = [...document.querySelectorAll(".wide")].map((wide) => wide.scrollLeft);
+    const y = scrollY;
+    change();
+    document.querySelectorAll(".wide").forEach((wide, i) => { wide.scrollLeft = wides[i] ?? 0; });
+    scrollTo(0, y);
+}
+
+function showChange(number, was) {
+    const now = number.textContent;
+    if (was === undefined || was === now || number.dataset.number === "verdict") return;
+    number.classList.add("changed");
+    const old = document.createElement("span");
+    old.className = "was";
+    old.textContent = was;
+    number.prepend(old);
+    setTimeout(() => { old.remove(); number.classList.remove("changed"); }, 4000);
+}
+
+// What is being typed right now, or is still waiting to be sent, stays in its field whatever the answer says.
+function typing() {
+    const active = document.activeElement;
+    const texts = new Map();
+    for (const edit of waiting) if (edit.path) texts.set(edit.path, edit.fields.get("value"));
+    const form = active?.closest?.("form[data-live]");
+    const path = form?.elements.namedItem("path")?.value;
+    const dirty = active?.matches?.("input[name=value]") && active.value !== active.defaultValue && active.dataset.sent !== active.value;
+    if (dirty) texts.set(path, active.value);
+    let caret = null;
+    try { caret = active?.selectionStart ?? null; } catch { caret = null; }
+    return { texts, id: active?.id, key: active?.dataset?.key, caret };
+}
+
+function restore(kept) {
+    for (const form of document.querySelectorAll("form.field")) {
+        const path = form.elements.namedItem("path").value;
+        if (kept.texts.has(path)) form.elements.namedItem("value").value = kept.texts.get(path);
+    }
+    const focus = (kept.id && document.getElementById(kept.id)) || (kept.key && document.querySelector(`[data-key="${kept.key}"]`));
+    if (!focus) return;
+    focus.focus({ preventScroll: true });
+    if (kept.caret !== null && focus.matches("input[name=value]")) focus.setSelectionRange(kept.caret, kept.caret);
+}
+
+document.addEventListener("change", (event) => {
+    const form = event.target.closest("form.field[data-live]");
+    if (!form) return;
+    event.target.dataset.sent = event.target.value;
+    enqueue(form);
+});
+
+document.addEventListener("submit", (event) => {
+    const form = event.target;
+    if (!form.matches("form[data-live]")) return;
+    event.preventDefault();
+    const value = form.matches(".field") ? form.elements.namedItem("value") : null;
+    if (value && value.dataset.sent === value.value) return;
+    if (value) {
+        if (value.value === value.defaultValue) return;
+        value.dataset.sent = value.value;
+    }
+    enqueue(form, event.submitter);
+});
+
+document.addEventListener("keydown", (event) => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.target.matches("input, textarea, select")) return;
+    const redo = event.key.toLowerCase() === "y" || (event.shiftKey && event.key.toLowerCase() === "z");
+    const button = redo ? document.querySelector("[data-key=redo]") : event.key.toLowerCase() === "z" ? document.querySelector("[data-key=undo]") : null;
+    if (!button || button.disabled) return;
+    event.preventDefault();
+    button.form.requestSubmit(button);
+});
+
+// The thing that is pointed at or focused is ringed everywhere it appears.
+function ring(of) {
+    for (const old of document.querySelectorAll(".ring")) old.classList.remove("ring");
+    if (!of) return;
+    for (const thing of document.querySelectorAll(`[data-of="${CSS.escape(of)}"]`)) if (!thing.matches(".panel")) thing.classList.add("ring");
+}
+const thingAt = (target) => target?.closest?.("[data-of]")?.dataset.of ?? "";
+document.addEventListener("pointerover", (event) => ring(thingAt(event.target)));
+document.addEventListener("focusin", (event) => ring(thingAt(event.target)));
+
+for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
+addEventListener("online", send);
+addEventListener("beforeunload", (event) => { if (waiting.length) event.preventDefault(); });
