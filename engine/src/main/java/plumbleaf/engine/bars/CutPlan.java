@@ -1,0 +1,31 @@
+package plumbleaf.engine.bars;
+
+import java.util.List;
+import plumbleaf.engine.money.Money;
+
+/**
+ * Which pieces come from which bar.
+ *
+ * @param lowerBound no plan costs less: shown by exact whole-number arithmetic, not by search alone
+ * @param proven the cost is the lower bound
+ * @param steps effort taken
+ */
+public record CutPlan(
+        String stock, SawRules saw, List<CutBar> bars, Money cost, Money lowerBound, boolean proven, long steps) {
+    public CutPlan {
+        bars = List.copyOf(bars);
+    }
+
+    /** What the plan costs above the bound; zero when proven. */
+    public Money gap() {
+        return cost.minus(lowerBound);
+    }
+
+    /** How many different set-ups the saw needs: bars with the same lengths count once. */
+    public int setUps() {
+        return (int) bars.stream()
+                .map(bar -> bar.cuts().stream().map(Cut::longPointNm).toList())
+                .distinct()
+                .count();
+    }
+}

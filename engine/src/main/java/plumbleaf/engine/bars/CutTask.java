@@ -1,0 +1,19 @@
+package plumbleaf.engine.bars;
+
+import java.util.List;
+
+/**
+ * Pieces of one section, and what they can be cut from.
+ *
+ * @param stock what is cut, as it is ordered
+ * @param stepBudget effort allowed; the same task takes the same steps everywhere. When they run out the plan says how far it is proven
+ */
+public record CutTask(String stock, List<Piece> pieces, List<StockBar> bars, SawRules saw, long stepBudget) {
+    /** Seconds of work on a small machine; the plans of a job take far less. */
+    public static final long USUAL_STEPS = 50_000_000;
+
+    public CutTask {
+        pieces = List.copyOf(pieces);
+        bars = List.copyOf(bars);
+    }
+}
