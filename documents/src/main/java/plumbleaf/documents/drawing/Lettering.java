@@ -1,0 +1,97 @@
+package plumbleaf.documents.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Measures and breaks lettering. The same widths rule on screen and in every file, so what fits here fits everywhere. */
+public final class Lettering {
+    /** Height of a capital of Inter in parts of the size: 1490 of 2048 units. Source: the font's own OS/2 table. */
+    public static final double CAPITAL = 1490.0 / 2048;
+
+    /** Room above and below a line of capitals, in heights of a capital. */
+    static final double ASCENT = 1.08;
+
+    static final double DESCENT = 0.30;
+
+    private static final char UNKNOWN = '?';
+
+    private Lettering() {}
+
+    /** A stretch of text in one typeface. */
+    public record Stretch(Typeface face, String text) {}
+
+    /** Text split by typeface: what Inter lacks comes from DejaVu Sans, and what neither has is a question mark. */
+    public static List<Stretch> stretches(String text, Text.Weight weight) {
+        Typeface first = weight == Text.Weight.SEMIBOLD ? Typeface.INTER_SEMIBOLD : Typeface.INTER_REGULAR;
+        List<Stretch> stretches = new ArrayList<>();
+        StringBuilder run = new StringBuilder();
+        Typeface running = first;
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            Typeface face = faceOf(letter, first);
+            char shown = AdvanceWidths.of(face).containsKey((int) letter) ? letter : UNKNOWN;
+            if (face != running && run.length() > 0) {
+                stretches.add(new Stretch(running, run.toString()));
+                run.setLength(0);
+            }
+            running = face;
+            run.append(shown);
+        }
+        if (run.length() > 0) stretches.add(new Stretch(running, run.toString()));
+        return List.copyOf(stretches);
+    }
+
+    private static Typeface faceOf(char letter, Typeface first) {
+        boolean fallback = !AdvanceWidths.of(first).containsKey((int) letter)
+                && AdvanceWidths.of(Typeface.DEJAVU_SANS).containsKey((int) letter);
+        return fallback ? Typeface.DEJAVU_SANS : first;
+    }
+
+    /** Width on paper of a line whose capitals are so high. */
+    public static double width(String text, double capitalIn, Text.Weight weight) {
+        double units = 0;
+        for (Stretch stretch : stretches(text, weight)) units += units(stretch);
+        return units / AdvanceWidths.UNITS * capitalIn / CAPITAL;
+    }
+
+    /** Width of one stretch whose capitals are so high. */
+    public static double width(Stretch stretch, double capitalIn) {
+        return units(stretch) / AdvanceWidths.UNITS * capitalIn / CAPITAL;
+    }
+
+    private static double units(Stretch stretch) {
+        double units = 0;
+        for (int i = 0; i < stretch.text().length(); i++)
+            units += AdvanceWidths.of(stretch.face())
+                    .getOrDefault((int) stretch.text().charAt(i), 0);
+        return units;
+    }
+
+    /** Breaks at spaces so that no line is wider than the room; a word that is too long alone is cut. */
+    public static List<String> wrapped(String text, double roomIn, double capitalIn, Text.Weight weight) {
+        List<String> lines = new ArrayList<>();
+        for (String paragraph : text.split("\n", -1)) wrapInto(lines, paragraph, roomIn, capitalIn, weight);
+        return List.copyOf(lines);
+    }
+
+    private static void wrapInto(
+            List<String> lines, String paragraph, double roomIn, double capitalIn, Text.Weight weight) {
+        String line = "";
+        for (String word : paragraph.split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (width(longer, capitalIn, weight) <= roomIn) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) lines.add(line);
+            line = word;
+            while (line.length() > 1 && width(line, capitalIn, weight) > roomIn) {
+                int fits = line.length() - 1;
+                while (fits > 1 && width(line.substring(0, fits), capitalIn, weight) > roomIn) fits--;
+                lines.add(line.substring(0, fits));
+                line = line.substring(fits);
+            }
+        }
+        lines.add(line);
+    }
+}

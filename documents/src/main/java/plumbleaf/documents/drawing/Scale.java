@@ -1,0 +1,74 @@
+package plumbleaf.documents.drawing;
+
+import java.util.List;
+import plumbleaf.engine.quantity.DecimalText;
+
+/**
+ * How much smaller than life a drawing is.
+ *
+ * @param realPerPaper real inches to one inch on paper
+ * @param words        as a title block says it: {@code 1/4" = 1'-0"}
+ */
+public record Scale(double realPerPaper, String words) {
+    public static final Scale FULL = new Scale(1, "full size");
+
+    private static final List<Scale> US = List.of(
+            FULL,
+            new Scale(2, "6\" = 1'-0\""),
+            new Scale(4, "3\" = 1'-0\""),
+            new Scale(8, "1-1/2\" = 1'-0\""),
+            new Scale(12, "1\" = 1'-0\""),
+            new Scale(16, "3/4\" = 1'-0\""),
+            new Scale(24, "1/2\" = 1'-0\""),
+            new Scale(32, "3/8\" = 1'-0\""),
+            new Scale(48, "1/4\" = 1'-0\""),
+            new Scale(64, "3/16\" = 1'-0\""),
+            new Scale(96, "1/8\" = 1'-0\""),
+            new Scale(120, "1\" = 10'"),
+            new Scale(192, "1/16\" = 1'-0\""),
+            new Scale(240, "1\" = 20'"),
+            new Scale(360, "1\" = 30'"),
+            new Scale(480, "1\" = 40'"),
+            new Scale(600, "1\" = 50'"),
+            new Scale(720, "1\" = 60'"),
+            new Scale(1200, "1\" = 100'"),
+            new Scale(2400, "1\" = 200'"),
+            new Scale(4800, "1\" = 400'"));
+    private static final List<Integer> METRIC =
+            List.of(1, 2, 5, 10, 15, 20, 25, 50, 75, 100, 150, 200, 250, 500, 1000, 2000, 5000);
+
+    public Scale {
+        if (!(realPerPaper > 0 && realPerPaper < 1e7))
+            throw new IllegalArgumentException("A scale is above 0, was " + DecimalText.shortest(realPerPaper));
+    }
+
+    /** The largest usual scale at which something of this size fits the room on paper. */
+    public static Scale fitting(double realWidth, double realHeight, double paperWidth, double paperHeight) {
+        double least = Math.max(realWidth / paperWidth, realHeight / paperHeight);
+        return US.stream()
+                .filter(scale -> scale.realPerPaper >= least)
+                .findFirst()
+                .orElseGet(() -> ratio(least));
+    }
+
+    /** As {@link #fitting}, from the metric row: 1 to 10, 1 to 20. */
+    public static Scale fittingMetric(double realWidth, double realHeight, double paperWidth, double paperHeight) {
+        double least = Math.max(realWidth / paperWidth, realHeight / paperHeight);
+        for (int each : METRIC) if (each >= least) return ratio(each);
+        return ratio(least);
+    }
+
+    /** Any other scale, named by its ratio. */
+    public static Scale ratio(double realPerPaper) {
+        return new Scale(realPerPaper, "1 : " + DecimalText.upTo(realPerPaper, 1));
+    }
+
+    /** Real inches that take up so many inches on paper. */
+    public double real(double paperIn) {
+        return paperIn * realPerPaper;
+    }
+
+    public double paper(double realIn) {
+        return realIn / realPerPaper;
+    }
+}

@@ -1,0 +1,37 @@
+package plumbleaf.documents.plot.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import plumbleaf.documents.drawing.Typeface;
+
+/** Our typefaces in one document, each embedded when first used and cut down to the letters that occur. */
+final class PdfFonts {
+    private static final String FOLDER = "/plumbleaf/documents/fonts/";
+
+    private final PDDocument document;
+    private final Map<Typeface, PDFont> loaded = new EnumMap<>(Typeface.class);
+
+    PdfFonts(PDDocument document) {
+        this.document = document;
+    }
+
+    PDFont font(Typeface face) {
+        return loaded.computeIfAbsent(face, this::load);
+    }
+
+    private PDFont load(Typeface face) {
+        try (InputStream file = PdfFonts.class.getResourceAsStream(FOLDER + face.file())) {
+            if (file == null)
+                throw new IllegalStateException("The font " + face.file() + " is missing from the program");
+            return PDType0Font.load(document, file, true);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("The font " + face.file() + " cannot be read", unreadable);
+        }
+    }
+}

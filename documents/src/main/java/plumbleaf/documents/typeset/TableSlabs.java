@@ -1,0 +1,189 @@
+package plumbleaf.documents.typeset;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Ink;
+import plumbleaf.documents.drawing.Lettering;
+import plumbleaf.documents.drawing.LineKind;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Primitive;
+import plumbleaf.documents.drawing.Stroke;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.documents.paper.Table;
+import plumbleaf.documents.paper.Table.Align;
+import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.documents.paper.Table.Row;
+import plumbleaf.documents.paper.Table.RowKind;
+
+/** A table as one slab a row, with column widths from what stands in them. */
+final class TableSlabs {
+    private static final double PAD = 0.07;
+    private static final double ROW_GAP = 0.075;
+    private static final double TICK = 0.13;
+    private static final String TICK_BOX = "\u2610";
+    private static final double LEAST_WORDS = 1.0;
+
+    private final Table table;
+    private final double wide;
+    private final List<Double> widths;
+
+    TableSlabs(Table table, double wide) {
+        this.table = table;
+        this.wide = wide;
+        this.widths = widths();
+    }
+
+    List<Slab> slabs() {
+        List<Slab> slabs = new ArrayList<>();
+        Slab headings = headings();
+        slabs.add(headings.keptWithNext());
+        for (int i = 0; i < table.rows().size(); i++) {
+            Row row = table.rows().get(i);
+            Slab slab = row(row).under(headings.marks(), headings.high());
+            boolean beforeTotal = i + 1 < table.rows().size()
+                    && table.rows().get(i + 1).kind() == RowKind.TOTAL
+                    && row.kind() != RowKind.TOTAL;
+            slabs.add(row.kind() == RowKind.GROUP || beforeTotal ? slab.keptWithNext() : slab);
+        }
+        slabs.add(Slab.of(Slabs.GAP, List.of()));
+        return slabs;
+    }
+
+    private Slab headings() {
+        List<Primitive> marks = new ArrayList<>();
+        double high = 0;
+        for (int i = 0; i < widths.size(); i++)
+            high = Math.max(
+                    high, linesOf(table.columns().get(i).title(), i, true).size() * Slabs.PITCH);
+        marks.add(Stroke.line(new Point(0, -0.01), new Point(wide, -0.01), Slabs.LOOK.as(LineKind.VISIBLE)));
+        double x = 0;
+        for (int i = 0; i < widths.size(); i++) {
+            List<String> lines = linesOf(table.columns().get(i).title(), i, true);
+            double top = -(high - lines.size() * Slabs.PITCH);
+            cell(marks, lines, x, top - 0.04, i, true, Slabs.LOOK);
+            x += widths.get(i);
+        }
+        double foot = -high - ROW_GAP - 0.02;
+        marks.add(Stroke.line(new Point(0, foot), new Point(wide, foot), Slabs.LOOK.as(LineKind.THIN)));
+        return Slab.of(-foot, marks);
+    }
+
+    private Slab row(Row row) {
+        Look look = Slabs.LOOK.of(row.of());
+        List<Primitive> marks = new ArrayList<>();
+        if (row.kind() == RowKind.GROUP) {
+            double y = 0;
+            for (String line :
+                    Lettering.wrapped(row.cells().get(0), wide - 2 * PAD, Text.SMALL, Text.Weight.SEMIBOLD)) {
+                y -= Slabs.PITCH;
+                marks.add(Text.small(new Point(PAD, y + 0.02), line).bold().with(look));
+            }
+            double foot = y - ROW_GAP;
+            marks.add(0, Slabs.band(new Box(0, foot, wide, 0)));
+            marks.add(Stroke.line(new Point(0, foot), new Point(wide, foot), look.as(LineKind.DIMENSION)));
+            return Slab.of(-foot, marks);
+        }
+        boolean bold = row.kind() == RowKind.TOTAL;
+        double high = 0;
+        double x = 0;
+        for (int i = 0; i < widths.size(); i++) {
+            String words = row.cells().get(i);
+            if (words.equals(TICK_BOX)) {
+                double middle = x + widths.get(i) / 2;
+                marks.add(Stroke.box(
+                        new Box(middle - TICK / 2, -0.03 - TICK, middle + TICK / 2, -0.03), look.as(LineKind.THIN)));
+                high = Math.max(high, Slabs.PITCH);
+            } else {
+                List<String> lines = linesOf(words, i, bold);
+                high = Math.max(high, lines.size() * Slabs.PITCH);
+                cell(marks, lines, x, -0.02, i, bold, look);
+            }
+            x += widths.get(i);
+        }
+        double foot = -high - ROW_GAP;
+        Look rule =
+                bold ? look.as(LineKind.VISIBLE) : look.as(LineKind.DIMENSION).in(Ink.HAIR);
+        if (bold) marks.add(Stroke.line(new Point(0, 0), new Point(wide, 0), look.as(LineKind.THIN)));
+        marks.add(Stroke.line(new Point(0, foot), new Point(wide, foot), rule));
+        return Slab.of(-foot, marks);
+    }
+
+    private void cell(
+            List<Primitive> marks, List<String> lines, double x, double top, int column, boolean bold, Look look) {
+        Align align = table.columns().get(column).align();
+        double width = widths.get(column);
+        double at = align == Align.LEFT ? x + PAD : align == Align.RIGHT ? x + width - PAD : x + width / 2;
+        Text.Across across =
+                align == Align.LEFT ? Text.Across.START : align == Align.RIGHT ? Text.Across.END : Text.Across.MIDDLE;
+        double y = top;
+        for (String line : lines) {
+            y -= Slabs.PITCH;
+            Text words = Text.small(new Point(at, y + 0.045), line)
+                    .anchored(across, Text.Up.BASELINE)
+                    .with(look);
+            if (!line.isEmpty()) marks.add(bold ? words.bold() : words);
+        }
+    }
+
+    private List<String> linesOf(String words, int column, boolean bold) {
+        return Lettering.wrapped(
+                words,
+                widths.get(column) - 2 * PAD + 1e-6,
+                Text.SMALL,
+                bold ? Text.Weight.SEMIBOLD : Text.Weight.REGULAR);
+    }
+
+    /** Columns that keep their width take it; those of words share the rest by what they hold. */
+    private List<Double> widths() {
+        List<Double> natural = new ArrayList<>();
+        double kept = 0;
+        double shared = 0;
+        for (int i = 0; i < table.columns().size(); i++) {
+            Column column = table.columns().get(i);
+            double need = column.wraps() ? natural(i) : Math.max(bodyOf(i), longestWord(column.title()) + 2 * PAD);
+            natural.add(need);
+            if (column.wraps()) shared += need;
+            else kept += need;
+        }
+        double rest = wide - kept;
+        long wordColumns = table.columns().stream().filter(Column::wraps).count();
+        if (wordColumns == 0 || rest < wordColumns * LEAST_WORDS) {
+            double factor = wide / (kept + shared);
+            boolean stretch = factor > 1;
+            double spare = stretch ? (wide - kept - shared) / natural.size() : 0;
+            return natural.stream()
+                    .map(need -> stretch ? need + spare : need * factor)
+                    .toList();
+        }
+        List<Double> widths = new ArrayList<>();
+        for (int i = 0; i < natural.size(); i++)
+            widths.add(table.columns().get(i).wraps() ? Math.max(natural.get(i) / shared * rest, 0) : natural.get(i));
+        return List.copyOf(widths);
+    }
+
+    private double natural(int column) {
+        return Math.max(
+                bodyOf(column),
+                Lettering.width(table.columns().get(column).title(), Text.SMALL, Text.Weight.SEMIBOLD) + 2 * PAD);
+    }
+
+    private double bodyOf(int column) {
+        double most = 0.3;
+        for (Row row : table.rows()) {
+            if (row.kind() == RowKind.GROUP) continue;
+            Text.Weight weight = row.kind() == RowKind.TOTAL ? Text.Weight.SEMIBOLD : Text.Weight.REGULAR;
+            for (String line : row.cells().get(column).split("\n", -1))
+                most = Math.max(most, Lettering.width(line, Text.SMALL, weight) + 2 * PAD);
+        }
+        return most;
+    }
+
+    private static double longestWord(String title) {
+        double most = 0;
+        for (String word : title.split(" ", -1))
+            most = Math.max(most, Lettering.width(word, Text.SMALL, Text.Weight.SEMIBOLD));
+        return most;
+    }
+}
