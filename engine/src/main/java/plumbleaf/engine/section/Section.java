@@ -8,6 +8,7 @@ import plumbleaf.engine.quantity.Stress;
  * One section as it is bought. Properties are about its own axes: x for bending in the depth {@code depth}, y in the width.
  *
  * @param id {@code TUBE-2x2x0.083}, {@code F1083-REG-2.5}
+ * @param family how it is stocked: {@code pipe}, {@code light}, {@code round}, {@code tube}
  * @param name as the trade says it: {@code 2 x 2 x 14 ga tube}
  * @param depth outside size in the plane of x bending; the diameter of a round one
  * @param nominalWall wall as sold, which gives the weight
@@ -16,10 +17,13 @@ import plumbleaf.engine.quantity.Stress;
  * @param weightPerFoot on the nominal wall
  * @param yieldStress Fy
  * @param ultimateStress Fu
- * @param confidence how well the row is founded: {@code looked-up}, {@code computed}, {@code memory}
+ * @param yieldConfidence how well Fy and Fu are founded; {@code unverified} where the product guarantees none
+ * @param source where sizes and properties come from
+ * @param confidence how well they are founded: {@code looked-up}, {@code computed}, {@code memory}
  */
 public record Section(
         String id,
+        String family,
         String name,
         Shape shape,
         Length depth,
@@ -38,8 +42,17 @@ public record Section(
         double jIn4,
         Stress yieldStress,
         Stress ultimateStress,
+        String yieldConfidence,
         String source,
         String confidence) {
+    public Section {
+        if (!(areaIn2 > 0 && ixIn4 > 0 && iyIn4 > 0 && sxIn3 > 0 && syIn3 > 0 && jIn4 > 0))
+            throw new IllegalArgumentException("Section " + id + " needs properties above zero");
+        if (usedWall.isZero() || designWall.compareTo(nominalWall) > 0)
+            throw new IllegalArgumentException(
+                    "Section " + id + " needs a wall, and no design wall above the nominal one");
+    }
+
     /** Radius of gyration about x. */
     public Length rx() {
         return Length.inches(Math.sqrt(ixIn4 / areaIn2));
@@ -53,6 +66,11 @@ public record Section(
     /** Weight of a piece of this section. */
     public Force weightOf(Length length) {
         return weightPerFoot.times(length.inFeet());
+    }
+
+    /** Whether someone vouches for its yield. */
+    public boolean yieldIsVouchedFor() {
+        return !yieldConfidence.equals("unverified");
     }
 
     public boolean isRound() {

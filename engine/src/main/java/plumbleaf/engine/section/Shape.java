@@ -1,11 +1,10 @@
 package plumbleaf.engine.section;
 
-/** The outline of a section. */
+/** The outline of a steel section. */
 public enum Shape {
     ROUND("round"),
     SQUARE("square"),
-    RECTANGULAR("rectangular"),
-    WOOD("wood");
+    RECTANGULAR("rectangular");
 
     private final String key;
 
