@@ -115,7 +115,7 @@ public final class Samples {
         marks.add(new LevelMark(Point.at(wide + scale.real(1.3), rise), true, "-10\"", Look.note()));
         marks.add(Text.small(
                         Point.at(wide / 2, high + scale.real(0.9)),
-                        "\u23001/2\u2033 \u00b7 90\u00b0 \u00b1 1\u20442 \u2610")
+                        "\u23001/2\u2033 \u00b7 90\u00b0 \u00b1 1/2 \u2610")
                 .turned(0.1));
         return Drawing.of("Leaf of gate G1", scale, marks);
     }
@@ -190,7 +190,7 @@ public final class Samples {
                         "16.2 \u00d7 8 \u00d7 6 \u00d7 (0.55 \u00d7 6)",
                         "2,566 lb-ft"))
                 .note("Soil class by the owner's word: judgement.")
-                .add(new Block.Picture(frame(46.5, 71, 3.8).framed(new Box(-10, -20, 60, 60)), "Leaf from outside"))
+                .add(new Block.Picture(frame(46.5, 71, 3.8), "Leaf from outside"))
                 .add(new Block.TickList(
                         List.of("String line pulled", "First post pull-tested", "Opening measured three times"), true))
                 .add(new Block.Blank(List.of("Name", "Date", "Initials"), 0.4))

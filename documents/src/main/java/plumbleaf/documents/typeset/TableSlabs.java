@@ -57,7 +57,6 @@ final class TableSlabs {
         for (int i = 0; i < widths.size(); i++)
             high = Math.max(
                     high, linesOf(table.columns().get(i).title(), i, true).size() * Slabs.PITCH);
-        marks.add(Stroke.line(new Point(0, -0.01), new Point(wide, -0.01), Slabs.LOOK.as(LineKind.VISIBLE)));
         double x = 0;
         for (int i = 0; i < widths.size(); i++) {
             List<String> lines = linesOf(table.columns().get(i).title(), i, true);
@@ -66,7 +65,7 @@ final class TableSlabs {
             x += widths.get(i);
         }
         double foot = -high - ROW_GAP - 0.02;
-        marks.add(Stroke.line(new Point(0, foot), new Point(wide, foot), Slabs.LOOK.as(LineKind.THIN)));
+        marks.add(Stroke.line(new Point(0, foot), new Point(wide, foot), Slabs.LOOK.as(LineKind.VISIBLE)));
         return Slab.of(-foot, marks);
     }
 
