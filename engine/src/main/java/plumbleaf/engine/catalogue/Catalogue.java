@@ -2,18 +2,21 @@ package plumbleaf.engine.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 
 /**
  * What a yard can get.
  *
- * @param sections steel and wood sections, by id
+ * @param sections steel sections, by id
+ * @param species the woods that styles name
  * @param augers hole diameters the crew can drill, small to large
  * @param depthStep what footing depths are rounded up to
  */
 public record Catalogue(
         List<Section> sections,
+        List<WoodSpecies> species,
         List<FenceStyle> styles,
         List<HingeModel> hinges,
         List<LatchModel> latches,
@@ -22,6 +25,7 @@ public record Catalogue(
         Length depthStep) {
     public Catalogue {
         sections = List.copyOf(sections);
+        species = List.copyOf(species);
         styles = List.copyOf(styles);
         hinges = List.copyOf(hinges);
         latches = List.copyOf(latches);
@@ -31,6 +35,10 @@ public record Catalogue(
 
     public Optional<Section> section(String id) {
         return sections.stream().filter(section -> section.id().equals(id)).findFirst();
+    }
+
+    public Optional<WoodSpecies> species(String id) {
+        return species.stream().filter(wood -> wood.id().equals(id)).findFirst();
     }
 
     public Optional<FenceStyle> style(String id) {
@@ -45,8 +53,18 @@ public record Catalogue(
         return latches.stream().filter(latch -> latch.id().equals(id)).findFirst();
     }
 
-    /** The lengths an item is sold in, short to long. */
-    public List<StockLength> lengthsOf(String item) {
-        return stock.stream().filter(length -> length.item().equals(item)).toList();
+    /** The lengths an item is sold in, short to long: {@code rail-2x4}, or the first word of a section's id, {@code TUBE}. */
+    public List<Length> lengthsOf(String item) {
+        return stock.stream()
+                .filter(length -> length.item().equals(item))
+                .map(StockLength::length)
+                .sorted()
+                .toList();
+    }
+
+    /** The lengths a section is sold in, short to long. */
+    public List<Length> lengthsOf(Section section) {
+        int dash = section.id().indexOf('-');
+        return lengthsOf(dash < 0 ? section.id() : section.id().substring(0, dash));
     }
 }

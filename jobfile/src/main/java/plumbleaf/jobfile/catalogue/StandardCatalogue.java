@@ -1,0 +1,47 @@
+package plumbleaf.jobfile.catalogue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.function.BiFunction;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.jobfile.input.InputError;
+import plumbleaf.jobfile.table.CsvTable;
+
+/** The catalogue that comes with the program. */
+public final class StandardCatalogue {
+    /** Footing depths are dug in steps of 6 in.; common practice, no source. */
+    private static final Length DEPTH_STEP = Length.inches(6);
+
+    private StandardCatalogue() {}
+
+    public static Catalogue load() {
+        return new Catalogue(
+                table("sections.csv", MaterialTables::sections).rows(),
+                table("species.csv", MaterialTables::species).rows(),
+                table("styles.csv", PartTables::styles).rows(),
+                table("hinges.csv", PartTables::hinges).rows(),
+                table("latches.csv", PartTables::latches).rows(),
+                table("stock-lengths.csv", PartTables::stockLengths).rows(),
+                table("augers.csv", PartTables::augers).rows(),
+                DEPTH_STEP);
+    }
+
+    /** A table of our own with an error in it is a fault of ours, not of the user's. */
+    private static <T> CsvTable<T> table(String name, BiFunction<String, String, CsvTable<T>> read) {
+        CsvTable<T> table = read.apply(name, text(name));
+        for (InputError error : table.errors()) throw new IllegalStateException(error.text());
+        return table;
+    }
+
+    private static String text(String name) {
+        try (InputStream in = StandardCatalogue.class.getResourceAsStream(name)) {
+            if (in == null) throw new IllegalStateException("The catalogue has no " + name);
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The catalogue's " + name + " cannot be read", e);
+        }
+    }
+}
