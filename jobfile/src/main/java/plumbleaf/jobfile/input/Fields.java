@@ -10,6 +10,7 @@ import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.Node.ArrayNode;
 import plumbleaf.jobfile.json.Node.Member;
 import plumbleaf.jobfile.json.Node.ObjectNode;
+import plumbleaf.jobfile.json.NodePath;
 import plumbleaf.jobfile.json.Place;
 
 /**
@@ -252,6 +253,17 @@ public final class Fields {
                 value.map(Node::place).orElse(node.place()),
                 key.isEmpty() ? path : Intake.join(path, key),
                 value.map(Fields::shown).orElse(""),
+                problem,
+                cure);
+    }
+
+    /** Reports something wrong with a value anywhere below this object: {@code gates[0].station}. */
+    public void refuseAt(String way, String problem, String cure) {
+        NodePath to = NodePath.of(way);
+        report(
+                to.placeIn(node),
+                Intake.join(path, way),
+                to.find(node).map(Fields::shown).orElse(""),
                 problem,
                 cure);
     }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.money.MoneyText;
 import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
@@ -47,18 +48,8 @@ public record TextKind<T>(
 
     public static final TextKind<Offset> OFFSET = new TextKind<>(
             "a height or distance", true, "-10\"", LengthText::offset, offset -> LengthText.exact(offset.inches()));
-    public static final TextKind<Slope> SLOPE = new TextKind<>(
-            "a grade",
-            true,
-            "8%",
-            QuantityText::slope,
-            slope -> WrittenNumber.of(
-                    slope.ratio() * 100,
-                    "%",
-                    text -> QuantityText.slope(text)
-                            .value()
-                            .filter(slope::equals)
-                            .isPresent()));
+    public static final TextKind<Slope> SLOPE =
+            new TextKind<>("a grade", true, "8%", QuantityText::slope, TextKind::slopeText);
     /** A share as a ratio: 12% is 0.12. */
     public static final TextKind<Double> SHARE = new TextKind<>(
             "a share",
@@ -129,11 +120,78 @@ public record TextKind<T>(
     public static final TextKind<String> WORDS =
             new TextKind<>("a text", false, "a few words", TextKind::words, text -> text);
 
+    /** A length above zero and of at most so much, beyond which a slip of the pen is likelier than a wish. */
+    public static TextKind<Length> sizeUpTo(Length most) {
+        return new TextKind<>(
+                SIZE.what(),
+                true,
+                SIZE.example(),
+                text -> SIZE.read().apply(text).then(length -> within(length, length, most)),
+                SIZE.write());
+    }
+
+    /** A length of zero or more and of at most so much. */
+    public static TextKind<Length> lengthUpTo(Length most) {
+        return new TextKind<>(
+                LENGTH.what(),
+                true,
+                LENGTH.example(),
+                text -> LENGTH.read().apply(text).then(length -> within(length, length, most)),
+                LENGTH.write());
+    }
+
+    /** A signed distance of at most so much either way. */
+    public static TextKind<Offset> offsetUpTo(Length most) {
+        return new TextKind<>(
+                OFFSET.what(),
+                true,
+                OFFSET.example(),
+                text -> OFFSET.read().apply(text).then(offset -> within(offset, offset.size(), most)),
+                OFFSET.write());
+    }
+
+    private static <T> Parsed<T> within(T value, Length size, Length most) {
+        if (size.compareTo(most) <= 0) return new Read<>(value);
+        return new Refused<>(
+                "this is more than " + LengthText.exact(most.inches()) + ", the most here",
+                "check the number and its unit");
+    }
+
+    /** A share of at most the whole. */
+    public static TextKind<Double> shareUpTo(double most) {
+        return new TextKind<>(
+                SHARE.what(),
+                true,
+                SHARE.example(),
+                text -> SHARE.read()
+                        .apply(text)
+                        .then(share -> share > most
+                                ? new Refused<>(
+                                        "this is more than " + SHARE.write().apply(most),
+                                        "check the number and its unit")
+                                : new Read<>(share)),
+                SHARE.write());
+    }
+
     /** One of the words that a set of values goes by. */
     public static <T> TextKind<T> oneOf(String what, List<T> values, Function<T, String> key) {
         List<String> words = new ArrayList<>();
         for (T value : values) words.add(key.apply(value));
         return new TextKind<>(what, false, words.get(0), text -> picked(what, values, words, text), key);
+    }
+
+    /** As a percentage, or as {@code 1 in 12} where that says it in fewer digits, or as rise in 1 where no percentage is exact. */
+    private static String slopeText(Slope slope) {
+        String percent = WrittenNumber.of(slope.ratio() * 100, "%", text -> isSlope(text, slope));
+        double run = Math.rint(1 / Math.abs(slope.ratio()));
+        boolean nearlyWhole = !slope.isZero() && run >= 1 && run <= 1000;
+        String oneIn = (slope.ratio() < 0 ? "-1 in " : "1 in ") + DecimalText.shortest(nearlyWhole ? run : 1);
+        if (percent.length() > oneIn.length() && nearlyWhole && isSlope(oneIn, slope)) return oneIn;
+        return isSlope(percent, slope) ? percent : DecimalText.shortest(slope.ratio()) + " in 1";
+    }
+
+    private static boolean isSlope(String text, Slope slope) {
+        return QuantityText.slope(text).value().filter(slope::equals).isPresent();
     }
 
     private static <T> Parsed<T> picked(String what, List<T> values, List<String> words, String text) {

@@ -1,0 +1,90 @@
+package plumbleaf.jobfile.job;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.job.Existing;
+import plumbleaf.engine.job.LocateTicket;
+import plumbleaf.engine.job.OldFence;
+import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PrivateLine;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.jobfile.input.Entries;
+import plumbleaf.jobfile.input.Fields;
+import plumbleaf.jobfile.input.TextKind;
+
+/** {@code existing}: private lines, plugs of old posts, the fence to be taken out, the locate request. */
+final class ExistingForm {
+    private static final LocalDate NO_DAY = LocalDate.of(2000, 1, 1);
+
+    private ExistingForm() {}
+
+    static Existing read(Fields existing) {
+        List<PrivateLine> lines = new ArrayList<>();
+        for (Fields fields : existing.objects("lines"))
+            lines.add(new PrivateLine(
+                    fields.needed("kind", TextKind.WORDS, ""),
+                    fields.needed("run", TextKind.WORDS, ""),
+                    fields.needed("station", Words.STATION, Length.ZERO),
+                    fields.assumed(
+                            "tolerance",
+                            Words.HOLE,
+                            Length.inches(24),
+                            "the wider of the states' zones, common practice, no source")));
+        List<Plug> plugs = new ArrayList<>();
+        for (Fields fields : existing.objects("plugs"))
+            plugs.add(new Plug(
+                    fields.needed("run", TextKind.WORDS, ""),
+                    fields.needed("station", Words.STATION, Length.ZERO),
+                    fields.assumed("diameter", Words.HOLE, Length.inches(10), Words.CUSTOM),
+                    fields.assumed("depth", Words.DEPTH, Length.inches(30), Words.CUSTOM)));
+        List<OldFence> fences = new ArrayList<>();
+        for (Fields fields : existing.objects("fences"))
+            fences.add(new OldFence(
+                    fields.needed("kind", TextKind.WORDS, ""),
+                    fields.needed("length", Words.LEG, Length.feet(8)),
+                    fields.assumed("pitch", Words.BAY, Length.feet(8), Words.CUSTOM),
+                    fields.flag("concrete")));
+        List<LocateTicket> tickets = new ArrayList<>();
+        for (Fields fields : existing.objects("tickets")) {
+            LocateTicket ticket = new LocateTicket(
+                    fields.needed("number", TextKind.WORDS, ""),
+                    fields.needed("digFrom", TextKind.DATE, NO_DAY),
+                    fields.needed("validThrough", TextKind.DATE, NO_DAY));
+            if (ticket.validThrough().isBefore(ticket.digFrom()))
+                fields.refuse("validThrough", "the ticket ends before digging may begin", "check both dates");
+            tickets.add(ticket);
+        }
+        return new Existing(lines, plugs, fences, tickets);
+    }
+
+    static void write(Existing existing, Entries out) {
+        out.objects(
+                "lines",
+                existing.lines(),
+                (line, entries) -> entries.words("kind", line.kind())
+                        .words("run", line.run())
+                        .put("station", TextKind.LENGTH, line.station())
+                        .put("tolerance", Words.HOLE, line.tolerance()));
+        out.objects(
+                "plugs",
+                existing.plugs(),
+                (plug, entries) -> entries.words("run", plug.run())
+                        .put("station", TextKind.LENGTH, plug.station())
+                        .put("diameter", TextKind.LENGTH, plug.diameter())
+                        .put("depth", TextKind.LENGTH, plug.depth()));
+        out.objects(
+                "fences",
+                existing.fences(),
+                (fence, entries) -> entries.words("kind", fence.kind())
+                        .put("length", TextKind.LENGTH, fence.length())
+                        .put("pitch", TextKind.LENGTH, fence.pitch())
+                        .flag("concrete", fence.concrete()));
+        out.objects(
+                "tickets",
+                existing.tickets(),
+                (ticket, entries) -> entries.words("number", ticket.number())
+                        .put("digFrom", TextKind.DATE, ticket.digFrom())
+                        .put("validThrough", TextKind.DATE, ticket.validThrough()));
+    }
+}

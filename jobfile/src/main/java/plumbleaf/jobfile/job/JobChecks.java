@@ -1,0 +1,332 @@
+package plumbleaf.jobfile.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.ground.LaterGround;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateBuild;
+import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Leg;
+import plumbleaf.engine.job.NoDig;
+import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PrivateLine;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunBuild;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
+import plumbleaf.jobfile.input.Nearest;
+
+/** What can only be checked once the whole job is read: names that must exist, places that must lie inside, ids that must differ. */
+final class JobChecks {
+    private static final Length LONGEST_JOB = Length.feet(2 * 5280);
+    /** Stands for every sum beyond the longest job, so that sums stay within what a length can hold. */
+    private static final Length BEYOND = LONGEST_JOB.plus(Length.inches(1));
+
+    private static final int LONGEST_ID = 20;
+    private static final int MOST_PARTS = 500;
+
+    private final Job job;
+    private final Catalogue catalogue;
+    private final List<Integer> runAt;
+    private final List<Integer> gateAt;
+    private final Set<String> unfinished;
+    private final Refusal refusal;
+    private final Map<String, Length> runLengths = new LinkedHashMap<>();
+    private final Map<String, String> ids = new LinkedHashMap<>();
+
+    /** How a check says what is wrong at a place of the file. */
+    interface Refusal {
+        void refuse(String field, String problem, String cure);
+    }
+
+    /**
+     * @param runAt where each run of the job stands in the file, since a draft may leave some out
+     * @param gateAt the same for gates
+     * @param unfinished ids of what a draft left out
+     */
+    JobChecks(
+            Job job,
+            Catalogue catalogue,
+            List<Integer> runAt,
+            List<Integer> gateAt,
+            Set<String> unfinished,
+            Refusal refusal) {
+        this.job = job;
+        this.catalogue = catalogue;
+        this.runAt = List.copyOf(runAt);
+        this.gateAt = List.copyOf(gateAt);
+        this.unfinished = new LinkedHashSet<>(unfinished);
+        this.refusal = refusal;
+        for (Run run : job.runs()) runLengths.put(run.id(), lengthOf(run));
+    }
+
+    void all() {
+        if (job.runs().size() > MOST_PARTS || job.gates().size() > MOST_PARTS) {
+            refuse(job.runs().size() > MOST_PARTS ? "runs" : "gates", "there are more than 500", "split the job");
+            return;
+        }
+        if (job.runs().isEmpty() && !job.draft())
+            refuse("runs", "a job needs a run", "write \"runs\": [ { ... } ], or \"draft\": true while you are at it");
+        for (int i = 0; i < job.runs().size(); i++) run(job.runs().get(i), "runs[" + runAt.get(i) + "]");
+        for (int i = 0; i < job.gates().size(); i++) gate(job.gates().get(i), "gates[" + gateAt.get(i) + "]");
+        overlaps();
+        new GroundChecks(job.ground(), this).all();
+        later();
+        existing();
+        builds();
+        Length total = Length.ZERO;
+        for (Length length : runLengths.values())
+            total = total.compareTo(LONGEST_JOB) > 0 ? BEYOND : total.plus(length);
+        if (total.compareTo(LONGEST_JOB) > 0)
+            refuse("runs", "this job has more than two miles of fence", "split it into several");
+    }
+
+    void refuse(String field, String problem, String cure) {
+        refusal.refuse(field, problem, cure);
+    }
+
+    private static Length lengthOf(Run run) {
+        Length sum = Length.ZERO;
+        for (Leg leg : run.legs())
+            sum = sum.plus(leg.length()).compareTo(LONGEST_JOB) > 0 ? BEYOND : sum.plus(leg.length());
+        return sum;
+    }
+
+    private String show(Length length) {
+        return job.display().length(length);
+    }
+
+    /** Ids are the user's names; no two things share one. */
+    void id(String id, String field) {
+        boolean plain = !id.isEmpty() && id.length() <= LONGEST_ID;
+        for (int i = 0; i < id.length(); i++) {
+            char c = id.charAt(i);
+            boolean letter = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+            plain = plain && (letter || (c >= '0' && c <= '9') || c == '-' || c == '_');
+        }
+        if (!plain) refuse(field + ".id", "an id is up to 20 letters, digits, - and _", "write one such as R1");
+        String first = ids.putIfAbsent(id, field);
+        if (first != null) refuse(field + ".id", id + " is the id of " + first + " already", "give this one another");
+    }
+
+    /** Whether the run is there; says so where it is not, unless a draft has only left it out. */
+    boolean runThere(String id, String field) {
+        if (runLengths.containsKey(id)) return true;
+        if (!unfinished.contains(id))
+            refuse(
+                    field,
+                    "there is no run " + id,
+                    nearest(id, List.copyOf(runLengths.keySet()), "name a run of this job"));
+        return false;
+    }
+
+    void stationInside(String run, Length station, String field) {
+        Length end = runLengths.getOrDefault(run, station);
+        if (station.compareTo(end) > 0)
+            refuse(
+                    field,
+                    run + " ends at " + show(end),
+                    "write a station from 0' to " + show(end) + ", or lengthen the run");
+    }
+
+    private static String nearest(String word, List<String> known, String otherwise) {
+        return Nearest.to(word, known).map(near -> "write " + near).orElse(otherwise);
+    }
+
+    private void run(Run run, String at) {
+        id(run.id(), at);
+        List<String> styles = new ArrayList<>();
+        for (FenceStyle style : catalogue.styles()) styles.add(style.id());
+        styles.add("none");
+        if (!styles.contains(run.style()))
+            refuse(
+                    at + ".style",
+                    "the catalogue has no such style",
+                    nearest(run.style(), styles, "write one of " + String.join(", ", styles)));
+        for (int i = 0; i < run.noDig().size(); i++) {
+            NoDig noDig = run.noDig().get(i);
+            String field = at + ".noDig[" + i + "]";
+            if (noDig.from().compareTo(noDig.to()) >= 0)
+                refuse(field + ".to", "this is not beyond " + show(noDig.from()), "write the farther edge here");
+            stationInside(run.id(), noDig.from(), field + ".from");
+        }
+        for (int i = 0; i < run.set().size(); i++) {
+            id(run.set().get(i).id(), at + ".set[" + i + "]");
+            stationInside(run.id(), run.set().get(i).station(), at + ".set[" + i + "].station");
+        }
+        end(run, run.first().match(free -> "", wall -> "", joins -> joins.run()), at + ".ends[0].run");
+        end(run, run.last().match(free -> "", wall -> "", joins -> joins.run()), at + ".ends[1].run");
+    }
+
+    private void end(Run run, String joined, String field) {
+        if (joined.isEmpty()) return;
+        if (joined.equals(run.id())) refuse(field, "a run does not join itself", "name another run");
+        else runThere(joined, field);
+    }
+
+    private void gate(Gate gate, String at) {
+        id(gate.id(), at);
+        if (runThere(gate.run(), at + ".run")) inOneLeg(gate, at);
+        leaf(gate, at);
+        gate.release().match(priced -> true, hold -> true, released -> releasable(gate, released.beforePosts(), at));
+    }
+
+    /** Opening and posts lie within one leg: no post can stand round a corner from its own gate. */
+    private void inOneLeg(Gate gate, String at) {
+        Run run = job.run(gate.run());
+        Length from = gate.station();
+        Length to = from.plus(gate.opening());
+        Length end = lengthOf(run);
+        if (to.compareTo(end) > 0) {
+            refuse(
+                    at + ".station",
+                    gate.id() + " reaches from " + show(from) + " to " + show(to) + ", and " + run.id() + " ends at "
+                            + show(end),
+                    "move the gate, or make the run longer");
+            return;
+        }
+        Length corner = Length.ZERO;
+        for (int i = 0; i < run.legs().size() - 1; i++) {
+            corner = corner.plus(run.legs().get(i).length());
+            boolean across = from.compareTo(corner) < 0 && to.compareTo(corner) > 0;
+            if (across)
+                refuse(
+                        at + ".station",
+                        gate.id() + " reaches from " + show(from) + " to " + show(to) + ", across the corner at "
+                                + show(corner),
+                        "move the gate into one leg");
+        }
+    }
+
+    private void leaf(Gate gate, String at) {
+        boolean swings = gate.kind().match(swing -> true, pair -> true, slide -> false, flagged -> false);
+        if (!swings) return;
+        Length gaps = gate.leaf().hingeGap().plus(gate.leaf().latchGap());
+        if (gaps.plus(Length.inches(6)).compareTo(gate.opening()) > 0)
+            refuse(at + ".opening", "no leaf is left between the gaps", "write a wider opening or smaller gaps");
+        Length hung = gate.hinges().fromTop().plus(gate.hinges().fromBottom());
+        if (hung.compareTo(gate.leaf().infill()) >= 0)
+            refuse(
+                    at + ".hinges",
+                    "the hinges sit " + show(hung) + " from top and bottom of a leaf "
+                            + show(gate.leaf().infill()) + " high",
+                    "write a smaller fromTop or fromBottom");
+        List<String> hinges = new ArrayList<>();
+        for (HingeModel hinge : catalogue.hinges()) hinges.add(hinge.id());
+        if (!hinges.contains(gate.hinges().model()))
+            refuse(
+                    at + ".hinges.model",
+                    "the catalogue has no such hinge",
+                    nearest(gate.hinges().model(), hinges, "write one of " + String.join(", ", hinges)));
+        List<String> latches = new ArrayList<>();
+        for (LatchModel latch : catalogue.latches()) latches.add(latch.id());
+        if (!latches.contains(gate.latch().model()))
+            refuse(
+                    at + ".latch.model",
+                    "the catalogue has no such latch",
+                    nearest(gate.latch().model(), latches, "write one of " + String.join(", ", latches)));
+    }
+
+    private boolean releasable(Gate gate, boolean beforePosts, String at) {
+        boolean handed = gate.kind()
+                .match(
+                        swing -> swing.hinge().isSaid() && swing.swing().isSaid(),
+                        pair -> pair.swing().isSaid(),
+                        slide -> true,
+                        (GateKind.Flagged flagged) -> false);
+        if (!handed)
+            refuse(
+                    at + ".release",
+                    "a gate is not released before its hinge side and swing are said",
+                    "write hinge and swing");
+        if (gate.asSet().isEmpty() && !beforePosts)
+            refuse(
+                    at + ".release",
+                    "a gate is not released before its opening is measured between standing posts",
+                    "write asSet, or \"beforePosts\": true when the customer signed for that");
+        return handed;
+    }
+
+    private void overlaps() {
+        for (int i = 0; i < job.gates().size(); i++) {
+            Gate gate = job.gates().get(i);
+            for (int j = 0; j < i; j++) {
+                Gate other = job.gates().get(j);
+                boolean apart = !gate.run().equals(other.run()) || endsBefore(gate, other) || endsBefore(other, gate);
+                if (!apart)
+                    refuse(
+                            "gates[" + gateAt.get(i) + "].station",
+                            gate.id() + " and " + other.id() + " leave no room for a post between them",
+                            "move one of them");
+            }
+        }
+    }
+
+    private static boolean endsBefore(Gate gate, Gate other) {
+        Length narrowestPost = Length.inches(1.5);
+        return gate.station().plus(gate.opening()).plus(narrowestPost).compareTo(other.station()) <= 0;
+    }
+
+    private void later() {
+        for (int i = 0; i < job.ground().later().size(); i++) {
+            LaterGround later = job.ground().later().get(i);
+            String at = "ground.later[" + i + "]";
+            if (runThere(later.run(), at + ".run")) stationInside(later.run(), later.from(), at + ".from");
+            if (later.from().compareTo(later.to()) >= 0)
+                refuse(at + ".to", "this is not beyond " + show(later.from()), "write the farther edge here");
+        }
+    }
+
+    private void existing() {
+        for (int i = 0; i < job.existing().lines().size(); i++) {
+            PrivateLine line = job.existing().lines().get(i);
+            String at = "existing.lines[" + i + "]";
+            if (runThere(line.run(), at + ".run")) stationInside(line.run(), line.station(), at + ".station");
+        }
+        for (int i = 0; i < job.existing().plugs().size(); i++) {
+            Plug plug = job.existing().plugs().get(i);
+            String at = "existing.plugs[" + i + "]";
+            if (runThere(plug.run(), at + ".run")) stationInside(plug.run(), plug.station(), at + ".station");
+        }
+    }
+
+    private void builds() {
+        for (RunBuild build : job.builds().runs()) section(build.post(), "builds." + build.run() + ".post");
+        for (GateBuild build : job.builds().gates()) {
+            String at = "builds." + build.gate();
+            section(build.frame(), at + ".frame");
+            section(build.hingePost(), at + ".hingePost");
+            section(build.latchPost(), at + ".latchPost");
+        }
+    }
+
+    private void section(Stated<String> pinned, String field) {
+        Optional<String> id = pinned.value();
+        if (id.isEmpty() || catalogue.section(id.get()).isPresent()) return;
+        List<String> known = new ArrayList<>();
+        for (Section section : catalogue.sections()) known.add(section.id());
+        refuse(
+                field,
+                "the catalogue has no such section",
+                nearest(id.get(), known, "write the id of one, such as " + example(known)));
+    }
+
+    private static String example(List<String> known) {
+        return known.isEmpty() ? "TUBE-2x2x0.083" : known.get(0);
+    }
+
+    Map<String, Length> runLengths() {
+        return runLengths;
+    }
+}

@@ -1,0 +1,175 @@
+package plumbleaf.jobfile.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.job.FinishedFace;
+import plumbleaf.engine.job.Fit;
+import plumbleaf.engine.job.Heading;
+import plumbleaf.engine.job.Leg;
+import plumbleaf.engine.job.NoDig;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.job.SetPost;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.Start;
+import plumbleaf.engine.job.Taped;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.support.WallKind;
+import plumbleaf.jobfile.input.Entries;
+import plumbleaf.jobfile.input.Fields;
+import plumbleaf.jobfile.input.Fields.Choice;
+import plumbleaf.jobfile.input.TextKind;
+
+/** {@code runs[]}: legs, ends, style, height, fit, where no hole may be, posts staked out. */
+final class RunForm {
+    private static final List<String> ENDS = List.of("free", "wall", "joins");
+
+    private RunForm() {}
+
+    static Run read(Fields run, int index) {
+        String id = run.assumed("id", TextKind.WORDS, "R" + (index + 1), Words.ORDER);
+        Side outside = run.assumed(
+                "outside", Words.SIDE, Side.RIGHT, "as when one walks round a yard with the yard on the left");
+        Fields start = run.object("start");
+        Start from = new Start(
+                start.assumed("east", Words.PLAN, Offset.ZERO, "the job's origin"),
+                start.assumed("north", Words.PLAN, Offset.ZERO, "the job's origin"));
+        List<Leg> legs = legs(run);
+        List<RunEnd> ends = ends(run);
+        String style = run.needed("style", TextKind.WORDS, "none");
+        Length infill = run.assumed("infill", Words.HEIGHT, Length.feet(6), Words.CUSTOM);
+        Length bottomGap = run.assumed("bottomGap", Words.GAP, Length.inches(2), Words.CUSTOM);
+        Fit fit = run.assumed("fit", Words.FIT, Fit.RACKED, Words.CUSTOM);
+        Length maxBay = run.assumed("maxBay", Words.BAY, Length.feet(8), Words.CUSTOM);
+        if (run.has("maxBay") && maxBay.compareTo(Length.feet(2)) < 0)
+            run.refuse("maxBay", "a bay is 2' at least", "write a longer bay");
+        FinishedFace face = run.assumed("finishedFace", Words.FACE, FinishedFace.OUT, Words.CUSTOM);
+        List<NoDig> noDig = new ArrayList<>();
+        for (Fields fields : run.objects("noDig"))
+            noDig.add(new NoDig(
+                    fields.needed("from", Words.STATION, Length.ZERO),
+                    fields.needed("to", Words.STATION, Length.ZERO),
+                    fields.words("why")));
+        List<SetPost> set = new ArrayList<>();
+        for (Fields fields : run.objects("set"))
+            set.add(new SetPost(
+                    fields.needed("id", TextKind.WORDS, ""), fields.needed("station", Words.STATION, Length.ZERO)));
+        return new Run(
+                id,
+                outside,
+                from,
+                legs,
+                ends.get(0),
+                ends.get(1),
+                style,
+                infill,
+                bottomGap,
+                fit,
+                maxBay,
+                face,
+                noDig,
+                set,
+                SupportForm.read(run.object("posts")),
+                Open.of(run.given("basis", Words.BASIS)));
+    }
+
+    private static List<Leg> legs(Fields run) {
+        List<Leg> legs = new ArrayList<>();
+        for (Fields leg : run.objects("legs")) {
+            Length length = leg.needed("length", Words.LEG, Length.feet(8));
+            Heading heading = heading(leg, legs.isEmpty());
+            legs.add(new Leg(length, heading, leg.assumed("taped", Words.TAPED, Taped.LEVEL, Words.CUSTOM)));
+        }
+        if (legs.isEmpty() && !run.has("legs")) run.needed("legs", LEGS, "");
+        else if (legs.isEmpty()) run.refuse("legs", "a run needs a leg", "write \"legs\": [ { \"length\": \"40'\" } ]");
+        return legs;
+    }
+
+    /** Only to say what is missing: legs are objects and never read as text. */
+    private static final TextKind<String> LEGS =
+            new TextKind<>("a leg", false, "...", TextKind.WORDS.read(), TextKind.WORDS.write());
+
+    private static Heading heading(Fields leg, boolean first) {
+        Optional<Angle> bearing = leg.given("bearing", TextKind.ANGLE);
+        Optional<Angle> turn = leg.given("turn", Words.TURN);
+        if (leg.has("bearing") && leg.has("turn"))
+            leg.refuse("turn", "a leg has a bearing or a turn, not both", "keep one of the two");
+        if (first && leg.has("turn"))
+            leg.refuse("turn", "the first leg has none before it to turn from", "write \"bearing\": \"90 deg\"");
+        if (bearing.isPresent()) return new Heading.Bearing(bearing.get());
+        if (turn.isPresent()) return new Heading.Turn(turn.get());
+        if (!leg.has("bearing") && !leg.has("turn")) {
+            if (first)
+                leg.leaveOut(
+                        "bearing",
+                        "90 deg",
+                        "drawn to the right; directions do not matter until a drawing is set on a map");
+            else leg.leaveOut("turn", "0 deg", "straight on");
+        }
+        return first ? new Heading.Bearing(Angle.degrees(90)) : new Heading.Turn(Angle.ZERO);
+    }
+
+    private static List<RunEnd> ends(Fields run) {
+        if (!run.has("ends")) run.leaveOut("ends", "free, free", Words.CUSTOM);
+        List<RunEnd> ends = new ArrayList<>();
+        for (Choice choice : run.choices("ends", ENDS)) ends.add(end(choice));
+        if (run.has("ends") && ends.size() != 2)
+            run.refuse("ends", "a run has two ends, first and last", "write \"ends\": [ \"free\", \"free\" ]");
+        while (ends.size() < 2) ends.add(new RunEnd.Free());
+        return ends;
+    }
+
+    private static RunEnd end(Choice choice) {
+        return switch (choice.kind()) {
+            case "wall" -> new RunEnd.Wall(choice.fields().needed("of", Words.WALL, WallKind.MASONRY));
+            case "joins" -> new RunEnd.Joins(choice.fields().needed("run", TextKind.WORDS, ""));
+            default -> new RunEnd.Free();
+        };
+    }
+
+    static void write(Run run, Entries out) {
+        out.words("id", run.id()).put("outside", Words.SIDE, run.outside());
+        out.object(
+                "start",
+                start -> start.put("east", TextKind.OFFSET, run.start().east())
+                        .put("north", TextKind.OFFSET, run.start().north()));
+        out.objects("legs", run.legs(), (leg, entries) -> {
+            entries.put("length", TextKind.LENGTH, leg.length());
+            leg.heading()
+                    .match(
+                            bearing -> entries.put("bearing", TextKind.ANGLE, bearing.fromNorth()),
+                            turn -> entries.put("turn", Words.TURN, turn.left()));
+            entries.put("taped", Words.TAPED, leg.taped());
+        });
+        out.choices("ends", List.of(run.first(), run.last()), RunForm::endKind, RunForm::writeEnd);
+        out.words("style", run.style())
+                .put("infill", TextKind.LENGTH, run.infill())
+                .put("bottomGap", TextKind.LENGTH, run.bottomGap())
+                .put("fit", Words.FIT, run.fit())
+                .put("maxBay", TextKind.LENGTH, run.maxBay())
+                .put("finishedFace", Words.FACE, run.finishedFace());
+        out.objects(
+                "noDig",
+                run.noDig(),
+                (noDig, entries) -> entries.put("from", TextKind.LENGTH, noDig.from())
+                        .put("to", TextKind.LENGTH, noDig.to())
+                        .words("why", noDig.why()));
+        out.objects(
+                "set",
+                run.set(),
+                (set, entries) -> entries.words("id", set.id()).put("station", TextKind.LENGTH, set.station()));
+        out.object("posts", posts -> SupportForm.write(run.posts(), posts));
+        out.putIfAny("basis", Words.BASIS, run.basis().value());
+    }
+
+    private static String endKind(RunEnd end) {
+        return end.match(free -> "free", wall -> "wall", joins -> "joins");
+    }
+
+    private static void writeEnd(RunEnd end, Entries out) {
+        end.match(free -> out, wall -> out.put("of", Words.WALL, wall.of()), joins -> out.words("run", joins.run()));
+    }
+}

@@ -1,0 +1,121 @@
+package plumbleaf.jobfile.job;
+
+/** A job file that says everything a job file can say, at least once. */
+final class FullJob {
+    static final String TEXT = """
+            {
+              "format": "plumbleaf-job", "version": 1, "title": "All there is", "date": "2027-08-02", "display": "metric", "draft": true,
+              "site": {
+                "customer": "Ilse Tarbat", "address": "2 Quarry Row, Upper Quill", "basis": "engineered", "uses": ["public-way", "walk"],
+                "wind": { "speed": "51 m/s", "exposure": "D", "edition": "7-22", "risk": "II", "topographic": 1.2, "elevation": 0.95 },
+                "frost": { "depth": "800 mm", "source": "town hall" },
+                "soil": {
+                  "kind": "silt", "state": "soft", "belowWater": true, "class": 5, "nh": "6.6 MN/m3", "looseTop": "300 mm", "slope": "1 in 12"
+                }
+              },
+              "ground": {
+                "benchmark": { "mark": "bolt", "elevation": "-1.25 m" },
+                "setups": [{ "id": "H1", "on": "benchmark", "backsight": "1.5 m" }, { "id": "H2", "on": "S2", "backsight": "1/64\\"" }],
+                "shots": [
+                  { "id": "S1", "run": "R1", "station": "0'", "setup": "H1", "rod": "1.6 m", "note": "start" },
+                  { "id": "S2", "run": "R1", "after": "S1", "over": "7'", "rises": "3\\"", "out": "1'" },
+                  { "id": "S3", "run": "R1", "station": "9'", "from": "S1", "falls": "2\\"", "in": "5 mm" },
+                  { "id": "S4", "east": "3'", "north": "-2'", "elevation": "7.3 mm" },
+                  { "id": "S5", "run": "R2", "station": "1'", "setup": "H2", "rod": "0\\"" }
+                ],
+                "breaklines": [{ "what": "curb", "shots": ["S1", "S2"] }],
+                "later": [{ "run": "R1", "from": "0'", "to": "4'", "rise": "60 mm", "why": "pavers" }]
+              },
+              "runs": [
+                {
+                  "id": "R1", "outside": "left", "start": { "east": "1.0005 m", "north": "-2'" },
+                  "legs": [
+                    { "length": "30'", "bearing": "12.5 deg", "taped": "slope" },
+                    { "length": "20'", "turn": "33.3 deg right", "taped": "level" }
+                  ],
+                  "ends": [{ "kind": "wall", "of": "block" }, { "kind": "joins", "run": "R2" }],
+                  "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "maxBay": "6'",
+                  "finishedFace": "both", "noDig": [{ "from": "1'", "to": "2'", "why": "pipe" }],
+                  "set": [{ "id": "P1", "station": "6'" }], "posts": { "support": { "kind": "driven", "depth": "3'" } },
+                  "basis": "customary"
+                },
+                {
+                  "id": "R2", "outside": "right", "start": { "east": "0'", "north": "0'" },
+                  "legs": [{ "length": "60'", "bearing": "0 deg", "taped": "level" }], "ends": ["free", "free"], "style": "none",
+                  "infill": "6'", "bottomGap": "0\\"", "fit": "stepped", "maxBay": "8'", "finishedFace": "in",
+                  "posts": { "support": { "kind": "core-socket", "depth": "8\\"", "edgeDistance": "6\\"" } }
+                },
+                { "id": "R3", "style": "none" }
+              ],
+              "gates": [
+                {
+                  "id": "G1", "kind": "swing", "run": "R2", "station": "4'", "opening": "4'", "hinge": "right", "swing": "out",
+                  "opens": "180 deg", "holdOpen": { "kind": "stop", "radius": "40\\"" },
+                  "leaf": {
+                    "shape": { "kind": "sloped", "top": "2.5%", "bottom": "-7.25%" }, "infill": "5'", "bottomGap": "2\\"", "hingeGap": "1\\"",
+                    "latchGap": "1/2\\"", "infillBelowFrame": "1\\"", "midRails": 2
+                  },
+                  "hingePost": {
+                    "support": {
+                      "kind": "existing", "feel": "firm",
+                      "tests": [
+                        {
+                          "force": "75 lb", "at": "54\\"", "low": "3\\"", "movedLow": "1/64\\"", "high": "60\\"", "movedHigh": "1/4\\"",
+                          "leftOver": "1/32\\""
+                        }
+                      ]
+                    }
+                  },
+                  "latchPost": { "support": { "kind": "wall-anchor", "of": "stud" } },
+                  "hinges": { "model": "HINGE-BALL-0.75", "fromTop": "8\\"", "fromBottom": "7\\"", "count": 3, "weightOn": 2 },
+                  "latch": { "model": "LATCH-GRAVITY", "height": "40\\"" },
+                  "loads": {
+                    "person": "890 N", "serviceGust": "35 mph", "slamSpeed": "0.9 m/s", "laterRise": "1\\"", "shotError": "3 mm"
+                  },
+                  "asSet": [
+                    {
+                      "date": "2027-08-20", "top": "4'", "middle": "48-1/16\\"", "bottom": "4'", "hingePlumb": { "along": "1/8\\"", "across": "-1/16\\"" },
+                      "latchPlumb": { "along": "0\\"", "across": "1 mm" }
+                    }
+                  ],
+                  "release": { "kind": "released", "revision": "B", "date": "2027-08-21", "by": "I. Tarbat", "beforePosts": true },
+                  "obstacles": [{ "what": "meter box", "along": "-10\\"", "side": "20\\"" }]
+                },
+                {
+                  "id": "G2", "kind": "pair", "run": "R2", "station": "10'", "opening": "12'", "split": "37.5%", "active": "left", "swing": "in",
+                  "opens": "90 deg", "holdOpen": { "kind": "hinge-lock", "lever": "2\\"" }, "release": "hold",
+                  "latchPost": { "support": { "kind": "slab-plate", "slabThickness": "6\\"", "edgeDistance": "5\\"" } }
+                },
+                { "id": "G3", "kind": "slide", "run": "R2", "station": "24'", "opening": "16'", "slides": "right" },
+                { "id": "G4", "kind": "flagged", "run": "R2", "station": "44'", "opening": "10'", "name": "bifold" },
+                { "id": "G5", "kind": "swing", "run": "R1" }
+              ],
+              "builds": {
+                "R1": { "post": "F1083-REG-2", "hole": "9\\"", "depth": "30\\"" },
+                "G1": {
+                  "frame": "TUBE-2x2x0.120", "braces": 2, "joint": "butted", "hingePost": "F1083-REG-2.5", "latchPost": "F1083-REG-2",
+                  "hole": "14\\"", "depth": "48\\""
+                }
+              },
+              "existing": {
+                "lines": [{ "kind": "gas to the grill", "run": "R1", "station": "12'", "tolerance": "18\\"" }],
+                "plugs": [{ "run": "R1", "station": "20'", "diameter": "10\\"", "depth": "30\\"" }],
+                "fences": [{ "kind": "chain link", "length": "50'", "pitch": "10'", "concrete": true }],
+                "tickets": [{ "number": "A-1", "digFrom": "2027-08-05", "validThrough": "2027-08-25" }]
+              },
+              "rules": {
+                "height": { "limit": "6'", "from": "outside" }, "otherHeights": [{ "limit": "7'", "from": "inside" }],
+                "gap": { "largest": "2\\"", "why": "terrier" }
+              },
+              "money": {
+                "priceBook": "example-2027", "overhead": "12.5%", "margin": "17.3%", "contingency": "1.1%", "tax": "6.25%",
+                "validUntil": "2027-09-01", "stages": [{ "when": "on signing", "share": "33.3%" }, { "when": "when done", "share": "66.7%" }]
+              },
+              "actuals": [{ "task": "dig", "quantity": 12.5, "hours": 3.25, "note": "clay" }],
+              "changes": [{ "id": "C1", "date": "2027-08-10", "what": "gate wider", "price": "-$1,240.50", "accepted": true }],
+              "notes": ["One.", "Two with \\"quotes\\" and \\u2028."]
+            }
+            """;
+
+    private FullJob() {}
+}
