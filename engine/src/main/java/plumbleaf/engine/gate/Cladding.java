@@ -3,6 +3,7 @@ package plumbleaf.engine.gate;
 import java.util.function.Function;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.job.FinishedFace;
+import plumbleaf.engine.material.WoodSpecies;
 
 /** What fills the leaf. */
 public sealed interface Cladding {
@@ -21,7 +22,7 @@ public sealed interface Cladding {
      *
      * @param face the side of the frame that the pickets are on; {@code both} counts as outside
      */
-    record Wood(FenceStyle style, WoodDensity pickets, WoodDensity nailers, FinishedFace face) implements Cladding {
+    record Wood(FenceStyle style, WoodSpecies pickets, WoodSpecies nailers, FinishedFace face) implements Cladding {
         @Override
         public <T> T match(Function<Open, T> open, Function<Wood, T> wood) {
             return wood.apply(this);

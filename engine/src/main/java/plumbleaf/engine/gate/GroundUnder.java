@@ -1,6 +1,7 @@
 package plumbleaf.engine.gate;
 
 import java.util.List;
+import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 

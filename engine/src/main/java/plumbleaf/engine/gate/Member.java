@@ -32,6 +32,10 @@ public record Member(
         holes = List.copyOf(holes);
     }
 
+    Member drilled(List<Hole> centres) {
+        return new Member(id, role, section, from, to, cutLength, longPoint, firstEnd, lastEnd, ends, weight, centres);
+    }
+
     /** Middle of the centreline. */
     public Place middle() {
         return Place.at(

@@ -1,0 +1,108 @@
+package plumbleaf.engine.gate;
+
+import java.util.List;
+import plumbleaf.engine.quantity.Offset;
+
+/** A flat piece of ground in the axes of a swing, with heights from grade at the pin axis. Plain numbers: this is the inside of the sweep. */
+final class GroundCell {
+    /** Points this close to a border count as on it: far below any shot, far above rounding. */
+    private static final double BORDER_IN = 1e-9;
+
+    private final double[] x;
+    private final double[] y;
+    final double heightAtPinIn;
+    final double gradeX;
+    final double gradeY;
+
+    private GroundCell(double[] x, double[] y, double heightAtPinIn, double gradeX, double gradeY) {
+        this.x = x;
+        this.y = y;
+        this.heightAtPinIn = heightAtPinIn;
+        this.gradeX = gradeX;
+        this.gradeY = gradeY;
+    }
+
+    static List<GroundCell> of(List<GroundFacet> facets, SwingAxes axes, Offset pinElevation) {
+        return facets.stream().map(facet -> of(facet, axes, pinElevation)).toList();
+    }
+
+    private static GroundCell of(GroundFacet facet, SwingAxes axes, Offset pinElevation) {
+        int n = facet.corners().size();
+        double[] x = new double[n];
+        double[] y = new double[n];
+        for (int i = 0; i < n; i++) {
+            x[i] = axes.alongIn(facet.corners().get(i));
+            y[i] = axes.sideIn(facet.corners().get(i));
+        }
+        boolean turnsLeft = turn(x, y) > 0;
+        return new GroundCell(
+                turnsLeft ? x : reversed(x),
+                turnsLeft ? y : reversed(y),
+                facet.plane().heightAt(axes.pin()).inches() - pinElevation.inches(),
+                facet.plane().gradeTowards(axes.along()).ratio(),
+                facet.plane().gradeTowards(axes.side()).ratio());
+    }
+
+    int sides() {
+        return x.length;
+    }
+
+    double x(int corner) {
+        return x[corner % x.length];
+    }
+
+    double y(int corner) {
+        return y[corner % y.length];
+    }
+
+    double heightIn(double xIn, double yIn) {
+        return heightAtPinIn + gradeX * xIn + gradeY * yIn;
+    }
+
+    boolean holds(double xIn, double yIn) {
+        for (int i = 0; i < x.length; i++) {
+            double ex = x(i + 1) - x[i];
+            double ey = y(i + 1) - y[i];
+            double length = Math.sqrt(ex * ex + ey * ey);
+            if (cross(ex, ey, xIn - x[i], yIn - y[i]) < -BORDER_IN * length) return false;
+        }
+        return true;
+    }
+
+    /** The part of the line (x0, y0) + t (ux, uy), from t0 to t1, that lies in this cell: two numbers, or none. */
+    double[] clip(double x0, double y0, double ux, double uy, double t0, double t1) {
+        double from = t0;
+        double to = t1;
+        for (int i = 0; i < x.length; i++) {
+            double ex = x(i + 1) - x[i];
+            double ey = y(i + 1) - y[i];
+            double length = Math.sqrt(ex * ex + ey * ey);
+            double inside = cross(ex, ey, x0 - x[i], y0 - y[i]) / length;
+            double gain = cross(ex, ey, ux, uy) / length;
+            if (Math.abs(gain) < 1e-14) {
+                if (inside < -BORDER_IN) return new double[0];
+            } else if (gain > 0) from = Math.max(from, -inside / gain);
+            else to = Math.min(to, -inside / gain);
+        }
+        return from <= to + BORDER_IN ? new double[] {Math.min(from, to), Math.max(from, to)} : new double[0];
+    }
+
+    private static double turn(double[] x, double[] y) {
+        double twice = 0;
+        for (int i = 0; i < x.length; i++) {
+            int next = (i + 1) % x.length;
+            twice += x[i] * y[next] - x[next] * y[i];
+        }
+        return twice;
+    }
+
+    private static double[] reversed(double[] values) {
+        double[] turned = new double[values.length];
+        for (int i = 0; i < values.length; i++) turned[i] = values[values.length - 1 - i];
+        return turned;
+    }
+
+    private static double cross(double ax, double ay, double bx, double by) {
+        return ax * by - ay * bx;
+    }
+}

@@ -1,0 +1,174 @@
+package plumbleaf.engine.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.job.FinishedFace;
+import plumbleaf.engine.material.Moisture;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Density;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/**
+ * What hangs on a leaf's rails: nailers bolted along them and plumb pickets across, with the weight each rail takes. The weight of a picket is shared alike
+ * by all rails, that of a nailer lies on its own.
+ *
+ * @param fits whether the pickets fit within the style's range of gaps
+ * @param nailerN n of the nailers' middle
+ * @param picketN n of the pickets' middle
+ */
+record Infill(
+        boolean fits,
+        List<Nailer> nailers,
+        List<Picket> pickets,
+        Length gap,
+        Length picketThickness,
+        Offset nailerN,
+        Offset picketN,
+        List<RailLoad> loads,
+        List<Fitting> bolts) {
+    /** Steel, 490 pcf. */
+    private static final double STEEL_LB_PER_IN3 = 490 / 1728.0;
+
+    /** Head, nut and washers over the plain shank: judgement, a third more. */
+    private static final double BOLT_HEAD_AND_NUT = 4 / 3.0;
+
+    Infill {
+        nailers = List.copyOf(nailers);
+        pickets = List.copyOf(pickets);
+        loads = List.copyOf(loads);
+        bolts = List.copyOf(bolts);
+    }
+
+    static Infill none() {
+        return new Infill(
+                true, List.of(), List.of(), Length.ZERO, Length.ZERO, Offset.ZERO, Offset.ZERO, List.of(), List.of());
+    }
+
+    static Infill of(
+            Outline outline, FrameLines lines, List<Member> members, Cladding.Wood wood, List<Offset> boltPlaces) {
+        FenceStyle style = wood.style();
+        List<Member> rails =
+                members.stream().filter(member -> member.role().isRail()).toList();
+        double halfFrame =
+                CladdingFaces.frameThickness(members.get(0).section()).inches() / 2;
+        double toViewer = CladdingFaces.side(wood);
+        double nailerN = toViewer * (halfFrame + style.railThickness().inches() / 2);
+        double picketN = toViewer
+                * (halfFrame
+                        + style.railThickness().inches()
+                        + style.boardThickness().inches() / 2);
+        List<Nailer> nailers = new ArrayList<>();
+        List<RailLoad> loads = new ArrayList<>();
+        List<Fitting> bolts = new ArrayList<>();
+        for (int i = 0; i < rails.size(); i++) {
+            Nailer nailer = nailer(outline, lines, rails.get(i), i, wood, nailerN, boltPlaces);
+            nailers.add(nailer);
+            loads.add(new RailLoad(
+                    nailer.rail(),
+                    outline.hingeEdge(),
+                    outline.latchEdge(),
+                    Offset.inches(nailerN),
+                    nailer.wet(),
+                    nailer.dry()));
+            double boltLength = 2 * halfFrame + style.railThickness().inches() + 0.5;
+            for (Offset at : boltPlaces) {
+                bolts.add(new Fitting(
+                        "nailer bolt",
+                        Place.at(at.inches(), nailerN / 2, lines.rails().get(i).heightIn(at.inches())),
+                        boltWeight(boltLength)));
+            }
+        }
+        PicketRow row = PicketRow.across(outline.width(), style);
+        List<Picket> pickets = new ArrayList<>();
+        for (double[] edge : row.edges(style.boardWidth())) {
+            Picket picket = picket(outline, outline.hingeEdge().inches() + edge[0], edge[1], wood);
+            pickets.add(picket);
+            for (Member rail : rails) {
+                loads.add(new RailLoad(
+                        rail.id(),
+                        picket.r(),
+                        Offset.inches(picket.r().inches() + picket.width().inches()),
+                        Offset.inches(picketN),
+                        picket.wet().times(1.0 / rails.size()),
+                        picket.dry().times(1.0 / rails.size())));
+            }
+        }
+        return new Infill(
+                row.fits(),
+                nailers,
+                pickets,
+                row.gap(),
+                style.boardThickness(),
+                Offset.inches(nailerN),
+                Offset.inches(picketN),
+                loads,
+                bolts);
+    }
+
+    /** The outermost nailers lie flush with the outline, the others on the middle of their rail. */
+    private static Nailer nailer(
+            Outline outline,
+            FrameLines lines,
+            Member rail,
+            int index,
+            Cladding.Wood wood,
+            double nailerN,
+            List<Offset> boltPlaces) {
+        FrameLines.RailLine line = lines.rails().get(index);
+        double cosine = line.cosine();
+        double width = wood.style().railWidth().inches();
+        double thick = wood.style().railThickness().inches();
+        double middleR = (outline.hingeEdge().inches() + outline.latchEdge().inches()) / 2;
+        double inward = (width - lines.depthIn()) / 2 / cosine;
+        double z = line.heightIn(middleR)
+                + (rail.role() == MemberRole.BOTTOM_RAIL ? inward : rail.role() == MemberRole.TOP_RAIL ? -inward : 0);
+        double length = outline.width().inches() / cosine;
+        double volume = length * width * thick;
+        Angle end = Angle.radians(Math.abs(StrictMath.atan(line.slope())));
+        return new Nailer(
+                rail.id(),
+                Place.at(middleR, nailerN, z),
+                Length.inches(length),
+                Length.inches(length + width * Math.abs(line.slope())),
+                end,
+                boltPlaces,
+                weight(volume, wood.nailers().densityAt(Moisture.WET)),
+                weight(volume, wood.nailers().densityAt(Moisture.DRY)));
+    }
+
+    private static Picket picket(Outline outline, double rIn, double widthIn, Cladding.Wood wood) {
+        double below = outline.infillBelow().inches();
+        double middle = rIn + widthIn / 2;
+        double length = outline.topIn(middle) - outline.bottomIn(middle) + below;
+        double lowest = Math.min(outline.bottomIn(rIn), outline.bottomIn(rIn + widthIn)) - below;
+        double highest = Math.max(outline.topIn(rIn), outline.topIn(rIn + widthIn));
+        double volume = length * widthIn * wood.style().boardThickness().inches();
+        return new Picket(
+                Offset.inches(rIn),
+                Length.inches(widthIn),
+                Offset.inches(lowest),
+                Length.inches(length),
+                Length.inches(highest - lowest),
+                Angle.radians(Math.abs(outline.top().angle().radians())),
+                Angle.radians(Math.abs(outline.bottom().angle().radians())),
+                weight(volume, wood.pickets().densityAt(Moisture.WET)),
+                weight(volume, wood.pickets().densityAt(Moisture.DRY)));
+    }
+
+    private static Force weight(double volumeIn3, Density density) {
+        return Force.pounds(volumeIn3 * density.perCubicInch());
+    }
+
+    private static Force boltWeight(double lengthIn) {
+        double diameter = LeafMaker.NAILER_BOLT.inches();
+        return Force.pounds(Math.PI / 4 * diameter * diameter * lengthIn * STEEL_LB_PER_IN3 * BOLT_HEAD_AND_NUT);
+    }
+
+    /** Which face the infill is on when both were asked for: outside. */
+    static boolean isOutside(FinishedFace face) {
+        return face != FinishedFace.IN;
+    }
+}

@@ -1,0 +1,120 @@
+package plumbleaf.engine.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.job.HingeSpec;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** Draws a leaf out: frame, hinge pins, holes, infill, weight. */
+public final class LeafMaker {
+    /** Hinge and nailer bolts, drilled a sixteenth over. Common practice, no source. */
+    static final Length NAILER_BOLT = Length.inches(0.375);
+
+    private static final Length NAILER_BOLT_HOLE = Length.inches(0.4375);
+
+    /** First and last nailer bolt from the inner face of the stile, and the most between two. Common practice, no source. */
+    private static final double BOLT_FROM_STILE_IN = 3;
+
+    private static final double BOLT_SPACING_IN = 24;
+
+    private LeafMaker() {}
+
+    /**
+     * @param id {@code G1a}
+     * @param midRails rails between the bottom and the top one
+     * @param latchZ height of the latch from grade at the pin axis
+     */
+    public static Leaf make(
+            String id, Hand hand, Outline outline, GateParts parts, int midRails, HingeSpec hinges, Offset latchZ) {
+        FrameLines lines = FrameLines.of(outline, parts.frame(), midRails);
+        LeafMembers frame = LeafMembers.cut(id, lines, parts.frame(), parts.joint(), parts.braces());
+        List<HingePin> pins = pins(id, outline, hinges);
+        Infill infill = parts.cladding()
+                .match(open -> Infill.none(), wood -> Infill.of(outline, lines, frame.members(), wood, bolts(lines)));
+        List<Member> members = drilled(frame.members(), pins, infill.nailers());
+        List<Fitting> fittings = fittings(pins, parts, outline, latchZ, infill);
+        LeafWeight weight = LeafWeights.of(members, infill, fittings);
+        return new Leaf(
+                id,
+                hand,
+                outline,
+                members,
+                frame.joints(),
+                pins,
+                Place.at(outline.latchEdge().inches(), 0, latchZ.inches()),
+                outline.corners().get(1),
+                frame.welds(),
+                infill.nailers(),
+                infill.pickets(),
+                infill.gap(),
+                infill.loads(),
+                fittings,
+                weight);
+    }
+
+    private static List<HingePin> pins(String id, Outline outline, HingeSpec hinges) {
+        double edge = outline.hingeEdge().inches();
+        double low = outline.bottomIn(edge) + hinges.fromBottom().inches();
+        double high = outline.topIn(edge) - hinges.fromTop().inches();
+        if (!(high > low)) throw new IllegalArgumentException("The hinges overlap: the leaf is too low for them");
+        List<HingePin> pins = new ArrayList<>();
+        for (int i = 0; i < hinges.count(); i++) {
+            double z = low + (high - low) * i / (hinges.count() - 1);
+            pins.add(new HingePin(id + ".h" + (i + 1), Offset.inches(z), i == hinges.weightOn()));
+        }
+        return pins;
+    }
+
+    /** Where the nailers are bolted to the rails, from stile to stile. */
+    private static List<Offset> bolts(FrameLines lines) {
+        double from = lines.hingeFaceIn() + BOLT_FROM_STILE_IN;
+        double to = lines.latchFaceIn() - BOLT_FROM_STILE_IN;
+        if (to <= from) return List.of(Offset.inches((from + to) / 2));
+        int spaces = Math.max(1, (int) Math.ceil((to - from) / BOLT_SPACING_IN - 1e-9));
+        List<Offset> bolts = new ArrayList<>();
+        for (int i = 0; i <= spaces; i++) bolts.add(Offset.inches(from + (to - from) * i / spaces));
+        return List.copyOf(bolts);
+    }
+
+    private static List<Member> drilled(List<Member> members, List<HingePin> pins, List<Nailer> nailers) {
+        List<Member> drilled = new ArrayList<>();
+        for (Member member : members) {
+            List<Hole> holes = new ArrayList<>();
+            double before = LeafMembers.datumBeforeIn(member);
+            if (member.role() == MemberRole.HINGE_STILE) {
+                for (int i = 0; i < pins.size(); i++) {
+                    double at = pins.get(i).z().inches() - member.from().z().inches() + before;
+                    holes.add(new Hole("hinge " + (i + 1), Length.inches(at), Stated.open()));
+                }
+            }
+            for (Nailer nailer : nailers) {
+                if (!nailer.rail().equals(member.id())) continue;
+                double perR = member.cutLength().inches()
+                        / (member.to().r().inches() - member.from().r().inches());
+                for (Offset bolt : nailer.bolts()) {
+                    double at = (bolt.inches() - member.from().r().inches()) * perR + before;
+                    holes.add(new Hole("nailer bolt", Length.inches(at), Stated.of(NAILER_BOLT_HOLE)));
+                }
+            }
+            drilled.add(member.drilled(holes));
+        }
+        return drilled;
+    }
+
+    private static List<Fitting> fittings(
+            List<HingePin> pins, GateParts parts, Outline outline, Offset latchZ, Infill infill) {
+        List<Fitting> fittings = new ArrayList<>();
+        for (HingePin pin : pins) {
+            fittings.add(new Fitting(
+                    "hinge", Place.at(0, 0, pin.z().inches()), parts.hinge().weight()));
+        }
+        fittings.add(new Fitting(
+                "latch",
+                Place.at(outline.latchEdge().inches(), 0, latchZ.inches()),
+                parts.latch().weight()));
+        fittings.addAll(infill.bolts());
+        return fittings;
+    }
+}

@@ -1,0 +1,76 @@
+package plumbleaf.engine.gate;
+
+import java.util.List;
+import plumbleaf.engine.quantity.Force;
+
+/** Adds up a leaf: weight, centre of gravity and inertia about the pin axis. */
+final class LeafWeights {
+    /** Standard gravity in inches: 386.0886 in/s2. */
+    private static final double GRAVITY_IN_PER_S2 = 386.0886;
+
+    private double pounds;
+    private double rPounds;
+    private double nPounds;
+    private double zPounds;
+    private double inertiaLbIn2;
+
+    private LeafWeights() {}
+
+    static LeafWeight of(List<Member> members, Infill infill, List<Fitting> fittings) {
+        LeafWeights sum = new LeafWeights();
+        double frame = 0;
+        for (Member member : members) {
+            sum.line(member.weight(), member.from(), member.to());
+            frame += member.weight().pounds();
+        }
+        double hardware = 0;
+        for (Fitting fitting : fittings) {
+            sum.line(fitting.weight(), fitting.at(), fitting.at());
+            hardware += fitting.weight().pounds();
+        }
+        double dryWood = 0;
+        for (Nailer nailer : infill.nailers()) {
+            double half = nailer.length().inches()
+                    / 2
+                    * StrictMath.cos(nailer.endFromSquare().radians());
+            Place middle = nailer.middle();
+            sum.line(
+                    nailer.wet(),
+                    moved(middle, -half, middle.z().inches()),
+                    moved(middle, half, middle.z().inches()));
+            dryWood += nailer.dry().pounds();
+        }
+        for (Picket picket : infill.pickets()) {
+            double z = picket.bottom().inches() + picket.longPoint().inches() / 2;
+            double r = picket.r().inches();
+            Place near = Place.at(r, infill.picketN().inches(), z);
+            Place far = Place.at(r + picket.width().inches(), infill.picketN().inches(), z);
+            sum.line(picket.wet(), near, far);
+            dryWood += picket.dry().pounds();
+        }
+        return new LeafWeight(
+                Force.pounds(frame),
+                Force.pounds(hardware),
+                Force.pounds(sum.pounds),
+                Force.pounds(frame + hardware + dryWood),
+                Place.at(sum.rPounds / sum.pounds, sum.nPounds / sum.pounds, sum.zPounds / sum.pounds),
+                sum.inertiaLbIn2 / GRAVITY_IN_PER_S2);
+    }
+
+    /** A weight spread evenly along a straight line: second moment about the axis {@code W ((r1 r1 + r1 r2 + r2 r2) / 3 + n n)}. */
+    private void line(Force weight, Place from, Place to) {
+        double w = weight.pounds();
+        double r1 = from.r().inches();
+        double r2 = to.r().inches();
+        double n = (from.n().inches() + to.n().inches()) / 2;
+        pounds += w;
+        rPounds += w * (r1 + r2) / 2;
+        nPounds += w * n;
+        zPounds += w * (from.z().inches() + to.z().inches()) / 2;
+        inertiaLbIn2 += w * ((r1 * r1 + r1 * r2 + r2 * r2) / 3 + n * n);
+    }
+
+    private static Place moved(Place place, double byR, double zIn) {
+        return Place.at(place.r().inches() + byR, place.n().inches(), zIn);
+    }
+}
