@@ -93,7 +93,7 @@ final class FullJob {
               "builds": {
                 "R1": { "post": "F1083-REG-2", "hole": "9\\"", "depth": "30\\"" },
                 "G1": {
-                  "frame": "TUBE-2x2x0.120", "braces": 2, "joint": "butted", "hingePost": "F1083-REG-2.5", "latchPost": "F1083-REG-2",
+                  "frame": "TUBE-2x2x0.12", "braces": 2, "joint": "butted", "hingePost": "F1083-REG-2.5", "latchPost": "F1083-REG-2",
                   "hole": "14\\"", "depth": "48\\""
                 }
               },
