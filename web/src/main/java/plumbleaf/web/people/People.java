@@ -12,7 +12,6 @@ import org.springframework.security.core.userdetails.User;
 import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
-import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -24,20 +23,16 @@ public class People implements UserDetailsService {
     /** What bcrypt reads of a password. A longer one is refused, not cut. */
     static final int LONGEST_PASSWORD_BYTES = 72;
 
-    private static final int BCRYPT_ROUNDS = 12;
     private static final int ID_BYTES = 16;
 
     private final JdbcClient sql;
     private final Clock clock;
-    private final PasswordEncoder passwords = new BCryptPasswordEncoder(BCRYPT_ROUNDS);
+    private final PasswordEncoder passwords;
 
-    public People(JdbcClient sql, Clock clock) {
+    public People(JdbcClient sql, Clock clock, PasswordEncoder passwords) {
         this.sql = sql;
         this.clock = clock;
-    }
-
-    PasswordEncoder passwords() {
-        return passwords;
+        this.passwords = passwords;
     }
 
     /** Whether the first owner still has to be made. */

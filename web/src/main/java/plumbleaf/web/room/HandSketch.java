@@ -22,9 +22,9 @@ record HandSketch(String svg, String words) {
         String svg = "<svg viewBox=\"0 0 44 28\" aria-hidden=\"true\">"
                 + "<path d=\"M2 14H" + Math.min(pin, latch) + "M" + Math.max(pin, latch) + " 14H42\"/>"
                 + "<path d=\"M" + pin + " 14H" + latch + "\" stroke-width=\"2.2\"/>"
-                + "<path class=\"swing\" d=\"M" + latch + " 14A28 28 0 0 " + sweep + " " + (left ? 27.8 : 16.2) + " "
+                + "<path class=\"swing\" d=\"M" + latch + " 14A28 28 0 0 " + sweep + " " + (left ? 32.8 : 11.2) + " "
                 + (in ? 1 : 27) + "\"/>"
-                + "<path class=\"swing\" d=\"M" + pin + " 14 " + (left ? 27.8 : 16.2) + " " + (in ? 1 : 27) + "\"/>"
+                + "<path class=\"swing\" d=\"M" + pin + " 14 " + (left ? 32.8 : 11.2) + " " + (in ? 1 : 27) + "\"/>"
                 + "<circle class=\"pin\" cx=\"" + pin + "\" cy=\"14\" r=\"2.2\"/></svg>";
         String words = "from outside: hinge " + (left ? "left" : "right") + ", swings " + (in ? "in" : "out");
         return new HandSketch(svg, words);

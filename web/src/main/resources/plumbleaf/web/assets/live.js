@@ -1,3 +1,5 @@
+import { morph } from "./morph.js";
+
 // Edits go out one at a time, in the order they were made, each on the version the last answer showed. So an answer can never overwrite a
 // newer one, and what was typed while the line was down is sent when it is back.
 const waiting = [];
@@ -54,24 +56,15 @@ function show(html) {
     const page = new DOMParser().parseFromString(html, "text/html");
     const next = page.getElementById("inside");
     if (!next || Number(next.dataset.version) < shownVersion()) return;
-    const before = new Map([...document.querySelectorAll("[data-number]")].map((number) => [number.dataset.number, number.textContent]));
     const kept = typing();
-    keepScroll(() => {
-        document.getElementById("job-bar").replaceWith(page.getElementById("job-bar"));
-        inside().replaceWith(next);
-    });
+    for (const old of document.querySelectorAll(".was")) old.remove();
+    const before = new Map([...document.querySelectorAll("[data-number]")].map((number) => [number.dataset.number, number.textContent]));
+    morph(document.getElementById("job-bar"), page.getElementById("job-bar"));
+    morph(inside(), next);
     for (const number of document.querySelectorAll("[data-number]")) showChange(number, before.get(number.dataset.number));
     restore(kept);
     document.getElementById("conflict")?.focus();
     document.dispatchEvent(new CustomEvent("room-shown"));
-}
-
-function keepScroll(change) {
-    const wides = [...document.querySelectorAll(".wide")].map((wide) => wide.scrollLeft);
-    const y = scrollY;
-    change();
-    document.querySelectorAll(".wide").forEach((wide, i) => { wide.scrollLeft = wides[i] ?? 0; });
-    scrollTo(0, y);
 }
 
 function showChange(number, was) {
@@ -96,7 +89,7 @@ function typing() {
     if (dirty) texts.set(path, active.value);
     let caret = null;
     try { caret = active?.selectionStart ?? null; } catch { caret = null; }
-    return { texts, id: active?.id, key: active?.dataset?.key, caret };
+    return { texts, active, caret };
 }
 
 function restore(kept) {
@@ -104,10 +97,8 @@ function restore(kept) {
         const path = form.elements.namedItem("path").value;
         if (kept.texts.has(path)) form.elements.namedItem("value").value = kept.texts.get(path);
     }
-    const focus = (kept.id && document.getElementById(kept.id)) || (kept.key && document.querySelector(`[data-key="${kept.key}"]`));
-    if (!focus) return;
-    focus.focus({ preventScroll: true });
-    if (kept.caret !== null && focus.matches("input[name=value]")) focus.setSelectionRange(kept.caret, kept.caret);
+    if (kept.active?.isConnected && kept.active !== document.activeElement) kept.active.focus({ preventScroll: true });
+    if (kept.caret !== null && kept.active?.matches?.("input[name=value]")) kept.active.setSelectionRange(kept.caret, kept.caret);
 }
 
 document.addEventListener("change", (event) => {

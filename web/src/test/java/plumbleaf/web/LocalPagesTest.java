@@ -1,0 +1,165 @@
+package plumbleaf.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import plumbleaf.web.page.Room;
+import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.StoredJob;
+
+/** The rooms for one person on one machine: edits, conflicts, undo, and the doors that stay shut. */
+@SpringBootTest(classes = Workspace.class)
+@AutoConfigureMockMvc(print = MockMvcPrint.NONE)
+class LocalPagesTest {
+    @Autowired
+    private MockMvc web;
+
+    @Autowired
+    private JobStore store;
+
+    private StoredJob job;
+
+    @DynamicPropertySource
+    static void ownStore(DynamicPropertyRegistry properties) {
+        properties.add("plumbleaf.store", Trial::store);
+        properties.add("plumbleaf.mode", () -> "local");
+    }
+
+    @BeforeEach
+    void putJob() {
+        job = store.create("Kiln yard", Trial.yard(), "you");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Room.class)
+    void everyRoomOpens(Room room) throws Exception {
+        MockHttpServletResponse page = send(get(at(room)));
+        assertThat(page.getStatus()).isEqualTo(200);
+        assertThat(page.getContentAsString())
+                .contains(
+                        "<h1>Kiln yard</h1>",
+                        "aria-current=\"page\">" + room.word() + "</a>",
+                        "from outside: hinge right, swings in");
+        assertThat(page.getHeader("Content-Security-Policy"))
+                .contains("script-src 'self'")
+                .doesNotContain("unsafe-inline");
+        assertThat(page.getContentAsString()).doesNotContain(" style=\"", "<script>", "onclick");
+    }
+
+    @Test
+    void theDeskListsTheJob() throws Exception {
+        assertThat(send(get("/")).getContentAsString()).contains("/jobs/" + job.id(), "Kiln yard");
+    }
+
+    @Test
+    void anEditIsKeptAndAnswersWithThePage() throws Exception {
+        MockHttpServletResponse answer = send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
+        assertThat(answer.getStatus()).isEqualTo(303);
+        assertThat(answer.getHeader("Location")).isEqualTo(at(Room.GATES));
+        assertThat(text()).isEqualTo(Trial.yard().replace("\"opening\": \"4'\"", "\"opening\": \"4' 6\""));
+    }
+
+    @Test
+    void aBareNumberTakesTheUnitShown() throws Exception {
+        send(edit(1, "gates[0].opening", "INCHES", "50 1/2"));
+        assertThat(text()).contains("\"opening\": \"50 1/2\\\"\"");
+    }
+
+    @Test
+    void aScriptGetsTheInsideAlone() throws Exception {
+        String inside = send(edit(1, "gates[0].opening", "INCHES", "4' 6").header("X-Live", "1"))
+                .getContentAsString();
+        assertThat(inside).contains("data-version=\"2\"").doesNotContain("<html");
+    }
+
+    @Test
+    void whoEditsAnOldVersionSeesBoth() throws Exception {
+        send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
+        MockHttpServletResponse second = send(edit(1, "gates[0].opening", "INCHES", "5'"));
+        assertThat(second.getStatus()).isEqualTo(409);
+        assertThat(second.getContentAsString())
+                .contains("Someone changed this job first", "<dd>4' 6</dd>", "<dd>5'</dd>", "Put mine in");
+        assertThat(text()).contains("\"opening\": \"4' 6\"");
+    }
+
+    @Test
+    void undoAndRedoAreOnePressEach() throws Exception {
+        send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
+        send(post(at(Room.GATES) + "/undo").with(csrf()).param("version", "2"));
+        assertThat(text()).isEqualTo(Trial.yard());
+        send(post(at(Room.GATES) + "/redo").with(csrf()).param("version", "3"));
+        assertThat(text()).contains("\"opening\": \"4' 6\"");
+    }
+
+    @Test
+    void aFormWithoutItsTokenIsRefused() throws Exception {
+        MockHttpServletResponse answer = send(post(at(Room.GATES) + "/edit")
+                .param("version", "1")
+                .param("path", "title")
+                .param("value", "Mine"));
+        assertThat(answer.getStatus()).isEqualTo(403);
+        assertThat(text()).isEqualTo(Trial.yard());
+    }
+
+    @Test
+    void whatPeopleWriteIsNeverMarkup() throws Exception {
+        send(edit(1, "title", "WORDS", "<script>alert(1)</script>"));
+        String page = send(get(at(Room.GATES))).getContentAsString();
+        assertThat(page).contains("&lt;script&gt;alert(1)&lt;/script&gt;").doesNotContain("<script>alert");
+    }
+
+    @Test
+    void anotherMachineIsNotLetIn() throws Exception {
+        MockHttpServletResponse far = send(get("/").with(request -> {
+            request.setRemoteAddr("192.0.2.7");
+            return request;
+        }));
+        assertThat(far.getStatus()).isEqualTo(403);
+        MockHttpServletResponse rebound = send(get("http://elsewhere.example/"));
+        assertThat(rebound.getStatus()).isEqualTo(403);
+        assertThat(rebound.getContentAsString()).startsWith("This workspace runs for one person on one machine.");
+    }
+
+    @Test
+    void whatIsNotThereIsSaidSo() throws Exception {
+        assertThat(send(get("/jobs/nosuchjob/gates")).getStatus()).isEqualTo(404);
+        assertThat(send(get("/jobs/../../etc/gates")).getStatus()).isIn(400, 404);
+        assertThat(send(get("/jobs/" + job.id() + "/cellar")).getStatus()).isEqualTo(404);
+    }
+
+    private String at(Room room) {
+        return "/jobs/" + job.id() + "/" + room.key();
+    }
+
+    private String text() {
+        return store.open(job.id()).orElseThrow().document();
+    }
+
+    private MockHttpServletRequestBuilder edit(long version, String path, String unit, String value) {
+        return post(at(Room.GATES) + "/edit")
+                .with(csrf())
+                .param("version", Long.toString(version))
+                .param("path", path)
+                .param("unit", unit)
+                .param("value", value);
+    }
+
+    private MockHttpServletResponse send(MockHttpServletRequestBuilder request) throws Exception {
+        return web.perform(request).andReturn().getResponse();
+    }
+}
