@@ -11,9 +11,11 @@ import plumbleaf.engine.quantity.Slope;
  * @param toEast rise over run towards the east
  * @param toNorth rise over run towards the north
  */
-public record Plane(SpacePoint through, Slope toEast, Slope toNorth) {
+public record Plane(SpacePoint through, double toEast, double toNorth) {
+    /** Rise over run beyond which a plane counts as upright: three points of one line, but for rounding. */
+    private static final double UPRIGHT = 1e6;
 
-    /** The plane through three points; none when they lie on one line in plan, or it is steeper than any slope. */
+    /** The plane through three points; none when they lie on one line in plan. */
     public static Optional<Plane> through(SpacePoint a, SpacePoint b, SpacePoint c) {
         double ux = b.plan().xIn() - a.plan().xIn();
         double uy = b.plan().yIn() - a.plan().yIn();
@@ -24,8 +26,8 @@ public record Plane(SpacePoint through, Slope toEast, Slope toNorth) {
         double area = ux * vy - uy * vx;
         double east = (uz * vy - vz * uy) / area;
         double north = (vz * ux - uz * vx) / area;
-        if (!(Math.abs(east) < 20 && Math.abs(north) < 20)) return Optional.empty();
-        return Optional.of(new Plane(a, new Slope(east), new Slope(north)));
+        boolean flat = Math.abs(east) < UPRIGHT && Math.abs(north) < UPRIGHT;
+        return flat ? Optional.of(new Plane(a, east, north)) : Optional.empty();
     }
 
     /** The plane through a point with these grades along and square to the left of a direction. */
@@ -33,18 +35,18 @@ public record Plane(SpacePoint through, Slope toEast, Slope toNorth) {
         Direction left = along.left();
         return new Plane(
                 through,
-                new Slope(grade.ratio() * along.east() + leftwards.ratio() * left.east()),
-                new Slope(grade.ratio() * along.north() + leftwards.ratio() * left.north()));
+                grade.ratio() * along.east() + leftwards.ratio() * left.east(),
+                grade.ratio() * along.north() + leftwards.ratio() * left.north());
     }
 
     public Offset heightAt(PlanPoint point) {
         return new Offset(through.zIn()
-                + toEast.ratio() * (point.xIn() - through.plan().xIn())
-                + toNorth.ratio() * (point.yIn() - through.plan().yIn()));
+                + toEast * (point.xIn() - through.plan().xIn())
+                + toNorth * (point.yIn() - through.plan().yIn()));
     }
 
-    /** Rise over run in a direction. */
+    /** Rise over run in a direction; a face steeper than a slope can be is a fault to ask for. */
     public Slope gradeTowards(Direction direction) {
-        return new Slope(toEast.ratio() * direction.east() + toNorth.ratio() * direction.north());
+        return new Slope(toEast * direction.east() + toNorth * direction.north());
     }
 }

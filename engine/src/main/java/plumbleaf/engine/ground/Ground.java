@@ -1,0 +1,115 @@
+package plumbleaf.engine.ground;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * The ground as it was measured, worked out: every shot a point, every run its profile, and what has to be said about the book.
+ *
+ * @param points in the order of their ids
+ * @param profiles one for each run, in the order of the runs
+ * @param breaks the pieces of the break lines
+ */
+public record Ground(
+        List<GroundPoint> points,
+        List<Profile> profiles,
+        List<BreakEdge> breaks,
+        List<LaterGround> later,
+        List<Finding> findings) {
+    public Ground {
+        points = List.copyOf(points);
+        profiles = List.copyOf(profiles);
+        breaks = List.copyOf(breaks);
+        later = List.copyOf(later);
+        findings = List.copyOf(findings);
+    }
+
+    public static Ground of(GroundBook book, List<RunLine> runs) {
+        return of(book, Levelled.of(book), runs);
+    }
+
+    /** With heights that are worked out already, as where legs taped along the ground were reduced with them. */
+    public static Ground of(GroundBook book, Levelled levelled, List<RunLine> runs) {
+        List<Finding> findings = new ArrayList<>(levelled.findings());
+        Placing placing = new Placing(levelled, runs);
+        List<GroundPoint> points = new ArrayList<>();
+        for (LevelledShot shot : levelled.shots()) placing.place(shot).ifPresent(points::add);
+        findings.addAll(placing.findings());
+        points.sort(Comparator.comparing(GroundPoint::shot, ShotOrder.BY_ID));
+        List<Profile> profiles = new ArrayList<>();
+        for (RunLine run : runs) profiles.add(profileOf(run.id(), points));
+        List<BreakEdge> breaks = breaks(book, points, findings);
+        findings.addAll(GroundReview.of(points, profiles, runs));
+        return new Ground(points, profiles, breaks, book.later(), findings);
+    }
+
+    public Profile profile(String run) {
+        return profiles.stream()
+                .filter(profile -> profile.run().equals(run))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No run " + run + " on this ground"));
+    }
+
+    public Optional<GroundPoint> point(String shot) {
+        return points.stream().filter(point -> point.shot().equals(shot)).findFirst();
+    }
+
+    /**
+     * The surface a leaf swings over: constrained Delaunay triangles of the shots within reach of the pin axis, with the run's profile and the break
+     * lines as edges. With fewer than three shots off one line: the run's own ground, tilted across by the cross slope, and a finding.
+     *
+     * @param reach twice the leaf's greatest r
+     * @param crossSlope rise over run towards the inside, + up, where nothing was shot beside the line
+     */
+    public Surface surfaceNear(PlanPoint pin, Length reach, RunLine run, Slope crossSlope) {
+        return new SurfaceMaking(this, pin, reach).around(run, crossSlope);
+    }
+
+    /** The most that the ground of a stretch will rise later. */
+    public Length laterRise(String run, Offset from, Offset to) {
+        Length most = Length.ZERO;
+        for (LaterGround rise : later) {
+            boolean touches = rise.run().equals(run)
+                    && rise.from().asOffset().compareTo(to) <= 0
+                    && rise.to().asOffset().compareTo(from) >= 0;
+            if (touches && rise.rise().compareTo(most) > 0) most = rise.rise();
+        }
+        return most;
+    }
+
+    private static Profile profileOf(String run, List<GroundPoint> points) {
+        List<ProfilePoint> on = new ArrayList<>();
+        for (GroundPoint point : points) {
+            for (GroundPoint.OnRun place : point.on()) {
+                if (place.run().equals(run))
+                    on.add(new ProfilePoint(
+                            point.shot(), place.station(), point.point().elevation()));
+            }
+        }
+        return Profile.of(run, on);
+    }
+
+    private static List<BreakEdge> breaks(GroundBook book, List<GroundPoint> points, List<Finding> findings) {
+        List<BreakEdge> edges = new ArrayList<>();
+        for (Breakline line : book.breaklines()) {
+            Optional<GroundPoint> last = Optional.empty();
+            for (String shot : line.shots()) {
+                Optional<GroundPoint> here = points.stream()
+                        .filter(point -> point.shot().equals(shot))
+                        .findFirst();
+                if (here.isEmpty()) findings.add(GroundFindings.unknownInBreakline(line.what(), shot));
+                if (here.isPresent() && last.isPresent())
+                    edges.add(new BreakEdge(last.get().point(), here.get().point()));
+                last = here;
+            }
+        }
+        return edges;
+    }
+}

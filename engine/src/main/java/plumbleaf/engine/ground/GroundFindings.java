@@ -1,0 +1,207 @@
+package plumbleaf.engine.ground;
+
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/** What can be said about a ground book, in the words of the trade. */
+final class GroundFindings {
+    /** Allowed misclosure of one setup; it grows with the square root of their number. Common practice, no source. */
+    static final Length CLOSURE_PER_SETUP = Length.inches(0.25);
+
+    /** A shot this far off its neighbours is looked at again. Common practice, no source. */
+    static final Length BLUNDER = Length.feet(2);
+
+    /** Shots further apart than this leave the ground between them unknown. Judgement. */
+    static final Length GAP = Length.feet(50);
+
+    /** Two shots at one place agree to this: what tape and line level can do. Common practice, no source. */
+    static final Length REPEAT = Length.inches(0.5);
+
+    private GroundFindings() {}
+
+    static Finding sameId(String id) {
+        return Checked.note(
+                "ground.same-id",
+                Severity.MUST_FIX,
+                id,
+                "Two entries of the ground book are called " + id + "; only the first was used. Rename one.",
+                Basis.job("ids are used once"));
+    }
+
+    static Finding noHeight(String id) {
+        return Checked.note(
+                "ground.reference",
+                Severity.CANNOT_SAY,
+                id,
+                "The height of shot " + id
+                        + " does not lead back to the benchmark: its setup or the shot it falls from is missing, or "
+                        + "they lead back to itself. The shot was left out.",
+                Basis.job("ground book"));
+    }
+
+    static Finding noPlace(String id) {
+        return Checked.note(
+                "ground.place",
+                Severity.CANNOT_SAY,
+                id,
+                "Shot " + id + " lies on a run or beyond a shot that is not there. It was left out.",
+                Basis.job("ground book"));
+    }
+
+    static Finding beyondRun(String id, String run, Length station, Length end) {
+        return Checked.note(
+                "ground.beyond-run",
+                Severity.CAUTION,
+                id,
+                "Shot " + id + " is at station " + text(station) + " of " + run + ", which ends at " + text(end)
+                        + ". The last leg was taken straight on.",
+                Basis.job("ground book"));
+    }
+
+    static Finding closure(String id, Length off, int setups) {
+        double limitIn = CLOSURE_PER_SETUP.inches() * Math.sqrt(Math.max(1, setups));
+        return Checked.of(
+                "ground.closure",
+                Severity.MUST_FIX,
+                id,
+                "The level comes back to the benchmark " + text(off) + " off after " + setups
+                        + (setups == 1 ? " setup." : " setups."),
+                Basis.commonPractice("1/4 in. times the square root of the setups"),
+                Measure.demand(off.inches(), limitIn, "in"));
+    }
+
+    static Finding onePlace(String first, String second, Length apart) {
+        boolean agree = apart.compareTo(REPEAT) <= 0;
+        return new Checked(
+                "ground.one-place",
+                agree ? Severity.CAUTION : Severity.MUST_FIX,
+                second,
+                "Shots " + first + " and " + second + " are at one place and their heights differ by " + text(apart)
+                        + "; " + first + " was used. "
+                        + (agree ? "Strike one." : "Shoot it again; at a step keep both apart by a hand's width."),
+                Basis.commonPractice("repeat shots agree to 1/2 in."),
+                Optional.of(Measure.demand(apart.inches(), REPEAT.inches(), "in")),
+                List.of());
+    }
+
+    static Finding blunder(String id, Length off) {
+        return Checked.of(
+                "ground.blunder",
+                Severity.CAUTION,
+                id,
+                "Shot " + id + " is " + text(off)
+                        + " off the line of its neighbors. Read it again before relying on it.",
+                Basis.commonPractice("2 ft off its neighbors"),
+                Measure.demand(off.inches(), BLUNDER.inches(), "in"));
+    }
+
+    static Finding gap(String run, ProfilePoint from, ProfilePoint to) {
+        Length apart = to.station().minus(from.station()).size();
+        return Checked.of(
+                "ground.gap",
+                Severity.CAUTION,
+                run,
+                "No shot of " + run + " between " + from.shot() + " and " + to.shot() + ", " + text(apart)
+                        + " apart: the ground is taken as straight there. Shoot every hollow and crest.",
+                Basis.judgement("50 ft between shots"),
+                Measure.demand(apart.inches(), GAP.inches(), "in"));
+    }
+
+    static Finding unmeasured(String run) {
+        return Checked.note(
+                "ground.missing",
+                Severity.CANNOT_SAY,
+                run,
+                "No shot lies on " + run + ": its ground is taken as level at the benchmark's zero.",
+                Basis.job("ground book"));
+    }
+
+    static Finding oneShot(String run, String shot) {
+        return Checked.note(
+                "ground.one-shot",
+                Severity.CAUTION,
+                run,
+                "Only " + shot + " lies on " + run + ": its ground is taken as level.",
+                Basis.job("ground book"));
+    }
+
+    static Finding extrapolated(String run, Offset from, Offset to, Slope grade) {
+        return Checked.note(
+                "ground.extrapolated",
+                Severity.CAUTION,
+                run,
+                "No shot of " + run + " from station " + text(from.size()) + " to " + text(to.size())
+                        + ": the last grade, " + DecimalText.upTo(grade.inPercent(), 1)
+                        + " %, was carried on. Take a shot at its end.",
+                Basis.job("ground book"));
+    }
+
+    static Finding lowPoint(String run, ProfilePoint low, Length deep) {
+        return Checked.note(
+                "ground.low-point",
+                Severity.CAUTION,
+                run,
+                "The ground along " + run + " is lowest at " + low.shot() + ", station "
+                        + text(low.station().size()) + ", "
+                        + text(deep)
+                        + " below both sides: water may cross or stand here. Raise the fence or put in a grate; do "
+                        + "not plug it.",
+                Basis.commonPractice("low points of the profile"));
+    }
+
+    static Finding crossingLines(String first, String second) {
+        return Checked.note(
+                "ground.breaklines-cross",
+                Severity.MUST_FIX,
+                first,
+                "The break line from " + first + " to " + second
+                        + " crosses another line of the ground; the part that does was "
+                        + "left out. Put a shot where they cross.",
+                Basis.job("ground book"));
+    }
+
+    static Finding unknownInBreakline(String what, String shot) {
+        return Checked.note(
+                "ground.breakline",
+                Severity.CANNOT_SAY,
+                shot,
+                "The break line \"" + what + "\" names " + shot
+                        + ", which is no point of the ground. The line was broken there.",
+                Basis.job("ground book"));
+    }
+
+    static Finding beyondShots(String part, Length far) {
+        return Checked.note(
+                "ground.extrapolated",
+                Severity.CAUTION,
+                part,
+                "The ground at " + part + " is needed " + text(far)
+                        + " beyond the outermost shots: the nearest triangle was carried " + "on. Take a shot there.",
+                Basis.job("ground book"));
+    }
+
+    static Finding crossSlopeAssumed(String run, Slope crossSlope) {
+        return Checked.note(
+                "ground.cross-slope",
+                Severity.CAUTION,
+                run,
+                "Fewer than three shots off one line near the gate on " + run
+                        + ": beside the run the ground is taken at a cross slope of "
+                        + DecimalText.upTo(crossSlope.inPercent(), 1) + " %. Shoot the swing side.",
+                Basis.job("ground book"));
+    }
+
+    static String text(Length length) {
+        return DisplayUnits.US.length(length);
+    }
+}

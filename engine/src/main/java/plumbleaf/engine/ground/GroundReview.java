@@ -1,0 +1,140 @@
+package plumbleaf.engine.ground;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.geometry.Triangulation;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** Reads through the points as a careful surveyor would: what is missing, doubled, far apart, or off its neighbours. Nothing is changed. */
+final class GroundReview {
+    /** A stretch shorter than this past the last shot needs no word: half a mark of the tape. */
+    private static final double SILENT_IN = 1.0 / 32;
+
+    /** Two shots nearer than this stand on one place: the foot of a rod. */
+    private static final Length ONE_PLACE = Length.inches(0.5);
+
+    /** A hollow shallower than this is no low point. Judgement. */
+    private static final Length HOLLOW = Length.inches(2);
+
+    /** How many of the nearest points stand in for the ground round a shot. */
+    private static final int NEIGHBOURS = 12;
+
+    private final List<Finding> findings = new ArrayList<>();
+
+    private GroundReview() {}
+
+    static List<Finding> of(List<GroundPoint> points, List<Profile> profiles, List<RunLine> runs) {
+        GroundReview review = new GroundReview();
+        review.doubled(points);
+        for (int i = 0; i < runs.size(); i++) review.profile(profiles.get(i), runs.get(i));
+        review.besideTheLines(points);
+        return List.copyOf(review.findings);
+    }
+
+    private void doubled(List<GroundPoint> points) {
+        for (int i = 0; i < points.size(); i++) {
+            for (int j = i + 1; j < points.size(); j++) {
+                GroundPoint first = points.get(i);
+                GroundPoint second = points.get(j);
+                if (first.point().plan().distanceTo(second.point().plan()).compareTo(ONE_PLACE) > 0) continue;
+                Length apart = second.point()
+                        .elevation()
+                        .minus(first.point().elevation())
+                        .size();
+                findings.add(GroundFindings.onePlace(first.shot(), second.shot(), apart));
+            }
+        }
+    }
+
+    private void profile(Profile profile, RunLine run) {
+        List<ProfilePoint> points = profile.points();
+        if (points.isEmpty()) {
+            findings.add(GroundFindings.unmeasured(run.id()));
+            return;
+        }
+        if (points.size() == 1)
+            findings.add(GroundFindings.oneShot(run.id(), points.get(0).shot()));
+        ends(profile, run);
+        for (int i = 1; i < points.size(); i++) {
+            Offset apart = points.get(i).station().minus(points.get(i - 1).station());
+            if (apart.size().compareTo(GroundFindings.GAP) > 0)
+                findings.add(GroundFindings.gap(run.id(), points.get(i - 1), points.get(i)));
+        }
+        for (int i = 1; i + 1 < points.size(); i++) {
+            offItsNeighbours(points.get(i - 1), points.get(i), points.get(i + 1));
+            hollow(run.id(), points, i);
+        }
+    }
+
+    private void ends(Profile profile, RunLine run) {
+        Offset first = profile.points().get(0).station();
+        Offset last = profile.points().get(profile.points().size() - 1).station();
+        Offset end = run.line().length().asOffset();
+        if (first.inches() > SILENT_IN)
+            findings.add(GroundFindings.extrapolated(run.id(), Offset.ZERO, first, profile.gradeAfter(Offset.ZERO)));
+        if (end.inches() - last.inches() > SILENT_IN)
+            findings.add(GroundFindings.extrapolated(run.id(), last, end, profile.gradeAfter(end)));
+    }
+
+    private void offItsNeighbours(ProfilePoint before, ProfilePoint here, ProfilePoint after) {
+        double share = (here.station().inches() - before.station().inches())
+                / (after.station().inches() - before.station().inches());
+        double onLine = before.elevation().inches()
+                + share * (after.elevation().inches() - before.elevation().inches());
+        Length off = new Length(Math.abs(here.elevation().inches() - onLine));
+        if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(GroundFindings.blunder(here.shot(), off));
+    }
+
+    /** A shot lower than both neighbours, seen against the highest ground on either side. */
+    private void hollow(String run, List<ProfilePoint> points, int at) {
+        ProfilePoint here = points.get(at);
+        boolean lowest = points.get(at - 1).elevation().compareTo(here.elevation()) > 0
+                && points.get(at + 1).elevation().compareTo(here.elevation()) >= 0;
+        if (!lowest) return;
+        double before = here.elevation().inches();
+        double after = before;
+        for (int i = 0; i < at; i++)
+            before = Math.max(before, points.get(i).elevation().inches());
+        for (int i = at + 1; i < points.size(); i++)
+            after = Math.max(after, points.get(i).elevation().inches());
+        Length deep = new Length(Math.min(before, after) - here.elevation().inches());
+        if (deep.compareTo(HOLLOW) > 0) findings.add(GroundFindings.lowPoint(run, here, deep));
+    }
+
+    /** A shot beside the lines against the surface of the shots round it. */
+    private void besideTheLines(List<GroundPoint> points) {
+        for (GroundPoint point : points) {
+            if (!point.on().isEmpty()) continue;
+            PlanPoint place = point.point().plan();
+            List<GroundPoint> near = points.stream()
+                    .filter(other -> !other.point().plan().isSamePlace(place))
+                    .sorted(Comparator.comparing(other -> other.point().plan().distanceTo(place)))
+                    .limit(NEIGHBOURS)
+                    .toList();
+            heightWithout(near, place).ifPresent(expected -> {
+                Length off = point.point().elevation().minus(expected).size();
+                if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(GroundFindings.blunder(point.shot(), off));
+            });
+        }
+    }
+
+    private static Optional<Offset> heightWithout(List<GroundPoint> others, PlanPoint place) {
+        List<PlanPoint> places = new ArrayList<>();
+        List<Offset> heights = new ArrayList<>();
+        for (GroundPoint other : others) {
+            if (places.stream()
+                    .anyMatch(known -> known.isSamePlace(other.point().plan()))) continue;
+            places.add(other.point().plan());
+            heights.add(other.point().elevation());
+        }
+        Triangulation triangles = Triangulation.of(places);
+        if (triangles.triangleAt(place).isEmpty()) return Optional.empty();
+        return Optional.of(
+                new Surface(triangles, heights, List.of()).heightAt(place).elevation());
+    }
+}

@@ -1,0 +1,141 @@
+package plumbleaf.engine.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/**
+ * The heights of a ground book: rod readings and falls carried back to the benchmark. A rod reading whose note is {@code benchmark}, or the mark's own words,
+ * was taken on the benchmark again: it closes the loop and is no point of the ground.
+ *
+ * @param shots whose heights are known, in the book's order, without the closing ones
+ * @param levels each setup with its height of instrument
+ */
+public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, List<Finding> findings) {
+    /** As setups name the benchmark. */
+    public static final String BENCHMARK = "benchmark";
+
+    public Levelled {
+        shots = List.copyOf(shots);
+        levels = List.copyOf(levels);
+        findings = List.copyOf(findings);
+    }
+
+    public static Levelled of(GroundBook book) {
+        return new Reducing(book).levelled();
+    }
+
+    public Optional<LevelledShot> shot(String id) {
+        return shots.stream().filter(shot -> shot.id().equals(id)).findFirst();
+    }
+
+    /** Station of a shot that names its run, directly or through the shots it was taped on from. */
+    public Optional<Offset> stationOf(Shot shot) {
+        return stationOf(shot, new TreeSet<>());
+    }
+
+    private Optional<Offset> stationOf(Shot shot, Set<String> asked) {
+        if (!asked.add(shot.id())) return Optional.empty();
+        return shot.place()
+                .match(
+                        on -> Optional.of(on.station().asOffset()),
+                        after -> shot(after.shot())
+                                .flatMap(before -> stationOf(before.shot(), asked))
+                                .map(station -> station.plus(after.over().asOffset())),
+                        at -> Optional.empty());
+    }
+
+    /**
+     * The profile of a run from the shots that name it, before it is known where the run lies in plan: what a leg taped along the ground is reduced with.
+     */
+    public Profile profileByStation(String run) {
+        List<ProfilePoint> points = new ArrayList<>();
+        for (LevelledShot shot : shots) {
+            if (!Placing.isOnLineOf(run, shot.shot())) continue;
+            stationOf(shot.shot())
+                    .ifPresent(station -> points.add(new ProfilePoint(shot.id(), station, shot.elevation())));
+        }
+        return Profile.of(run, points);
+    }
+
+    /** Follows each shot back to the benchmark. */
+    private static final class Reducing {
+        private final GroundBook book;
+        private final Map<String, Setup> setups = new TreeMap<>();
+        private final Map<String, Shot> shots = new TreeMap<>();
+        private final Map<String, Offset> heights = new TreeMap<>();
+        private final List<Finding> findings = new ArrayList<>();
+
+        Reducing(GroundBook book) {
+            this.book = book;
+            for (Setup setup : book.setups()) {
+                if (setups.putIfAbsent(setup.id(), setup) != null) findings.add(GroundFindings.sameId(setup.id()));
+            }
+            for (Shot shot : book.shots()) {
+                if (shots.putIfAbsent(shot.id(), shot) != null) findings.add(GroundFindings.sameId(shot.id()));
+            }
+        }
+
+        Levelled levelled() {
+            List<LevelledShot> known = new ArrayList<>();
+            for (Shot shot : shots.values().stream()
+                    .sorted((a, b) -> Integer.compare(
+                            book.shots().indexOf(a), book.shots().indexOf(b)))
+                    .toList()) {
+                Optional<Offset> height = heightOf(shot.id(), new TreeSet<>());
+                if (height.isEmpty()) findings.add(GroundFindings.noHeight(shot.id()));
+                else if (closes(shot)) findings.add(closure(shot, height.get()));
+                else known.add(new LevelledShot(shot, height.get()));
+            }
+            List<StandingLevel> levels = new ArrayList<>();
+            for (Setup setup : setups.values()) {
+                instrument(setup.id(), new TreeSet<>()).ifPresent(hi -> levels.add(new StandingLevel(setup.id(), hi)));
+            }
+            return new Levelled(known, levels, findings);
+        }
+
+        private boolean closes(Shot shot) {
+            boolean byRod = shot.height().match(rod -> true, elevation -> false, falls -> false);
+            String note = shot.note().strip();
+            return byRod
+                    && !note.isEmpty()
+                    && (note.equalsIgnoreCase(BENCHMARK)
+                            || note.equalsIgnoreCase(book.benchmark().mark().strip()));
+        }
+
+        private Finding closure(Shot shot, Offset height) {
+            Length off = height.minus(book.benchmark().elevation()).size();
+            return GroundFindings.closure(shot.id(), off, setups.size());
+        }
+
+        private Optional<Offset> heightOf(String id, Set<String> asked) {
+            if (id.equals(BENCHMARK)) return Optional.of(book.benchmark().elevation());
+            Offset known = heights.get(id);
+            if (known != null) return Optional.of(known);
+            Shot shot = shots.get(id);
+            if (shot == null || !asked.add(id)) return Optional.empty();
+            Optional<Offset> height = shot.height()
+                    .match(
+                            rod -> instrument(rod.setup(), asked)
+                                    .map(hi -> hi.minus(rod.reading().asOffset())),
+                            elevation -> Optional.of(elevation.above()),
+                            falls -> heightOf(falls.shot(), asked).map(from -> from.minus(falls.by())));
+            height.ifPresent(value -> heights.put(id, value));
+            return height;
+        }
+
+        private Optional<Offset> instrument(String id, Set<String> asked) {
+            Setup setup = setups.get(id);
+            if (setup == null) return Optional.empty();
+            return heightOf(setup.on(), asked)
+                    .map(on -> on.plus(setup.backsight().asOffset()));
+        }
+    }
+}

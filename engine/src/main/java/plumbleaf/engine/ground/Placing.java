@@ -1,0 +1,86 @@
+package plumbleaf.engine.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.Foot;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** Puts levelled shots on the map: by station of their run, or by east and north. */
+final class Placing {
+    /** Nearer than this to a run's line a shot counts as on it (conventions of the ground book). */
+    static final Length ON_LINE = Length.inches(3);
+
+    private final Levelled levelled;
+    private final List<RunLine> runs;
+    private final List<Finding> findings = new ArrayList<>();
+
+    Placing(Levelled levelled, List<RunLine> runs) {
+        this.levelled = levelled;
+        this.runs = runs;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    static boolean isOnLineOf(String run, Shot shot) {
+        return shot.place()
+                .match(
+                        on -> on.run().equals(run) && near(on.inside()),
+                        after -> after.run().equals(run) && near(after.inside()),
+                        at -> false);
+    }
+
+    private static boolean near(Offset inside) {
+        return inside.size().compareTo(ON_LINE) <= 0;
+    }
+
+    /** The point of a shot; none when its run or the shot it was taped from is unknown. */
+    Optional<GroundPoint> place(LevelledShot levelledShot) {
+        Shot shot = levelledShot.shot();
+        return shot.place()
+                .match(
+                        on -> byStation(
+                                levelledShot, on.run(), Optional.of(on.station().asOffset()), on.inside()),
+                        after -> byStation(levelledShot, after.run(), levelled.stationOf(shot), after.inside()),
+                        at -> Optional.of(byPlan(levelledShot, new PlanPoint(at.east(), at.north()), "")));
+    }
+
+    private Optional<GroundPoint> byStation(LevelledShot shot, String runId, Optional<Offset> station, Offset inside) {
+        Optional<RunLine> run =
+                runs.stream().filter(line -> line.id().equals(runId)).findFirst();
+        if (run.isEmpty() || station.isEmpty()) {
+            findings.add(GroundFindings.noPlace(shot.id()));
+            return Optional.empty();
+        }
+        RunLine line = run.get();
+        if (station.get().inches() > line.line().length().inches() + ON_LINE.inches())
+            findings.add(GroundFindings.beyondRun(
+                    shot.id(), runId, station.get().size(), line.line().length()));
+        PlanPoint plan = line.line().pointAt(station.get(), line.leftOf(inside));
+        GroundPoint elsewhere = byPlan(shot, plan, runId);
+        if (!near(inside)) return Optional.of(elsewhere);
+        List<GroundPoint.OnRun> on = new ArrayList<>();
+        on.add(new GroundPoint.OnRun(runId, station.get()));
+        on.addAll(elsewhere.on());
+        for (Foot foot : line.line().feetWithin(ON_LINE, plan)) {
+            boolean again = Math.abs(foot.station().inches() - station.get().inches()) > 2 * ON_LINE.inches();
+            if (again) on.add(new GroundPoint.OnRun(runId, foot.station().asOffset()));
+        }
+        return Optional.of(new GroundPoint(shot.id(), elsewhere.point(), on));
+    }
+
+    private GroundPoint byPlan(LevelledShot shot, PlanPoint plan, String butNot) {
+        List<GroundPoint.OnRun> on = new ArrayList<>();
+        for (RunLine run : runs) {
+            if (run.id().equals(butNot)) continue;
+            for (Foot foot : run.line().feetWithin(ON_LINE, plan))
+                on.add(new GroundPoint.OnRun(run.id(), foot.station().asOffset()));
+        }
+        return new GroundPoint(shot.id(), plan.at(shot.elevation()), on);
+    }
+}

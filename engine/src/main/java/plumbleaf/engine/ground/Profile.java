@@ -1,0 +1,127 @@
+package plumbleaf.engine.ground;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * The ground along a run: the polyline of its shots. Before the first and beyond the last shot the end grades go on, which whoever uses it must say:
+ * {@link #isMeasured} tells.
+ *
+ * @param run whose it is
+ * @param points by station, each station once; empty where nothing was measured, and the ground is then taken as level at zero
+ */
+public record Profile(String run, List<ProfilePoint> points) {
+    /** Stations nearer than this are one: a tenth of the finest tape mark, so that no grade is made of rounding. */
+    private static final double SAME_STATION_IN = 0.001;
+
+    public Profile {
+        points = List.copyOf(points);
+        for (int i = 1; i < points.size(); i++) {
+            if (points.get(i - 1).station().compareTo(points.get(i).station()) >= 0)
+                throw new IllegalArgumentException("A profile's stations must grow");
+        }
+    }
+
+    /** Sorted by station; of two at one station the first given stays. */
+    static Profile of(String run, List<ProfilePoint> unsorted) {
+        List<ProfilePoint> sorted = new ArrayList<>(unsorted);
+        sorted.sort(Comparator.comparing(ProfilePoint::station));
+        List<ProfilePoint> once = new ArrayList<>();
+        for (ProfilePoint point : sorted) {
+            boolean again = !once.isEmpty()
+                    && point.station()
+                                    .minus(once.get(once.size() - 1).station())
+                                    .inches()
+                            < SAME_STATION_IN;
+            if (!again) once.add(point);
+        }
+        return new Profile(run, once);
+    }
+
+    /** Whether a station lies between the first and the last shot. */
+    public boolean isMeasured(Offset station) {
+        return !points.isEmpty()
+                && station.compareTo(points.get(0).station()) >= 0
+                && station.compareTo(points.get(points.size() - 1).station()) <= 0;
+    }
+
+    public Offset elevationAt(Offset station) {
+        if (points.isEmpty()) return Offset.ZERO;
+        ProfilePoint from = points.get(before(station));
+        double alongIn = station.inches() - from.station().inches();
+        return new Offset(from.elevation().inches() + gradeOfSegment(before(station)) * alongIn);
+    }
+
+    public Offset elevationAt(Length station) {
+        return elevationAt(station.asOffset());
+    }
+
+    /** Grade just beyond a station, in the run's direction, + up. */
+    public Slope gradeAfter(Offset station) {
+        return points.isEmpty() ? Slope.ZERO : new Slope(gradeOfSegment(before(station)));
+    }
+
+    /** Grade of the straight line between the ground at two stations: the chord, + up. */
+    public Slope gradeBetween(Offset from, Offset to) {
+        double riseIn = elevationAt(to).inches() - elevationAt(from).inches();
+        return new Slope(riseIn / (to.inches() - from.inches()));
+    }
+
+    /** The ground from one station to another: both ends and every shot between them. */
+    public List<ProfilePoint> between(Offset from, Offset to) {
+        List<ProfilePoint> part = new ArrayList<>();
+        part.add(new ProfilePoint("", from, elevationAt(from)));
+        for (ProfilePoint point : points) {
+            if (point.station().compareTo(from) > 0 && point.station().compareTo(to) < 0) part.add(point);
+        }
+        part.add(new ProfilePoint("", to, elevationAt(to)));
+        return List.copyOf(part);
+    }
+
+    /**
+     * Level length of a stretch taped along the ground from a station: walks the polyline until the tape is used up, {@code S = sum of sqrt(ds^2 + dz^2)}.
+     * On one even grade this is {@code L = sqrt(S^2 - dz^2)}. Check: SlopeTapeCheck.
+     *
+     * @param from where the tape starts
+     * @param taped reading of the tape held along the ground
+     */
+    public Length levelLength(Length from, Length taped) {
+        double left = taped.inches();
+        double at = from.inches();
+        while (true) {
+            double grade = gradeAfter(new Offset(at)).ratio();
+            double perLevel = Math.sqrt(1 + grade * grade);
+            double next = Double.POSITIVE_INFINITY;
+            for (ProfilePoint point : points) {
+                if (point.station().inches() > at) {
+                    next = point.station().inches();
+                    break;
+                }
+            }
+            if ((next - at) * perLevel >= left) return new Length(at + left / perLevel - from.inches());
+            left -= (next - at) * perLevel;
+            at = next;
+        }
+    }
+
+    /** The shot at or before a station that has one after it; the ends go on beyond. */
+    private int before(Offset station) {
+        int found = 0;
+        for (int i = 0; i + 1 < points.size(); i++) {
+            if (points.get(i).station().compareTo(station) <= 0) found = i;
+        }
+        return found;
+    }
+
+    private double gradeOfSegment(int first) {
+        if (points.size() < 2) return 0;
+        ProfilePoint a = points.get(first);
+        ProfilePoint b = points.get(first + 1);
+        return (b.elevation().inches() - a.elevation().inches())
+                / (b.station().inches() - a.station().inches());
+    }
+}

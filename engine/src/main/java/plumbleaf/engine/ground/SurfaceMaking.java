@@ -1,0 +1,130 @@
+package plumbleaf.engine.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.Edge;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.geometry.SpacePoint;
+import plumbleaf.engine.geometry.Triangulation;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * Makes the surface round a pin axis: the shots within reach, then the run's profile and the break lines as edges, cut where they leave the circle. The points
+ * keep the order of the shots' ids, so the diagonal of four on a circle comes from the smallest id; cut ends come after all shots.
+ */
+final class SurfaceMaking {
+    /** Points nearer than this make one corner of the triangles: finer than any tape, coarser than the rounding of a foot on a slanted line. */
+    private static final Length ONE_PLACE = Length.inches(0.01);
+
+    private final Ground ground;
+    private final PlanPoint pin;
+    private final Length reach;
+    private final List<PlanPoint> points = new ArrayList<>();
+    private final List<Offset> heights = new ArrayList<>();
+    private final List<Edge> edges = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    SurfaceMaking(Ground ground, PlanPoint pin, Length reach) {
+        this.ground = ground;
+        this.pin = pin;
+        this.reach = reach;
+    }
+
+    Surface around(RunLine run, Slope crossSlope) {
+        for (GroundPoint point : ground.points()) {
+            if (point.point().plan().distanceTo(pin).compareTo(reach) <= 0) add(point.shot(), point.point());
+        }
+        List<SpacePoint> profile = profileLine(run);
+        for (int i = 1; i < profile.size(); i++) fix(profile.get(i - 1), profile.get(i));
+        for (BreakEdge line : ground.breaks()) fix(line.from(), line.to());
+        Triangulation triangles = Triangulation.of(points, edges);
+        if (triangles.triangles().isEmpty()) return ruled(run, crossSlope);
+        for (Edge refused : triangles.refused())
+            findings.add(GroundFindings.crossingLines(names.get(refused.from()), names.get(refused.to())));
+        return new Surface(triangles, heights, findings);
+    }
+
+    /** The ground along the run: its shots, its corners, and its ends where the last grades were carried on to. */
+    private List<SpacePoint> profileLine(RunLine run) {
+        Profile profile = ground.profile(run.id());
+        if (profile.points().isEmpty()) return List.of();
+        TreeMap<Offset, SpacePoint> line = new TreeMap<>();
+        for (int vertex = 0; vertex <= run.line().legs(); vertex++) {
+            Offset station = run.line().stationOfVertex(vertex).asOffset();
+            line.put(station, run.line().vertex(vertex).at(profile.elevationAt(station)));
+        }
+        for (ProfilePoint point : profile.points()) {
+            ground.point(point.shot()).ifPresent(shot -> line.put(point.station(), shot.point()));
+        }
+        return List.copyOf(line.values());
+    }
+
+    private int add(String name, SpacePoint point) {
+        for (int i = 0; i < points.size(); i++) {
+            if (points.get(i).distanceTo(point.plan()).compareTo(ONE_PLACE) < 0) return i;
+        }
+        points.add(point.plan());
+        heights.add(point.elevation());
+        names.add(name);
+        return points.size() - 1;
+    }
+
+    /** Makes the part of a line inside the circle an edge. */
+    private void fix(SpacePoint from, SpacePoint to) {
+        if (from.plan().isSamePlace(to.plan())) return;
+        double dx = to.plan().xIn() - from.plan().xIn();
+        double dy = to.plan().yIn() - from.plan().yIn();
+        double fx = from.plan().xIn() - pin.xIn();
+        double fy = from.plan().yIn() - pin.yIn();
+        double a = dx * dx + dy * dy;
+        double b = fx * dx + fy * dy;
+        double c = fx * fx + fy * fy - reach.inches() * reach.inches();
+        double root = b * b - a * c;
+        if (root <= 0) return;
+        double first = Math.max(0, (-b - Math.sqrt(root)) / a);
+        double last = Math.min(1, (-b + Math.sqrt(root)) / a);
+        if (first >= last) return;
+        int start = add("the edge of the surface", between(from, to, first));
+        int end = add("the edge of the surface", between(from, to, last));
+        if (start != end) edges.add(new Edge(start, end));
+    }
+
+    private static SpacePoint between(SpacePoint from, SpacePoint to, double share) {
+        if (share == 0) return from;
+        if (share == 1) return to;
+        return from.plan().towards(to.plan(), share).at(new Offset(from.zIn() + (to.zIn() - from.zIn()) * share));
+    }
+
+    /** Where no shot lies beside the line: the run's own ground, tilted across by the stated cross slope. */
+    private Surface ruled(RunLine run, Slope crossSlope) {
+        Profile profile = ground.profile(run.id());
+        Offset station = run.line().footOf(pin).station().asOffset();
+        Direction along = run.line().directionAt(station);
+        Direction inside = run.insideIsLeft() ? along.left() : along.right();
+        Offset wide = reach.asOffset();
+        List<Offset> stations = new ArrayList<>();
+        for (ProfilePoint point : profile.between(station.minus(wide), station.plus(wide)))
+            stations.add(point.station());
+        PlanPoint foot = run.line().pointAt(station);
+        List<PlanPoint> places = new ArrayList<>();
+        List<Offset> ground = new ArrayList<>();
+        List<Edge> ribs = new ArrayList<>();
+        for (Offset at : stations) {
+            PlanPoint onLine = foot.moved(along, at.minus(station));
+            Offset height = profile.elevationAt(at);
+            ribs.add(new Edge(places.size(), places.size() + 1));
+            places.add(onLine.moved(inside, wide.negated()));
+            ground.add(height.minus(wide.times(crossSlope.ratio())));
+            places.add(onLine.moved(inside, wide));
+            ground.add(height.plus(wide.times(crossSlope.ratio())));
+        }
+        findings.add(GroundFindings.crossSlopeAssumed(run.id(), crossSlope));
+        return new Surface(Triangulation.of(places, ribs), ground, findings);
+    }
+}

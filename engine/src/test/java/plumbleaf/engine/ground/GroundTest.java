@@ -1,0 +1,299 @@
+package plumbleaf.engine.ground;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.geometry.Edge;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+class GroundTest {
+    private static final GroundBook YARD = yard();
+
+    /** A small yard in all three entry forms: rod readings, station and elevation, falls, east and north, off-run. */
+    private static GroundBook yard() {
+        return new GroundBook(
+                new Benchmark("nail in the gate stump", Offset.ZERO),
+                List.of(new Setup("H1", "benchmark", Length.inches(55.5))),
+                List.of(
+                        rod("S1", 0, 47, ""),
+                        rod("S2", 18, 62, ""),
+                        Books.station("S3", 22, -10),
+                        new Shot(
+                                "S4",
+                                new ShotPlace.After("R1", "S3", Length.feet(12), Offset.ZERO),
+                                new ShotHeight.Falls("S3", new Offset(10)),
+                                ""),
+                        Books.station("S5", 46, -30),
+                        Books.inside("S6", 18, 4, -7.5),
+                        Books.inside("S7", 22, 4, -11),
+                        Books.at("S8", 552, 240, -33)),
+                List.of(),
+                List.of(new LaterGround("R1", Length.feet(17), Length.feet(23), Length.inches(2), "pavers")));
+    }
+
+    private static Shot rod(String id, double feet, double readingIn, String note) {
+        return new Shot(
+                id,
+                new ShotPlace.OnRun("R1", Length.feet(feet), Offset.ZERO),
+                new ShotHeight.Rod("H1", Length.inches(readingIn)),
+                note);
+    }
+
+    @Test
+    void allThreeEntryFormsReduceToHeights() {
+        Ground ground = Ground.of(YARD, List.of(Books.east(46)));
+        Profile profile = ground.profile("R1");
+        assertThat(profile.points()).extracting(ProfilePoint::shot).containsExactly("S1", "S2", "S3", "S4", "S5");
+        assertThat(profile.points())
+                .extracting(point -> point.elevation().inches())
+                .containsExactly(8.5, -6.5, -10.0, -20.0, -30.0);
+        assertThat(profile.points().get(3).station()).isEqualTo(Offset.feet(34));
+        assertThat(ground.findings()).isEmpty();
+    }
+
+    @Test
+    void theProfileIsStraightBetweenShots() {
+        Profile profile = Ground.of(YARD, List.of(Books.east(46))).profile("R1");
+        assertThat(profile.elevationAt(Length.feet(9)).inches()).isCloseTo(1, within(1e-12));
+        assertThat(profile.gradeAfter(Offset.feet(9)).ratio()).isCloseTo(-15 / 216.0, within(1e-12));
+        assertThat(profile.gradeBetween(Offset.ZERO, Offset.feet(46)).ratio()).isCloseTo(-38.5 / 552, within(1e-12));
+    }
+
+    @Test
+    void turningPointsCarryTheHeightAndTheLoopCloses() {
+        GroundBook book = new GroundBook(
+                new Benchmark("hydrant", new Offset(100)),
+                List.of(new Setup("H1", "benchmark", Length.inches(40)), new Setup("H2", "S1", Length.inches(30))),
+                List.of(
+                        rod("S1", 0, 60, ""),
+                        new Shot(
+                                "S2",
+                                new ShotPlace.OnRun("R1", Length.feet(40), Offset.ZERO),
+                                new ShotHeight.Rod("H2", Length.inches(50)),
+                                ""),
+                        new Shot(
+                                "S3",
+                                new ShotPlace.OnRun("R1", Length.feet(40), Offset.ZERO),
+                                new ShotHeight.Rod("H2", Length.inches(10.5)),
+                                "Benchmark")),
+                List.of(),
+                List.of());
+        Levelled levelled = Levelled.of(book);
+        assertThat(levelled.levels())
+                .containsExactly(new StandingLevel("H1", new Offset(140)), new StandingLevel("H2", new Offset(110)));
+        assertThat(levelled.shots())
+                .extracting(shot -> shot.elevation().inches())
+                .containsExactly(80.0, 60.0);
+        Finding closure = levelled.findings().get(0);
+        assertThat(closure.id()).isEqualTo("ground.closure");
+        assertThat(closure.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(closure.message()).isEqualTo("The level comes back to the benchmark 1/2\" off after 2 setups.");
+        assertThat(closure.measure().orElseThrow().limit()).isCloseTo(0.25 * Math.sqrt(2), within(1e-12));
+    }
+
+    @Test
+    void aChainThatBitesItsTailIsNamed() {
+        GroundBook book = Books.book(
+                new Shot(
+                        "S1",
+                        new ShotPlace.OnRun("R1", Length.ZERO, Offset.ZERO),
+                        new ShotHeight.Falls("S2", new Offset(1)),
+                        ""),
+                new Shot(
+                        "S2",
+                        new ShotPlace.After("R1", "S1", Length.feet(3), Offset.ZERO),
+                        new ShotHeight.Falls("S1", new Offset(1)),
+                        ""));
+        assertThat(ids(Ground.of(book, List.of(Books.east(10)))))
+                .containsExactly("ground.reference S1", "ground.reference S2", "ground.missing R1");
+    }
+
+    @Test
+    void whatIsWrongWithABookIsSaidAllAtOnce() {
+        Ground ground = Ground.of(
+                Books.book(
+                        Books.station("S1", 2, 0),
+                        Books.station("S2", 10, 30),
+                        Books.station("S3", 20, 0),
+                        Books.station("S4", 75, -15),
+                        Books.station("S5", 75, -19),
+                        Books.station("S6", 82, 5)),
+                List.of(Books.east(90)));
+        assertThat(ids(ground))
+                .containsExactly(
+                        "ground.one-place S5",
+                        "ground.extrapolated R1",
+                        "ground.extrapolated R1",
+                        "ground.gap R1",
+                        "ground.blunder S2",
+                        "ground.low-point R1");
+    }
+
+    @Test
+    void aShotWithinThreeInchesOfALineCountsOnIt() {
+        Ground ground = Ground.of(
+                Books.book(Books.at("S1", 0, 0, 0), Books.at("S2", 100, -2.5, 5), Books.at("S3", 120, 3.5, 9)),
+                List.of(Books.east(10)));
+        assertThat(ground.profile("R1").points()).extracting(ProfilePoint::shot).containsExactly("S1", "S2");
+    }
+
+    @Test
+    void aShotBesideTheLineIsHeldAgainstItsNeighbours() {
+        Ground ground = Ground.of(
+                Books.book(
+                        Books.station("S1", 0, 0),
+                        Books.station("S2", 40, 0),
+                        Books.inside("S3", 0, 40, 0),
+                        Books.inside("S4", 40, 40, 0),
+                        Books.inside("S5", 19, 21, 25)),
+                List.of(Books.east(40)));
+        assertThat(ids(ground)).containsExactly("ground.blunder S5");
+    }
+
+    @Test
+    void theSurfaceKeepsTheProfileAsAnEdge() {
+        Ground ground = Ground.of(YARD, List.of(Books.east(46)));
+        PlanPoint pin = PlanPoint.inches(264, 0);
+        Surface surface = ground.surfaceNear(pin, Length.inches(96), Books.east(46), Slope.ZERO);
+        for (double x = 170; x <= 360; x += 3.7) {
+            SurfaceHeight height = surface.heightAt(PlanPoint.inches(x, 0));
+            assertThat(height.isExtrapolated()).isFalse();
+            assertThat(height.elevation().inches())
+                    .isCloseTo(ground.profile("R1").elevationAt(new Offset(x)).inches(), within(1e-9));
+        }
+        assertThat(surface.triangles().edges()).contains(new Edge(0, 3));
+        assertThat(surface.heightAt(PlanPoint.inches(264, 60)).isExtrapolated()).isTrue();
+        assertThat(surface.extrapolation("G1", PlanPoint.inches(264, 60))
+                        .orElseThrow()
+                        .message())
+                .isEqualTo(
+                        "The ground at G1 is needed 1' 0\" beyond the outermost shots: the nearest triangle was carried on. "
+                                + "Take a shot there.");
+    }
+
+    @Test
+    void withoutShotsBesideTheLineTheRunIsTiltedAcross() {
+        Ground ground =
+                Ground.of(Books.book(Books.station("S1", 0, 0), Books.station("S2", 20, 24)), List.of(Books.east(20)));
+        Surface surface =
+                ground.surfaceNear(PlanPoint.inches(120, 0), Length.inches(96), Books.east(20), Slope.ratio(-0.05));
+        assertThat(surface.heightAt(PlanPoint.inches(140, 30)).elevation().inches())
+                .isCloseTo(14 - 1.5, within(1e-12));
+        assertThat(surface.heightAt(PlanPoint.inches(100, -40)).elevation().inches())
+                .isCloseTo(10 + 2, within(1e-12));
+        assertThat(surface.findings()).extracting(Finding::id).containsExactly("ground.cross-slope");
+    }
+
+    /** A kerb with a break line stays sharp; without it the triangles would cut across. */
+    @Test
+    void noTriangleCrossesABreakLine() {
+        List<Shot> shots = List.of(
+                Books.station("S1", 0, 0),
+                Books.station("S2", 20, 0),
+                Books.inside("S3", 0, 3, 0),
+                Books.inside("S4", 20, 3, 0),
+                Books.inside("S5", 10, 3.5, 6),
+                Books.inside("S6", 0, 8, 6),
+                Books.inside("S7", 20, 8, 6));
+        GroundBook book = new GroundBook(
+                new Benchmark("", Offset.ZERO),
+                List.of(),
+                shots,
+                List.of(new Breakline("kerb", List.of("S3", "S4"))),
+                List.of());
+        Surface surface = Ground.of(book, List.of(Books.east(20)))
+                .surfaceNear(PlanPoint.inches(120, 0), Length.feet(12), Books.east(20), Slope.ZERO);
+        assertThat(surface.heightAt(PlanPoint.inches(120, 35.9)).elevation().inches())
+                .isEqualTo(0);
+    }
+
+    @Test
+    void laterRiseIsTheMostThatTouchesTheStretch() {
+        Ground ground = Ground.of(YARD, List.of(Books.east(46)));
+        assertThat(ground.laterRise("R1", Offset.feet(20), Offset.feet(30))).isEqualTo(Length.inches(2));
+        assertThat(ground.laterRise("R1", Offset.feet(24), Offset.feet(30))).isEqualTo(Length.ZERO);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void aWalkOverTheSurfaceAgreesWithItsHeights(int seed) {
+        Random random = new Random(seed);
+        Surface surface = randomSurface(random);
+        PlanPoint from = PlanPoint.inches(random.nextInt(300) - 150, random.nextInt(300) - 150);
+        PlanPoint to = PlanPoint.inches(random.nextInt(300) - 150.5, random.nextInt(300) - 150);
+        double length = from.distanceTo(to).inches();
+        double reached = 0;
+        for (SurfacePiece piece : surface.along(from, to)) {
+            assertThat(piece.from().inches()).isCloseTo(reached, within(1e-9));
+            reached = piece.to().inches();
+            for (double share : new double[] {0.01, 0.3, 0.99}) {
+                double at = piece.from().inches()
+                        + share * (piece.to().inches() - piece.from().inches());
+                double straight = piece.start().inches()
+                        + share * (piece.end().inches() - piece.start().inches());
+                SurfaceHeight height = surface.heightAt(from.towards(to, at / length));
+                assertThat(height.elevation().inches()).isCloseTo(straight, within(1e-6));
+                assertThat(height.isExtrapolated()).isEqualTo(piece.extrapolated());
+            }
+        }
+        assertThat(reached).isCloseTo(length, within(1e-9));
+    }
+
+    /** Every place of the disc lies in some facet that has the surface's height there. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6})
+    void facetsCoverTheDisc(int seed) {
+        Random random = new Random(seed);
+        Surface surface = randomSurface(random);
+        PlanPoint centre = PlanPoint.inches(random.nextInt(200) - 100, random.nextInt(200) - 100);
+        List<SurfaceFacet> facets = surface.facetsCovering(centre, Length.inches(90));
+        for (int i = 0; i < 2000; i++) {
+            double radius = 90 * Math.sqrt(random.nextDouble());
+            double angle = 2 * Math.PI * random.nextDouble();
+            PlanPoint place = PlanPoint.inches(
+                    centre.xIn() + radius * StrictMath.cos(angle), centre.yIn() + radius * StrictMath.sin(angle));
+            double expected = surface.heightAt(place).elevation().inches();
+            assertThat(facets)
+                    .anyMatch(facet -> holds(facet, place)
+                            && Math.abs(facet.plane().heightAt(place).inches() - expected) < 1e-6);
+        }
+    }
+
+    private static boolean holds(SurfaceFacet facet, PlanPoint place) {
+        for (int i = 0; i < facet.corners().size(); i++) {
+            PlanPoint a = facet.corners().get(i).plan();
+            PlanPoint b = facet.corners().get((i + 1) % facet.corners().size()).plan();
+            double turn = (b.xIn() - a.xIn()) * (place.yIn() - a.yIn()) - (b.yIn() - a.yIn()) * (place.xIn() - a.xIn());
+            if (turn < -1e-6) return false;
+        }
+        return true;
+    }
+
+    private static Surface randomSurface(Random random) {
+        Shot[] shots = new Shot[12];
+        for (int i = 0; i < shots.length; i++)
+            shots[i] = Books.at(
+                    "S" + (i + 1),
+                    random.nextInt(200) - 100 + 0.25,
+                    random.nextInt(200) - 100 + 0.5,
+                    random.nextInt(40));
+        return Ground.of(Books.book(shots), List.of(Books.east(20)))
+                .surfaceNear(PlanPoint.ORIGIN, Length.feet(20), Books.east(20), Slope.ZERO);
+    }
+
+    private static List<String> ids(Ground ground) {
+        return ground.findings().stream()
+                .map(finding -> finding.id() + " " + finding.part())
+                .toList();
+    }
+}
