@@ -1,0 +1,5 @@
+/** Checks of footings: depth, springs, soil, concrete. */
+@NullMarked
+package plumbleaf.reference.footing;
+
+import org.jspecify.annotations.NullMarked;
