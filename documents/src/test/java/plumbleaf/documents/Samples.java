@@ -114,8 +114,7 @@ public final class Samples {
                 Look.note()));
         marks.add(new LevelMark(Point.at(wide + scale.real(1.3), rise), true, "-10\"", Look.note()));
         marks.add(Text.small(
-                        Point.at(wide / 2, high + scale.real(0.9)),
-                        "\u23001/2\u2033 \u00b7 90\u00b0 \u00b1 1/2 \u2610")
+                        Point.at(wide / 2, high + scale.real(0.9)), "\u23001/2\u2033 \u00b7 90\u00b0 \u00b1 1/2 \u2610")
                 .turned(0.1));
         return Drawing.of("Leaf of gate G1", scale, marks);
     }

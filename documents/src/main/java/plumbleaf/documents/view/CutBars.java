@@ -1,0 +1,99 @@
+package plumbleaf.documents.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Ink;
+import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.Lettering;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Material;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.engine.bars.Cut;
+import plumbleaf.engine.bars.CutBar;
+import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.quantity.DisplayUnits;
+
+/** Bars as bars: each with its pieces in sawing order, and what is left. Lengths to one scale, bars of one height. Drawn on paper. */
+public final class CutBars {
+    private static final double BAR_IN = 0.34;
+    private static final double PITCH_IN = 0.62;
+    private static final double NAME_IN = 0.75;
+    private static final double NM_PER_INCH = 25_400_000.0;
+
+    private CutBars() {}
+
+    public static Drawing of(CutPlan plan, double wideIn, DisplayUnits units) {
+        return part(plan, 0, plan.bars().size(), wideIn, units);
+    }
+
+    /** The bars from one to before another, so that a long plan can go over several pages. */
+    public static Drawing part(CutPlan plan, int from, int before, double wideIn, DisplayUnits units) {
+        List<Mark> marks = new ArrayList<>();
+        long longest = plan.bars().stream().mapToLong(CutBar::lengthNm).max().orElse(1);
+        double perNm = (wideIn - NAME_IN) / longest;
+        for (int i = from; i < before; i++)
+            bar(
+                    marks,
+                    plan.bars().get(i),
+                    i + 1,
+                    -(i - from) * PITCH_IN,
+                    perNm,
+                    plan.saw().kerfNm(),
+                    units);
+        if (marks.isEmpty()) marks.add(Text.small(Point.at(0, 0), "nothing to cut"));
+        return Drawing.of("Cut plan, " + plan.stock(), Scale.FULL, marks);
+    }
+
+    private static void bar(
+            List<Mark> marks, CutBar bar, int number, double y, double perNm, long kerfNm, DisplayUnits units) {
+        marks.add(Text.small(new Point(0, y + 0.04), (bar.fromOffcut() ? "offcut " : "bar ") + number)
+                .bold());
+        marks.add(Text.small(new Point(0, y - 0.13), units.length(bar.lengthNm() / NM_PER_INCH))
+                .with(Look.note().in(Ink.SECOND)));
+        double x = NAME_IN + bar.trimNm() * perNm + (bar.trimNm() > 0 ? kerfNm * perNm : 0);
+        if (bar.trimNm() > 0) field(marks, NAME_IN, x, y, Material.SHADE, "");
+        for (Cut cut : bar.cuts()) {
+            double end = x + cut.longPointNm() * perNm;
+            field(marks, x, end, y, Material.STEEL_FACE, cut.piece());
+            label(marks, x, end, y, shortName(cut), units.length(cut.longPointNm() / NM_PER_INCH));
+            x = end + kerfNm * perNm;
+        }
+        if (bar.offcutNm() > 0) {
+            double end = NAME_IN + bar.lengthNm() * perNm;
+            field(marks, Math.min(x, end), end, y, bar.offcutUsable() ? Material.WOOD : Material.SHADE, "");
+            label(marks, x, end, y, bar.offcutUsable() ? "keep" : "scrap", units.length(bar.offcutNm() / NM_PER_INCH));
+        }
+    }
+
+    private static String shortName(Cut cut) {
+        return cut.flip() ? cut.piece() + " flip" : cut.piece();
+    }
+
+    private static void field(List<Mark> marks, double from, double to, double y, Material material, String of) {
+        if (to - from < 1e-6) return;
+        marks.add(Area.edged(
+                new Box(from, y - BAR_IN / 2, to, y + BAR_IN / 2).corners(),
+                material,
+                Look.thin(Layer.MEMBERS).of(of)));
+    }
+
+    /** Both lines inside the piece when they fit, else the name alone turned up, else nothing: the list beside says it. */
+    private static void label(List<Mark> marks, double from, double to, double y, String name, String length) {
+        double room = to - from - 0.08;
+        Point middle = new Point((from + to) / 2, y);
+        double nameWide = Lettering.width(name, Text.SMALL, Text.Weight.REGULAR);
+        double lengthWide = Lettering.width(length, Text.SMALL, Text.Weight.REGULAR);
+        if (Math.max(nameWide, lengthWide) <= room) {
+            marks.add(Text.small(middle.plus(0, 0.075), name).centred());
+            marks.add(Text.small(middle.plus(0, -0.075), length).centred());
+        } else if (nameWide <= room) {
+            marks.add(Text.small(middle, name).centred());
+        }
+    }
+}

@@ -1,0 +1,418 @@
+package plumbleaf.documents.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plumbleaf.documents.drawing.Arc;
+import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Balloon;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.DimensionRows;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Fill;
+import plumbleaf.documents.drawing.Ink;
+import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.LineKind;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Material;
+import plumbleaf.documents.drawing.OrdinateRow;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Stroke;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.documents.drawing.WeldMark;
+import plumbleaf.engine.gate.FrameJoint;
+import plumbleaf.engine.gate.HingePin;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.Outline;
+import plumbleaf.engine.gate.Picket;
+import plumbleaf.engine.gate.Place;
+import plumbleaf.engine.gate.Weld;
+import plumbleaf.engine.gate.WeldKind;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.LengthText;
+
+/**
+ * A leaf between its posts, from outside. As a shop drawing it shows the bare frame with ordinates from the lower hinge corner of the
+ * outline; as a picture it shows the finished gate.
+ */
+public final class GateElevation {
+    private static final double POST_BELOW_GRADE_IN = 9;
+    private static final double GROUND_BEYOND_IN = 9;
+
+    private final GateSubject gate;
+    private final Leaf leaf;
+    private final Outside outside;
+    private final MemberShapes shapes;
+    private final Scale scale;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private GateElevation(GateSubject gate, Scale scale) {
+        this.gate = gate;
+        this.leaf = gate.leaf();
+        this.outside = gate.outside();
+        this.shapes = new MemberShapes(leaf, gate.parts().joint());
+        this.scale = scale;
+    }
+
+    /** The steel frame with all its dimensions, for the saw, the jig and the welder. */
+    public static Drawing shop(GateSubject gate, Scale scale) {
+        return new GateElevation(gate, scale).shop();
+    }
+
+    /** The frame alone with member marks: for a screen, where the numbers stand beside it. */
+    public static Drawing frame(GateSubject gate, Scale scale) {
+        GateElevation view = new GateElevation(gate, scale);
+        view.surroundings();
+        view.members();
+        view.hardware();
+        view.balloons();
+        return Drawing.of("Frame of gate " + gate.plan().gate() + ", from outside", scale, view.marks);
+    }
+
+    /** The finished gate for the customer: boards, hinges, latch, sizes, and nothing of the frame. */
+    public static Drawing picture(GateSubject gate, Scale scale) {
+        return new GateElevation(gate, scale).picture();
+    }
+
+    private Drawing shop() {
+        surroundings();
+        members();
+        hardware();
+        corners();
+        balloons();
+        gravity();
+        welds();
+        dimensions();
+        return Drawing.of("Gate " + gate.plan().gate() + ", shop drawing, from outside", scale, marks);
+    }
+
+    private Drawing picture() {
+        surroundings();
+        Look board = Look.thin(Layer.PICKETS).of(leaf.id());
+        if (leaf.pickets().isEmpty()) members();
+        for (Picket picket : leaf.pickets()) marks.add(Area.edged(picketShape(picket), Material.WOOD, board));
+        hardware();
+        double ground = groundLow();
+        DimensionRows below = new DimensionRows(DimensionRows.Side.BELOW, ground - scale.real(0.35), scale);
+        below.add(
+                outside.at(gate.hingeFaceR(), ground),
+                outside.at(gate.latchFaceR(), ground),
+                gate.length(gate.plan().opening().clear().inches()) + " clear",
+                leaf.id());
+        marks.addAll(below.marks());
+        Outline outline = leaf.outline();
+        double hinge = outline.hingeEdge().inches();
+        double latch = outline.latchEdge().inches();
+        double side = scale.real(0.5);
+        double hingeLine = outside.at(gate.hingeFaceR() - postWide(gate.parts().hingePost()), 0)
+                        .x()
+                - outside.rightward() * side;
+        double latchLine = outside.at(gate.latchFaceR() + postWide(gate.parts().latchPost()), 0)
+                        .x()
+                + outside.rightward() * side;
+        heightLine(hinge, bottomOf(0), topOf(3), hingeLine);
+        heightLine(latch, bottomOf(1), topOf(2), latchLine);
+        words();
+        return Drawing.of("Gate " + gate.plan().gate() + ", from outside", scale, marks);
+    }
+
+    private double bottomOf(int corner) {
+        return leaf.outline().corners().get(corner).z().inches();
+    }
+
+    private double topOf(int corner) {
+        return leaf.outline().corners().get(corner).z().inches();
+    }
+
+    private void heightLine(double rIn, double fromZ, double toZ, double lineX) {
+        DimensionRows.Side side = lineX < outside.at(rIn, 0).x() ? DimensionRows.Side.LEFT : DimensionRows.Side.RIGHT;
+        marks.addAll(new DimensionRows(side, lineX, scale)
+                .add(outside.at(rIn, fromZ), outside.at(rIn, toZ), gate.length(toZ - fromZ), leaf.id())
+                .marks());
+    }
+
+    /** Hinge side, latch side and swing in words on the picture, so that a glance settles the hand. */
+    private void words() {
+        double top = Math.max(gate.hingePostTop().inches(), gate.latchPostTop().inches()) + scale.real(0.22);
+        Point hinge = outside.at(gate.hingeFaceR() - postWide(gate.parts().hingePost()) / 2, top);
+        Point latch = outside.at(gate.latchFaceR() + postWide(gate.parts().latchPost()) / 2, top);
+        marks.add(Text.small(hinge, "hinges").centred().bold().with(Look.note().of(gate.hingePost())));
+        marks.add(Text.small(latch, "latch").centred().bold().with(Look.note().of(gate.latchPost())));
+        String way = leaf.hand().swing() == plumbleaf.engine.job.SwingWay.IN
+                ? "swings in, away from you"
+                : "swings out, towards you";
+        Point middle = new Point((hinge.x() + latch.x()) / 2, top + scale.real(0.2));
+        marks.add(Text.small(middle, way).centred().with(Look.note()));
+    }
+
+    private List<Point> picketShape(Picket picket) {
+        double from = picket.r().inches();
+        double to = from + picket.width().inches();
+        double rakeBottom = leaf.outline().bottom().ratio();
+        double rakeTop = leaf.outline().top().ratio();
+        double middle = (from + to) / 2;
+        double half = (to - from) / 2;
+        double lowest = picket.bottom().inches();
+        double bottomMiddle = lowest + Math.abs(rakeBottom) * half;
+        double topMiddle = bottomMiddle + picket.length().inches();
+        return MemberShapes.seen(
+                List.of(
+                        new Point(from, bottomMiddle - rakeBottom * (middle - from)),
+                        new Point(to, bottomMiddle + rakeBottom * (to - middle)),
+                        new Point(to, topMiddle + rakeTop * (to - middle)),
+                        new Point(from, topMiddle - rakeTop * (middle - from))),
+                outside);
+    }
+
+    private static double postWide(plumbleaf.engine.section.Section section) {
+        return section.width().inches();
+    }
+
+    private double groundLow() {
+        double far = gate.latchFaceR() + postWide(gate.parts().latchPost()) + GROUND_BEYOND_IN;
+        double near = gate.hingeFaceR() - postWide(gate.parts().hingePost()) - GROUND_BEYOND_IN;
+        return Math.min(gate.groundZ(near), gate.groundZ(far)) - scale.real(0.16);
+    }
+
+    private void surroundings() {
+        double hingeBack = gate.hingeFaceR() - postWide(gate.parts().hingePost());
+        double latchBack = gate.latchFaceR() + postWide(gate.parts().latchPost());
+        post(hingeBack, gate.hingeFaceR(), gate.hingePostTop().inches(), gate.hingePost());
+        post(gate.latchFaceR(), latchBack, gate.latchPostTop().inches(), gate.latchPost());
+        List<Point> surface = MemberShapes.seen(
+                List.of(
+                        new Point(hingeBack - GROUND_BEYOND_IN, gate.groundZ(hingeBack - GROUND_BEYOND_IN)),
+                        new Point(latchBack + GROUND_BEYOND_IN, gate.groundZ(latchBack + GROUND_BEYOND_IN))),
+                outside);
+        marks.addAll(GroundLine.along(surface, scale.real(0.16)));
+    }
+
+    private void post(double fromR, double toR, double topZ, String id) {
+        Look look = Look.visible(Layer.POSTS).of(id);
+        double grade = gate.groundZ((fromR + toR) / 2);
+        Box steel = Box.of(outside.at(fromR, grade), outside.at(toR, topZ));
+        marks.add(Area.edged(steel.corners(), Material.STEEL_FACE, look));
+        double foot = grade - POST_BELOW_GRADE_IN;
+        for (double x : List.of(steel.minX(), steel.maxX()))
+            marks.add(Stroke.line(
+                    new Point(x, grade),
+                    new Point(x, foot),
+                    Look.hidden(Layer.POSTS).of(id)));
+    }
+
+    private void members() {
+        Look look = Look.visible(Layer.MEMBERS);
+        List<Member> order = new ArrayList<>(leaf.members());
+        java.util.Collections.reverse(order);
+        for (Member member : order) {
+            List<Point> shape = shapes.of(member);
+            if (shape.size() >= 3)
+                marks.add(Area.edged(MemberShapes.seen(shape, outside), Material.STEEL_FACE, look.of(member.id())));
+        }
+    }
+
+    private void hardware() {
+        double stile = leaf.outline().hingeEdge().inches() + 1.5;
+        for (HingePin pin : leaf.pins()) {
+            Look look = Look.thin(Layer.HARDWARE).of(pin.id());
+            double z = pin.z().inches();
+            marks.add(Area.edged(
+                    Box.of(outside.at(gate.hingeFaceR(), z - 0.45), outside.at(stile, z + 0.45))
+                            .corners(),
+                    Material.STEEL,
+                    look));
+            marks.add(Fill.of(
+                    Box.of(outside.at(-0.55, z - 1.5), outside.at(0.55, z + 1.5))
+                            .corners(),
+                    Layer.HARDWARE,
+                    Ink.INK));
+        }
+        Point latch = outside.at(leaf.latchAt());
+        double reach = gate.latchFaceR() - leaf.latchAt().r().inches();
+        marks.add(Area.edged(
+                Box.of(
+                                latch.plus(-outside.rightward() * 2.5, -0.6),
+                                latch.plus(outside.rightward() * Math.max(reach, 0.5), 0.6))
+                        .corners(),
+                Material.STEEL,
+                Look.thin(Layer.HARDWARE).of(leaf.id() + ".latch")));
+    }
+
+    private void corners() {
+        List<String> names = List.of("A", "B", "C", "D");
+        List<Point> inner = MemberShapes.seen(shapes.opening(), new Outside(1));
+        for (int i = 0; i < 4; i++) {
+            Point at = inner.get(i);
+            double dx = (i == 0 || i == 3 ? 1 : -1) * scale.real(0.13);
+            double dy = (i < 2 ? 1 : -1) * scale.real(0.13);
+            marks.add(Text.small(outside.at(at.x() + dx, at.y() + dy), names.get(i))
+                    .centred()
+                    .bold()
+                    .with(Look.note()));
+        }
+        List<Place> outer = leaf.outline().corners();
+        Look thin = Look.dimension().as(LineKind.CENTRE).in(Ink.SECOND);
+        marks.add(Stroke.line(outside.at(outer.get(0)), outside.at(outer.get(2)), thin));
+        marks.add(Stroke.line(outside.at(outer.get(1)), outside.at(outer.get(3)), thin));
+    }
+
+    /** The last part of a member's id, which is its mark in the cut list: {@code m4} is 4. */
+    static String mark(Member member) {
+        String id = member.id();
+        String tail = id.substring(id.lastIndexOf('.') + 1);
+        return tail.startsWith("m") ? tail.substring(1) : tail;
+    }
+
+    private void balloons() {
+        double off = scale.real(0.32);
+        for (Member member : leaf.members()) {
+            Place from = member.from();
+            Place to = member.to();
+            double share = switch (member.role()) {
+                case HINGE_STILE, LATCH_STILE -> 0.66;
+                case BOTTOM_RAIL, MID_RAIL, TOP_RAIL -> 0.36;
+                case BRACE -> 0.72;
+            };
+            Point at = outside.at(from).shareOf(share, outside.at(to));
+            double way = switch (member.role()) {
+                case HINGE_STILE -> outside.alongRad() + outside.rightward() * 0.5;
+                case LATCH_STILE -> outside.alongRad() + Math.PI - outside.rightward() * 0.5;
+                case BOTTOM_RAIL, MID_RAIL -> Math.PI / 2 - 0.4;
+                case TOP_RAIL -> -Math.PI / 2 + 0.4;
+                case BRACE -> outside.at(from).direction(outside.at(to)) + outside.rightward() * Math.PI / 2;
+            };
+            marks.add(new Balloon(
+                    at.towards(way, off), at, mark(member), Look.note().of(member.id())));
+        }
+    }
+
+    private void gravity() {
+        Point at = outside.at(leaf.weight().centreOfGravity());
+        double radius = scale.real(0.07);
+        Look look = Look.thin(Layer.NOTES).of(leaf.id());
+        marks.add(Arc.circle(at, radius, look));
+        for (double turn : List.of(0.0, Math.PI)) {
+            List<Point> quarter = new ArrayList<>();
+            quarter.add(at);
+            for (int i = 0; i <= 6; i++) quarter.add(at.towards(turn + i * Math.PI / 12, radius));
+            marks.add(new Fill(quarter, look));
+        }
+        String text = DecimalText.whole(leaf.weight().wet().pounds()) + " lb";
+        marks.add(Text.small(at.plus(scale.real(0.12), -scale.real(0.15)), text)
+                .clearing()
+                .with(look));
+    }
+
+    /** One mark for each kind of weld at the first joint that has it; the tail says at how many. */
+    private void welds() {
+        Map<String, List<Weld>> kinds = new LinkedHashMap<>();
+        for (Weld weld : leaf.welds())
+            kinds.computeIfAbsent(weld.kind().words() + weld.where(), key -> new ArrayList<>())
+                    .add(weld);
+        double step = 0;
+        double top = Math.max(gate.hingePostTop().inches(), gate.latchPostTop().inches());
+        for (List<Weld> same : kinds.values()) {
+            Weld first = same.get(same.size() - 1);
+            FrameJoint joint = leaf.joints().stream()
+                    .filter(each -> each.id().equals(first.joint()))
+                    .findFirst()
+                    .orElse(leaf.joints().get(0));
+            Point at = outside.at(joint.at());
+            boolean right = at.x()
+                    >= (outside.at(gate.hingeFaceR(), 0).x()
+                                    + outside.at(gate.latchFaceR(), 0).x())
+                            / 2;
+            Point knee = new Point(at.x() + scale.real(right ? 0.35 : -0.35), top + scale.real(0.3 + step));
+            marks.add(new WeldMark(
+                    at,
+                    knee,
+                    right,
+                    switch (first.kind()) {
+                        case GROOVE -> WeldMark.Kind.SQUARE;
+                        case FILLET -> WeldMark.Kind.FILLET;
+                        case FLARE_BEVEL -> WeldMark.Kind.FLARE_BEVEL;
+                    },
+                    first.kind() == WeldKind.FILLET ? WeldMark.Sides.BOTH : WeldMark.Sides.ARROW,
+                    first.kind() == WeldKind.FILLET ? "1/8" : "",
+                    "",
+                    false,
+                    false,
+                    same.size() > 1 ? "TYP " + same.size() : "",
+                    Look.note()));
+            step += 0.42;
+        }
+    }
+
+    private void dimensions() {
+        Outline outline = leaf.outline();
+        List<Place> corners = outline.corners();
+        double datumR = corners.get(0).r().inches();
+        double datumZ = corners.get(0).z().inches();
+        double hingeBack = gate.hingeFaceR() - postWide(gate.parts().hingePost());
+        double latchBack = gate.latchFaceR() + postWide(gate.parts().latchPost());
+        heights(outside.at(hingeBack, 0).x() - outside.rightward() * scale.real(0.55), datumR, datumZ, true);
+        heights(outside.at(latchBack, 0).x() + outside.rightward() * scale.real(0.55), datumR, datumZ, false);
+        double below = groundLow() - scale.real(0.75);
+        OrdinateRow row = OrdinateRow.distances(below, scale);
+        double low = Math.min(corners.get(0).z().inches(), corners.get(1).z().inches());
+        double depth = gate.parts().frame().depth().inches();
+        double wide = outline.width().inches();
+        for (double along : List.of(0.0, depth, wide - depth, wide))
+            row.add(outside.at(datumR + along, low), LengthText.feetAndInches(along), leaf.id());
+        marks.addAll(row.marks());
+        DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, below - scale.real(0.8), scale);
+        double latchEdge = outline.latchEdge().inches();
+        double foot = below - scale.real(0.55);
+        rows.add(
+                outside.at(gate.hingeFaceR(), foot),
+                outside.at(datumR, foot),
+                gate.length(datumR - gate.hingeFaceR()),
+                leaf.id());
+        rows.add(outside.at(datumR, foot), outside.at(latchEdge, foot), gate.length(wide) + " out to out", leaf.id());
+        rows.add(
+                outside.at(latchEdge, foot),
+                outside.at(gate.latchFaceR(), foot),
+                gate.length(gate.latchFaceR() - latchEdge),
+                leaf.id());
+        rows.add(
+                outside.at(gate.hingeFaceR(), foot),
+                outside.at(gate.latchFaceR(), foot),
+                gate.length(gate.plan().opening().clear().inches()) + " clear opening",
+                gate.plan().gate());
+        marks.addAll(rows.marks());
+    }
+
+    /** Heights above the lower hinge corner along one edge: members, pins and latch. */
+    private void heights(double letteringX, double datumR, double datumZ, boolean atHinge) {
+        OrdinateRow row = OrdinateRow.heights(letteringX, scale);
+        double edge = atHinge ? datumR : leaf.outline().latchEdge().inches();
+        double inFace = atHinge
+                ? datumR + gate.parts().frame().depth().inches()
+                : edge - gate.parts().frame().depth().inches();
+        int low = atHinge ? 0 : 1;
+        int high = atHinge ? 3 : 2;
+        List<Place> corners = leaf.outline().corners();
+        add(row, edge, corners.get(low).z().inches(), datumZ, "", leaf.id());
+        add(row, edge, corners.get(high).z().inches(), datumZ, "", leaf.id());
+        for (Member member : leaf.rails()) {
+            List<Point> shape = shapes.of(member);
+            List<Double> faces = shape.stream()
+                    .filter(corner -> Math.abs(corner.x() - inFace) < 0.01)
+                    .map(Point::y)
+                    .sorted()
+                    .toList();
+            for (double z : faces) add(row, inFace, z, datumZ, "", member.id());
+        }
+        if (atHinge) for (HingePin pin : leaf.pins()) add(row, 0, pin.z().inches(), datumZ, " pin", pin.id());
+        else add(row, leaf.latchAt().r().inches(), leaf.latchAt().z().inches(), datumZ, " latch", leaf.id() + ".latch");
+        marks.addAll(row.marks());
+    }
+
+    private void add(OrdinateRow row, double rIn, double zIn, double datumZ, String word, String of) {
+        row.add(outside.at(rIn, zIn), LengthText.feetAndInches(zIn - datumZ) + word, of);
+    }
+}

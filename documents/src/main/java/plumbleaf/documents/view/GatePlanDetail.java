@@ -1,0 +1,158 @@
+package plumbleaf.documents.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Arc;
+import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.DimensionRows;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.LineKind;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Material;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.SwingArc;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.engine.gate.Cladding;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.FinishedFace;
+import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.section.Section;
+
+/** The gate cut through at a hinge, seen from above, outside below: pins, gaps, and which way it swings. */
+public final class GatePlanDetail {
+    private final GateSubject gate;
+    private final Leaf leaf;
+    private final Outside outside;
+    private final Scale scale;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private GatePlanDetail(GateSubject gate, Scale scale) {
+        this.gate = gate;
+        this.leaf = gate.leaf();
+        this.outside = gate.outside();
+        this.scale = scale;
+    }
+
+    public static Drawing of(GateSubject gate, Scale scale) {
+        return new GatePlanDetail(gate, scale).drawn();
+    }
+
+    private Drawing drawn() {
+        post(gate.parts().hingePost(), gate.hingeFaceR(), -1, gate.hingePost());
+        post(gate.parts().latchPost(), gate.latchFaceR(), 1, gate.latchPost());
+        double half = gate.parts().frame().width().inches() / 2;
+        double hinge = leaf.outline().hingeEdge().inches();
+        double latch = leaf.outline().latchEdge().inches();
+        marks.add(Area.edged(
+                Box.of(outside.at(hinge, -half), outside.at(latch, half)).corners(),
+                Material.STEEL_FACE,
+                Look.visible(Layer.GATE).of(leaf.id())));
+        cladding(hinge, latch, half);
+        Point pin = outside.at(0, 0);
+        marks.add(Arc.circle(
+                pin, 0.5, Look.visible(Layer.HARDWARE).of(leaf.pins().get(0).id())));
+        double angle = opens();
+        double way = leaf.hand().swing() == SwingWay.IN ? 1 : -1;
+        double closed = outside.alongRad();
+        double open = closed + outside.rightward() * way * angle;
+        marks.add(new SwingArc(pin, latch, closed, open, Look.thin(Layer.SWING).of(leaf.id())));
+        double low = -halfDeep() - scale.real(0.45);
+        DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, low, scale);
+        rows.add(
+                outside.at(gate.hingeFaceR(), -half), outside.at(0, -half), gate.length(-gate.hingeFaceR()), leaf.id());
+        rows.add(
+                outside.at(gate.hingeFaceR(), -half),
+                outside.at(hinge, -half),
+                gate.length(hinge - gate.hingeFaceR()),
+                leaf.id());
+        rows.add(
+                outside.at(latch, -half),
+                outside.at(gate.latchFaceR(), -half),
+                gate.length(gate.latchFaceR() - latch),
+                leaf.id());
+        rows.add(
+                outside.at(gate.hingeFaceR(), -half),
+                outside.at(gate.latchFaceR(), -half),
+                gate.length(gate.plan().opening().clear().inches()),
+                leaf.id());
+        marks.addAll(rows.marks());
+        double middle =
+                outside.at((gate.hingeFaceR() + gate.latchFaceR()) / 2, 0).x();
+        marks.add(Text.small(new Point(middle, rows.outerEdge() - scale.real(0.12)), "outside: you stand here")
+                .centred()
+                .bold());
+        double far = way > 0 ? latch : halfDeep();
+        marks.add(Text.small(
+                        new Point(middle, Math.max(far * StrictMath.sin(angle), halfDeep()) + scale.real(0.2)),
+                        "inside")
+                .centred()
+                .bold());
+        return Drawing.of("Gate " + gate.plan().gate() + ", plan at the lower hinge", scale, marks);
+    }
+
+    private double opens() {
+        return gate.plan().swing().map(swing -> swing.opens().radians()).orElse(Math.PI / 2);
+    }
+
+    private double halfDeep() {
+        return Math.max(
+                        gate.parts().hingePost().depth().inches(),
+                        gate.parts().latchPost().depth().inches())
+                / 2;
+    }
+
+    private void cladding(double hinge, double latch, double half) {
+        gate.parts().cladding().match(open -> marks, wood -> {
+            boards(wood, hinge, latch, half);
+            return marks;
+        });
+    }
+
+    private void boards(Cladding.Wood wood, double hinge, double latch, double half) {
+        boolean inside = wood.face() == FinishedFace.IN;
+        double sign = inside ? 1 : -1;
+        double nailer = wood.style().railThickness().inches();
+        double board = wood.style().boardThickness().inches();
+        Look look = Look.thin(Layer.PICKETS).of(leaf.id());
+        marks.add(Area.edged(
+                Box.of(outside.at(hinge, sign * half), outside.at(latch, sign * (half + nailer)))
+                        .corners(),
+                Material.WOOD,
+                look));
+        for (var picket : leaf.pickets())
+            marks.add(Area.edged(
+                    Box.of(
+                                    outside.at(picket.r().inches(), sign * (half + nailer)),
+                                    outside.at(
+                                            picket.r().inches() + picket.width().inches(),
+                                            sign * (half + nailer + board)))
+                            .corners(),
+                    Material.END_GRAIN,
+                    look));
+    }
+
+    private void post(Section section, double face, int away, String id) {
+        double wide = section.width().inches();
+        double middle = face + away * wide / 2;
+        Look look = Look.visible(Layer.POSTS).of(id);
+        double wall = section.nominalWall().inches();
+        if (section.isRound()) {
+            marks.add(Arc.circle(outside.at(middle, 0), wide / 2, look));
+            marks.add(Arc.circle(outside.at(middle, 0), Math.max(wide / 2 - wall, wide / 8), look.as(LineKind.THIN)));
+        } else {
+            double half = section.depth().inches() / 2;
+            Box outer = Box.of(outside.at(middle - wide / 2, -half), outside.at(middle + wide / 2, half));
+            marks.add(Area.edged(outer.corners(), Material.STEEL_FACE, look));
+            if (outer.width() > 3 * wall)
+                marks.add(Area.edged(outer.grown(-wall).corners(), Material.CLEAR, look.as(LineKind.THIN)));
+        }
+        marks.add(Text.small(outside.at(middle + away * (wide / 2) + away * scale.real(0.22), 0), id)
+                .centred()
+                .bold()
+                .with(Look.note().of(id)));
+    }
+}
