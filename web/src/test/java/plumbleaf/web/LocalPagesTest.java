@@ -81,6 +81,27 @@ class LocalPagesTest {
     }
 
     @Test
+    void aRefusedValueStaysInItsFieldWithTheReasonBesideIt() throws Exception {
+        MockHttpServletResponse answer = send(edit(1, "gates[0].opening", "INCHES", "four feet"));
+        assertThat(answer.getStatus()).isEqualTo(422);
+        assertThat(answer.getContentAsString())
+                .contains("value=\"four feet\"", "aria-invalid=\"true\"", "this is not a length; write 50\" or");
+        assertThat(text()).isEqualTo(Trial.yard());
+    }
+
+    @Test
+    void aRemedyNamesThingsByTheirIds() throws Exception {
+        send(post(at(Room.GATES) + "/press").with(csrf()).param("version", "1").param("edit", "gates[G1].hinge=left"));
+        assertThat(text()).isEqualTo(Trial.yard().replace("\"hinge\": \"right\"", "\"hinge\": \"left\""));
+    }
+
+    @Test
+    void whatNobodySaidIsShownAsAssumed() throws Exception {
+        String page = send(get(at(Room.GATES))).getContentAsString();
+        assertThat(page).contains("class=\"field assumed\"", "assumed: ");
+    }
+
+    @Test
     void aScriptGetsTheInsideAlone() throws Exception {
         String inside = send(edit(1, "gates[0].opening", "INCHES", "4' 6").header("X-Live", "1"))
                 .getContentAsString();

@@ -43,11 +43,11 @@ class SecurityRules {
             http.authorizeHttpRequests(ask -> ask.anyRequest().permitAll());
             return http.build();
         }
-        http.authorizeHttpRequests(
-                ask -> ask.requestMatchers("/assets/**", "/sign-in", "/first-owner", "/error", "/actuator/health/**")
-                        .permitAll()
-                        .anyRequest()
-                        .authenticated());
+        http.authorizeHttpRequests(ask -> ask.requestMatchers(
+                        "/assets/**", "/drawing.css", "/sign-in", "/first-owner", "/error", "/actuator/health/**")
+                .permitAll()
+                .anyRequest()
+                .authenticated());
         http.formLogin(form -> form.loginPage("/sign-in")
                 .usernameParameter("signIn")
                 .defaultSuccessUrl("/")

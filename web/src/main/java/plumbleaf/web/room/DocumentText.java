@@ -31,6 +31,25 @@ record DocumentText(String text, JsonPlace root) {
                 .map(JsonPlace::scalar);
     }
 
+    /** The same path with the place of every list item instead of its id, as errors and assumptions name it. */
+    String numbered(String path) {
+        StringBuilder out = new StringBuilder();
+        Optional<JsonPlace> at = Optional.of(root);
+        for (FieldPath.Step step : FieldPath.of(path).steps()) {
+            Optional<JsonPlace> next = at.flatMap(place -> place.inside(step));
+            if (!step.item()) out.append(out.isEmpty() ? "" : ".").append(step.name());
+            else
+                out.append('[')
+                        .append(
+                                next.isPresent() && at.isPresent()
+                                        ? at.get().items().indexOf(next.get())
+                                        : step.name())
+                        .append(']');
+            at = next;
+        }
+        return out.toString();
+    }
+
     /** How many things the list there holds; none where there is no list. */
     int count(String path) {
         return find(FieldPath.of(path)).map(place -> place.items().size()).orElse(0);

@@ -18,8 +18,11 @@ sealed interface Edited {
         }
     }
 
-    /** @param problem why not, with the cure */
-    record Refused(String problem) implements Edited {
+    /**
+     * @param path    the field, as it is numbered in the file
+     * @param problem why not, with the cure
+     */
+    record Refused(String path, String problem) implements Edited {
         @Override
         public <T> T match(Function<Fine, T> fine, Function<Refused, T> refused) {
             return refused.apply(this);

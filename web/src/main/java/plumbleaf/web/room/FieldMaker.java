@@ -1,18 +1,23 @@
 package plumbleaf.web.room;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import plumbleaf.engine.job.Assumption;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Unit;
 
-/** Makes fields from a job's text: said values as they stand, the rest empty, and what was typed and refused as it was typed. */
+/** Makes fields from a job: said values as they stand, assumed ones as such, and what was typed and refused as it was typed. */
 final class FieldMaker {
     private final DocumentText text;
     private final Typed typed;
+    private final Map<String, Assumption> assumed = new LinkedHashMap<>();
 
-    FieldMaker(DocumentText text, Typed typed) {
+    FieldMaker(DocumentText text, List<Assumption> assumptions, Typed typed) {
         this.text = text;
         this.typed = typed;
+        for (Assumption assumption : assumptions) assumed.put(assumption.field(), assumption);
     }
 
     Field text(String path, String label, Unit unit, String of) {
@@ -20,10 +25,18 @@ final class FieldMaker {
     }
 
     Field choice(String path, String label, Unit unit, String of, List<Choice> choices) {
+        return choice(path, label, unit, of, choices, "nobody has said it yet");
+    }
+
+    /** @param ifOpen what an empty field means where nothing is assumed for it */
+    Field choice(String path, String label, Unit unit, String of, List<Choice> choices, String ifOpen) {
         if (path.equals(typed.path()))
             return new Field(path, label, typed.value(), false, unit, choices, of, "", typed.problem());
-        return text.value(path)
-                .map(said -> new Field(path, label, said, false, unit, choices, of, "", ""))
-                .orElseGet(() -> new Field(path, label, "", true, unit, choices, of, "", ""));
+        if (text.value(path).isPresent())
+            return new Field(path, label, text.value(path).get(), false, unit, choices, of, "", "");
+        Assumption taken = assumed.get(path);
+        if (taken != null)
+            return new Field(path, label, taken.value(), true, unit, choices, of, "assumed: " + taken.why(), "");
+        return new Field(path, label, "", true, unit, choices, of, ifOpen, "");
     }
 }

@@ -2,38 +2,46 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbleaf.web.page.Choice;
+import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Unit;
 
 /** The gates: opening, hand, leaf, posts; how it hangs, swings and sags. */
 final class GatesRoom {
-    static final List<Choice> SIDES = List.of(new Choice("left", "left"), new Choice("right", "right"));
-    static final List<Choice> WAYS = List.of(new Choice("in", "in"), new Choice("out", "out"));
-    static final List<Choice> SHAPES = List.of(new Choice("square", "square"), new Choice("raked", "raked"));
-
     private GatesRoom() {}
 
     static List<Panel> panels(Opened opened) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < opened.text().count("gates"); i++) {
-            String at = "gates[" + i + "]";
-            String id = opened.text().value(at + ".id").orElse("");
-            String build = "builds." + id;
-            FieldMaker make = opened.fields();
-            panels.add(Panel.of("Gate " + id, id)
-                    .withFields(List.of(
-                            make.text(at + ".station", "Station", Unit.FEET, id),
-                            make.text(at + ".opening", "Opening", Unit.INCHES, id),
-                            make.choice(at + ".hinge", "Hinge, from outside", Unit.WORDS, id, SIDES),
-                            make.choice(at + ".swing", "Swings", Unit.WORDS, id, WAYS),
-                            make.text(at + ".opens", "Opens", Unit.DEGREES, id),
-                            make.choice(at + ".leaf.shape", "Leaf", Unit.WORDS, id, SHAPES),
-                            make.text(at + ".leaf.bottomGap", "Gap under the leaf", Unit.INCHES, id),
-                            make.text(build + ".frame", "Frame tube", Unit.WORDS, id),
-                            make.text(build + ".hingePost", "Hinge post", Unit.WORDS, id),
-                            make.text(build + ".depth", "Footing depth", Unit.INCHES, id))));
+            String id = opened.text().value("gates[" + i + "].id").orElse("");
+            panels.add(Panel.of("Gate " + id, id).withFields(gate(opened, "gates[" + i + "]", id)));
+            panels.add(Panel.of("Leaf and posts", id).withFields(build(opened, "gates[" + i + "]", id)));
         }
         return panels;
+    }
+
+    private static List<Field> gate(Opened opened, String at, String id) {
+        return List.of(
+                opened.field(at + ".station", "Station", Unit.FEET, id),
+                opened.field(at + ".opening", "Opening", Unit.INCHES, id),
+                opened.choice(at + ".hinge", "Hinge, from outside", id, Choices.SIDES),
+                opened.choice(at + ".swing", "Swings", id, Choices.WAYS),
+                opened.field(at + ".opens", "Opens", Unit.DEGREES, id),
+                opened.choice(at + ".leaf.shape", "Leaf", id, Choices.SHAPES),
+                opened.field(at + ".leaf.infill", "Height of the infill", Unit.INCHES, id),
+                opened.field(at + ".leaf.bottomGap", "Gap under the leaf", Unit.INCHES, id));
+    }
+
+    private static List<Field> build(Opened opened, String at, String id) {
+        String build = "builds." + id;
+        return List.of(
+                opened.pinned(build + ".frame", "Frame tube", id, Choices.tubes(opened.catalogue())),
+                opened.field(build + ".braces", "Braces", Unit.COUNT, id),
+                opened.pinned(build + ".joint", "Frame corners", id, Choices.JOINTS),
+                opened.choice(at + ".hinges.model", "Hinges", id, Choices.hinges(opened.catalogue())),
+                opened.pinned(build + ".hingePost", "Hinge post", id, Choices.posts(opened.catalogue())),
+                opened.pinned(build + ".latchPost", "Latch post", id, Choices.posts(opened.catalogue())),
+                opened.field(build + ".hole", "Hole", Unit.INCHES, id),
+                opened.field(build + ".depth", "Footing depth", Unit.INCHES, id));
     }
 }

@@ -38,7 +38,6 @@ final class GroundRoom {
     private static void addWhereSaid(
             Opened opened, List<Field> fields, String path, String label, Unit unit, String id) {
         boolean typed = opened.typed().path().equals(path);
-        if (typed || opened.text().value(path).isPresent())
-            fields.add(opened.fields().text(path, label, unit, id));
+        if (typed || opened.text().value(path).isPresent()) fields.add(opened.field(path, label, unit, id));
     }
 }

@@ -1,19 +1,44 @@
 package plumbleaf.web.room;
 
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.job.Assumption;
+import plumbleaf.engine.job.Job;
+import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.web.page.Choice;
+import plumbleaf.web.page.Field;
+import plumbleaf.web.page.Unit;
 import plumbleaf.web.store.StoredJob;
 
 /**
  * A job that a room shows.
  *
- * @param text  its file, with the place of every value
- * @param typed what was typed last and could not be kept
+ * @param text      its file, with the place of every value
+ * @param reading   what the file says, or what is wrong with it
+ * @param catalogue what can be bought
+ * @param typed     what was typed last and could not be kept
  */
-record Opened(StoredJob stored, DocumentText text, Typed typed) {
-    static Opened of(StoredJob stored, Typed typed) {
-        return new Opened(stored, DocumentText.of(stored.document()), typed);
+record Opened(StoredJob stored, DocumentText text, JobReading reading, Catalogue catalogue, Typed typed) {
+    Optional<Job> job() {
+        return reading.job();
     }
 
     FieldMaker fields() {
-        return new FieldMaker(text, typed);
+        List<Assumption> assumed = job().map(Job::assumed).orElse(List.of());
+        return new FieldMaker(text, assumed, typed);
+    }
+
+    Field field(String path, String label, Unit unit, String of) {
+        return fields().text(path, label, unit, of);
+    }
+
+    Field choice(String path, String label, String of, List<Choice> choices) {
+        return fields().choice(path, label, Unit.WORDS, of, choices);
+    }
+
+    /** Something the user may pin; left empty it is chosen. */
+    Field pinned(String path, String label, String of, List<Choice> choices) {
+        return fields().choice(path, label, Unit.WORDS, of, choices, "not pinned: it is chosen");
     }
 }

@@ -118,7 +118,7 @@ class RoomDoor {
                 refused -> shown(
                         request,
                         HttpStatus.UNPROCESSABLE_CONTENT,
-                        rooms.view(room, job, new Typed(edit.path(), edit.value(), refused.problem()))));
+                        rooms.view(room, job, new Typed(refused.path(), edit.value(), refused.problem()))));
     }
 
     private ResponseEntity<String> answer(

@@ -17,8 +17,14 @@ public class Rooms {
         return DocumentText.of(document).value("title").orElse("Untitled job");
     }
 
+    private final Bench bench;
+
+    Rooms(Bench bench) {
+        this.bench = bench;
+    }
+
     RoomView view(Room room, StoredJob job, Typed typed) {
-        Opened opened = Opened.of(job, typed);
+        Opened opened = bench.open(job, typed);
         List<Panel> panels = switch (room) {
             case GROUND -> GroundRoom.panels(opened);
             case LINE -> LineRoom.panels(opened);
@@ -33,14 +39,7 @@ public class Rooms {
     }
 
     Edited apply(StoredJob job, Edit edit) {
-        DocumentText before = DocumentText.of(job.document());
-        try {
-            DocumentText after = edit.on(before);
-            return new Edited.Fine(
-                    after.value("title").orElse(job.title()), after.text(), edit.path() + " " + edit.value());
-        } catch (IllegalArgumentException e) {
-            return new Edited.Refused("This place is not in the job; load the page again.");
-        }
+        return bench.apply(job, edit);
     }
 
     String valueAt(StoredJob job, String path) {

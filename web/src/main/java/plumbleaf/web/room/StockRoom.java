@@ -15,9 +15,9 @@ final class StockRoom {
             String id = opened.text().value("runs[" + i + "].id").orElse("");
             panels.add(Panel.of("Posts of run " + id, id)
                     .withFields(List.of(
-                            opened.fields().text("builds." + id + ".post", "Line post", Unit.WORDS, id),
-                            opened.fields().text("builds." + id + ".hole", "Hole", Unit.INCHES, id),
-                            opened.fields().text("builds." + id + ".depth", "Footing depth", Unit.INCHES, id))));
+                            opened.pinned("builds." + id + ".post", "Line post", id, Choices.posts(opened.catalogue())),
+                            opened.field("builds." + id + ".hole", "Hole", Unit.INCHES, id),
+                            opened.field("builds." + id + ".depth", "Footing depth", Unit.INCHES, id))));
         }
         return panels;
     }

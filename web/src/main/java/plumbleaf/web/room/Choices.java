@@ -1,0 +1,68 @@
+package plumbleaf.web.room;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.job.Exposure;
+import plumbleaf.engine.job.Fit;
+import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.SoilKind;
+import plumbleaf.engine.job.SoilState;
+import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.section.Section;
+import plumbleaf.web.page.Choice;
+
+/** What a field may be, from the engine's own words and the catalogue. */
+final class Choices {
+    static final List<Choice> SIDES = words(Side.values(), Side::key);
+    static final List<Choice> WAYS = words(SwingWay.values(), SwingWay::key);
+    static final List<Choice> SHAPES =
+            List.of(new Choice("square", "square"), new Choice("raked", "raked with the ground"));
+    static final List<Choice> JOINTS = words(Joint.values(), Joint::key);
+    static final List<Choice> FITS = words(Fit.values(), Fit::key);
+    static final List<Choice> BASES = words(DesignBasis.values(), DesignBasis::key);
+    static final List<Choice> EXPOSURES = words(Exposure.values(), Exposure::key);
+    static final List<Choice> SOILS = words(SoilKind.values(), SoilKind::key);
+    static final List<Choice> STATES = words(SoilState.values(), SoilState::key);
+
+    private Choices() {}
+
+    static List<Choice> styles(Catalogue catalogue) {
+        return catalogue.styles().stream()
+                .map(style -> new Choice(style.id(), style.name()))
+                .toList();
+    }
+
+    static List<Choice> hinges(Catalogue catalogue) {
+        return catalogue.hinges().stream()
+                .map(hinge -> new Choice(hinge.id(), hinge.name()))
+                .toList();
+    }
+
+    /** Tubes for a frame: square ones the yard stocks. */
+    static List<Choice> tubes(Catalogue catalogue) {
+        return sections(catalogue, section -> section.family().equals("tube"));
+    }
+
+    /** Whatever stands in the ground. */
+    static List<Choice> posts(Catalogue catalogue) {
+        return sections(catalogue, section -> true);
+    }
+
+    private static List<Choice> sections(Catalogue catalogue, Function<Section, Boolean> wanted) {
+        List<Choice> choices = new ArrayList<>();
+        for (Section section : catalogue.sections())
+            if (wanted.apply(section)) choices.add(new Choice(section.id(), section.name()));
+        return choices;
+    }
+
+    private static <T> List<Choice> words(T[] values, Function<T, String> key) {
+        List<Choice> choices = new ArrayList<>();
+        for (T value : values)
+            choices.add(new Choice(key.apply(value), key.apply(value).replace('-', ' ')));
+        return List.copyOf(choices);
+    }
+}
