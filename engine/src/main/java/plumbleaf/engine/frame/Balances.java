@@ -51,7 +51,10 @@ final class Balances {
     private boolean add(Assembly assembly, Load.Uniform load) {
         Element element = element(assembly, load.member());
         double to = Math.min(load.toIn(), element.lengthIn);
-        return add(element.placeAt((load.fromIn() + to) / 2), load.perInchLb().times(to - load.fromIn()), Vector.ZERO);
+        return add(
+                element.placeAt((load.fromIn() + to) / 2),
+                load.perInchLb().times(to - load.fromIn()),
+                load.couplePerInchLb().times(to - load.fromIn()));
     }
 
     private static Vector place(Assembly assembly, String node) {

@@ -87,7 +87,9 @@ final class CaseState {
         element.mustReach(load.fromIn());
         double to = Math.min(load.toIn(), element.lengthIn);
         double from = Math.min(load.fromIn(), to);
-        spreads.get(index).add(new MemberLoads.Spread(from, to, element.toLocal(load.perInchLb())));
+        spreads.get(index)
+                .add(new MemberLoads.Spread(
+                        from, to, element.toLocal(load.perInchLb()), element.toLocal(load.couplePerInchLb())));
         return true;
     }
 

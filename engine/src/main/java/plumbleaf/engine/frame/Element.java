@@ -102,9 +102,21 @@ final class Element {
         for (MemberLoads.Spread spread : loads.spreads()) {
             double run = spread.toIn() - spread.fromIn();
             double middle = (spread.fromIn() + spread.toIn()) / 2;
-            hold(held, spread.fromIn(), spread.perInchLb().times(run / 6), Vector.ZERO);
-            hold(held, middle, spread.perInchLb().times(run * 4 / 6), Vector.ZERO);
-            hold(held, spread.toIn(), spread.perInchLb().times(run / 6), Vector.ZERO);
+            hold(
+                    held,
+                    spread.fromIn(),
+                    spread.perInchLb().times(run / 6),
+                    spread.couplePerInchLb().times(run / 6));
+            hold(
+                    held,
+                    middle,
+                    spread.perInchLb().times(run * 4 / 6),
+                    spread.couplePerInchLb().times(run * 4 / 6));
+            hold(
+                    held,
+                    spread.toIn(),
+                    spread.perInchLb().times(run / 6),
+                    spread.couplePerInchLb().times(run / 6));
         }
         for (MemberLoads.Point point : loads.points()) hold(held, point.atIn(), point.forceLb(), point.momentLbIn());
         return held;
@@ -188,7 +200,8 @@ final class Element {
             if (to <= spread.fromIn()) continue;
             Vector sum = spread.perInchLb().times(to - spread.fromIn());
             force = force.plus(sum);
-            moment = moment.plus(arm((spread.fromIn() + to) / 2, atIn, sum));
+            moment = moment.plus(spread.couplePerInchLb().times(to - spread.fromIn()))
+                    .plus(arm((spread.fromIn() + to) / 2, atIn, sum));
         }
         for (MemberLoads.Point point : loads.points()) {
             if (after ? point.atIn() > atIn : point.atIn() >= atIn) continue;

@@ -35,20 +35,27 @@ public sealed interface Load {
     }
 
     /**
-     * Force per inch of the member's flexible length, over a part of it or all.
+     * Force and couple per inch of the member's flexible length, over a part of it or all.
      *
+     * @param couplePerInchLb couple per inch: what a load beside the member's axis adds
      * @param fromIn where it begins, from the member's start
      * @param toIn where it ends; anything beyond the member's end is the end
      */
-    record Uniform(String member, Vector perInchLb, double fromIn, double toIn) implements Load {
+    record Uniform(String member, Vector perInchLb, Vector couplePerInchLb, double fromIn, double toIn)
+            implements Load {
         public Uniform {
             if (!(fromIn >= 0 && toIn > fromIn))
                 throw new IllegalArgumentException("A uniform load on " + member + " must end after it begins");
         }
 
-        /** Over the whole member. */
+        /** Over a part of the member, through its axis. */
+        public Uniform(String member, Vector perInchLb, double fromIn, double toIn) {
+            this(member, perInchLb, Vector.ZERO, fromIn, toIn);
+        }
+
+        /** Over the whole member, through its axis. */
         public Uniform(String member, Vector perInchLb) {
-            this(member, perInchLb, 0, Double.POSITIVE_INFINITY);
+            this(member, perInchLb, Vector.ZERO, 0, Double.POSITIVE_INFINITY);
         }
 
         @Override
@@ -62,7 +69,7 @@ public sealed interface Load {
 
         @Override
         public Uniform times(double factor) {
-            return new Uniform(member, perInchLb.times(factor), fromIn, toIn);
+            return new Uniform(member, perInchLb.times(factor), couplePerInchLb.times(factor), fromIn, toIn);
         }
     }
 

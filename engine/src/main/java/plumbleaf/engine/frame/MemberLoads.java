@@ -11,7 +11,7 @@ record MemberLoads(List<Spread> spreads, List<Point> points) {
         points = List.copyOf(points);
     }
 
-    record Spread(double fromIn, double toIn, Vector perInchLb) {}
+    record Spread(double fromIn, double toIn, Vector perInchLb, Vector couplePerInchLb) {}
 
     record Point(double atIn, Vector forceLb, Vector momentLbIn) {}
 }

@@ -199,6 +199,7 @@ class FramePropertiesTest {
                                 uniform -> new Load.Uniform(
                                         uniform.member(),
                                         turned(uniform.perInchLb()),
+                                        turned(uniform.couplePerInchLb()),
                                         uniform.fromIn(),
                                         uniform.toIn()),
                                 point -> new Load.AtPoint(

@@ -64,7 +64,7 @@ class MemberResultsTest {
         Member whole = Objects.requireNonNull(cut);
         LoadCase loads = LoadCase.of(
                 "all",
-                new Load.Uniform(whole.id(), new Vector(1, 2, -3), 3, 9),
+                new Load.Uniform(whole.id(), new Vector(1, 2, -3), new Vector(4, -9, 5), 3, 9),
                 new Load.AtPoint(whole.id(), 4, new Vector(20, 5, -9), new Vector(30, 10, 70)),
                 new Load.AtNode("far", new Vector(0, 40, -100)));
         FrameSolution before = Frames.solve(model, loads);
@@ -99,7 +99,8 @@ class MemberResultsTest {
                 whole.endReleases()));
         FrameSolution after = Frames.solve(
                 new FrameModel(nodes, members, model.groundSprings(), model.links(), model.supports()),
-                loads.plus(LoadCase.of("", new Load.Uniform("rest", new Vector(1, 2, -3), 0, 9 - at))));
+                loads.plus(LoadCase.of(
+                        "", new Load.Uniform("rest", new Vector(1, 2, -3), new Vector(4, -9, 5), 0, 9 - at))));
         Motion inside = before.motionAlong("all", whole.id(), at);
         Motion node = after.motion("all", "cut");
         assertThat(inside.shiftIn().minus(node.shiftIn()).length()).isLessThan(1e-9);

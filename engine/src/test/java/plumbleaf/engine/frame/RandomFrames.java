@@ -28,7 +28,8 @@ final class RandomFrames {
         loads.add(new Load.AtNode(from.anyNode(model), from.vector(200), from.vector(900)));
         loads.add(new Load.AtNode(from.anyNode(model), from.vector(200)));
         loads.add(new Load.Uniform(from.anyMember(model), from.vector(3)));
-        loads.add(new Load.Uniform(from.anyMember(model), from.vector(3), 2 + from.random.nextDouble(), 6));
+        loads.add(new Load.Uniform(
+                from.anyMember(model), from.vector(3), from.vector(20), 2 + from.random.nextDouble(), 6));
         loads.add(new Load.AtPoint(
                 from.anyMember(model), 5 * from.random.nextDouble(), from.vector(100), from.vector(400)));
         if (settling) loads.add(new Load.Settlement("n0", Dof.UZ, 0.1 * from.random.nextDouble()));
