@@ -1,6 +1,7 @@
 package plumbleaf.documents.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import plumbleaf.documents.drawing.DimensionRows;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Fill;
 import plumbleaf.documents.drawing.Ink;
+import plumbleaf.documents.drawing.Labels;
 import plumbleaf.documents.drawing.Layer;
 import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
@@ -19,11 +21,11 @@ import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
 import plumbleaf.documents.drawing.OrdinateRow;
 import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Primitive;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.documents.drawing.WeldMark;
-import plumbleaf.engine.gate.FrameJoint;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -83,9 +85,9 @@ public final class GateElevation {
         members();
         hardware();
         corners();
+        welds();
         balloons();
         gravity();
-        welds();
         dimensions();
         return Drawing.of("Gate " + gate.plan().gate() + ", shop drawing, from outside", scale, marks);
     }
@@ -244,17 +246,17 @@ public final class GateElevation {
 
     private void corners() {
         List<String> names = List.of("A", "B", "C", "D");
-        List<Point> inner = MemberShapes.seen(shapes.opening(), new Outside(1));
-        for (int i = 0; i < 4; i++) {
-            Point at = inner.get(i);
-            double dx = (i == 0 || i == 3 ? 1 : -1) * scale.real(0.13);
-            double dy = (i < 2 ? 1 : -1) * scale.real(0.13);
-            marks.add(Text.small(outside.at(at.x() + dx, at.y() + dy), names.get(i))
-                    .centred()
-                    .bold()
-                    .with(Look.note()));
-        }
         List<Place> outer = leaf.outline().corners();
+        for (int i = 0; i < 4; i++) {
+            double inward = (i == 0 || i == 3 ? 1 : -1) * scale.real(0.20);
+            double outward = (i < 2 ? -1 : 1) * scale.real(0.09);
+            double rake = i < 2
+                    ? leaf.outline().bottom().ratio()
+                    : leaf.outline().top().ratio();
+            Point at = outside.at(
+                    outer.get(i).r().inches() + inward, outer.get(i).z().inches() + inward * rake + outward);
+            marks.add(Text.small(at, names.get(i)).centred().bold().clearing().with(Look.note()));
+        }
         Look thin = Look.dimension().as(LineKind.CENTRE).in(Ink.SECOND);
         marks.add(Stroke.line(outside.at(outer.get(0)), outside.at(outer.get(2)), thin));
         marks.add(Stroke.line(outside.at(outer.get(1)), outside.at(outer.get(3)), thin));
@@ -267,27 +269,44 @@ public final class GateElevation {
         return tail.startsWith("m") ? tail.substring(1) : tail;
     }
 
+    /** Each balloon beside its member at the first place, near the middle or the ends, where it covers no other lettering. */
     private void balloons() {
-        double off = scale.real(0.32);
-        for (Member member : leaf.members()) {
-            Place from = member.from();
-            Place to = member.to();
-            double share = switch (member.role()) {
-                case HINGE_STILE, LATCH_STILE -> 0.66;
-                case BOTTOM_RAIL, MID_RAIL, TOP_RAIL -> 0.36;
-                case BRACE -> 0.72;
-            };
-            Point at = outside.at(from).shareOf(share, outside.at(to));
-            double way = switch (member.role()) {
-                case HINGE_STILE -> outside.alongRad() + outside.rightward() * 0.5;
-                case LATCH_STILE -> outside.alongRad() + Math.PI - outside.rightward() * 0.5;
-                case BOTTOM_RAIL, MID_RAIL -> Math.PI / 2 - 0.4;
-                case TOP_RAIL -> -Math.PI / 2 + 0.4;
-                case BRACE -> outside.at(from).direction(outside.at(to)) + outside.rightward() * Math.PI / 2;
-            };
-            marks.add(new Balloon(
-                    at.towards(way, off), at, mark(member), Look.note().of(member.id())));
+        List<Box> taken = new ArrayList<>();
+        for (Mark mark : marks) {
+            if (mark instanceof Area) continue;
+            for (Primitive part : mark.drawn(scale)) if (part instanceof Text) taken.add(part.extents(scale));
         }
+        double reach = scale.real(Balloon.RADIUS_IN + 0.02);
+        for (Member member : leaf.members()) {
+            Balloon balloon = null;
+            for (double share : List.of(0.36, 0.64, 0.5, 0.26, 0.74, 0.16, 0.84)) {
+                for (int side : List.of(1, -1)) {
+                    Balloon tried = balloon(member, share, side * inwardSide(member));
+                    Box covers = Box.of(tried.middle(), tried.middle()).grown(reach);
+                    if (balloon == null && taken.stream().noneMatch(covers::overlaps)) balloon = tried;
+                }
+            }
+            Balloon placed = balloon == null ? balloon(member, 0.36, inwardSide(member)) : balloon;
+            taken.add(Box.of(placed.middle(), placed.middle()).grown(reach));
+            marks.add(placed);
+        }
+    }
+
+    private Balloon balloon(Member member, double share, int side) {
+        Point from = outside.at(member.from());
+        Point to = outside.at(member.to());
+        Point at = from.shareOf(share, to);
+        double way = from.direction(to) + side * outside.rightward() * Math.PI / 2.6;
+        return new Balloon(
+                at.towards(way, scale.real(0.32)), at, mark(member), Look.note().of(member.id()));
+    }
+
+    /** Which side of a member, walked from its first end, lies within the frame: 1 left as seen with the hinges on the left. */
+    private static int inwardSide(Member member) {
+        return switch (member.role()) {
+            case HINGE_STILE, TOP_RAIL -> -1;
+            case LATCH_STILE, BOTTOM_RAIL, MID_RAIL, BRACE -> 1;
+        };
     }
 
     private void gravity() {
@@ -301,49 +320,53 @@ public final class GateElevation {
             for (int i = 0; i <= 6; i++) quarter.add(at.towards(turn + i * Math.PI / 12, radius));
             marks.add(new Fill(quarter, look));
         }
+        Labels labels =
+                new Labels(scale).keepFreeText(marks).keepFree(Box.of(at, at).grown(radius));
+        for (Mark mark : List.copyOf(marks))
+            if (mark instanceof Balloon balloon)
+                labels.keepFree(Box.of(balloon.middle(), balloon.middle()).grown(scale.real(Balloon.RADIUS_IN)));
         String text = DecimalText.whole(leaf.weight().wet().pounds()) + " lb";
-        marks.add(Text.small(at.plus(scale.real(0.12), -scale.real(0.15)), text)
-                .clearing()
-                .with(look));
+        marks.addAll(labels.beside(at, text, -0.9, look));
     }
 
-    /** One mark for each kind of weld at the first joint that has it; the tail says at how many. */
+    /** One mark for each kind of weld, at the joint nearest the top latch corner that has it; the tail says at how many places. */
     private void welds() {
-        Map<String, List<Weld>> kinds = new LinkedHashMap<>();
+        Map<WeldKind, List<Weld>> kinds = new LinkedHashMap<>();
         for (Weld weld : leaf.welds())
-            kinds.computeIfAbsent(weld.kind().words() + weld.where(), key -> new ArrayList<>())
-                    .add(weld);
+            kinds.computeIfAbsent(weld.kind(), key -> new ArrayList<>()).add(weld);
+        Point corner = outside.at(leaf.outline().corners().get(2));
         double step = 0;
-        double top = Math.max(gate.hingePostTop().inches(), gate.latchPostTop().inches());
-        for (List<Weld> same : kinds.values()) {
-            Weld first = same.get(same.size() - 1);
-            FrameJoint joint = leaf.joints().stream()
-                    .filter(each -> each.id().equals(first.joint()))
-                    .findFirst()
-                    .orElse(leaf.joints().get(0));
-            Point at = outside.at(joint.at());
-            boolean right = at.x()
-                    >= (outside.at(gate.hingeFaceR(), 0).x()
-                                    + outside.at(gate.latchFaceR(), 0).x())
-                            / 2;
-            Point knee = new Point(at.x() + scale.real(right ? 0.35 : -0.35), top + scale.real(0.3 + step));
+        for (Map.Entry<WeldKind, List<Weld>> kind : kinds.entrySet()) {
+            List<Weld> same = kind.getValue();
+            Point at = leaf.joints().stream()
+                    .filter(joint -> same.stream().anyMatch(weld -> weld.joint().equals(joint.id())))
+                    .map(joint -> outside.at(joint.at()))
+                    .min(Comparator.comparingDouble(corner::distance))
+                    .orElse(corner);
+            boolean outwardRight = outside.rightward() > 0;
+            double top =
+                    Math.max(gate.hingePostTop().inches(), gate.latchPostTop().inches());
+            boolean atTop = at.distance(corner) < scale.real(0.5);
+            Point knee = atTop
+                    ? new Point(at.x() - outside.rightward() * scale.real(0.3), top + scale.real(0.3 + step))
+                    : at.plus(-outside.rightward() * scale.real(0.3), scale.real(0.34));
+            if (atTop) step += 0.4;
             marks.add(new WeldMark(
                     at,
                     knee,
-                    right,
-                    switch (first.kind()) {
+                    !outwardRight,
+                    switch (kind.getKey()) {
                         case GROOVE -> WeldMark.Kind.SQUARE;
                         case FILLET -> WeldMark.Kind.FILLET;
                         case FLARE_BEVEL -> WeldMark.Kind.FLARE_BEVEL;
                     },
-                    first.kind() == WeldKind.FILLET ? WeldMark.Sides.BOTH : WeldMark.Sides.ARROW,
-                    first.kind() == WeldKind.FILLET ? "1/8" : "",
+                    WeldMark.Sides.BOTH,
+                    "",
                     "",
                     false,
                     false,
-                    same.size() > 1 ? "TYP " + same.size() : "",
+                    same.size() + " places",
                     Look.note()));
-            step += 0.42;
         }
     }
 
@@ -364,7 +387,7 @@ public final class GateElevation {
         for (double along : List.of(0.0, depth, wide - depth, wide))
             row.add(outside.at(datumR + along, low), LengthText.feetAndInches(along), leaf.id());
         marks.addAll(row.marks());
-        DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, below - scale.real(0.8), scale);
+        DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, below - scale.real(1.0), scale);
         double latchEdge = outline.latchEdge().inches();
         double foot = below - scale.real(0.55);
         rows.add(

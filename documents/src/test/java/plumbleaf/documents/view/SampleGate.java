@@ -1,0 +1,182 @@
+package plumbleaf.documents.view;
+
+import java.util.List;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.RailCount;
+import plumbleaf.engine.gate.Cladding;
+import plumbleaf.engine.gate.GateParts;
+import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.Hand;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafMaker;
+import plumbleaf.engine.gate.Opening;
+import plumbleaf.engine.gate.Outline;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.FinishedFace;
+import plumbleaf.engine.job.HingeSpec;
+import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.material.Moisture;
+import plumbleaf.engine.material.WoodGrade;
+import plumbleaf.engine.material.WoodSpecies;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.Shape;
+
+/** A gate made up for the views' tests: sizes as they come, no claim that it stands. */
+final class SampleGate {
+    private SampleGate() {}
+
+    static GateSubject gate(Hand hand, Joint joint, double clearIn, double grade, int midRails, int braces) {
+        boolean hingeAtStart = hand.hinge() == Side.LEFT;
+        Slope rake = new Slope(hingeAtStart ? grade : -grade);
+        HingeModel hinge = new HingeModel(
+                "H",
+                "hinge",
+                Force.pounds(300),
+                Length.inches(48),
+                Length.inches(48),
+                Length.inches(1 / 64.0),
+                20_000,
+                Length.inches(1),
+                Length.inches(0.5),
+                Length.ZERO,
+                false,
+                Force.pounds(2),
+                "made up");
+        Outline outline = new Outline(
+                Offset.inches(-0.25),
+                Offset.inches(clearIn - 1 - 0.625),
+                Offset.inches(3),
+                Offset.inches(73),
+                rake,
+                rake,
+                Length.ZERO);
+        FenceStyle style = new FenceStyle(
+                "s",
+                "side by side",
+                Length.inches(5.5),
+                Length.inches(0.625),
+                "cedar",
+                Length.inches(3.5),
+                Length.inches(1.5),
+                "cedar",
+                List.of(new RailCount(Length.inches(72), 3)),
+                Length.inches(0.125),
+                Length.ZERO,
+                Length.inches(0.5),
+                Length.inches(2),
+                Length.inches(9),
+                1,
+                2,
+                "made up");
+        WoodSpecies cedar = new WoodSpecies(
+                "cedar",
+                "cedar",
+                0.35,
+                Moisture.percent(28),
+                5,
+                2.4,
+                0.00234,
+                new WoodGrade(
+                        "made up",
+                        Stress.psi(700),
+                        Stress.psi(400),
+                        Stress.psi(150),
+                        Stress.psi(400),
+                        Stress.psi(800),
+                        Stress.psi(1e6),
+                        Stress.psi(4e5),
+                        false),
+                "made up",
+                "memory");
+        GateParts parts = new GateParts(
+                section("tube", Shape.SQUARE, 2, 0.083),
+                braces,
+                joint,
+                section("pipe", Shape.ROUND, 2.875, 0.203),
+                section("pipe", Shape.ROUND, 2.375, 0.154),
+                hinge,
+                new LatchModel(
+                        "L",
+                        "latch",
+                        Length.inches(0.25),
+                        Length.inches(0.375),
+                        Length.inches(1),
+                        false,
+                        Force.pounds(1),
+                        "made up"),
+                new Cladding.Wood(style, cedar, cedar, FinishedFace.OUT));
+        Leaf leaf = LeafMaker.make(
+                "G1a",
+                hand,
+                outline,
+                parts,
+                midRails,
+                new HingeSpec("H", Length.inches(9), Length.inches(9), 2, 1),
+                Offset.inches(42));
+        GatePlan plan = new GatePlan(
+                "G1",
+                List.of(hand),
+                hand.sentence(),
+                new Opening(
+                        PlanPoint.ORIGIN,
+                        Direction.EAST,
+                        Side.RIGHT,
+                        Length.inches(200),
+                        Length.inches(clearIn),
+                        Length.ZERO,
+                        Length.ZERO),
+                Length.inches(1.4375),
+                Length.inches(1.1875),
+                rake,
+                Offset.ZERO,
+                List.of(leaf),
+                List.of(),
+                List.of());
+        return new GateSubject(
+                plan,
+                parts,
+                "P4",
+                "P5",
+                Offset.inches(75),
+                Offset.inches(75 + rake.ratio() * clearIn),
+                Length.inches(42),
+                DisplayUnits.US);
+    }
+
+    private static Section section(String family, Shape shape, double size, double wall) {
+        return new Section(
+                family + size,
+                family,
+                size + " " + family,
+                shape,
+                Length.inches(size),
+                Length.inches(size),
+                Length.inches(wall),
+                Length.inches(wall),
+                Length.inches(wall * 0.93),
+                Force.pounds(2),
+                0.6,
+                0.4,
+                0.4,
+                0.5,
+                0.4,
+                0.4,
+                0.5,
+                0.7,
+                Stress.ksi(46),
+                Stress.ksi(58),
+                "memory",
+                "made up",
+                "memory");
+    }
+}
