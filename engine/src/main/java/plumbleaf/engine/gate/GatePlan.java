@@ -19,7 +19,8 @@ import plumbleaf.engine.quantity.Slope;
  * @param grade of the ground between the post faces, hinge to latch, + up
  * @param pinElevation elevation of finished grade at the pin axis: z = 0
  * @param leaves one of a swing gate, two of a pair, none where the kind is not worked out
- * @param swings one for each leaf and each hand in question, worst first
+ * @param swings of the stated hand, or of each in question, worst first; for a pair the worst of each leaf
+ * @param everyHand all that were worked out: the four hinge and swing sides of a single leaf
  */
 public record GatePlan(
         String gate,
@@ -32,11 +33,13 @@ public record GatePlan(
         Offset pinElevation,
         List<Leaf> leaves,
         List<Swing> swings,
+        List<Swing> everyHand,
         List<Finding> findings) {
     public GatePlan {
         hands = List.copyOf(hands);
         leaves = List.copyOf(leaves);
         swings = List.copyOf(swings);
+        everyHand = List.copyOf(everyHand);
         findings = List.copyOf(findings);
     }
 

@@ -1,0 +1,31 @@
+package plumbleaf.engine.gate;
+
+import java.util.List;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.job.GapRule;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
+
+/**
+ * A gate and all that is needed to work it out.
+ *
+ * @param opening where it lies; its clear width is the gate's, as planned
+ * @param ground under the swing
+ * @param gap largest gap the job allows under the closed leaf
+ * @param drop of the free lower latch corner once the leaf hangs; zero while it is not known yet
+ * @param hingesToTry hinges that can be bought, for the remedies
+ */
+public record GateAsk(
+        Gate gate,
+        Opening opening,
+        GateParts parts,
+        GroundUnder ground,
+        GapRule gap,
+        Length drop,
+        List<HingeModel> hingesToTry,
+        DisplayUnits display) {
+    public GateAsk {
+        hingesToTry = List.copyOf(hingesToTry);
+    }
+}

@@ -1,0 +1,173 @@
+package plumbleaf.engine.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Release;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+
+/** What is to be said about a gate beside its swing: hand, release, gaps, weight, welding. */
+final class GateFindings {
+    /** Above this weight two people lift: common practice, no source. */
+    private static final Force ONE_PERSON = Force.pounds(50);
+
+    private GateFindings() {}
+
+    static Finding hand(Gate gate, boolean hingeSaid, boolean swingSaid) {
+        boolean released = gate.release().match(priced -> false, hold -> false, is -> true);
+        String missing = hingeSaid
+                ? "which way it swings"
+                : swingSaid ? "on which side its hinges are" : "on which side its hinges are and which way it swings";
+        return Checked.note(
+                "gate.hand",
+                released ? Severity.MUST_FIX : Severity.CANNOT_SAY,
+                gate.id(),
+                gate.id() + ": say, as seen from outside, " + missing
+                        + ". Every choice is worked out and the worst shown; nothing is released for the shop until then.",
+                Basis.commonPractice("a gate of the wrong hand is scrap"));
+    }
+
+    static Finding release(Gate gate) {
+        return gate.release()
+                .match(
+                        priced -> held(gate, "priced from the plan"),
+                        hold -> held(gate, "on hold"),
+                        released -> released(gate, released));
+    }
+
+    private static Finding held(Gate gate, String state) {
+        return Checked.note(
+                "gate.release",
+                Severity.CAUTION,
+                gate.id(),
+                "HOLD: " + gate.id() + " is " + state
+                        + ". Measure the opening top, middle and bottom between the standing posts before anything is cut.",
+                Basis.commonPractice("leaves built to the plan do not fit"));
+    }
+
+    private static Finding released(Gate gate, Release.Released released) {
+        boolean early = released.beforePosts() || gate.asSet().isEmpty();
+        return Checked.note(
+                "gate.release",
+                early ? Severity.CAUTION : Severity.PASS,
+                gate.id(),
+                gate.id() + " is released, revision " + released.revision() + ", by " + released.by()
+                        + (early ? ", before its posts were measured as they stand." : "."),
+                Basis.job("release"));
+    }
+
+    static Finding latchGap(Gate gate, LatchModel latch, DisplayUnits display) {
+        double gap = gate.leaf().latchGap().inches();
+        boolean wide = gap > latch.greatest().inches();
+        boolean fits = !wide && gap >= latch.least().inches();
+        Measure measure = wide
+                ? Measure.demand(gap, latch.greatest().inches(), "in")
+                : Measure.provided(gap, latch.least().inches(), "in");
+        String range = display.length(latch.least()) + " to " + display.length(latch.greatest());
+        return new Checked(
+                "gate.latch-gap",
+                fits ? Severity.PASS : Severity.MUST_FIX,
+                gate.id(),
+                gate.id() + ": the latch gap of " + display.length(gap) + (fits ? " suits" : " does not suit") + " the "
+                        + latch.name() + ", which takes " + range + ".",
+                Basis.job("size of the latch, " + latch.source()),
+                Optional.of(measure),
+                List.of());
+    }
+
+    /**
+     * Room for the nose: the corner of the latch edge on the side away from the swing turns on {@code sqrt(r2 + e2)} and needs that much less r beyond the
+     * leaf's edge. Source: plane geometry.
+     */
+    static Finding nose(String part, Gate gate, SwingAsk swing, DisplayUnits display) {
+        SwingAxes axes =
+                SwingAxes.of(swing.opening(), swing.hand(), swing.hinge().pinOffset());
+        double r = swing.outline().latchEdge().inches();
+        double behind = 0;
+        for (LowStrip strip : CladdingFaces.strips(swing.outline(), swing.parts(), axes.viewerSign()))
+            behind = Math.max(behind, -strip.nearIn());
+        double sweep = Math.sqrt(r * r + behind * behind) - r;
+        double gap = gate.leaf().latchGap().inches();
+        return Checked.of(
+                "gate.nose",
+                Severity.MUST_FIX,
+                part,
+                part + ": as it opens, the latch edge needs " + display.length(sweep) + " of the latch gap of "
+                        + display.length(gap) + ".",
+                Basis.clause("plane geometry: the back corner turns on a longer radius"),
+                Measure.demand(sweep, gap, "in"));
+    }
+
+    static Finding groundGap(String part, GateAsk ask, Swing swing) {
+        double gap = swing.closedLargest().clear().inches();
+        double limit = ask.gap().largest().inches();
+        DisplayUnits display = ask.display();
+        boolean fits = gap <= limit;
+        return Checked.of(
+                "gate.gap",
+                Severity.MUST_FIX,
+                part,
+                part + ": closed, it leaves up to " + display.length(gap) + " above the ground"
+                        + (fits ? "" : ", more than the " + display.length(limit) + " allowed") + ".",
+                Basis.job(ask.gap().why()),
+                Measure.demand(Math.max(0, gap), limit, "in"));
+    }
+
+    static List<Finding> leaf(Leaf leaf, GateParts parts, DisplayUnits display) {
+        List<Finding> findings = new ArrayList<>();
+        Force wet = leaf.weight().wet();
+        String pounds = DecimalText.whole(wet.pounds()) + " lb";
+        if (wet.compareTo(ONE_PERSON) > 0)
+            findings.add(new Checked(
+                    "gate.lift",
+                    Severity.CAUTION,
+                    leaf.id(),
+                    leaf.id() + " weighs " + pounds + " wet: two people or a lift to hang it.",
+                    Basis.commonPractice("two people above 50 lb"),
+                    Optional.of(Measure.demand(wet.pounds(), ONE_PERSON.pounds(), "lb")),
+                    List.of()));
+        findings.add(Checked.note(
+                "gate.zinc",
+                Severity.CAUTION,
+                leaf.id(),
+                "Galvanized steel gives off zinc fume when it is welded or cut: strip the zinc back, work in moving air, wear a respirator. Repair"
+                        + " bare steel with zinc-rich paint.",
+                Basis.commonPractice("welding galvanized tube")));
+        parts.cladding()
+                .match(open -> List.<Finding>of(), wood -> List.of(pickets(leaf, wood, display)))
+                .forEach(findings::add);
+        return findings;
+    }
+
+    private static Finding pickets(Leaf leaf, Cladding.Wood wood, DisplayUnits display) {
+        Length least = wood.style().leastGap();
+        Length greatest = wood.style().greatestGap();
+        double gap = leaf.picketGap().inches();
+        boolean fits = gap >= least.inches() - 1e-9 && gap <= greatest.inches() + 1e-9;
+        return Checked.note(
+                "gate.pickets",
+                fits ? Severity.PASS : Severity.CAUTION,
+                leaf.id(),
+                leaf.id() + ": " + leaf.pickets().size() + " pickets with " + display.length(gap) + " between"
+                        + (fits
+                                ? "."
+                                : "; the style asks " + display.length(least) + " to " + display.length(greatest)
+                                        + ". Change the opening a little or pick another board."),
+                Basis.job("the style's range of gaps"));
+    }
+
+    static Finding notWorkedOut(String gate, String what) {
+        return Checked.note(
+                "gate.kind", Severity.CANNOT_SAY, gate, gate + ": " + what, Basis.judgement("not worked out here"));
+    }
+}

@@ -1,0 +1,82 @@
+package plumbleaf.engine.gate;
+
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.LeafSpec;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * How wide a leaf is and how it lies in its opening.
+ *
+ * <p>Leaf = opening less hinge gap and latch gap; the leaves of a pair share the opening less two hinge gaps and the meeting gap, which is the latch gap.
+ * The grade of a raked leaf is that of the straight line over the ground from post face to post face, hinge to latch.
+ */
+final class LeafLayout {
+    private LeafLayout() {}
+
+    /** Grade of the ground between the post faces, from the hinge to the latch, + up. */
+    static Slope grade(Opening opening, Hand hand, GroundUnder ground) {
+        double atHinge = ground.elevation(opening.faceAt(hand.hinge())).inches();
+        double atLatch = ground.elevation(opening.faceAt(hand.hinge().other())).inches();
+        return Slope.ratio((atLatch - atHinge) / opening.clear().inches());
+    }
+
+    /** The outline of the only leaf of an opening. */
+    static Outline single(LeafSpec spec, Length clear, Length pinOffset, Slope grade) {
+        double width =
+                clear.inches() - spec.hingeGap().inches() - spec.latchGap().inches();
+        return outline(spec, width, pinOffset, grade);
+    }
+
+    /** The outline of one leaf of a pair that takes a share of the width. */
+    static Outline ofPair(LeafSpec spec, Length clear, Length pinOffset, Slope grade, double share) {
+        double both =
+                clear.inches() - 2 * spec.hingeGap().inches() - spec.latchGap().inches();
+        return outline(spec, both * share, pinOffset, grade);
+    }
+
+    private static Outline outline(LeafSpec spec, double widthIn, Length pinOffset, Slope grade) {
+        double hingeEdge = spec.hingeGap().inches() - pinOffset.inches();
+        double bottom = spec.bottomGap().inches();
+        double below = spec.infillBelowFrame().inches();
+        return new Outline(
+                Offset.inches(hingeEdge),
+                Offset.inches(hingeEdge + widthIn),
+                Offset.inches(bottom),
+                Offset.inches(bottom - below + spec.infill().inches()),
+                spec.shape().match(square -> Slope.ZERO, raked -> grade, sloped -> sloped.bottom()),
+                spec.shape().match(square -> Slope.ZERO, raked -> grade, sloped -> sloped.top()),
+                spec.infillBelowFrame());
+    }
+
+    /** The question of a single leaf's swing on a hand. */
+    static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens) {
+        Slope grade = grade(opening, hand, ask.ground());
+        Length pinOffset = ask.parts().hinge().pinOffset();
+        return swing(ask, opening, hand, opens, single(ask.gate().leaf(), opening.clear(), pinOffset, grade));
+    }
+
+    /** The question of the swing of a pair's leaf: leaf a hangs on the left, seen from outside. */
+    static SwingAsk swingOfPair(GateAsk ask, Opening opening, Hand hand, Angle opens, double share) {
+        Slope grade = grade(opening, hand, ask.ground());
+        Length pinOffset = ask.parts().hinge().pinOffset();
+        return swing(ask, opening, hand, opens, ofPair(ask.gate().leaf(), opening.clear(), pinOffset, grade, share));
+    }
+
+    private static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens, Outline outline) {
+        Gate gate = ask.gate();
+        return new SwingAsk(
+                opening,
+                hand,
+                outline,
+                ask.parts(),
+                ask.parts().hinge(),
+                opens,
+                gate.obstacles(),
+                ask.drop(),
+                gate.loads().laterRise(),
+                gate.loads().shotError());
+    }
+}

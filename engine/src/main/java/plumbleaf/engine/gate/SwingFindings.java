@@ -1,0 +1,126 @@
+package plumbleaf.engine.gate;
+
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** What is to be said about a swing. */
+final class SwingFindings {
+    /** Nearer to the latch edge than this is at the latch corner. */
+    private static final double CORNER_IN = 0.5;
+
+    private SwingFindings() {}
+
+    /** @param part the gate, or a leaf of a pair */
+    static List<Finding> of(String part, GateAsk ask, SwingAsk now, Swing swing, boolean single) {
+        if (!swing.clearsGround()) return List.of(strikes(part, ask, now, swing, single));
+        if (!swing.clearsObstacles()) return List.of(obstacle(part, ask, now, swing, single));
+        double needed = 2 * swing.shotError().inches();
+        double running = swing.running().clear().inches();
+        if (running < needed) return List.of(low(part, ask.display(), now, swing, needed));
+        String message = part + " clears the ground by " + ask.display().length(running) + " where it is tightest, "
+                + place(ask.display(), now, swing.running()) + ".";
+        return List.of(new Checked(
+                "swing.strikes",
+                Severity.PASS,
+                part,
+                message,
+                Basis.job("the ground as measured"),
+                Optional.of(swing.room()),
+                List.of()));
+    }
+
+    private static Finding strikes(String part, GateAsk ask, SwingAsk now, Swing swing, boolean single) {
+        DisplayUnits display = ask.display();
+        boolean asBuilt = swing.leastOfFaces().clear().inches() < 0;
+        Clearance worst = asBuilt ? swing.leastOfFaces() : swing.running();
+        String shortBy = display.length(-worst.clear().inches());
+        boolean touches = swing.maxAngle().radians() < swing.opens().radians();
+        String strikes = touches
+                ? part + " strikes the ground " + degrees(swing.maxAngle().inDegrees()) + " open, " + shortBy
+                        + " short "
+                : part + " scrapes the ground, " + shortBy + " short ";
+        String drags = part + " clears as built but drags once it has dropped "
+                + display.length(ask.drop()) + " and the ground has risen "
+                + display.length(now.laterRise()) + ", " + shortBy + " short ";
+        String message = (asBuilt ? strikes : drags) + place(display, now, worst) + ".";
+        return new Checked(
+                "swing.strikes",
+                Severity.MUST_FIX,
+                part,
+                message,
+                Basis.job("the ground as measured"),
+                Optional.of(swing.room()),
+                SwingRemedies.of(ask, now, swing, single));
+    }
+
+    private static Finding obstacle(String part, GateAsk ask, SwingAsk now, Swing swing, boolean single) {
+        String message = part + " strikes the " + swing.limitedBy().key() + " "
+                + degrees(swing.maxAngle().inDegrees()) + " open and should open "
+                + degrees(swing.opens().inDegrees()) + ".";
+        return new Checked(
+                "swing.obstacle",
+                Severity.MUST_FIX,
+                part,
+                message,
+                Basis.job("what stands in the swing as measured"),
+                Optional.of(Measure.provided(
+                        swing.maxAngle().inDegrees(), swing.opens().inDegrees(), "deg")),
+                SwingRemedies.of(ask, now, swing, single));
+    }
+
+    private static Finding low(String part, DisplayUnits display, SwingAsk now, Swing swing, double needed) {
+        double running = swing.running().clear().inches();
+        String message = part + " clears by " + display.length(running) + " "
+                + place(display, now, swing.running()) + ", and the shots may be off by "
+                + display.length(swing.shotError()) + ". Take one more shot there: "
+                + plan(display, now, swing.running())
+                + ".";
+        return new Checked(
+                "swing.low",
+                Severity.CAUTION,
+                part,
+                message,
+                Basis.commonPractice("twice the error of the shots"),
+                Optional.of(Measure.provided(running, needed, "in")),
+                List.of());
+    }
+
+    private static String place(DisplayUnits display, SwingAsk now, Clearance at) {
+        double fromTip = now.outline().latchEdge().inches() - at.atRadius().inches();
+        String where =
+                fromTip < CORNER_IN ? "at the latch corner" : display.length(at.atRadius()) + " from the hinge pins";
+        double open = at.atAngle().inDegrees();
+        return where + (open < 0.05 ? ", closed" : ", " + degrees(open) + " open");
+    }
+
+    /** The same place as a shot is asked for: station, and how far in or out. */
+    private static String plan(DisplayUnits display, SwingAsk now, Clearance at) {
+        SwingAxes axes = SwingAxes.of(now.opening(), now.hand(), now.hinge().pinOffset());
+        double r = at.atRadius().inches();
+        double q = at.atAngle().radians();
+        PlanPoint point = axes.plan(Offset.inches(r * StrictMath.cos(q)), Offset.inches(r * StrictMath.sin(q)));
+        Opening opening = now.opening();
+        double along = (point.xIn() - opening.face().xIn()) * opening.along().east()
+                + (point.yIn() - opening.face().yIn()) * opening.along().north();
+        String station = "station " + display.length(opening.station().inches() + along);
+        double off = r * StrictMath.sin(q);
+        String side = now.hand().swing().key();
+        return off < CORNER_IN
+                ? station + ", on the line"
+                : station + ", " + display.length(Length.inches(off)) + " " + side;
+    }
+
+    private static String degrees(double degrees) {
+        return DecimalText.upTo(degrees, 0) + " degrees";
+    }
+}

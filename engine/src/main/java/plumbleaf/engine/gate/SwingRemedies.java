@@ -1,0 +1,278 @@
+package plumbleaf.engine.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * What would let a dragging leaf clear, each change worked out over the same ground and offered only when the leaf then clears. Prices come later, from
+ * whoever knows them.
+ */
+final class SwingRemedies {
+    /** Leaves are raised by eighths of an inch. */
+    private static final double RAISE_STEP_IN = 0.125;
+
+    private static final double MOVE_STEP_IN = 6;
+    private static final double MOVE_MOST_IN = 240;
+
+    /** An opening held back below this is no cure. */
+    private static final int LEAST_HOLD_BACK_DEG = 45;
+
+    /** Above this much rise for each degree no rising hinge is made: judgement, 2 in. in 90 degrees. */
+    private static final double RISE_MOST_IN_PER_DEG = 2.0 / 90;
+
+    private final GateAsk ask;
+    private final SwingAsk now;
+    private final Swing dragging;
+    private final List<Remedy> found = new ArrayList<>();
+
+    private SwingRemedies(GateAsk ask, SwingAsk now, Swing dragging) {
+        this.ask = ask;
+        this.now = now;
+        this.dragging = dragging;
+    }
+
+    static List<Remedy> of(GateAsk ask, SwingAsk now, Swing dragging, boolean single) {
+        SwingRemedies remedies = new SwingRemedies(ask, now, dragging);
+        if (single) {
+            remedies.otherHinge();
+            remedies.otherSwing();
+        }
+        remedies.raise();
+        remedies.squareBottom();
+        remedies.risingHinge();
+        remedies.holdBack();
+        remedies.gradeTheArc();
+        if (single) {
+            remedies.move();
+            remedies.pair();
+        }
+        return List.copyOf(remedies.found);
+    }
+
+    private void otherHinge() {
+        Hand hand = now.hand().otherHinge();
+        Swing tried = Swings.of(LeafLayout.swing(ask, now.opening(), hand, now.opens()), ask.ground());
+        offer(
+                "hinge-side",
+                "hang it on the " + hand.hinge().key() + ": " + result(tried),
+                tried,
+                edit("hinge", hand.hinge().key()));
+    }
+
+    private void otherSwing() {
+        Hand hand = now.hand().otherSwing();
+        Swing tried = Swings.of(LeafLayout.swing(ask, now.opening(), hand, now.opens()), ask.ground());
+        offer(
+                "swing-side",
+                "let it swing " + hand.swing().key() + ": " + result(tried),
+                tried,
+                edit("swing", hand.swing().key()));
+    }
+
+    private void raise() {
+        double up = Math.ceil(-dragging.running().clear().inches() / RAISE_STEP_IN - 1e-9) * RAISE_STEP_IN;
+        Outline raised = now.outline().raised(Length.inches(up));
+        Swing tried = Swings.of(now.with(raised), ask.ground());
+        double gap = tried.closedLargest().clear().inches();
+        String words = "raise the leaf " + length(up) + ": " + result(tried) + "; " + closedGap(gap);
+        Length bottomGap = Length.inches(ask.gate().leaf().bottomGap().inches() + up);
+        offer("raise-leaf", words, tried, edit("leaf.bottomGap", LengthText.exact(bottomGap.inches())));
+    }
+
+    private void squareBottom() {
+        Outline was = now.outline();
+        if (was.bottom().isZero()) return;
+        Outline level = new Outline(
+                was.hingeEdge(),
+                was.latchEdge(),
+                was.bottomAtPin(),
+                was.topAtPin(),
+                Slope.ZERO,
+                was.top(),
+                was.infillBelow());
+        Swing tried = Swings.of(now.with(level), ask.ground());
+        double gap = tried.closedLargest().clear().inches();
+        offer(
+                "square-bottom",
+                "make its bottom level: " + result(tried) + "; " + closedGap(gap),
+                tried,
+                Optional.empty());
+    }
+
+    /** The rise for each degree that lifts every angle clear: the largest of shortage over angle, then tried as a real hinge. */
+    private void risingHinge() {
+        if (now.hinge().risePerDegree().inches() > 0) return;
+        Swings along = Swings.over(now, ask.ground());
+        double needed = 0;
+        int steps = (int) Math.ceil(now.opens().inDegrees() * 4);
+        double step = now.opens().inDegrees() / steps;
+        for (int i = 1; i <= steps; i++) {
+            double degrees = i * step;
+            double shortBy = -along.runningAt(Angle.degrees(degrees).radians()).clearIn();
+            needed = Math.max(needed, shortBy / degrees);
+        }
+        if (along.runningAt(0).clearIn() < 0 || needed <= 0 || needed > RISE_MOST_IN_PER_DEG) return;
+        Optional<HingeModel> stocked = stocked(needed);
+        double perDegree = stocked.map(hinge -> hinge.risePerDegree().inches()).orElse(needed * 1.02);
+        Swing tried = Swings.of(now.with(stocked.orElse(rising(now.hinge(), perDegree))), ask.ground());
+        double total = perDegree * now.opens().inDegrees();
+        String words = "use hinges that rise " + DecimalText.fixed(perDegree, 3) + " in. a degree, " + length(total)
+                + " in all: " + result(tried);
+        offer("rising-hinge", words, tried, stocked.flatMap(hinge -> edit("hinges.model", hinge.id())));
+    }
+
+    private Optional<HingeModel> stocked(double neededInPerDeg) {
+        Optional<HingeModel> least = Optional.empty();
+        for (HingeModel hinge : ask.hingesToTry()) {
+            double rise = hinge.risePerDegree().inches();
+            boolean less = least.map(so -> rise < so.risePerDegree().inches()).orElse(true);
+            if (rise >= neededInPerDeg && less) least = Optional.of(hinge);
+        }
+        return least;
+    }
+
+    private static HingeModel rising(HingeModel like, double inPerDegree) {
+        return new HingeModel(
+                like.id(),
+                like.name(),
+                like.capacityPerPair(),
+                like.capacityWidth(),
+                like.capacitySpacing(),
+                like.slack(),
+                like.stiffnessLbPerIn(),
+                like.pinOffset(),
+                like.adjusts(),
+                Length.inches(inPerDegree),
+                like.selfClosing(),
+                like.weight(),
+                like.source());
+    }
+
+    private void holdBack() {
+        int most = (int)
+                Math.floor(Math.min(now.opens().inDegrees(), dragging.maxAngle().inDegrees()));
+        for (int degrees = most; degrees >= LEAST_HOLD_BACK_DEG; degrees--) {
+            Swing tried = Swings.of(now.with(Angle.degrees(degrees)), ask.ground());
+            if (!tried.clearsGround() || !tried.clearsObstacles()) continue;
+            offer(
+                    "hold-back",
+                    "stop it at " + degrees + " degrees: " + result(tried),
+                    tried,
+                    edit("opens", degrees + " deg"));
+            return;
+        }
+    }
+
+    /** Soil to shave so that the hung leaf just clears: the shortage summed over rings and angles. */
+    private void gradeTheArc() {
+        Swings along = Swings.over(now, ask.ground());
+        int rings = 120;
+        int angles = 180;
+        double dr = (along.tipIn() - along.fromIn()) / rings;
+        double dq = now.opens().radians() / angles;
+        double volumeIn3 = 0;
+        double deepest = 0;
+        for (int i = 0; i < rings; i++) {
+            double r = along.fromIn() + (i + 0.5) * dr;
+            for (int j = 0; j < angles; j++) {
+                double shortBy = -along.runningAt(r, (j + 0.5) * dq);
+                if (shortBy <= 0) continue;
+                volumeIn3 += shortBy * r * dr * dq;
+                deepest = Math.max(deepest, shortBy);
+            }
+        }
+        if (volumeIn3 == 0 || now.opening().clear().isZero()) return;
+        double depth = Math.max(deepest, -dragging.running().clear().inches());
+        String words = "shave the ground under the swing by up to " + length(depth) + ", "
+                + DecimalText.upTo(volumeIn3 / 1728, 1) + " cu ft of soil, if it may be cut";
+        found.add(new Remedy("grade-arc", words, OptionalDouble.of(1), Optional.empty(), Optional.empty()));
+    }
+
+    /** The nearest place on the leg, by half feet, where the leaf clears. */
+    private void move() {
+        for (double by = MOVE_STEP_IN; by <= MOVE_MOST_IN; by += MOVE_STEP_IN) {
+            for (double signed : new double[] {by, -by}) {
+                boolean room = signed > 0
+                        ? signed <= now.opening().roomAfter().inches()
+                        : -signed <= now.opening().roomBefore().inches();
+                if (!room) continue;
+                Opening there = now.opening().moved(Offset.inches(signed));
+                SwingAsk moved = LeafLayout.swing(ask, there, now.hand(), now.opens());
+                Swing tried = Swings.of(withoutObstacles(moved), ask.ground());
+                if (!tried.clearsGround()) continue;
+                String words =
+                        "move it " + length(by) + (signed > 0 ? " further along" : " back") + ": " + result(tried);
+                offer(
+                        "move",
+                        words,
+                        tried,
+                        edit("station", LengthText.exact(there.station().inches())));
+                return;
+            }
+        }
+    }
+
+    /** What stands in the swing was measured from this hinge; elsewhere it is unknown. */
+    private static SwingAsk withoutObstacles(SwingAsk moved) {
+        return new SwingAsk(
+                moved.opening(),
+                moved.hand(),
+                moved.outline(),
+                moved.parts(),
+                moved.hinge(),
+                moved.opens(),
+                List.of(),
+                moved.drop(),
+                moved.laterRise(),
+                moved.shotError());
+    }
+
+    private void pair() {
+        List<Swing> leaves = new ArrayList<>();
+        for (Hand hand : List.of(now.hand(), now.hand().otherHinge())) {
+            SwingAsk half = LeafLayout.swingOfPair(ask, now.opening(), hand, now.opens(), 0.5);
+            leaves.add(Swings.of(withoutObstacles(half), ask.ground()));
+        }
+        Swing worse = leaves.get(0)
+                                .running()
+                                .clear()
+                                .compareTo(leaves.get(1).running().clear())
+                        <= 0
+                ? leaves.get(0)
+                : leaves.get(1);
+        offer("pair", "hang two leaves of half the width: " + result(worse), worse, edit("kind", "pair"));
+    }
+
+    private void offer(String id, String words, Swing tried, Optional<String> edit) {
+        if (!tried.clearsGround() || !tried.clearsObstacles()) return;
+        found.add(new Remedy(id, words, tried.room().ratio(), Optional.empty(), edit));
+    }
+
+    private String result(Swing tried) {
+        return "clears by " + length(tried.running().clear().inches());
+    }
+
+    private String closedGap(double gapIn) {
+        double limit = ask.gap().largest().inches();
+        String over = gapIn > limit + 1e-9 ? ", more than the " + length(limit) + " allowed" : "";
+        return "closed it leaves up to " + length(gapIn) + over;
+    }
+
+    private String length(double inches) {
+        return ask.display().length(inches);
+    }
+
+    private Optional<String> edit(String key, String value) {
+        return Optional.of("gates[" + ask.gate().id() + "]." + key + "=" + value);
+    }
+}

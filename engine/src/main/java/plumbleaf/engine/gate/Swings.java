@@ -1,0 +1,163 @@
+package plumbleaf.engine.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.Obstacle;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** Works out one swing over the ground. */
+final class Swings {
+    /** No leaf is looked at further round than this. */
+    static final double HALF_TURN = Math.PI;
+
+    private static final double CURVE_STEP_DEG = 2.5;
+    private static final int MAP_ANGLES = 19;
+    private static final int MAP_RADII = 9;
+
+    private final SwingAsk ask;
+    private final SwingAxes axes;
+    private final Sweeps sweeps;
+    private final LowEdge plane;
+    private final List<LowStrip> strips;
+    private final double tipIn;
+
+    private Swings(SwingAsk ask, GroundUnder ground) {
+        this.ask = ask;
+        this.axes = SwingAxes.of(ask.opening(), ask.hand(), ask.hinge().pinOffset());
+        this.plane = CladdingFaces.plane(ask.outline());
+        this.strips = CladdingFaces.strips(ask.outline(), ask.parts(), axes.viewerSign());
+        this.tipIn = ask.outline().latchEdge().inches();
+        double reach = tipIn;
+        for (LowStrip strip : strips) reach = Math.max(reach, Math.max(reach(-strip.nearIn()), reach(strip.farIn())));
+        Length radius = Length.inches(reach + 1);
+        PlanPoint pin = axes.pin();
+        double risePerRad = ask.hinge().risePerDegree().inches() * 180 / Math.PI;
+        this.sweeps = new Sweeps(GroundCell.of(ground.around(pin, radius), axes, ground.elevation(pin)), risePerRad);
+    }
+
+    static Swing of(SwingAsk ask, GroundUnder ground) {
+        return new Swings(ask, ground).swing();
+    }
+
+    /** The sweep itself, for the remedies that look along it. */
+    static Swings over(SwingAsk ask, GroundUnder ground) {
+        return new Swings(ask, ground);
+    }
+
+    private Swing swing() {
+        double opens = Math.min(HALF_TURN, Math.max(0, ask.opens().radians()));
+        Low least = sweeps.least(plane, 0, opens);
+        Low faces = least;
+        Low running = Low.NONE;
+        double drop = ask.drop().inches();
+        double rise = ask.laterRise().inches();
+        running = running.orLess(sweeps.least(plane.lowered(drop, tipIn, rise), 0, opens));
+        for (LowStrip strip : strips) {
+            faces = faces.orLess(sweeps.least(strip, 0, opens));
+            running = running.orLess(sweeps.least(strip.lowered(drop, tipIn, rise), 0, opens));
+        }
+        double contact = sweeps.firstContact(List.of(plane), HALF_TURN);
+        SwingLimit limit = contact < HALF_TURN ? new SwingLimit.Ground() : new SwingLimit.Nothing();
+        for (Obstacle obstacle : ask.obstacles()) {
+            double struck = contactWith(obstacle);
+            if (struck < contact) {
+                contact = struck;
+                limit = new SwingLimit.Struck(obstacle.what());
+            }
+        }
+        return new Swing(
+                ask.hand(),
+                ask.opens(),
+                clearance(least),
+                clearance(faces),
+                clearance(running),
+                Offset.inches(sweeps.clearance(plane, within(running.rIn()), 0)),
+                Angle.radians(contact),
+                limit,
+                ask.shotError(),
+                clearance(sweeps.mostAt(plane, 0)),
+                curve(opens, least.angleRad()),
+                map(opens));
+    }
+
+    /** Least clearance at one angle with drop and later ground counted. */
+    Low runningAt(double angleRad) {
+        return sweeps.leastAt(runningPlane(), angleRad);
+    }
+
+    /** The same at one radius and angle. */
+    double runningAt(double rIn, double angleRad) {
+        return sweeps.clearance(runningPlane(), rIn, angleRad);
+    }
+
+    double fromIn() {
+        return plane.fromIn();
+    }
+
+    double tipIn() {
+        return tipIn;
+    }
+
+    private LowEdge runningPlane() {
+        return plane.lowered(ask.drop().inches(), tipIn, ask.laterRise().inches());
+    }
+
+    /**
+     * The open angle at which the leaf's leading face reaches a thing that stands at a point: {@code q = f - asin(e / R)} for the point's polar place
+     * (R, f) and the face e off the leaf's plane; half a turn where the leaf passes clear.
+     */
+    private double contactWith(Obstacle obstacle) {
+        double x = obstacle.along().inches();
+        double y = obstacle.side().inches();
+        double radius = Math.sqrt(x * x + y * y);
+        double face = 0;
+        for (LowStrip strip : strips) face = Math.max(face, strip.farIn());
+        if (radius > reach(face) || radius <= face) return HALF_TURN;
+        double angle = StrictMath.atan2(y, x) - StrictMath.asin(face / radius);
+        return Math.max(0, Math.min(HALF_TURN, angle));
+    }
+
+    private double reach(double faceIn) {
+        return Math.sqrt(tipIn * tipIn + faceIn * faceIn);
+    }
+
+    private List<Clearance> curve(double opens, double leastAt) {
+        List<Double> angles = new ArrayList<>();
+        double step = CURVE_STEP_DEG * Math.PI / 180;
+        for (int i = 0; i * step < opens - 1e-9; i++) angles.add(i * step);
+        angles.add(opens);
+        if (!angles.contains(leastAt)) angles.add(leastAt);
+        angles.sort(Double::compare);
+        return angles.stream()
+                .map(angle -> clearance(sweeps.leastAt(plane, angle)))
+                .toList();
+    }
+
+    private ClearanceMap map(double opens) {
+        List<Angle> angles = new ArrayList<>();
+        List<Length> radii = new ArrayList<>();
+        List<List<Offset>> clear = new ArrayList<>();
+        for (int j = 0; j < MAP_RADII; j++)
+            radii.add(Length.inches(plane.fromIn() + (plane.toIn() - plane.fromIn()) * j / (MAP_RADII - 1)));
+        for (int i = 0; i < MAP_ANGLES; i++) {
+            double q = opens * i / (MAP_ANGLES - 1);
+            angles.add(Angle.radians(q));
+            clear.add(radii.stream()
+                    .map(r -> Offset.inches(sweeps.clearance(plane, r.inches(), q)))
+                    .toList());
+        }
+        return new ClearanceMap(angles, radii, clear);
+    }
+
+    private double within(double rIn) {
+        return Math.max(plane.fromIn(), Math.min(plane.toIn(), rIn));
+    }
+
+    private static Clearance clearance(Low low) {
+        return new Clearance(
+                Offset.inches(low.clearIn()), Length.inches(Math.max(0, low.rIn())), Angle.radians(low.angleRad()));
+    }
+}
