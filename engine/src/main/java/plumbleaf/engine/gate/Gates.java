@@ -153,11 +153,30 @@ public final class Gates {
 
     private static List<Finding> ofLeaf(GateAsk ask, Hung hung, Leaf leaf, boolean single) {
         List<Finding> findings = new ArrayList<>();
+        findings.addAll(doubts(ask, hung));
         findings.addAll(SwingFindings.of(hung.part(), ask, hung.ask(), hung.swing(), single));
         findings.add(GateFindings.groundGap(hung.part(), ask, hung.swing()));
         findings.add(GateFindings.nose(hung.part(), ask.gate(), hung.ask(), ask.display()));
         findings.addAll(GateFindings.leaf(leaf, ask.parts(), ask.display()));
         return findings;
+    }
+
+    /** What was assumed of the ground under the swing: looked at under the latch corner as it opens, and where the swing is tightest. */
+    private static List<Finding> doubts(GateAsk ask, Hung hung) {
+        SwingAsk swing = hung.ask();
+        SwingAxes axes =
+                SwingAxes.of(swing.opening(), swing.hand(), swing.hinge().pinOffset());
+        double tip = swing.outline().latchEdge().inches();
+        List<PlanPoint> used = new ArrayList<>();
+        for (int eighth = 0; eighth <= 8; eighth++)
+            used.add(under(axes, tip, swing.opens().radians() * eighth / 8));
+        Clearance worst = hung.swing().running();
+        used.add(under(axes, worst.atRadius().inches(), worst.atAngle().radians()));
+        return ask.ground().doubts(hung.part(), axes.pin(), Length.inches(tip), used);
+    }
+
+    private static PlanPoint under(SwingAxes axes, double r, double q) {
+        return axes.plan(Offset.inches(r * StrictMath.cos(q)), Offset.inches(r * StrictMath.sin(q)));
     }
 
     private static GatePlan plan(

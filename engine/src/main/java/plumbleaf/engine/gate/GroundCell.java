@@ -1,6 +1,7 @@
 package plumbleaf.engine.gate;
 
 import java.util.List;
+import plumbleaf.engine.ground.SurfaceFacet;
 import plumbleaf.engine.quantity.Offset;
 
 /** A flat piece of ground in the axes of a swing, with heights from grade at the pin axis. Plain numbers: this is the inside of the sweep. */
@@ -22,17 +23,17 @@ final class GroundCell {
         this.gradeY = gradeY;
     }
 
-    static List<GroundCell> of(List<GroundFacet> facets, SwingAxes axes, Offset pinElevation) {
+    static List<GroundCell> of(List<SurfaceFacet> facets, SwingAxes axes, Offset pinElevation) {
         return facets.stream().map(facet -> of(facet, axes, pinElevation)).toList();
     }
 
-    private static GroundCell of(GroundFacet facet, SwingAxes axes, Offset pinElevation) {
+    private static GroundCell of(SurfaceFacet facet, SwingAxes axes, Offset pinElevation) {
         int n = facet.corners().size();
         double[] x = new double[n];
         double[] y = new double[n];
         for (int i = 0; i < n; i++) {
-            x[i] = axes.alongIn(facet.corners().get(i));
-            y[i] = axes.sideIn(facet.corners().get(i));
+            x[i] = axes.alongIn(facet.corners().get(i).plan());
+            y[i] = axes.sideIn(facet.corners().get(i).plan());
         }
         boolean turnsLeft = turn(x, y) > 0;
         return new GroundCell(

@@ -1,15 +1,30 @@
 package plumbleaf.engine.gate;
 
 import java.util.List;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.ground.SurfaceFacet;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /** The ground as a gate asks for it. */
 public interface GroundUnder {
-    /** Elevation at a plan point. */
-    Offset elevation(PlanPoint at);
+    /** Elevation of finished grade at a point of the run's line. */
+    Offset elevation(PlanPoint onTheLine);
 
-    /** Flat pieces that together cover the disc round a point, without gaps; where they overlap the worst counts. */
-    List<GroundFacet> around(PlanPoint centre, Length radius);
+    /**
+     * Flat pieces that together cover a disc round the pin axis, without gaps; where they overlap the worst counts.
+     *
+     * @param leafRadius r of the leaf's latch edge, which says which shots count
+     * @param cover radius of the disc
+     */
+    List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover);
+
+    /**
+     * What was assumed of the ground there.
+     *
+     * @param part the gate
+     * @param used places that the result rests on
+     */
+    List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used);
 }

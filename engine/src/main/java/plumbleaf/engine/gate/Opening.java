@@ -1,7 +1,10 @@
 package plumbleaf.engine.gate;
 
 import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -27,6 +30,30 @@ public record Opening(
         Length roomAfter) {
     public Opening {
         if (clear.isZero()) throw new IllegalArgumentException("An opening must be wider than nothing");
+    }
+
+    /**
+     * The opening of a gate on its run.
+     *
+     * @param posts outside size of the larger of its posts, whose centres stay within the leg
+     */
+    public static Opening of(Gate gate, Run run, PlanLine line, Length posts) {
+        double station = gate.station().inches();
+        int leg = line.legAt(Offset.inches(station));
+        double centre = posts.inches() / 2;
+        double before = station - centre - line.stationOfVertex(leg).inches();
+        double after = line.stationOfVertex(leg + 1).inches()
+                - station
+                - gate.opening().inches()
+                - centre;
+        return new Opening(
+                line.pointAt(gate.station()),
+                line.directionAt(gate.station()),
+                run.outside(),
+                gate.station(),
+                gate.opening(),
+                Length.inches(Math.max(0, before)),
+                Length.inches(Math.max(0, after)));
     }
 
     /** The same opening further along the leg; negative towards the run's start. */

@@ -1,29 +1,40 @@
 package plumbleaf.engine.gate;
 
 import java.util.List;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Plane;
+import plumbleaf.engine.ground.SurfaceFacet;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /** Ground that is one plane. */
 public record PlaneGround(Plane plane) implements GroundUnder {
     @Override
-    public Offset elevation(PlanPoint at) {
-        return plane.heightAt(at);
+    public Offset elevation(PlanPoint onTheLine) {
+        return plane.heightAt(onTheLine);
     }
 
     @Override
-    public List<GroundFacet> around(PlanPoint centre, Length radius) {
-        PlanPoint east = centre.moved(Direction.EAST, radius);
-        PlanPoint west = centre.moved(Direction.EAST.reversed(), radius);
-        return List.of(new GroundFacet(
-                List.of(
-                        west.moved(Direction.NORTH.reversed(), radius),
-                        east.moved(Direction.NORTH.reversed(), radius),
-                        east.moved(Direction.NORTH, radius),
-                        west.moved(Direction.NORTH, radius)),
-                plane));
+    public List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover) {
+        PlanPoint east = pin.moved(Direction.EAST, cover);
+        PlanPoint west = pin.moved(Direction.EAST.reversed(), cover);
+        List<PlanPoint> corners = List.of(
+                west.moved(Direction.NORTH.reversed(), cover),
+                east.moved(Direction.NORTH.reversed(), cover),
+                east.moved(Direction.NORTH, cover),
+                west.moved(Direction.NORTH, cover));
+        return List.of(new SurfaceFacet(
+                corners.stream()
+                        .map(corner -> corner.at(plane.heightAt(corner)))
+                        .toList(),
+                plane,
+                false));
+    }
+
+    @Override
+    public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {
+        return List.of();
     }
 }

@@ -158,19 +158,20 @@ final class SwingRemedies {
                 like.source());
     }
 
+    /** The largest whole angle up to which nothing is touched: a wider swing never has more clearance, so halving finds it. */
     private void holdBack() {
-        int most = (int)
+        int low = LEAST_HOLD_BACK_DEG;
+        int high = (int)
                 Math.floor(Math.min(now.opens().inDegrees(), dragging.maxAngle().inDegrees()));
-        for (int degrees = most; degrees >= LEAST_HOLD_BACK_DEG; degrees--) {
-            Swing tried = Swings.of(now.with(Angle.degrees(degrees)), ask.ground());
-            if (!tried.clearsGround() || !tried.clearsObstacles()) continue;
-            offer(
-                    "hold-back",
-                    "stop it at " + degrees + " degrees: " + result(tried),
-                    tried,
-                    edit("opens", degrees + " deg"));
-            return;
+        while (low < high) {
+            int middle = (low + high + 1) / 2;
+            Swing tried = Swings.of(now.with(Angle.degrees(middle)), ask.ground());
+            if (tried.clearsGround() && tried.clearsObstacles()) low = middle;
+            else high = middle - 1;
         }
+        Swing tried = Swings.of(now.with(Angle.degrees(low)), ask.ground());
+        if (low < now.opens().inDegrees())
+            offer("hold-back", "stop it at " + low + " degrees: " + result(tried), tried, edit("opens", low + " deg"));
     }
 
     /** Soil to shave so that the hung leaf just clears: the shortage summed over rings and angles. */

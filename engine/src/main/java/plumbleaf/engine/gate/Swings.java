@@ -32,10 +32,12 @@ final class Swings {
         this.tipIn = ask.outline().latchEdge().inches();
         double reach = tipIn;
         for (LowStrip strip : strips) reach = Math.max(reach, Math.max(reach(-strip.nearIn()), reach(strip.farIn())));
-        Length radius = Length.inches(reach + 1);
+        Length cover = Length.inches(reach + 1);
         PlanPoint pin = axes.pin();
         double risePerRad = ask.hinge().risePerDegree().inches() * 180 / Math.PI;
-        this.sweeps = new Sweeps(GroundCell.of(ground.around(pin, radius), axes, ground.elevation(pin)), risePerRad);
+        this.sweeps = new Sweeps(
+                GroundCell.of(ground.around(pin, Length.inches(tipIn), cover), axes, ground.elevation(pin)),
+                risePerRad);
     }
 
     static Swing of(SwingAsk ask, GroundUnder ground) {

@@ -99,6 +99,10 @@ class SweepPlaneTest {
         Plane plane = Plane.of(pin, axes.along(), Slope.ratio(alongGrade), Slope.ratio(sideGrade));
         PlaneGround ground = new PlaneGround(plane);
         return new Sweeps(
-                GroundCell.of(ground.around(axes.pin(), Length.inches(400)), axes, Offset.inches(elevationIn)), 0);
+                GroundCell.of(
+                        ground.around(axes.pin(), Length.inches(200), Length.inches(400)),
+                        axes,
+                        Offset.inches(elevationIn)),
+                0);
     }
 }

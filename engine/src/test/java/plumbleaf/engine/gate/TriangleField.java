@@ -3,15 +3,17 @@ package plumbleaf.engine.gate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Plane;
 import plumbleaf.engine.geometry.SpacePoint;
+import plumbleaf.engine.ground.SurfaceFacet;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /** Rough ground for tests: a net of triangles over shaken grid points, from a seed. */
 final class TriangleField implements GroundUnder {
-    private final List<GroundFacet> facets = new ArrayList<>();
+    private final List<SurfaceFacet> facets = new ArrayList<>();
 
     TriangleField(long seed, double halfSizeIn, int cells, double roughnessIn, double gradeEast, double gradeNorth) {
         Random random = new Random(seed);
@@ -36,26 +38,30 @@ final class TriangleField implements GroundUnder {
     }
 
     private void add(SpacePoint a, SpacePoint b, SpacePoint c) {
-        facets.add(new GroundFacet(
-                List.of(a.plan(), b.plan(), c.plan()), Plane.through(a, b, c).orElseThrow()));
+        facets.add(new SurfaceFacet(List.of(a, b, c), Plane.through(a, b, c).orElseThrow(), false));
     }
 
     @Override
     public Offset elevation(PlanPoint at) {
-        for (GroundFacet facet : facets)
+        for (SurfaceFacet facet : facets)
             if (inside(facet, at)) return facet.plane().heightAt(at);
         throw new IllegalArgumentException("Off the field");
     }
 
     @Override
-    public List<GroundFacet> around(PlanPoint centre, Length radius) {
+    public List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover) {
         return facets;
     }
 
-    private static boolean inside(GroundFacet facet, PlanPoint at) {
+    @Override
+    public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {
+        return List.of();
+    }
+
+    private static boolean inside(SurfaceFacet facet, PlanPoint at) {
         for (int i = 0; i < 3; i++) {
-            PlanPoint a = facet.corners().get(i);
-            PlanPoint b = facet.corners().get((i + 1) % 3);
+            PlanPoint a = facet.corners().get(i).plan();
+            PlanPoint b = facet.corners().get((i + 1) % 3).plan();
             double cross = (b.xIn() - a.xIn()) * (at.yIn() - a.yIn()) - (b.yIn() - a.yIn()) * (at.xIn() - a.xIn());
             if (cross < -1e-9) return false;
         }

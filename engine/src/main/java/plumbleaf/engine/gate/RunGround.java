@@ -1,0 +1,54 @@
+package plumbleaf.engine.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.ground.Surface;
+import plumbleaf.engine.ground.SurfaceFacet;
+import plumbleaf.engine.ground.SurfaceHeight;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * The ground of a run as it was measured: its profile on the line, and beside it the surface of the shots within twice the leaf's r.
+ *
+ * @param crossSlope rise over run towards the inside, + up, where nothing was shot beside the line
+ */
+public record RunGround(Ground ground, RunLine run, Slope crossSlope) implements GroundUnder {
+    @Override
+    public Offset elevation(PlanPoint onTheLine) {
+        Offset station = run.line().footOf(onTheLine).station().asOffset();
+        return ground.profile(run.id()).elevationAt(station);
+    }
+
+    @Override
+    public List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover) {
+        return surface(pin, leafRadius).facetsCovering(pin, cover);
+    }
+
+    /** The findings of the surface, and the place that lies furthest outside the shots. */
+    @Override
+    public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {
+        Surface surface = surface(pin, leafRadius);
+        List<Finding> doubts = new ArrayList<>(surface.findings());
+        Length furthest = Length.ZERO;
+        Optional<Finding> worst = Optional.empty();
+        for (PlanPoint place : used) {
+            SurfaceHeight height = surface.heightAt(place);
+            if (height.beyond().compareTo(furthest) <= 0) continue;
+            furthest = height.beyond();
+            worst = surface.extrapolation(part, place);
+        }
+        worst.ifPresent(doubts::add);
+        return List.copyOf(doubts);
+    }
+
+    private Surface surface(PlanPoint pin, Length leafRadius) {
+        return ground.surfaceNear(pin, leafRadius.times(2), run, crossSlope);
+    }
+}
