@@ -30,7 +30,7 @@ public final class StandardCatalogue {
     }
 
     /** A table of our own with an error in it is a fault of ours, not of the user's. */
-    private static <T> CsvTable<T> table(String name, BiFunction<String, String, CsvTable<T>> read) {
+    static <T> CsvTable<T> table(String name, BiFunction<String, String, CsvTable<T>> read) {
         CsvTable<T> table = read.apply(name, text(name));
         for (InputError error : table.errors()) throw new IllegalStateException(error.text());
         return table;

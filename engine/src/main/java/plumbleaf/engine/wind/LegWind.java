@@ -1,0 +1,121 @@
+package plumbleaf.engine.wind;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.job.SiteWind;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Pressure;
+import plumbleaf.engine.quantity.Speed;
+
+/**
+ * Wind on one leg of fence with its gates shut and standing open: an open gate makes two free ends where a shut one made none.
+ * Source: ASCE 7-16 Figure 29.3-1, applied to each state of the gates in turn. Check: WallWindCheck.
+ *
+ * @param states all shut first, then each gate open alone, then all open
+ */
+public record LegWind(List<State> states) {
+    public LegWind {
+        states = List.copyOf(states);
+    }
+
+    /**
+     * One state of the gates.
+     *
+     * @param offsets where each piece starts on the leg
+     */
+    public record State(String name, List<WallWind> pieces, List<Length> offsets) {
+        public State {
+            pieces = List.copyOf(pieces);
+            offsets = List.copyOf(offsets);
+        }
+
+        TributaryWind over(Span share) {
+            double pounds = 0;
+            double momentLbIn = 0;
+            String name = "";
+            for (int at = 0; at < pieces.size(); at++) {
+                WallWind piece = pieces.get(at);
+                double startIn = offsets.get(at).inches();
+                double fromIn = Math.max(0, share.from().inches() - startIn);
+                double toIn =
+                        Math.min(piece.stretch().length().inches(), share.to().inches() - startIn);
+                if (toIn <= fromIn) continue;
+                TributaryWind part = piece.over(Length.inches(fromIn), Length.inches(toIn));
+                pounds += part.force().pounds();
+                momentLbIn += part.momentAtGrade().poundInches();
+                if (name.isEmpty()) name = part.windCase();
+            }
+            Length height = Length.inches(pounds > 0 ? momentLbIn / pounds : 0);
+            double areaFt2 = share.length().inFeet() * surfaceFt();
+            return new TributaryWind(
+                    Force.pounds(pounds),
+                    height,
+                    Pressure.psf(areaFt2 > 0 ? pounds / areaFt2 : 0),
+                    this.name + " " + name);
+        }
+
+        private double surfaceFt() {
+            return pieces.isEmpty() ? 0 : pieces.get(0).stretch().surface().inFeet();
+        }
+    }
+
+    /** Design wind on a leg whose gates stand at these openings, which must not overlap and rise along the leg. */
+    public static LegWind of(SiteWind site, WallStretch leg, List<Span> openings, WindTables tables) {
+        return of(piece -> WallWind.of(site, piece, tables), leg, openings);
+    }
+
+    /** A gust without the floor on the same leg. */
+    public static LegWind gust(SiteWind site, Speed speed, WallStretch leg, List<Span> openings, WindTables tables) {
+        return of(piece -> WallWind.gust(site, speed, piece, tables), leg, openings);
+    }
+
+    private interface Blow {
+        WallWind on(WallStretch piece);
+    }
+
+    private static LegWind of(Blow blow, WallStretch leg, List<Span> openings) {
+        List<State> states = new ArrayList<>();
+        states.add(state("shut", blow, leg, List.of()));
+        for (Span opening : openings) states.add(state("open", blow, leg, List.of(opening)));
+        if (openings.size() > 1) states.add(state("all open", blow, leg, openings));
+        return new LegWind(states);
+    }
+
+    private static State state(String name, Blow blow, WallStretch leg, List<Span> gaps) {
+        List<WallWind> pieces = new ArrayList<>();
+        List<Length> offsets = new ArrayList<>();
+        Length at = Length.ZERO;
+        Length corner = leg.returnAtStart();
+        for (Span gap : gaps) {
+            if (gap.from().compareTo(at) > 0) {
+                pieces.add(blow.on(new WallStretch(
+                        gap.from().minus(at), leg.surface(), leg.top(), leg.screen(), corner, Length.ZERO)));
+                offsets.add(at);
+            }
+            at = gap.to();
+            corner = Length.ZERO;
+        }
+        if (leg.length().compareTo(at) > 0) {
+            pieces.add(blow.on(new WallStretch(
+                    leg.length().minus(at), leg.surface(), leg.top(), leg.screen(), corner, leg.returnAtEnd())));
+            offsets.add(at);
+        }
+        return new State(name, pieces, offsets);
+    }
+
+    /** The worst of all states on a post's share of the leg. */
+    public TributaryWind over(Span share) {
+        TributaryWind worst = states.get(0).over(share);
+        for (State state : states) {
+            TributaryWind here = state.over(share);
+            if (here.momentAtGrade().compareTo(worst.momentAtGrade()) > 0) worst = here;
+        }
+        return worst;
+    }
+
+    /** All gates shut. */
+    public TributaryWind shut(Span share) {
+        return states.get(0).over(share);
+    }
+}
