@@ -3,8 +3,10 @@ package plumbleaf.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +16,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
 import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
@@ -85,7 +88,7 @@ class LocalPagesTest {
         MockHttpServletResponse answer = send(edit(1, "gates[0].opening", "INCHES", "four feet"));
         assertThat(answer.getStatus()).isEqualTo(422);
         assertThat(answer.getContentAsString())
-                .contains("value=\"four feet\"", "aria-invalid=\"true\"", "this is not a length; write 50\" or");
+                .contains("value=\"four feet\"", "aria-invalid=\"true\"", "this is not a length; write 50");
         assertThat(text()).isEqualTo(Trial.yard());
     }
 
@@ -116,6 +119,33 @@ class LocalPagesTest {
         assertThat(second.getContentAsString())
                 .contains("Someone changed this job first", "<dd>4' 6</dd>", "<dd>5'</dd>", "Put mine in");
         assertThat(text()).contains("\"opening\": \"4' 6\"");
+    }
+
+    @Test
+    void aJobFileComesInWholeAndGoesOutTheSame() throws Exception {
+        byte[] yard = Trial.yard().getBytes(StandardCharsets.UTF_8);
+        MockHttpServletResponse taken = web.perform(multipart("/jobs")
+                        .file(new MockMultipartFile("file", "yard.json", "application/json", yard))
+                        .with(csrf()))
+                .andReturn()
+                .getResponse();
+        assertThat(taken.getStatus()).isEqualTo(303);
+        assertThat(send(get(taken.getHeader("Location") + "/file")).getContentAsByteArray())
+                .isEqualTo(yard);
+    }
+
+    @Test
+    void aBrokenJobFileIsRefusedWithItsLines() throws Exception {
+        byte[] broken = Trial.yard().replace("\"opening\": \"4'\"", "\"opening\": \"50\"").getBytes(StandardCharsets.UTF_8);
+        int before = store.list().size();
+        MockHttpServletResponse refused = web.perform(multipart("/jobs")
+                        .file(new MockMultipartFile("file", "yard.json", "application/json", broken))
+                        .with(csrf()))
+                .andReturn()
+                .getResponse();
+        assertThat(refused.getStatus()).isEqualTo(422);
+        assertThat(refused.getContentAsString()).contains("yard.json:18: gates[0].opening \"50\": a length needs its unit");
+        assertThat(store.list()).hasSize(before);
     }
 
     @Test

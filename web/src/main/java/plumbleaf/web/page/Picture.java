@@ -1,9 +1,37 @@
 package plumbleaf.web.page;
 
+import java.util.List;
+
 /**
  * A drawing on the page.
  *
- * @param name what it shows, in a few words, read aloud by a screen reader
- * @param svg  safe markup, made by our own drawing code only
+ * @param name    what it shows, in a few words, read aloud by a screen reader
+ * @param svg     safe markup, made by our own drawing code only
+ * @param handles what can be taken hold of and moved in it
  */
-public record Picture(String name, String svg) {}
+public record Picture(String name, String svg, List<Handle> handles) {
+    public Picture {
+        handles = List.copyOf(handles);
+    }
+
+    public static Picture of(String name, String svg) {
+        return new Picture(name, svg, List.of());
+    }
+
+    public Picture with(List<Handle> more) {
+        return new Picture(name, svg, more);
+    }
+
+    /**
+     * A thing in the drawing that moves one length in the job.
+     *
+     * @param of     the thing: {@code G1}
+     * @param path   the length it moves: {@code gates[0].station}
+     * @param name   what that length is: {@code Station of gate G1}
+     * @param axis   {@code x} or {@code y}, of the drawing in real inches
+     * @param sign   1 where the length grows with the axis, -1 where it falls
+     * @param inches what it is now
+     * @param step   the trade's own step it snaps to, in inches
+     */
+    public record Handle(String of, String path, String name, String axis, int sign, double inches, double step) {}
+}

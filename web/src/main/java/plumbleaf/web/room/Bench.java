@@ -51,6 +51,11 @@ class Bench {
         return place + ": " + before.orElse("not said") + " \u2192 " + now;
     }
 
+    /** A job file from outside. */
+    JobReading read(String file, byte[] bytes) {
+        return JobFile.read(file, bytes, catalogue);
+    }
+
     private JobReading read(String text) {
         return JobFile.read("the job", text, catalogue);
     }

@@ -147,7 +147,7 @@ class RoomDoor {
     }
 
     private StoredJob open(String id) {
-        if (!id.matches("[a-z0-9]{1,32}")) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
+        if (!JobId.isOne(id)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         return store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
     }
 

@@ -2,6 +2,7 @@ package plumbleaf.web.room;
 
 import java.util.List;
 import org.springframework.stereotype.Component;
+import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Picture;
 import plumbleaf.web.page.Room;
@@ -21,6 +22,11 @@ public class Rooms {
 
     Rooms(Bench bench) {
         this.bench = bench;
+    }
+
+    /** Everything that is wrong with a job file from outside, one line each; nothing where it is good. */
+    public List<String> errors(String file, byte[] bytes) {
+        return bench.read(file, bytes).errors().stream().map(InputError::text).toList();
     }
 
     RoomView view(Room room, StoredJob job, Typed typed) {

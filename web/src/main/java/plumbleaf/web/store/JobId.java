@@ -8,7 +8,11 @@ public record JobId(String text) {
     private static final int SIZE = 16;
 
     public JobId {
-        if (!text.matches("[a-z0-9]{1,32}")) throw new IllegalArgumentException("Not a job's id: " + text);
+        if (!isOne(text)) throw new IllegalArgumentException("Not a job's id: " + text);
+    }
+
+    public static boolean isOne(String text) {
+        return text.matches("[a-z0-9]{1,32}");
     }
 
     static JobId random(SecureRandom random) {

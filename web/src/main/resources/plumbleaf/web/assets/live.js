@@ -1,3 +1,4 @@
+import { takeHold } from "./handles.js";
 import { morph } from "./morph.js";
 
 // Edits go out one at a time, in the order they were made, each on the version the last answer showed. So an answer can never overwrite a
@@ -19,10 +20,20 @@ function enqueue(form, button) {
     if (button?.name) fields.set(button.name, button.value);
     const path = fields.get("path") ?? "";
     const at = form.getAttribute("action");
-    const last = waiting.findIndex((edit, i) => path && edit.path === path && !(i === 0 && sending));
+    push({ at, fields, path });
+}
+
+// A later value for the same field takes the place of one that is still waiting.
+function push(edit) {
+    const last = waiting.findIndex((other, i) => edit.path && other.path === edit.path && !(i === 0 && sending));
     if (last >= 0) waiting.splice(last, 1);
-    waiting.push({ at, fields, path });
+    waiting.push(edit);
     send();
+}
+
+function move(path, value) {
+    const fields = new URLSearchParams({ _csrf: document.querySelector("meta[name=csrf]").content, path, unit: "WORDS", value });
+    push({ at: inside().dataset.at + "/edit", fields, path });
 }
 
 async function send() {
@@ -64,7 +75,8 @@ function show(html) {
     for (const number of document.querySelectorAll("[data-number]")) showChange(number, before.get(number.dataset.number));
     restore(kept);
     document.getElementById("conflict")?.focus();
-    document.dispatchEvent(new CustomEvent("room-shown"));
+    takeHold(move);
+    if (kept.held) document.querySelector(`.sheet [data-of="${CSS.escape(kept.held)}"][tabindex]`)?.focus({ preventScroll: true });
 }
 
 function showChange(number, was) {
@@ -89,7 +101,8 @@ function typing() {
     if (dirty) texts.set(path, active.value);
     let caret = null;
     try { caret = active?.selectionStart ?? null; } catch { caret = null; }
-    return { texts, active, caret };
+    const held = active?.closest?.(".sheet [data-of]")?.dataset.of ?? "";
+    return { texts, active, caret, held };
 }
 
 function restore(kept) {
@@ -141,5 +154,6 @@ document.addEventListener("pointerover", (event) => ring(thingAt(event.target)))
 document.addEventListener("focusin", (event) => ring(thingAt(event.target)));
 
 for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
+takeHold(move);
 addEventListener("online", send);
 addEventListener("beforeunload", (event) => { if (waiting.length) event.preventDefault(); });
