@@ -136,7 +136,9 @@ class LocalPagesTest {
 
     @Test
     void aBrokenJobFileIsRefusedWithItsLines() throws Exception {
-        byte[] broken = Trial.yard().replace("\"opening\": \"4'\"", "\"opening\": \"50\"").getBytes(StandardCharsets.UTF_8);
+        byte[] broken = Trial.yard()
+                .replace("\"opening\": \"4'\"", "\"opening\": \"50\"")
+                .getBytes(StandardCharsets.UTF_8);
         int before = store.list().size();
         MockHttpServletResponse refused = web.perform(multipart("/jobs")
                         .file(new MockMultipartFile("file", "yard.json", "application/json", broken))
@@ -144,7 +146,8 @@ class LocalPagesTest {
                 .andReturn()
                 .getResponse();
         assertThat(refused.getStatus()).isEqualTo(422);
-        assertThat(refused.getContentAsString()).contains("yard.json:18: gates[0].opening \"50\": a length needs its unit");
+        assertThat(refused.getContentAsString())
+                .contains("yard.json:16: gates[0].opening \"50\": a length needs its unit");
         assertThat(store.list()).hasSize(before);
     }
 

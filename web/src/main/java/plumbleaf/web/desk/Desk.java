@@ -66,8 +66,7 @@ class Desk {
     @GetMapping("/jobs/{id}/file")
     ResponseEntity<byte[]> file(@PathVariable String id) {
         if (!JobId.isOne(id)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
-        StoredJob job =
-                store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+        StoredJob job = store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
         ContentDisposition download = ContentDisposition.attachment()
                 .filename(job.title().replaceAll("[^A-Za-z0-9]+", "-") + ".json")
                 .build();
