@@ -1,0 +1,30 @@
+package plumbleaf.engine.sag;
+
+import java.util.List;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Force;
+
+/**
+ * The forces of one load case.
+ *
+ * @param angle open angle of the leaf
+ * @param hinges from the lowest up
+ * @param latchPost what the latch and the fence beside it do to the latch post
+ * @param hold what the latch, rod or stop pushes the leaf with, + towards its outer face
+ * @param members of the leaf's frame, in their order
+ */
+public record CaseForces(
+        Combination combination,
+        LeafState state,
+        Angle angle,
+        WindWay wind,
+        List<HingeForce> hinges,
+        PostAction hingePost,
+        PostAction latchPost,
+        Force hold,
+        List<MemberForce> members) {
+    public CaseForces {
+        hinges = List.copyOf(hinges);
+        members = List.copyOf(members);
+    }
+}

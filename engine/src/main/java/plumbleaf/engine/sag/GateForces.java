@@ -1,0 +1,226 @@
+package plumbleaf.engine.sag;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.frame.Extreme;
+import plumbleaf.engine.frame.Extremes;
+import plumbleaf.engine.frame.FrameSolution;
+import plumbleaf.engine.frame.Internal;
+import plumbleaf.engine.frame.Load;
+import plumbleaf.engine.frame.LoadCase;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Moment;
+import plumbleaf.engine.section.Section;
+
+/**
+ * Hinge, post and member forces of a hung gate in every combination: closed, held by its latch; at the angle that is worst for the post,
+ * held by nothing; open, held by whatever holds it.
+ */
+public final class GateForces {
+    /** First look for the worst angle: eight and fewer angles a quarter turn. */
+    private static final double STEP_DEG = 15;
+
+    /** How near the worst angle is found: it moves the moment by less than 0.01 %. */
+    private static final double NEAR_DEG = 0.5;
+
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    private final HungGate gate;
+    private final HungLoads loads;
+    private final List<CaseForces> found = new ArrayList<>();
+
+    private GateForces(HungGate gate, HungLoads loads) {
+        this.gate = gate;
+        this.loads = loads;
+    }
+
+    /**
+     * All cases, closed first, then worst, then open; within each by combination, wind in before wind out.
+     *
+     * <p>Wind stands square on the leaf. Closed, hinges and latch carry it where they are. A leaf that nothing holds swings and carries
+     * none. Held by a rod or stop it is carried there and at the hinges, and a free hinge puts no moment about its axis into the post; a
+     * hinge that locks puts all of it there. The fence beside the posts pushes them while the leaf is closed or carries no wind of its
+     * own. Footing: likely soil.
+     * Source: combinations ASCE 7-16 2.4.1; supports from statics. Checks: GateForcesTest, SagClosedFormCheck.
+     */
+    public static List<CaseForces> of(HungGate gate, HungLoads loads) {
+        GateForces all = new GateForces(gate, loads);
+        all.closed();
+        all.worst();
+        all.open();
+        return List.copyOf(all.found);
+    }
+
+    private void closed() {
+        GateFrame frame = frame(Angle.ZERO, new HeldAt.AtLatch(), false);
+        add(frame, LeafState.CLOSED, Angle.ZERO, true, true);
+    }
+
+    private void worst() {
+        Angle angle = worstAngle();
+        add(frame(angle, new HeldAt.AtCorner(), false), LeafState.WORST, angle, false, true);
+    }
+
+    private void open() {
+        gate.holdOpen()
+                .match(
+                        free -> openAs(new HeldAt.AtCorner(), false, false),
+                        bolt -> openAs(new HeldAt.AtCorner(), false, true),
+                        stop -> openAs(new HeldAt.OnRail(stop.radius()), false, true),
+                        lock -> openAs(new HeldAt.AtCorner(), true, true));
+    }
+
+    private boolean openAs(HeldAt heldAt, boolean hingeLocked, boolean leafInWind) {
+        add(frame(gate.opens(), heldAt, hingeLocked), LeafState.OPEN, gate.opens(), leafInWind, !leafInWind);
+        return true;
+    }
+
+    private GateFrame frame(Angle open, HeldAt heldAt, boolean hingeLocked) {
+        return new GateFrame(gate, gate.foot().likely(), open, heldAt, hingeLocked);
+    }
+
+    private void add(GateFrame frame, LeafState state, Angle angle, boolean leafInWind, boolean fenceInWind) {
+        List<LoadCase> cases = new ArrayList<>();
+        List<CaseForces> blank = new ArrayList<>();
+        for (Combination combination : Combination.values())
+            for (WindWay wind : ways(combination)) {
+                String name = combination.key() + " " + wind.key();
+                cases.add(new LoadCase(name, acting(frame, combination, wind, leafInWind, fenceInWind)));
+                blank.add(new CaseForces(
+                        combination,
+                        state,
+                        angle,
+                        wind,
+                        List.of(),
+                        PostAction.NONE,
+                        PostAction.NONE,
+                        Force.ZERO,
+                        List.of()));
+            }
+        FrameSolution solved = frame.solve(cases);
+        for (int i = 0; i < cases.size(); i++) {
+            CaseForces each = blank.get(i);
+            String name = cases.get(i).name();
+            double hold = frame.holdLb(solved, name);
+            found.add(new CaseForces(
+                    each.combination(),
+                    state,
+                    angle,
+                    each.wind(),
+                    frame.hinges(solved, name),
+                    frame.hingePost(solved, name),
+                    latchPost(state, hold, each, fenceInWind),
+                    Force.pounds(hold),
+                    members(frame, solved, name)));
+        }
+    }
+
+    private static List<WindWay> ways(Combination combination) {
+        return combination.wind() == 0 ? List.of(WindWay.NONE) : List.of(WindWay.IN, WindWay.OUT);
+    }
+
+    private List<Load> acting(
+            GateFrame frame, Combination combination, WindWay wind, boolean leafInWind, boolean fenceInWind) {
+        List<Load> acting = new ArrayList<>();
+        for (Load dead : frame.leaf.dead()) acting.add(dead.times(combination.dead()));
+        if (combination.live() > 0)
+            acting.addAll(frame.leaf.person(loads.person().pounds() * combination.live()));
+        double share = combination.wind() * wind.outward();
+        if (leafInWind) acting.addAll(frame.leaf.wind(Sags.psi(loads.wind()) * share));
+        if (fenceInWind) acting.addAll(frame.pushes(loads.onHingePost(), share));
+        return acting;
+    }
+
+    /** The latch pushes its post the other way than the leaf; only the closed leaf leans on it. */
+    private PostAction latchPost(LeafState state, double holdLb, CaseForces each, boolean fenceInWind) {
+        double height =
+                gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
+        double push = state == LeafState.CLOSED ? -holdLb : 0;
+        double across = push * height;
+        if (fenceInWind)
+            for (PostPush beside : loads.onLatchPost()) {
+                double force = beside.outward().pounds()
+                        * each.combination().wind()
+                        * each.wind().outward();
+                push += force;
+                across += force * beside.height().inches();
+            }
+        return new PostAction(
+                Force.ZERO, Force.pounds(push), Force.ZERO, Moment.ZERO, Moment.poundInches(across), Moment.ZERO);
+    }
+
+    private List<MemberForce> members(GateFrame frame, FrameSolution solved, String loadCase) {
+        List<MemberForce> all = new ArrayList<>();
+        for (Chain chain : frame.leaf.chains().values()) {
+            Section section = chain.member.section();
+            Internal most = new Internal(0, 0, 0, 0, 0, 0);
+            double strain = -1;
+            for (Chain.Piece piece : chain.pieces()) {
+                Extremes extremes = solved.extremes(loadCase, piece.member());
+                for (Extreme each : List.of(
+                        extremes.mzMost(),
+                        extremes.mzLeast(),
+                        extremes.myMost(),
+                        extremes.myLeast(),
+                        extremes.bendingMost())) {
+                    double here = strain(section, each.forces());
+                    if (here > strain) {
+                        strain = here;
+                        most = each.forces();
+                    }
+                }
+            }
+            all.add(new MemberForce(
+                    chain.member.id(),
+                    Force.pounds(most.nLb()),
+                    Force.pounds(Math.sqrt(most.vyLb() * most.vyLb() + most.vzLb() * most.vzLb())),
+                    Moment.poundInches(Math.abs(most.mzLbIn())),
+                    Moment.poundInches(Math.abs(most.myLbIn())),
+                    Moment.poundInches(Math.abs(most.tLbIn()))));
+        }
+        return all;
+    }
+
+    private static double strain(Section section, Internal forces) {
+        return Math.abs(forces.nLb()) / section.areaIn2()
+                + Math.abs(forces.mzLbIn()) / section.sxIn3()
+                + Math.abs(forces.myLbIn()) / section.syIn3();
+    }
+
+    /** The angle at which dead and live load strain the post's foot most: for a square post near 45 degrees. */
+    private Angle worstAngle() {
+        double opens = gate.opens().inDegrees();
+        double worst = 0;
+        double most = -1;
+        for (double deg = 0; deg < opens + STEP_DEG; deg += STEP_DEG) {
+            double at = Math.min(deg, opens);
+            double here = postStrain(at);
+            if (here > most * (1 + 1e-9)) {
+                most = here;
+                worst = at;
+            }
+        }
+        double low = Math.max(0, worst - STEP_DEG);
+        double high = Math.min(opens, worst + STEP_DEG);
+        while (high - low > NEAR_DEG) {
+            double a = high - GOLDEN * (high - low);
+            double b = low + GOLDEN * (high - low);
+            if (postStrain(a) >= postStrain(b)) high = b;
+            else low = a;
+        }
+        double refined = (low + high) / 2;
+        return Angle.degrees(postStrain(refined) > most * (1 + 1e-9) ? refined : worst);
+    }
+
+    private double postStrain(double deg) {
+        GateFrame frame = frame(Angle.degrees(deg), new HeldAt.AtCorner(), false);
+        FrameSolution solved =
+                frame.solve(List.of(new LoadCase("D+L", acting(frame, Combination.D_L, WindWay.NONE, false, false))));
+        PostAction action = frame.hingePost(solved, "D+L");
+        Section post = gate.hingePost();
+        if (post.isRound()) return action.size().poundInches() / post.sxIn3();
+        return Math.abs(action.along().poundInches()) / post.sxIn3()
+                + Math.abs(action.across().poundInches()) / post.syIn3();
+    }
+}

@@ -1,0 +1,202 @@
+package plumbleaf.engine.sag;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.frame.Dof;
+import plumbleaf.engine.frame.FrameModel;
+import plumbleaf.engine.frame.FrameSolution;
+import plumbleaf.engine.frame.Frames;
+import plumbleaf.engine.frame.GroundSpring;
+import plumbleaf.engine.frame.Link;
+import plumbleaf.engine.frame.Load;
+import plumbleaf.engine.frame.LoadCase;
+import plumbleaf.engine.frame.Member;
+import plumbleaf.engine.frame.Node;
+import plumbleaf.engine.frame.SpringMatrix;
+import plumbleaf.engine.frame.Support;
+import plumbleaf.engine.frame.Vector;
+import plumbleaf.engine.frame.Wrench;
+import plumbleaf.engine.gate.HingePin;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Moment;
+
+/**
+ * Leaf, hinges, hinge post and footing as one frame. A hinge is three springs at its pin: it gives sideways both ways as its maker says,
+ * carries weight or not, and turns freely, so a free hinge puts no moment about its axis into the post. The post stands on the
+ * footing's coupled spring, which neither sinks nor twists.
+ */
+final class GateFrame {
+    static final String FOOTING = "footing";
+    private static final String GRADE = "grade";
+    private static final String POST = "post/";
+    private static final String HOLD = "hold";
+
+    final HungGate gate;
+    final LeafFrame leaf;
+    private final Turn turn;
+    private final boolean hingeLocked;
+    private final double axisIn;
+    private final List<Double> postHeights;
+    private final FrameModel model;
+
+    /**
+     * @param hingeLocked whether the lowest hinge also keeps the leaf from turning; the hold then is that hinge
+     */
+    GateFrame(HungGate gate, PierSpring foot, Angle open, HeldAt heldAt, boolean hingeLocked) {
+        this.gate = gate;
+        this.turn = Turn.of(gate.leaf().hand(), open);
+        this.leaf = new LeafFrame(gate.leaf(), turn, heldAt);
+        this.hingeLocked = hingeLocked;
+        this.axisIn = -gate.pinToPostAxis().inches();
+        TreeSet<Double> heights = new TreeSet<>();
+        heights.add(0.0);
+        for (HingePin pin : gate.leaf().pins()) heights.add(pin.z().inches());
+        heights.add(Math.max(gate.hingePostHeight().inches(), heights.last()));
+        this.postHeights = List.copyOf(heights);
+        this.model = model(foot);
+    }
+
+    FrameSolution solve(List<LoadCase> cases) {
+        return Frames.solve(model, cases);
+    }
+
+    /** Push of the fence on the hinge post, in the gate's axes. */
+    List<Load> pushes(List<PostPush> pushes, double factor) {
+        List<Load> loads = new ArrayList<>();
+        for (PostPush push : pushes) {
+            double top = postHeights.get(postHeights.size() - 1);
+            Vector force = new Vector(0, push.outward().pounds() * factor, 0);
+            double over = push.height().inches() - top;
+            if (over >= 0) {
+                loads.add(
+                        new Load.AtNode(postNode(postHeights.size() - 1), force, new Vector(0, 0, over).cross(force)));
+                continue;
+            }
+            int below = 0;
+            while (postHeights.get(below + 1) <= push.height().inches()) below++;
+            loads.add(new Load.AtPoint(POST + (below + 1), push.height().inches() - postHeights.get(below), force));
+        }
+        return loads;
+    }
+
+    HingeForce hinge(FrameSolution solved, String loadCase, HingePin pin) {
+        Vector onPost = solved.linkForce(loadCase, pin.id()).forceLb();
+        return new HingeForce(
+                pin.id(), pin.z(), Force.pounds(onPost.x()), Force.pounds(onPost.y()), Force.pounds(-onPost.z()));
+    }
+
+    List<HingeForce> hinges(FrameSolution solved, String loadCase) {
+        return gate.leaf().pins().stream()
+                .map(pin -> hinge(solved, loadCase, pin))
+                .toList();
+    }
+
+    /** What the hinge post brings to its footing. */
+    PostAction hingePost(FrameSolution solved, String loadCase) {
+        Wrench ground = solved.groundForce(loadCase, FOOTING);
+        Wrench held = solved.reaction(loadCase, GRADE);
+        int swing = Turn.swingSign(gate.leaf().hand());
+        return new PostAction(
+                Force.pounds(-ground.forceLb().x()),
+                Force.pounds(-ground.forceLb().y()),
+                Force.pounds(held.forceLb().z()),
+                Moment.poundInches(-ground.momentLbIn().y()),
+                Moment.poundInches(ground.momentLbIn().x()),
+                Moment.poundInches(-swing * held.momentLbIn().z()));
+    }
+
+    /** What keeps the leaf from swinging, + towards its outer face; for a locking hinge nothing, its couple goes through the pin. */
+    double holdLb(FrameSolution solved, String loadCase) {
+        return hingeLocked ? 0 : solved.groundForce(loadCase, HOLD).forceLb().dot(leaf.normal());
+    }
+
+    /** Turn of the post at grade, + towards the latch. */
+    double footingTurnRad(FrameSolution solved, String loadCase) {
+        return solved.motion(loadCase, GRADE).turnRad().y();
+    }
+
+    static boolean isPost(String part) {
+        return part.startsWith(POST);
+    }
+
+    boolean isHinge(String part) {
+        return gate.leaf().pins().stream().anyMatch(pin -> pin.id().equals(part));
+    }
+
+    /** The frame's members of the post, from grade up, with the heights they begin at. */
+    List<String> postPieces() {
+        List<String> pieces = new ArrayList<>();
+        for (int i = 1; i < postHeights.size(); i++) pieces.add(POST + i);
+        return pieces;
+    }
+
+    double postHeightIn(int node) {
+        return postHeights.get(node);
+    }
+
+    double axisIn() {
+        return axisIn;
+    }
+
+    private FrameModel model(PierSpring foot) {
+        List<Node> nodes = new ArrayList<>();
+        List<Member> members = new ArrayList<>();
+        for (int i = 0; i < postHeights.size(); i++) {
+            nodes.add(new Node(postNode(i), axisIn, 0, postHeights.get(i)));
+            if (i > 0)
+                members.add(Member.fixed(
+                        POST + i, postNode(i - 1), postNode(i), LeafFrame.stiffness(gate.hingePost()), Vector.X));
+        }
+        nodes.addAll(leaf.nodes());
+        members.addAll(leaf.members());
+        List<Link> links = new ArrayList<>();
+        for (HingePin pin : gate.leaf().pins()) links.add(link(pin));
+        List<GroundSpring> springs = new ArrayList<>();
+        springs.add(new GroundSpring(FOOTING, GRADE, spring(foot)));
+        if (!hingeLocked) springs.add(new GroundSpring(HOLD, leaf.held().node(), along(leaf.normal())));
+        return new FrameModel(nodes, members, springs, links, List.of(new Support(GRADE, List.of(Dof.UZ, Dof.RZ))));
+    }
+
+    private Link link(HingePin pin) {
+        double sideways = gate.hinge().stiffnessLbPerIn();
+        boolean locks = hingeLocked && pin.id().equals(gate.leaf().pins().get(0).id());
+        return new Link(
+                pin.id(),
+                postNode(postHeights.indexOf(pin.z().inches())),
+                leaf.pin(pin).node(),
+                new Vector(0, 0, pin.z().inches()),
+                leaf.away(),
+                leaf.normal(),
+                sideways,
+                sideways,
+                pin.carriesWeight() ? Link.RIGID_LB_PER_IN : 0,
+                0,
+                0,
+                locks ? Link.RIGID_LB_IN_PER_RAD : 0);
+    }
+
+    private static String postNode(int i) {
+        return i == 0 ? GRADE : "post at " + i;
+    }
+
+    /** The pier's matrix in both planes; the coupling changes sign between them. */
+    static SpringMatrix spring(PierSpring foot) {
+        double a = foot.lateralLbPerIn();
+        double b = foot.rotationalLbIn();
+        return SpringMatrix.diagonal(a, a, 0, b, b, 0)
+                .with(Dof.UX, Dof.RY, foot.couplingLb())
+                .with(Dof.UY, Dof.RX, -foot.couplingLb());
+    }
+
+    /** Rigid along one direction. */
+    private static SpringMatrix along(Vector direction) {
+        double k = Link.RIGID_LB_PER_IN;
+        return SpringMatrix.NONE
+                .with(Dof.UX, Dof.UX, k * direction.x() * direction.x())
+                .with(Dof.UY, Dof.UY, k * direction.y() * direction.y())
+                .with(Dof.UX, Dof.UY, k * direction.x() * direction.y());
+    }
+}

@@ -1,0 +1,34 @@
+package plumbleaf.engine.sag;
+
+import java.util.List;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Offset;
+
+/**
+ * The sag budget of a leaf under its wet weight, closed, in likely soil.
+ *
+ * @param total drop of the outline's free latch corner, + down: by the stiffness solution, slack added; the causes add up to it by virtual work
+ * @param afterHangingSoft what comes after hanging in soft soil
+ * @param footingTurn of the hinge post at grade, + towards the latch
+ * @param sixDeeper total with the footing six inches deeper
+ * @param shape how every centreline moves
+ */
+public record GateSag(
+        Offset total,
+        ByCause byCause,
+        ByTime byTime,
+        SoilDrops soil,
+        Offset afterHangingSoft,
+        LatchLive latchLive,
+        Angle footingTurn,
+        Offset sixDeeper,
+        List<BentLine> shape) {
+    public GateSag {
+        shape = List.copyOf(shape);
+    }
+
+    /** How far above its cambered place the corner is blocked while it is hung. */
+    public Offset hangAllowance() {
+        return byTime.atRelease();
+    }
+}

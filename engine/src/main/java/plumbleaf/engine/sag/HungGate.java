@@ -1,0 +1,48 @@
+package plumbleaf.engine.sag;
+
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.HoldOpen;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.section.Section;
+
+/**
+ * A leaf on its hinges, its post and its footing.
+ *
+ * @param hinge its stiffness, slack and the distance of its pin from the post's face
+ * @param hingePost its depth lies along the run
+ * @param hingePostCentre from the post's face at the hinges to its centre
+ * @param hingePostHeight above finished grade
+ * @param latchPostGrade finished grade at the latch post, from that at the pin, + up
+ * @param foot what the hinge post stands in
+ * @param opens how far the leaf opens
+ * @param holdOpen what holds it there
+ */
+public record HungGate(
+        Leaf leaf,
+        HingeModel hinge,
+        Section hingePost,
+        Length hingePostCentre,
+        Length hingePostHeight,
+        Offset latchPostGrade,
+        PierSprings foot,
+        Angle opens,
+        HoldOpen holdOpen) {
+    /** Where the post's axis stands: this far from the pin, away from the latch. */
+    Length pinToPostAxis() {
+        return hinge.pinOffset().plus(hingePostCentre);
+    }
+
+    /** The same gate on another post, whose own depth tells where its centre lies. */
+    public HungGate on(Section post) {
+        return new HungGate(
+                leaf, hinge, post, post.depth().times(0.5), hingePostHeight, latchPostGrade, foot, opens, holdOpen);
+    }
+
+    public HungGate in(PierSprings other) {
+        return new HungGate(
+                leaf, hinge, hingePost, hingePostCentre, hingePostHeight, latchPostGrade, other, opens, holdOpen);
+    }
+}

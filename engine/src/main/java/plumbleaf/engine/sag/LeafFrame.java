@@ -1,0 +1,263 @@
+package plumbleaf.engine.sag;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import plumbleaf.engine.frame.Load;
+import plumbleaf.engine.frame.Member;
+import plumbleaf.engine.frame.Node;
+import plumbleaf.engine.frame.Stiffness;
+import plumbleaf.engine.frame.Vector;
+import plumbleaf.engine.gate.Fitting;
+import plumbleaf.engine.gate.FrameJoint;
+import plumbleaf.engine.gate.HingePin;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.gate.RailLoad;
+import plumbleaf.engine.material.Steel;
+import plumbleaf.engine.section.Section;
+
+/**
+ * The leaf's frame on its centrelines: welded corners, every brace from corner to corner; wood stiffens nothing. A member's weight is
+ * spread over its centreline, cladding over the rails it hangs on; what reaches beyond the last node hangs on that node.
+ */
+final class LeafFrame {
+    private static final Vector NORMAL = Vector.Y;
+
+    private final Leaf leaf;
+    private final Turn turn;
+    private final Map<String, Chain> chains = new LinkedHashMap<>();
+    private final List<Node> nodes = new ArrayList<>();
+    private final List<Member> members = new ArrayList<>();
+    private final Map<String, Chain.Stop> pins = new LinkedHashMap<>();
+    private final Chain.Stop latch;
+    private final Chain.Stop corner;
+    private final Chain.Stop held;
+
+    LeafFrame(Leaf leaf, Turn turn, HeldAt heldAt) {
+        this.leaf = leaf;
+        this.turn = turn;
+        for (plumbleaf.engine.gate.Member member : leaf.members()) chains.put(member.id(), new Chain(member));
+        for (FrameJoint joint : leaf.joints())
+            for (String member : joint.members()) chain(member).add(joint.id(), Chain.vector(joint.at()));
+        Chain hingeStile = chain(leaf.of(MemberRole.HINGE_STILE).get(0).id());
+        Chain latchStile = chain(leaf.of(MemberRole.LATCH_STILE).get(0).id());
+        Chain bottomRail = chain(leaf.of(MemberRole.BOTTOM_RAIL).get(0).id());
+        for (HingePin pin : leaf.pins())
+            pins.put(
+                    pin.id(),
+                    hingeStile.split(
+                            "at " + pin.id(),
+                            new Vector(hingeStile.first().at().x(), 0, pin.z().inches())));
+        this.latch = latchStile.split(
+                "at latch",
+                new Vector(latchStile.first().at().x(), 0, leaf.latchAt().z().inches()));
+        this.corner = latchStile.first();
+        this.held = heldAt.match(
+                atLatch -> latch,
+                atCorner -> corner,
+                onRail -> bottomRail.split(
+                        "at stop", bottomRail.atRadius(onRail.radius().inches())));
+        for (Chain chain : chains.values()) build(chain);
+    }
+
+    List<Node> nodes() {
+        return nodes;
+    }
+
+    List<Member> members() {
+        return members;
+    }
+
+    Map<String, Chain> chains() {
+        return chains;
+    }
+
+    Chain.Stop pin(HingePin pin) {
+        return Objects.requireNonNull(pins.get(pin.id()));
+    }
+
+    Chain.Stop latch() {
+        return latch;
+    }
+
+    Chain.Stop held() {
+        return held;
+    }
+
+    /** The lower latch joint, which carries the free corner of the outline. */
+    Chain.Stop corner() {
+        return corner;
+    }
+
+    /** From the lower latch joint to the free corner, in the gate's axes. */
+    Vector armToFreeCorner() {
+        return turn.toGate(Chain.vector(leaf.freeCorner()).minus(corner.at()));
+    }
+
+    /** Towards the leaf's outer face, in the gate's axes. */
+    Vector normal() {
+        return turn.toGate(NORMAL);
+    }
+
+    /** Away from the hinges along the leaf. */
+    Vector away() {
+        return turn.toGate(Vector.X);
+    }
+
+    /** Wet weight. */
+    List<Load> dead() {
+        List<Load> loads = new ArrayList<>();
+        for (Chain chain : chains.values()) {
+            double perInch = chain.member.weight().pounds() / chain.lengthIn();
+            for (Chain.Piece piece : chain.pieces())
+                loads.add(new Load.Uniform(piece.member(), new Vector(0, 0, -perInch)));
+        }
+        for (RailLoad load : leaf.railLoads()) {
+            double from = load.from().inches();
+            double to = load.to().inches();
+            Vector perInch = new Vector(0, 0, -load.wet().pounds() / (to - from));
+            Vector couple = new Vector(0, load.n().inches(), 0).cross(perInch);
+            spread(loads, chain(load.rail()), from, to, r -> perInch, r -> couple);
+        }
+        for (Fitting fitting : leaf.fittings())
+            loads.add(atNearest(
+                    Chain.vector(fitting.at()),
+                    new Vector(0, 0, -fitting.weight().pounds())));
+        return loads;
+    }
+
+    /** A weight at the latch edge, on the latch stile's top. */
+    List<Load> person(double weightLb) {
+        Chain stile = chain(leaf.of(MemberRole.LATCH_STILE).get(0).id());
+        Vector edge = new Vector(
+                leaf.outline().latchEdge().inches(), 0, stile.last().at().z());
+        return List.of(onArm(stile.last(), edge, new Vector(0, 0, -weightLb)));
+    }
+
+    /**
+     * Pressure towards the outer face on the whole outline. Boards hand it to the rails by half the way to the next one; the outermost two
+     * take what puts the resultant at half the height.
+     */
+    List<Load> wind(double psi) {
+        List<Load> loads = new ArrayList<>();
+        if (psi == 0) return loads;
+        List<Chain> rails = leaf.rails().stream().map(rail -> chain(rail.id())).toList();
+        double from = leaf.outline().hingeEdge().inches();
+        double to = leaf.outline().latchEdge().inches();
+        for (int i = 0; i < rails.size(); i++) {
+            int rail = i;
+            spread(loads, rails.get(i), from, to, r -> NORMAL.times(psi * share(rails, rail, r)), r -> Vector.ZERO);
+        }
+        return loads;
+    }
+
+    /** Inches of height that a rail bears at r. */
+    private double share(List<Chain> rails, int rail, double rIn) {
+        List<plumbleaf.engine.gate.Place> corners = leaf.outline().corners();
+        double bottom = between(corners.get(0), corners.get(1), rIn);
+        double top = between(corners.get(3), corners.get(2), rIn);
+        double[] z = new double[rails.size()];
+        for (int i = 0; i < z.length; i++) z[i] = rails.get(i).atRadius(rIn).z();
+        double moment = (top - bottom) * (top + bottom) / 2;
+        double mine = 0;
+        for (int i = 0; i < z.length; i++) {
+            double low = i == 0 ? bottom : (z[i - 1] + z[i]) / 2;
+            double high = i == z.length - 1 ? top : (z[i] + z[i + 1]) / 2;
+            moment -= (high - low) * z[i];
+            if (i == rail) mine = high - low;
+        }
+        double correction = moment / (z[z.length - 1] - z[0]);
+        if (rail == z.length - 1) return mine + correction;
+        return rail == 0 ? mine - correction : mine;
+    }
+
+    private static double between(plumbleaf.engine.gate.Place a, plumbleaf.engine.gate.Place b, double rIn) {
+        double share = (rIn - a.r().inches()) / (b.r().inches() - a.r().inches());
+        return a.z().inches() + share * (b.z().inches() - a.z().inches());
+    }
+
+    private interface AtRadius {
+        Vector of(double rIn);
+    }
+
+    /** A load given per inch of r, on a rail's pieces; what lies beyond its ends goes to the end nodes with its arm. */
+    private void spread(List<Load> loads, Chain rail, double from, double to, AtRadius perInch, AtRadius couple) {
+        double first = rail.first().at().x();
+        double last = rail.last().at().x();
+        beyond(loads, rail, rail.first(), from, Math.min(to, first), perInch, couple);
+        for (Chain.Piece piece : rail.pieces()) {
+            double a = piece.from().at().x();
+            double b = piece.to().at().x();
+            double low = Math.max(from, a);
+            double high = Math.min(to, b);
+            if (!(high > low)) continue;
+            double alongPerR = piece.lengthIn() / (b - a);
+            double middle = (low + high) / 2;
+            loads.add(new Load.Uniform(
+                    piece.member(),
+                    turn.toGate(perInch.of(middle).times(1 / alongPerR)),
+                    turn.toGate(couple.of(middle).times(1 / alongPerR)),
+                    (low - a) * alongPerR,
+                    (high - a) * alongPerR));
+        }
+        beyond(loads, rail, rail.last(), Math.max(from, last), to, perInch, couple);
+    }
+
+    private void beyond(
+            List<Load> loads, Chain rail, Chain.Stop node, double from, double to, AtRadius perInch, AtRadius couple) {
+        if (!(to > from)) return;
+        double middle = (from + to) / 2;
+        Vector force = perInch.of(middle).times(to - from);
+        Vector own = couple.of(middle).times(to - from);
+        Vector arm = rail.atRadius(middle).minus(node.at());
+        loads.add(new Load.AtNode(
+                node.node(), turn.toGate(force), turn.toGate(arm.cross(force).plus(own))));
+    }
+
+    private Load atNearest(Vector at, Vector force) {
+        Chain.Stop nearest = corner;
+        for (Chain chain : chains.values())
+            for (Chain.Stop stop : chain.stops())
+                if (stop.at().minus(at).length() < nearest.at().minus(at).length()) nearest = stop;
+        return onArm(nearest, at, force);
+    }
+
+    private Load onArm(Chain.Stop node, Vector at, Vector force) {
+        return new Load.AtNode(
+                node.node(), turn.toGate(force), turn.toGate(at.minus(node.at()).cross(force)));
+    }
+
+    private Chain chain(String member) {
+        return Objects.requireNonNull(chains.get(member), member);
+    }
+
+    private void build(Chain chain) {
+        for (Chain.Stop stop : chain.stops())
+            if (nodes.stream().noneMatch(node -> node.id().equals(stop.node())))
+                nodes.add(Node.at(stop.node(), turn.toGate(stop.at())));
+        Stiffness stiffness = stiffness(chain.member.section());
+        for (Chain.Piece piece : chain.pieces()) {
+            Vector along = piece.to().at().minus(piece.from().at());
+            members.add(Member.fixed(
+                    piece.member(),
+                    piece.from().node(),
+                    piece.to().node(),
+                    stiffness,
+                    turn.toGate(NORMAL.cross(along))));
+        }
+    }
+
+    /** A section whose depth lies along the member's own y. */
+    static Stiffness stiffness(Section section) {
+        return new Stiffness(
+                Steel.ELASTIC_MODULUS.psi(),
+                Steel.SHEAR_MODULUS.psi(),
+                section.areaIn2(),
+                section.iyIn4(),
+                section.ixIn4(),
+                section.jIn4());
+    }
+}

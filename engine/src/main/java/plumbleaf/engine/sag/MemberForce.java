@@ -1,0 +1,15 @@
+package plumbleaf.engine.sag;
+
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Moment;
+
+/**
+ * What is inside a member of the leaf's frame where its two bendings together strain it most.
+ *
+ * @param axial + in tension
+ * @param shear both directions as one
+ * @param inPlane bends it in the leaf's plane (in its depth), without sign
+ * @param outOfPlane bends it out of that plane, without sign
+ * @param torsion without sign
+ */
+public record MemberForce(String member, Force axial, Force shear, Moment inPlane, Moment outOfPlane, Moment torsion) {}

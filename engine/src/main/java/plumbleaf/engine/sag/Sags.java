@@ -1,0 +1,172 @@
+package plumbleaf.engine.sag;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.frame.FrameSolution;
+import plumbleaf.engine.frame.LoadCase;
+import plumbleaf.engine.frame.Motion;
+import plumbleaf.engine.frame.Probe;
+import plumbleaf.engine.frame.Vector;
+import plumbleaf.engine.frame.VirtualWork;
+import plumbleaf.engine.gate.Place;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Pressure;
+
+/** Works out the sag budget. */
+public final class Sags {
+    private static final String DEAD = "D";
+    private static final String PERSON = "person";
+    private static final String GUST = "service gust";
+    private static final int POINTS_PER_PIECE = 4;
+    private static final double SQUARE_INCHES_PER_SQUARE_FOOT = 144;
+
+    private Sags() {}
+
+    /**
+     * Drop of the outline's free latch corner of the closed leaf under its wet weight, in likely soil, split by virtual work: {@code
+     * drop = sum over parts of integral (M m / EI + N n / EA + T t / GJ) + sum over springs}, and {@code slack = (s_top + s_bottom) b / d}
+     * beside it, each hinge's play signed by its force. By time: the leaf's own part is built into the jig, the rest comes at release,
+     * what {@link LifeJudgement} presumes comes after hanging. Linear; exact within the theory of Euler and Bernoulli.
+     * Source: unit load method, any text on structural analysis; split by time common practice, no source. Checks: SagSplitTest,
+     * SagClosedFormCheck.
+     *
+     * @param gate what hangs on what
+     * @param loads person and service gust, for the movement at the latch
+     * @param life what is presumed of the years after
+     */
+    public static GateSag of(HungGate gate, HungLoads loads, LifeJudgement life) {
+        GateFrame frame = closed(gate, gate.foot().likely());
+        FrameSolution solved = frame.solve(List.of(
+                new LoadCase(DEAD, frame.leaf.dead()),
+                new LoadCase(PERSON, frame.leaf.person(loads.person().pounds())),
+                new LoadCase(GUST, frame.leaf.wind(psi(loads.serviceGust())))));
+        ByCause cause = split(frame, solved);
+        Offset personDrop = Offset.inches(solved.displacement(PERSON, freeCorner(frame)));
+        ByCause soft = drop(gate, gate.foot().soft());
+        ByCause stiff = drop(gate, gate.foot().stiff());
+        AfterHanging after = after(gate, cause, personDrop, life);
+        double elasticIn = solved.displacement(DEAD, freeCorner(frame));
+        return new GateSag(
+                Offset.inches(elasticIn).plus(cause.hingeSlack()),
+                cause,
+                new ByTime(cause.leaf(), cause.total().minus(cause.leaf()), after),
+                new SoilDrops(soft.total(), cause.total(), stiff.total()),
+                after(gate, soft, personDrop.plus(soft.footing()).minus(cause.footing()), life)
+                        .total(),
+                live(frame, solved),
+                Angle.radians(frame.footingTurnRad(solved, DEAD)),
+                drop(gate, gate.foot().sixDeeper()).total(),
+                shape(frame, solved));
+    }
+
+    /** The drop alone, by cause, on a given footing: what a search over builds asks first. */
+    public static ByCause drop(HungGate gate, PierSpring foot) {
+        GateFrame frame = closed(gate, foot);
+        return split(frame, frame.solve(List.of(new LoadCase(DEAD, frame.leaf.dead()))));
+    }
+
+    static double psi(Pressure pressure) {
+        return pressure.psf() / SQUARE_INCHES_PER_SQUARE_FOOT;
+    }
+
+    private static GateFrame closed(HungGate gate, PierSpring foot) {
+        return new GateFrame(gate, foot, Angle.ZERO, new HeldAt.AtLatch(), false);
+    }
+
+    private static Probe freeCorner(GateFrame frame) {
+        return Probe.shiftAt(frame.leaf.corner().node(), frame.leaf.armToFreeCorner(), Vector.Z.negated());
+    }
+
+    /** The hold at the latch strains nothing under dead load; its share, rounding apart nothing, counts with the leaf. */
+    private static ByCause split(GateFrame frame, FrameSolution solved) {
+        VirtualWork work = solved.virtualWork(DEAD, freeCorner(frame));
+        return new ByCause(
+                Offset.inches(work.sumOf(part -> !frame.isHinge(part)
+                        && !GateFrame.isPost(part)
+                        && !part.equals(GateFrame.FOOTING))),
+                Offset.inches(work.sumOf(frame::isHinge)),
+                Offset.inches(slackIn(frame.gate, frame.hinges(solved, DEAD))),
+                Offset.inches(work.sumOf(GateFrame::isPost)),
+                Offset.inches(work.sumOf(GateFrame.FOOTING::equals)));
+    }
+
+    /**
+     * Drop by the play of the hinges: {@code (s sign(H_top) - s sign(H_bottom)) b / d}, b from the pin to the free corner, d between the
+     * outermost pins. With play alike at all hinges the outermost two take it up first. The top hinge pulled and the bottom one pushed
+     * give {@code 2 s b / d}. A rigid turn, not part of virtual work.
+     * Source: geometry. Check: SagClosedFormCheck.
+     */
+    static double slackIn(HungGate gate, List<HingeForce> hinges) {
+        double play = gate.hinge().slack().inches();
+        HingeForce bottom = hinges.get(0);
+        HingeForce top = hinges.get(hinges.size() - 1);
+        double sides = Math.signum(top.horizontal().pounds())
+                - Math.signum(bottom.horizontal().pounds());
+        return play * sides * leverage(gate);
+    }
+
+    /** From the pin to the free corner, over the distance between the outermost pins. */
+    private static double leverage(HungGate gate) {
+        return gate.leaf().freeCorner().r().inches() / gate.leaf().pinSpacing().inches();
+    }
+
+    private static AfterHanging after(HungGate gate, ByCause cause, Offset personDrop, LifeJudgement life) {
+        return new AfterHanging(
+                cause.footing().times(life.groundCreep()),
+                Offset.inches(2 * life.wear().inches() * leverage(gate)),
+                cause.footing().times(life.softSeason()),
+                personDrop.times(life.residual()));
+    }
+
+    private static LatchLive live(GateFrame frame, FrameSolution solved) {
+        LatchLive person = live(frame, solved, PERSON);
+        LatchLive gust = live(frame, solved, GUST);
+        return gust.size().compareTo(person.size()) > 0 ? gust : person;
+    }
+
+    private static LatchLive live(GateFrame frame, FrameSolution solved, String loadCase) {
+        Vector moved = solved.motion(loadCase, frame.leaf.latch().node()).shiftIn();
+        return new LatchLive(loadCase, Offset.inches(-moved.z()), Offset.inches(moved.dot(frame.leaf.away())));
+    }
+
+    private static List<BentLine> shape(GateFrame frame, FrameSolution solved) {
+        List<BentLine> lines = new ArrayList<>();
+        for (Chain chain : frame.leaf.chains().values()) {
+            List<BentLine.Point> points = new ArrayList<>();
+            for (Chain.Piece piece : chain.pieces())
+                bend(
+                        points,
+                        solved,
+                        piece.member(),
+                        piece.from().at(),
+                        piece.to().at());
+            lines.add(new BentLine(chain.member.id(), points));
+        }
+        List<BentLine.Point> post = new ArrayList<>();
+        List<String> pieces = frame.postPieces();
+        for (int i = 0; i < pieces.size(); i++)
+            bend(
+                    post,
+                    solved,
+                    pieces.get(i),
+                    new Vector(frame.axisIn(), 0, frame.postHeightIn(i)),
+                    new Vector(frame.axisIn(), 0, frame.postHeightIn(i + 1)));
+        lines.add(new BentLine("post", post));
+        return lines;
+    }
+
+    private static void bend(List<BentLine.Point> points, FrameSolution solved, String member, Vector from, Vector to) {
+        double length = solved.memberLengthIn(member);
+        for (int i = points.isEmpty() ? 0 : 1; i <= POINTS_PER_PIECE; i++) {
+            double share = i / (double) POINTS_PER_PIECE;
+            Vector at = from.plus(to.minus(from).times(share));
+            Motion moved = solved.motionAlong(DEAD, member, share * length);
+            points.add(new BentLine.Point(
+                    new Place(Offset.inches(at.x()), Offset.inches(at.y()), Offset.inches(at.z())),
+                    Offset.inches(moved.shiftIn().x()),
+                    Offset.inches(-moved.shiftIn().z())));
+        }
+    }
+}
