@@ -6,6 +6,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 import jakarta.servlet.http.HttpSession;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -67,7 +68,7 @@ class ServedPagesTest {
                 .isEqualTo("/sign-in?again");
         MvcResult signedIn = send(signIn(" WEN ", PASSWORD));
         assertThat(signedIn.getResponse().getRedirectedUrl()).isEqualTo("/");
-        HttpSession session = signedIn.getRequest().getSession(false);
+        HttpSession session = Objects.requireNonNull(signedIn.getRequest().getSession(false));
         MockHttpServletResponse room =
                 send(get(address).session((MockHttpSession) session)).getResponse();
         assertThat(room.getStatus()).isEqualTo(200);

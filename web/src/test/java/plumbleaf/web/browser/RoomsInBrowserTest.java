@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -133,7 +134,7 @@ class RoomsInBrowserTest {
     }
 
     private String value(String path) {
-        return field(path).getAttribute("value");
+        return Objects.requireNonNull(field(path).getAttribute("value"));
     }
 
     private void waitForVersion(int version) {
