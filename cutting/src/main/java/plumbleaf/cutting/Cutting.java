@@ -1,0 +1,70 @@
+package plumbleaf.cutting;
+
+import java.math.BigInteger;
+import java.util.Arrays;
+
+/**
+ * A cutting task as whole numbers: sizes (each piece with the kerf behind it), wide to narrow, how many of each, and kinds of bar with room for sizes. All
+ * lengths are divided by their greatest common divisor.
+ */
+final class Cutting {
+    /** So many bars that no limit is ever met. */
+    static final int UNLIMITED = Integer.MAX_VALUE;
+
+    final long[] size;
+    final int[] demand;
+    final long[] room;
+    final long[] price;
+    final int[] supply;
+
+    Cutting(long[] size, int[] demand, long[] room, long[] price, int[] supply) {
+        long divisor = 0;
+        for (long each : size) divisor = gcd(divisor, each);
+        for (long each : room) divisor = gcd(divisor, Math.max(0, each));
+        divisor = Math.max(1, divisor);
+        this.size = divided(size, divisor);
+        this.room = divided(room, divisor);
+        this.demand = demand.clone();
+        this.price = price.clone();
+        this.supply = supply.clone();
+    }
+
+    private Cutting(Cutting from, long[] price, int[] supply) {
+        this.size = from.size;
+        this.room = from.room;
+        this.demand = from.demand;
+        this.price = price;
+        this.supply = supply;
+    }
+
+    /** The same pieces, with exactly these bars at hand; the price of a bar is its room, so that cost is room used. */
+    Cutting withBars(int[] bars) {
+        return new Cutting(this, room.clone(), bars.clone());
+    }
+
+    int sizes() {
+        return size.length;
+    }
+
+    int kinds() {
+        return room.length;
+    }
+
+    long volume() {
+        long sum = 0;
+        for (int i = 0; i < size.length; i++) sum += size[i] * demand[i];
+        return sum;
+    }
+
+    int pieces() {
+        return Arrays.stream(demand).sum();
+    }
+
+    private static long gcd(long a, long b) {
+        return BigInteger.valueOf(a).gcd(BigInteger.valueOf(b)).longValueExact();
+    }
+
+    private static long[] divided(long[] values, long divisor) {
+        return Arrays.stream(values).map(each -> Math.floorDiv(each, divisor)).toArray();
+    }
+}

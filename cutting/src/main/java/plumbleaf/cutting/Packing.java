@@ -1,0 +1,136 @@
+package plumbleaf.cutting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Decides whether all pieces come out of a given set of bars. First straight down: round the fractions of the {@link Relaxation}, fix, solve again. Then by
+ * search: the widest piece left lies in some bar with some pattern that has no room for another piece; each such pattern is tried, the likeliest first, unless
+ * the bound in whole numbers shows that the bars left would not do.
+ */
+final class Packing {
+    /** Residues remembered as hopeless. */
+    private static final int REMEMBERED = 200_000;
+
+    private final Cutting cutting;
+    private final Effort effort;
+    private final Relaxation relaxation;
+    private final Set<List<Integer>> hopeless = new LinkedHashSet<>();
+    private boolean unsettled;
+
+    /** @param cutting with the bars at hand as supply and room used as price, see {@link Cutting#withBars} */
+    Packing(Cutting cutting, Set<Pattern> pool, Effort effort) {
+        this.cutting = cutting;
+        this.effort = effort;
+        this.relaxation = new Relaxation(cutting, pool, effort);
+    }
+
+    /** How a packing came out. */
+    enum Verdict {
+        FITS,
+        CANNOT,
+        UNSETTLED
+    }
+
+    /** @param bars one pattern for each bar used; empty unless it fits */
+    record Outcome(Verdict verdict, List<Pattern> bars) {
+        Outcome {
+            bars = List.copyOf(bars);
+        }
+    }
+
+    Outcome decide() {
+        List<Pattern> bars = new ArrayList<>();
+        if (roomLeft(cutting.supply) < cutting.volume()) return new Outcome(Verdict.CANNOT, List.of());
+        Relaxation.Solved first = relaxation.solve(cutting.demand, cutting.supply, roomLeft(cutting.supply));
+        if (tooMuch(first, cutting.supply)) return new Outcome(Verdict.CANNOT, List.of());
+        if (Dive.down(cutting, relaxation, effort, bars)) return new Outcome(Verdict.FITS, bars);
+        bars.clear();
+        if (search(cutting.demand.clone(), cutting.supply.clone(), bars)) return new Outcome(Verdict.FITS, bars);
+        return new Outcome(unsettled ? Verdict.UNSETTLED : Verdict.CANNOT, List.of());
+    }
+
+    private boolean tooMuch(Relaxation.Solved solved, int[] supply) {
+        long room = roomLeft(supply);
+        return solved.scaledBound() > room * solved.scale();
+    }
+
+    private long roomLeft(int[] supply) {
+        long room = 0;
+        for (int k = 0; k < supply.length; k++) room += cutting.room[k] * supply[k];
+        return room;
+    }
+
+    private boolean search(int[] demand, int[] supply, List<Pattern> bars) {
+        int widest = widest(demand);
+        if (widest < 0) return true;
+        if (effort.spent()) {
+            unsettled = true;
+            return false;
+        }
+        List<Integer> residue = residue(demand, supply);
+        if (hopeless.contains(residue)) return false;
+        Relaxation.Solved solved = relaxation.solve(demand, supply, roomLeft(supply));
+        if (!tooMuch(solved, supply)) {
+            for (Pattern pattern : branches(demand, supply, widest, solved)) {
+                int[] nextDemand = demand.clone();
+                int[] nextSupply = supply.clone();
+                pattern.takeFrom(nextDemand);
+                nextSupply[pattern.kind()]--;
+                bars.add(pattern);
+                if (search(nextDemand, nextSupply, bars)) return true;
+                bars.remove(bars.size() - 1);
+                if (effort.spent()) {
+                    unsettled = true;
+                    return false;
+                }
+            }
+        }
+        if (hopeless.size() < REMEMBERED) hopeless.add(residue);
+        return false;
+    }
+
+    private static List<Integer> residue(int[] demand, int[] supply) {
+        List<Integer> key = new ArrayList<>(demand.length + supply.length);
+        for (int each : demand) key.add(each);
+        for (int each : supply) key.add(each);
+        return List.copyOf(key);
+    }
+
+    private static int widest(int[] demand) {
+        for (int i = 0; i < demand.length; i++) {
+            if (demand[i] > 0) return i;
+        }
+        return -1;
+    }
+
+    /** Patterns with the widest piece left: those the fractions use, most used first, then all others that the bound leaves open. */
+    private List<Pattern> branches(int[] demand, int[] supply, int widest, Relaxation.Solved solved) {
+        Set<Pattern> ordered = new LinkedHashSet<>();
+        List<Relaxation.Share> used = new ArrayList<>(solved.shares());
+        used.sort(Comparator.comparingDouble(share -> -share.times()));
+        for (Relaxation.Share share : used) {
+            Pattern pattern = share.pattern();
+            if (pattern.counts().get(widest) > 0 && pattern.within(demand, supply)) ordered.add(pattern);
+        }
+        for (int k = 0; k < supply.length; k++) {
+            if (supply[k] <= 0 || cutting.room[k] < cutting.size[widest]) continue;
+            FullPatterns full =
+                    new FullPatterns(cutting, demand, k, widest, leastWorth(solved, supply, k), solved, effort);
+            ordered.addAll(full.list());
+            unsettled |= full.cutShort();
+        }
+        return new ArrayList<>(ordered);
+    }
+
+    /** What a pattern of this kind must at least be worth, or the rest would not fit in the bars left. */
+    private long leastWorth(Relaxation.Solved solved, int[] supply, int kind) {
+        if (solved.worth().isEmpty()) return Long.MIN_VALUE;
+        long price = cutting.price[kind] * solved.scale();
+        long over = Math.min(0, price - solved.best().get(kind));
+        return solved.scaledBound() + price - over - roomLeft(supply) * solved.scale();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.reference.cutting;
+
+import org.jspecify.annotations.NullMarked;
