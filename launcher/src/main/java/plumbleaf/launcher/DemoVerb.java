@@ -31,10 +31,10 @@ final class DemoVerb implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("plumbleaf-demo");
-        ThrownAway.atTheEnd(folder);
         String store = folder.resolve("demo.db").toString();
         int free = Port.freeFrom(port);
         Workspace.Running running = Workspace.start(new Workspace.Settings(true, "127.0.0.1", free, store, true));
+        ThrownAway.atTheEnd(running, folder);
         String address = "http://127.0.0.1:" + running.port() + "/jobs/" + running.demoJob() + "/gates";
         spec.commandLine().getOut().println("The demo job: " + address);
         spec.commandLine().getOut().println("For this machine only. Ctrl-C ends it.");

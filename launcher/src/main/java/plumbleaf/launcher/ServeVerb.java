@@ -36,6 +36,7 @@ final class ServeVerb implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         Workspace.Running running = Workspace.start(new Workspace.Settings(!people, address, port, store, false));
+        Runtime.getRuntime().addShutdownHook(new Thread(running::stop));
         PrintWriter out = spec.commandLine().getOut();
         out.println("Plumbleaf: http://" + (people ? address : "127.0.0.1") + ":" + running.port() + "/");
         if (!people) out.println("For one person on this machine; no other machine is let in.");

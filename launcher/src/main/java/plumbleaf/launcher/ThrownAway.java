@@ -7,13 +7,17 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import plumbleaf.web.Workspace;
 
-/** A folder that is deleted when the program ends. */
+/** A folder that is deleted when the program ends, after the workspace has let go of it. */
 final class ThrownAway {
     private ThrownAway() {}
 
-    static void atTheEnd(Path folder) {
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+    static void atTheEnd(Workspace.Running workspace, Path folder) {
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            workspace.stop();
+            delete(folder);
+        }));
     }
 
     private static void delete(Path folder) {

@@ -27,20 +27,29 @@ public class Workspace {
     /**
      * A workspace that answers.
      *
+     * @param port      it listens on
      * @param setupCode what the first owner types; empty where there is one already, or none is needed
+     * @param demoJob   id of the demo job; empty where it was not asked for
+     * @param end       what stops it
      */
-    public record Running(int port, String setupCode, String demoJob) {}
+    public record Running(int port, String setupCode, String demoJob, Runnable end) {
+        /** Answers what was asked, takes nothing new, and lets go of the store. */
+        public void stop() {
+            end.run();
+        }
+    }
 
     /** Returns when the first page can be asked for. */
     public static Running start(Settings settings) {
         SpringApplication application = new SpringApplication(Workspace.class);
+        application.setRegisterShutdownHook(false);
         application.setDefaultProperties(properties(settings));
         ConfigurableApplicationContext context = application.run();
         WebServer server = Objects.requireNonNull(((ServletWebServerApplicationContext) context).getWebServer());
         boolean nobody = !settings.local() && context.getBean(People.class).nobodyYet();
         String code = nobody ? context.getBean(SetupCode.class).text() : "";
         String demo = settings.demo() ? context.getBean(DemoJob.class).put().text() : "";
-        return new Running(server.getPort(), code, demo);
+        return new Running(server.getPort(), code, demo, context::close);
     }
 
     private static Map<String, Object> properties(Settings settings) {
