@@ -1,44 +1,100 @@
 package plumbleaf.cli;
 
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+import plumbleaf.jobfile.input.InputError;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.JsonWriter;
 
-/**
- * The command line. One class a verb; each is added below. Exit 0 fine, 1 our fault, 2 wrong usage or a bad file, 3 findings that must be
- * fixed.
- */
+/** The command itself: without a verb it says which there are. */
 @Command(
         name = "plumbleaf",
         description = "Fences and gates on sloping ground: measured once, then designed, checked, priced and drawn.",
-        version = "plumbleaf 0.1.0",
-        mixinStandardHelpOptions = true,
         synopsisSubcommandLabel = "VERB",
-        subcommands = HelpCommand.class)
+        versionProvider = VersionVerb.Provider.class,
+        mixinStandardHelpOptions = true,
+        subcommands = {
+            NewVerb.class,
+            CheckVerb.class,
+            ShotsVerb.class,
+            HelpCommand.class,
+            VersionVerb.class,
+            GenerateCompletion.class
+        },
+        footer = {
+            "",
+            "Exit codes: 0 fine, 1 our fault, 2 wrong usage or bad file, 3 must-fix findings.",
+            "Results are for review; local code governs."
+        })
 public final class Plumbleaf implements Runnable {
-    static final int OUR_FAULT = 1;
-
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    private Plumbleaf() {}
-
-    /** With every verb, ready to execute. */
+    /** The command line with all its verbs; a launcher may add some of its own. */
     public static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Plumbleaf());
-        line.setExecutionExceptionHandler((fault, at, parsed) -> {
-            at.getErr().println("plumbleaf: our fault, not yours: " + fault + ". Nothing was changed.");
-            return OUR_FAULT;
-        });
+        line.setUsageHelpAutoWidth(true);
+        line.setParameterExceptionHandler(Plumbleaf::wrongUsage);
+        line.setExecutionExceptionHandler(Plumbleaf::fault);
         return line;
     }
 
-    /** Without a verb there is nothing to do. */
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: plumbleaf VERB ...");
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static int wrongUsage(ParameterException wrong, String[] arguments) {
+        CommandLine command = wrong.getCommandLine();
+        String verb = command.getCommandSpec().qualifiedName();
+        String problem = plainWords(String.valueOf(wrong.getMessage()));
+        List<String> near =
+                wrong instanceof UnmatchedArgumentException unmatched ? unmatched.getSuggestions() : List.of();
+        String cure = near.isEmpty() ? "see " + verb + " --help" : "did you mean " + near.get(0) + "?";
+        InputError error = InputError.ofFile(verb, problem, cure);
+        return answer(command, List.of(arguments).contains("--json"), List.of(error));
+    }
+
+    /** The parser's sentence in the form of ours: small first letter, no full stop, one line. */
+    private static String plainWords(String message) {
+        String line = message.lines().findFirst().orElse("").strip();
+        if (line.endsWith(".")) line = line.substring(0, line.length() - 1);
+        boolean acronym = line.length() > 1 && Character.isUpperCase(line.charAt(1));
+        return line.isEmpty() || acronym ? line : Character.toLowerCase(line.charAt(0)) + line.substring(1);
+    }
+
+    private static int fault(Exception thrown, CommandLine command, ParseResult parsed) {
+        boolean json = parsed.hasMatchedOption("--json");
+        if (thrown instanceof BadInput bad) return answer(command, json, bad.errors());
+        PrintWriter err = command.getErr();
+        String words = String.valueOf(thrown.getMessage()).lines().findFirst().orElse("");
+        err.print(
+                "plumbleaf: this is our fault, not yours: " + thrown.getClass().getSimpleName() + ": " + words + "\n");
+        err.flush();
+        return ExitCode.OUR_FAULT;
+    }
+
+    private static int answer(CommandLine command, boolean json, List<InputError> errors) {
+        PrintWriter err = command.getErr();
+        for (InputError error : errors) err.print(error.text() + "\n");
+        err.flush();
+        if (json) {
+            PrintWriter out = command.getOut();
+            out.print(JsonWriter.write(Json.object()
+                    .put("errors", new ArrayList<>(errors), InputError::json)
+                    .build()));
+            out.flush();
+        }
+        return ExitCode.BAD_INPUT;
     }
 }

@@ -1,0 +1,47 @@
+package plumbleaf.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.jobfile.catalogue.StandardCatalogue;
+import plumbleaf.jobfile.input.InputError;
+import plumbleaf.jobfile.input.Intake;
+import plumbleaf.jobfile.job.JobFile;
+import plumbleaf.jobfile.job.JobReading;
+
+/** Files at the door: what is missing, a folder or too large is refused before it is read. */
+final class JobDoor {
+    private static final Catalogue CATALOGUE = StandardCatalogue.load();
+
+    private JobDoor() {}
+
+    static Catalogue catalogue() {
+        return CATALOGUE;
+    }
+
+    /** The job in a file, with the gaps of a draft; every error of the file otherwise. */
+    static JobReading.Good job(Path file) {
+        return JobFile.read(file.toString(), bytes(file), CATALOGUE).match(good -> good, bad -> {
+            throw new BadInput(bad.all());
+        });
+    }
+
+    static byte[] bytes(Path file) {
+        String name = file.toString();
+        try {
+            if (Files.isDirectory(file)) throw BadInput.of(name, "this is a folder", "name a file in it");
+            long size = Files.size(file);
+            if (size > Intake.LARGEST_BYTES)
+                throw new BadInput(List.of(
+                        InputError.ofFile(name, Intake.tooLarge(name, size).problem(), "give a smaller file")));
+            return Files.readAllBytes(file);
+        } catch (NoSuchFileException e) {
+            throw BadInput.of(name, "there is no such file", "check the name and the folder");
+        } catch (IOException e) {
+            throw BadInput.of(name, "this file cannot be read", "check that you may read it");
+        }
+    }
+}
