@@ -12,38 +12,56 @@ public record Panel(
         String of,
         List<Note> notes,
         List<Field> fields,
+        List<Strip> strips,
         List<Bar> bars,
         List<Row> rows,
         List<Table> tables) {
     public Panel {
         notes = List.copyOf(notes);
         fields = List.copyOf(fields);
+        strips = List.copyOf(strips);
         bars = List.copyOf(bars);
         rows = List.copyOf(rows);
         tables = List.copyOf(tables);
     }
 
     public static Panel of(String heading, String of) {
-        return new Panel(heading, of, List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Panel(heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     public Panel withNotes(List<Note> more) {
-        return new Panel(heading, of, more, fields, bars, rows, tables);
+        return new Panel(heading, of, more, fields, strips, bars, rows, tables);
     }
 
     public Panel withFields(List<Field> more) {
-        return new Panel(heading, of, notes, more, bars, rows, tables);
+        return new Panel(heading, of, notes, more, strips, bars, rows, tables);
+    }
+
+    public Panel withStrips(List<Strip> more) {
+        return new Panel(heading, of, notes, fields, more, bars, rows, tables);
     }
 
     public Panel withBars(List<Bar> more) {
-        return new Panel(heading, of, notes, fields, more, rows, tables);
+        return new Panel(heading, of, notes, fields, strips, more, rows, tables);
     }
 
     public Panel withRows(List<Row> more) {
-        return new Panel(heading, of, notes, fields, bars, more, tables);
+        return new Panel(heading, of, notes, fields, strips, bars, more, tables);
     }
 
     public Panel withTables(List<Table> more) {
-        return new Panel(heading, of, notes, fields, bars, rows, more);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, more);
+    }
+
+    /**
+     * Several small fields of one thing on one line.
+     *
+     * @param of   the thing: {@code S4}
+     * @param note what else is to be said of it; may be empty
+     */
+    public record Strip(String of, String note, List<Field> fields) {
+        public Strip {
+            fields = List.copyOf(fields);
+        }
     }
 }

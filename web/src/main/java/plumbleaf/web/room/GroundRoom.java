@@ -11,23 +11,26 @@ final class GroundRoom {
     private GroundRoom() {}
 
     static List<Panel> panels(Opened opened) {
-        List<Panel> panels = new ArrayList<>();
+        List<Panel.Strip> strips = new ArrayList<>();
         int shots = opened.text().count("ground.shots");
         for (int i = 0; i < shots; i++) {
             String at = "ground.shots[" + i + "]";
             String id = opened.text().value(at + ".id").orElse("");
-            panels.add(Panel.of(id, id).withFields(shotFields(opened, at, id)));
+            String note = opened.text().value(at + ".note").orElse("");
+            strips.add(new Panel.Strip(id, note, shotFields(opened, at, id)));
         }
-        return panels;
+        return List.of(Panel.of("Shots", "ground").withStrips(strips));
     }
 
     /** The keys a shot has, so that each is edited in the form it was taken in. */
     private static List<Field> shotFields(Opened opened, String at, String id) {
         List<Field> fields = new ArrayList<>();
         addWhereSaid(opened, fields, at + ".station", "Station", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".east", "East", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".north", "North", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".over", "Over", Unit.FEET, id);
-        addWhereSaid(opened, fields, at + ".in", "In from the line", Unit.FEET, id);
-        addWhereSaid(opened, fields, at + ".out", "Out from the line", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".in", "In", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".out", "Out", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".rod", "Rod", Unit.INCHES, id);
         addWhereSaid(opened, fields, at + ".elevation", "Elevation", Unit.INCHES, id);
         addWhereSaid(opened, fields, at + ".falls", "Falls", Unit.INCHES, id);
