@@ -1,0 +1,95 @@
+package plumbleaf.engine.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.Profile;
+import plumbleaf.engine.ground.ProfilePoint;
+import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.ground.Surface;
+import plumbleaf.engine.ground.SurfacePiece;
+import plumbleaf.engine.job.MeasuredFrom;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
+
+/**
+ * How high a fence stands over the ground it is measured from: a foot to either side where that was shot, its own line everywhere. Between the points looked at
+ * fence and ground are both straight, so the most is at one of them.
+ */
+final class BesideGround {
+    /** How far from the fence the adjoining grade is taken. Judgement. */
+    private static final Length BESIDE = Length.feet(1);
+
+    /** Shots this far from the bay still say something about the ground beside it. Judgement. */
+    private static final Length NEAR = Length.feet(15);
+
+    private final Ground ground;
+    private final RunLine line;
+    private final Profile profile;
+
+    BesideGround(Ground ground, RunLine line) {
+        this.ground = ground;
+        this.line = line;
+        this.profile = ground.profile(line.id());
+    }
+
+    /** The most, and whether every side that was asked for is known along the whole bay. */
+    record Height(double mostIn, boolean known) {}
+
+    Height of(MeasuredFrom from, double startIn, double endIn, double topFromIn, double topToIn) {
+        boolean higher = from == MeasuredFrom.HIGHER_SIDE;
+        double own = alongOwnLine(startIn, endIn, topFromIn, topToIn);
+        List<Height> sides = new ArrayList<>();
+        if (from != MeasuredFrom.OUTSIDE) sides.add(side(1, startIn, endIn, topFromIn, topToIn));
+        if (from != MeasuredFrom.INSIDE) sides.add(side(-1, startIn, endIn, topFromIn, topToIn));
+        double most = higher ? Double.POSITIVE_INFINITY : own;
+        boolean known = true;
+        for (Height side : sides) {
+            known = known && side.known();
+            if (side.mostIn() > Double.NEGATIVE_INFINITY)
+                most = higher ? Math.min(most, side.mostIn()) : Math.max(most, side.mostIn());
+        }
+        return new Height(most == Double.POSITIVE_INFINITY ? own : most, known);
+    }
+
+    private double alongOwnLine(double startIn, double endIn, double topFromIn, double topToIn) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (ProfilePoint point : profile.between(new Offset(startIn), new Offset(endIn))) {
+            double share = (point.station().inches() - startIn) / (endIn - startIn);
+            double top = topFromIn + (topToIn - topFromIn) * share;
+            most = Math.max(most, top - point.elevation().inches());
+        }
+        return most;
+    }
+
+    /** @param inwards 1 for the inside, -1 for the outside */
+    private Height side(int inwards, double startIn, double endIn, double topFromIn, double topToIn) {
+        Offset middle = new Offset((startIn + endIn) / 2);
+        Length reach = new Length((endIn - startIn) / 2).plus(NEAR);
+        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, line, Slope.ZERO);
+        if (!surface.findings().isEmpty()) return new Height(Double.NEGATIVE_INFINITY, false);
+        Direction along = line.line().directionAt(middle);
+        Direction inside = line.insideIsLeft() ? along.left() : along.right();
+        Offset away = BESIDE.asOffset().times(inwards);
+        PlanPoint first = line.line().pointAt(middle).moved(along, new Offset(startIn - middle.inches()));
+        PlanPoint last = line.line().pointAt(middle).moved(along, new Offset(endIn - middle.inches()));
+        double most = Double.NEGATIVE_INFINITY;
+        boolean known = true;
+        for (SurfacePiece piece : surface.along(first.moved(inside, away), last.moved(inside, away))) {
+            if (piece.extrapolated()) {
+                known = false;
+                continue;
+            }
+            double perInch = (topToIn - topFromIn) / (endIn - startIn);
+            double atFrom = topFromIn + perInch * piece.from().inches();
+            double atTo = topFromIn + perInch * piece.to().inches();
+            most = Math.max(
+                    most,
+                    Math.max(atFrom - piece.start().inches(), atTo - piece.end().inches()));
+        }
+        return new Height(most, known);
+    }
+}

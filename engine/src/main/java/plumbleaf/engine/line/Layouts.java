@@ -1,0 +1,258 @@
+package plumbleaf.engine.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.Foot;
+import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.Profile;
+import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.HeightRule;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.MeasuredFrom;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.material.WoodSpecies;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** Lays out every run of a job: where its posts stand, then what hangs between them. */
+public final class Layouts {
+    /** A run that ends further than this from the one it joins does not reach it. */
+    private static final Length JOIN = Length.inches(6);
+
+    private final Job job;
+    private final Catalogue catalogue;
+    private final Ground ground;
+    private final List<RunLine> lines;
+    private final PostSizes sizes;
+    private final SpacingLimit spacing;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Layouts(
+            Job job, Catalogue catalogue, Ground ground, List<RunLine> lines, PostSizes sizes, SpacingLimit spacing) {
+        this.job = job;
+        this.catalogue = catalogue;
+        this.ground = ground;
+        this.lines = lines;
+        this.sizes = sizes;
+        this.spacing = spacing;
+    }
+
+    /**
+     * @param lines of the job's runs, in their order: {@link RunLines#of}
+     * @param ground worked out with the same lines
+     */
+    public static Layout of(
+            Job job, Catalogue catalogue, Ground ground, List<RunLine> lines, PostSizes sizes, SpacingLimit spacing) {
+        return new Layouts(job, catalogue, ground, lines, sizes, spacing).layout();
+    }
+
+    private Layout layout() {
+        List<RunPosts.Placed> placed = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Run run = job.runs().get(i);
+            RunPosts.Placed posts = new RunPosts(
+                            run,
+                            lines.get(i),
+                            ground.profile(run.id()),
+                            gatesOf(run),
+                            job.existing(),
+                            sizes,
+                            spacing,
+                            joinedAt(run, lines.get(i)))
+                    .place();
+            findings.addAll(posts.findings());
+            placed.add(posts);
+        }
+        PostNames names = new PostNames(job.runs().stream()
+                .flatMap(run -> run.set().stream())
+                .map(set -> set.id())
+                .toList());
+        List<List<String>> own = new ArrayList<>();
+        for (RunPosts.Placed run : placed) own.add(names.of(run.stops()));
+        List<RunLayout> runs = new ArrayList<>();
+        int bays = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            List<String> all = withJoined(i, placed, own);
+            RunLayout made = lay(job.runs().get(i), lines.get(i), placed.get(i), all, bays + 1);
+            bays += made.bays().size();
+            runs.add(made);
+        }
+        return new Layout(runs, findings);
+    }
+
+    private List<Gate> gatesOf(Run run) {
+        return job.gates().stream().filter(gate -> gate.run().equals(run.id())).toList();
+    }
+
+    /** Stations of a run at which the ends of other runs need a post. */
+    private List<Double> joinedAt(Run run, RunLine line) {
+        List<Double> stations = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Run other = job.runs().get(i);
+            PlanLine theirs = lines.get(i).line();
+            if (joins(other.first(), run)) stations.add(joint(other, run, line, theirs.vertex(0)));
+            if (joins(other.last(), run)) stations.add(joint(other, run, line, theirs.vertex(theirs.legs())));
+        }
+        return stations;
+    }
+
+    private static boolean joins(RunEnd end, Run run) {
+        return end.match(free -> false, wall -> false, joined -> joined.run().equals(run.id()));
+    }
+
+    private double joint(Run other, Run run, RunLine line, PlanPoint at) {
+        Foot foot = line.line().footOf(at);
+        if (foot.distance().compareTo(JOIN) > 0)
+            findings.add(LineFindings.joinMissed(other.id(), run.id(), foot.distance()));
+        return foot.station().inches();
+    }
+
+    /** The names of a run's posts, with those of the runs it joins at its ends. */
+    private List<String> withJoined(int index, List<RunPosts.Placed> placed, List<List<String>> own) {
+        List<String> names = new ArrayList<>(own.get(index));
+        List<Stop> stops = placed.get(index).stops();
+        for (int i = 0; i < names.size(); i++) {
+            if (stops.get(i).joins().isEmpty()) continue;
+            PlanPoint at =
+                    lines.get(index).line().pointAt(new Offset(stops.get(i).stationIn()));
+            names.set(i, nearest(stops.get(i).joins(), at, placed, own));
+        }
+        return names;
+    }
+
+    private String nearest(String run, PlanPoint at, List<RunPosts.Placed> placed, List<List<String>> own) {
+        String best = "";
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < lines.size(); i++) {
+            if (!lines.get(i).id().equals(run)) continue;
+            List<Stop> stops = placed.get(i).stops();
+            for (int j = 0; j < stops.size(); j++) {
+                double away = lines.get(i)
+                        .line()
+                        .pointAt(new Offset(stops.get(j).stationIn()))
+                        .distanceTo(at)
+                        .inches();
+                if (away < least && !own.get(i).get(j).isEmpty()) {
+                    least = away;
+                    best = own.get(i).get(j);
+                }
+            }
+        }
+        return best;
+    }
+
+    private RunLayout lay(Run run, RunLine line, RunPosts.Placed placed, List<String> names, int firstBay) {
+        Profile profile = ground.profile(run.id());
+        List<Stop> stops = placed.stops();
+        Optional<FenceStyle> style = catalogue.style(run.style());
+        if (style.isEmpty() && !run.isLoneGate()) findings.add(LineFindings.unknownStyle(run.id(), run.style()));
+        Optional<WoodSpecies> species = style.flatMap(made -> catalogue.species(made.species()));
+        MeasuredFrom from = job.rules().heights().isEmpty()
+                ? MeasuredFrom.LOWER_SIDE
+                : job.rules().heights().get(0).from();
+        Shaping shaping = new Shaping(run, profile, job.rules().gap().largest());
+        BayMaking making = new BayMaking(
+                run, line.line(), profile, style, species, Seasons.USUAL, new BesideGround(ground, line), from);
+        List<Bay> bays = new ArrayList<>();
+        Map<Integer, Double> tops = new TreeMap<>();
+        int start = 0;
+        for (int i = 1; i <= stops.size() && !run.isLoneGate(); i++) {
+            boolean cut = i == stops.size() || RunPosts.spansGate(stops.get(i - 1), stops.get(i));
+            if (!cut) continue;
+            if (i - start >= 2) {
+                List<Stop> stretch = stops.subList(start, i);
+                List<BayShape> shapes = shaping.shapes(stretch);
+                bays.addAll(making.bays(stretch, shapes, names.subList(start, i), firstBay + bays.size()));
+                for (int j = 0; j < shapes.size(); j++) {
+                    tops.merge(start + j, shapes.get(j).topFromIn(), Math::max);
+                    tops.merge(start + j + 1, shapes.get(j).topToIn(), Math::max);
+                }
+            }
+            start = i;
+        }
+        findings.addAll(shaping.findings());
+        findings.addAll(making.findings());
+        check(run, bays, shaping, making);
+        return new RunLayout(run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven());
+    }
+
+    private void check(Run run, List<Bay> bays, Shaping shaping, BayMaking making) {
+        if (bays.isEmpty()) return;
+        Bay longest = bays.get(0);
+        Bay widestGap = bays.get(0);
+        Bay highest = bays.get(0);
+        for (Bay bay : bays) {
+            if (bay.slopeLength().compareTo(longest.slopeLength()) > 0) longest = bay;
+            if (bay.groundGapMax().compareTo(widestGap.groundGapMax()) > 0) widestGap = bay;
+            if (bay.heightMax().compareTo(highest.heightMax()) > 0) highest = bay;
+            if (bay.groundGapMin().inches() < -Fairing.GAP_ROUNDING_IN) findings.add(LineFindings.digsIn(bay));
+        }
+        findings.add(LineFindings.longestBay(run.id(), longest, run.maxBay()));
+        findings.add(LineFindings.gap(widestGap, job.rules().gap()));
+        for (HeightRule rule : job.rules().heights()) findings.add(LineFindings.height(highest, rule));
+        if (!job.rules().heights().isEmpty() && !making.areSidesKnown())
+            findings.add(LineFindings.sideUnknown(run.id()));
+        if (shaping.largestChange() >= 0) findings.add(LineFindings.fairTop(run.id(), shaping.largestChange()));
+        for (Bay bay : bays) {
+            if (bay.pickets().gapWettest().inches() < 0) {
+                findings.add(LineFindings.pressing(run.id(), bay.pickets()));
+                break;
+            }
+        }
+    }
+
+    private List<Post> posts(
+            Run run, RunLine line, Profile profile, List<Stop> stops, List<String> names, Map<Integer, Double> tops) {
+        List<Post> posts = new ArrayList<>();
+        for (int i = 0; i < stops.size(); i++) {
+            Stop stop = stops.get(i);
+            if (!stop.joins().isEmpty()) continue;
+            Offset station = new Offset(stop.stationIn());
+            Offset grade = profile.elevationAt(station);
+            double top = tops.getOrDefault(i, grade.inches());
+            for (Gate gate : job.gates()) {
+                if (gate.id().equals(stop.gate()))
+                    top = Math.max(
+                            top,
+                            grade.inches()
+                                    + gate.leaf().bottomGap().inches()
+                                    + gate.leaf().infill().inches());
+            }
+            posts.add(new Post(
+                    names.get(i),
+                    run.id(),
+                    stop.gate(),
+                    station,
+                    line.line().pointAt(station),
+                    facing(line.line(), stop),
+                    stop.role(),
+                    stop.support(),
+                    new Length(stop.widthIn()),
+                    new Length(stop.holeIn()),
+                    grade,
+                    new Offset(top)));
+        }
+        return posts;
+    }
+
+    private static Direction facing(PlanLine line, Stop stop) {
+        for (int vertex = 1; vertex < line.legs(); vertex++) {
+            if (Math.abs(line.stationOfVertex(vertex).inches() - stop.stationIn()) < 1e-6)
+                return line.directions()
+                        .get(vertex - 1)
+                        .halfWayTo(line.directions().get(vertex));
+        }
+        return line.directionAt(new Offset(stop.stationIn()));
+    }
+}

@@ -1,0 +1,193 @@
+package plumbleaf.engine.line;
+
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.GapRule;
+import plumbleaf.engine.job.HeightRule;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** What can be said about a line of fence, in the words of the trade. */
+final class LineFindings {
+    private LineFindings() {}
+
+    static Finding noLayout(String run, ClosedStretch at, Length forced, Length allowed) {
+        return new Checked(
+                "line.no-layout",
+                Severity.MUST_FIX,
+                run,
+                "No post of " + run + " may stand from station " + text(new Offset(at.fromIn())) + " to "
+                        + text(new Offset(at.toIn())) + " (" + at.why() + ", hole counted): that forces a bay of "
+                        + text(forced)
+                        + ", " + text(allowed)
+                        + " is the most there. Move the line, span it with a longer rail, or dig there by hand.",
+                Basis.job("longest bay"),
+                Optional.of(Measure.demand(forced.inches(), allowed.inches(), "in")),
+                List.of());
+    }
+
+    static Finding fixedInNoDig(String part, PostRole role, Offset station, ClosedStretch at) {
+        return Checked.note(
+                "line.no-dig",
+                Severity.MUST_FIX,
+                part,
+                "The " + role.key() + " post of " + part + " at station " + text(station)
+                        + " stands where no hole may be: " + text(new Offset(at.fromIn())) + " to "
+                        + text(new Offset(at.toIn())) + ", " + at.why() + ", hole counted.",
+                Basis.job("no-dig stretch"));
+    }
+
+    static Finding gateOffLeg(String gate, String run) {
+        return Checked.note(
+                "line.gate-place",
+                Severity.MUST_FIX,
+                gate,
+                "The opening of " + gate + " does not lie on one leg of " + run + ". Move it or lengthen the leg.",
+                Basis.job("gate station"));
+    }
+
+    static Finding holesMeet(String run, Offset station, Length apart) {
+        return Checked.note(
+                "line.holes-meet",
+                Severity.CAUTION,
+                run,
+                "Two posts of " + run + " at station " + text(station) + " stand " + text(apart)
+                        + " apart: their holes run into each other. Dig one, or move the gate.",
+                Basis.commonPractice("one hole a post"));
+    }
+
+    static Finding joinMissed(String run, String other, Length away) {
+        return Checked.note(
+                "line.join",
+                Severity.MUST_FIX,
+                run,
+                run + " is to join " + other + ", but ends " + text(away) + " from it.",
+                Basis.job("run ends"));
+    }
+
+    static Finding longestBay(String run, Bay bay, Length limit) {
+        return Checked.of(
+                "line.bay",
+                Severity.MUST_FIX,
+                run,
+                "The longest bay of " + run + ", " + bay.id() + ", is " + text(bay.slopeLength()) + " along the slope, "
+                        + text(limit) + " allowed.",
+                Basis.job("longest bay"),
+                Measure.demand(bay.slopeLength().inches(), limit.inches(), "in"));
+    }
+
+    static Finding gap(Bay bay, GapRule rule) {
+        return Checked.of(
+                "line.gap",
+                Severity.MUST_FIX,
+                bay.id(),
+                "The gap under " + bay.id() + " of " + bay.run() + " reaches " + text(bay.groundGapMax()) + ", "
+                        + text(rule.largest()) + " allowed.",
+                Basis.job(rule.why()),
+                Measure.demand(
+                        Math.max(0, bay.groundGapMax().inches() - Fairing.GAP_ROUNDING_IN),
+                        rule.largest().inches(),
+                        "in"));
+    }
+
+    static Finding digsIn(Bay bay) {
+        return Checked.note(
+                "line.digs-in",
+                Severity.MUST_FIX,
+                bay.id(),
+                "The infill of " + bay.id() + " of " + bay.run() + " reaches "
+                        + text(bay.groundGapMin().negated())
+                        + " into the ground. Grade the crest, raise the fence or step it there.",
+                Basis.job("gap under the fence"));
+    }
+
+    static Finding height(Bay bay, HeightRule rule) {
+        return Checked.of(
+                "line.height",
+                Severity.MUST_FIX,
+                bay.id(),
+                "The fence stands " + text(bay.heightMax()) + " at its highest, " + bay.id() + " of " + bay.run()
+                        + ", measured from the " + rule.from().key() + "; " + text(rule.limit()) + " allowed.",
+                Basis.job("height rule; local code governs"),
+                Measure.demand(
+                        Math.max(0, bay.heightMax().inches() - Fairing.GAP_ROUNDING_IN),
+                        rule.limit().inches(),
+                        "in"));
+    }
+
+    static Finding sideUnknown(String run) {
+        return Checked.note(
+                "line.height-side",
+                Severity.CAUTION,
+                run,
+                "The ground beside " + run
+                        + " was not shot everywhere: there its height is measured from the ground on its line alone.",
+                Basis.job("height rule; local code governs"));
+    }
+
+    static Finding noFairTop(String run, Offset from, Offset to) {
+        return Checked.note(
+                "line.top",
+                Severity.CAUTION,
+                run,
+                "Between stations " + text(from) + " and " + text(to) + " of " + run
+                        + " no line with bends at its posts alone keeps the gap to the ground: each bay follows its own chord. Grade the "
+                        + "ground, add a post at the crest or step it.",
+                Basis.commonPractice("a fence is faired at its posts"));
+    }
+
+    static Finding fairTop(String run, double largestChange) {
+        return Checked.note(
+                "line.top",
+                Severity.PASS,
+                run,
+                "The top of " + run + " changes grade by " + DecimalText.upTo(largestChange * 100, 1)
+                        + " % at most at a post: no line within the gap limits bends less.",
+                Basis.judgement("least largest change of slope"));
+    }
+
+    static Finding picketsMisfit(String run, Offset from, Offset to, Length gap) {
+        return Checked.note(
+                "line.pickets",
+                Severity.CAUTION,
+                run,
+                "Between stations " + text(from) + " and " + text(to) + " of " + run
+                        + " neither whole pickets nor two ripped ones fit within the style's gaps; the gap would be "
+                        + text(gap) + ".",
+                Basis.commonPractice("picket layout"));
+    }
+
+    static Finding pressing(String run, BayPickets pickets) {
+        return Checked.note(
+                "line.pickets-press",
+                Severity.CAUTION,
+                run,
+                "At their wettest the pickets of " + run + " press on each other by "
+                        + text(pickets.gapWettest().negated()) + ". Set them further apart.",
+                Basis.clause("USDA Wood Handbook FPL-GTR-190, equation 13-2"));
+    }
+
+    static Finding unknownStyle(String run, String style) {
+        return Checked.note(
+                "line.style",
+                Severity.CANNOT_SAY,
+                run,
+                "The catalog has no style " + style + ": " + run + " has posts but no rails or pickets.",
+                Basis.job("style"));
+    }
+
+    private static String text(Length length) {
+        return DisplayUnits.US.length(length);
+    }
+
+    private static String text(Offset offset) {
+        return DisplayUnits.US.length(offset);
+    }
+}

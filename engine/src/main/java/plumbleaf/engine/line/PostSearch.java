@@ -1,0 +1,243 @@
+package plumbleaf.engine.line;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+
+/**
+ * Where posts go between two fixed ones: the fewest bays; of those the least largest bay; of those the least sum of squared departures from equal bays. A
+ * post may stand on the edge of a closed stretch, not inside it.
+ *
+ * <p>Why it is exact. The farthest station that may be reached from a post never falls as the post moves on, so going as far as allowed each time gives
+ * the fewest bays, and, with the bay held to a trial length, tells whether that length is enough: the least such length is found by halving. Between two
+ * neighbouring posts that stand on edges (or on the fixed ends) the squares are least when the bays between them are equal, since they are convex, and a
+ * common length within the limit exists exactly when their mean is. So the best layout is a chain of edges with equal bays between, and a table over edges
+ * and number of bays finds it. Where the limit differs from place to place, equal bays may break it: then stations of the two farthest-reaching chains join
+ * the edges, and the result is marked as proven for the first two measures only, unless it equals what would be best with one limit everywhere.
+ *
+ * <p>Plain numbers inside, all stations in inches. Check: PostSearchTest, against every layout on a lattice.
+ */
+final class PostSearch {
+    /** Rounding of sums of stations, well under a nanometre's worth of carpentry: a millionth of an inch. */
+    private static final double ROUNDING_IN = 1e-6;
+
+    /** Halvings of the trial length: beyond the digits of a double. */
+    private static final int HALVINGS = 100;
+
+    private final double startIn;
+    private final double endIn;
+    private final List<ClosedStretch> closed;
+    private final DoubleUnaryOperator reachIn;
+
+    /**
+     * @param closed stretches no post may stand in, sorted, none overlapping another
+     * @param reachIn the farthest station a bay from this station may end at
+     */
+    PostSearch(double startIn, double endIn, List<ClosedStretch> closed, DoubleUnaryOperator reachIn) {
+        this.startIn = startIn;
+        this.endIn = endIn;
+        this.closed = closed;
+        this.reachIn = reachIn;
+    }
+
+    /** How a search came out. */
+    sealed interface Outcome {
+        <T> T match(Function<Found, T> found, Function<Stuck, T> stuck);
+
+        /** Stations of all posts, both fixed ones included. */
+        record Found(List<Double> stationsIn, boolean proven) implements Outcome {
+            public Found {
+                stationsIn = List.copyOf(stationsIn);
+            }
+
+            @Override
+            public <T> T match(Function<Found, T> found, Function<Stuck, T> stuck) {
+                return found.apply(this);
+            }
+        }
+
+        /** No post can be set past this stretch: the shortest bay over it, and the longest allowed there. */
+        record Stuck(ClosedStretch at, double forcedIn, double allowedIn) implements Outcome {
+            @Override
+            public <T> T match(Function<Found, T> found, Function<Stuck, T> stuck) {
+                return stuck.apply(this);
+            }
+        }
+    }
+
+    Outcome solve() {
+        List<Double> farthest = new ArrayList<>();
+        double at = startIn;
+        farthest.add(at);
+        while (at < endIn) {
+            double next = next(at, Double.POSITIVE_INFINITY);
+            if (next <= at + ROUNDING_IN) return stuck(at);
+            at = next;
+            farthest.add(at);
+        }
+        int bays = farthest.size() - 1;
+        double longest = leastLongest(bays);
+        List<Double> chain = chain(longest, bays);
+        return best(bays, longest, chain);
+    }
+
+    /** As far as one bay goes from a station, at most to the end. */
+    private double next(double from, double longestIn) {
+        double exact = Math.min(reachIn.applyAsDouble(from), from + longestIn);
+        double reach = exact + ROUNDING_IN;
+        if (reach >= endIn) return endIn;
+        for (ClosedStretch stretch : closed) {
+            if (stretch.fromIn() < reach && reach < stretch.toIn()) return Math.max(from, stretch.fromIn());
+        }
+        return exact;
+    }
+
+    private Outcome stuck(double at) {
+        double reach = reachIn.applyAsDouble(at);
+        for (ClosedStretch stretch : closed) {
+            if (stretch.fromIn() <= at + ROUNDING_IN && at < stretch.toIn() && reach < stretch.toIn()) {
+                double forced = Math.min(stretch.toIn(), endIn) - Math.max(stretch.fromIn(), startIn);
+                return new Outcome.Stuck(stretch, forced, reach - at);
+            }
+        }
+        return new Outcome.Stuck(new ClosedStretch(at, reach, "the spacing limit"), endIn - at, reach - at);
+    }
+
+    private boolean isEnough(double longestIn, int bays) {
+        double at = startIn;
+        for (int i = 0; i < bays; i++) {
+            double next = next(at, longestIn);
+            if (next >= endIn) return true;
+            if (next <= at + ROUNDING_IN / 2) return false;
+            at = next;
+        }
+        return false;
+    }
+
+    private double leastLongest(int bays) {
+        double low = (endIn - startIn) / bays - 2 * ROUNDING_IN;
+        double high = endIn - startIn;
+        if (isEnough((endIn - startIn) / bays, bays)) return (endIn - startIn) / bays;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (isEnough(middle, bays)) high = middle;
+            else low = middle;
+        }
+        return high;
+    }
+
+    /** The farthest-reaching posts with that longest bay: one layout of so many bays. */
+    private List<Double> chain(double longestIn, int bays) {
+        List<Double> posts = new ArrayList<>();
+        double at = startIn;
+        for (int i = 0; i < bays && at < endIn; i++) {
+            at = next(at, longestIn);
+            posts.add(at);
+        }
+        return posts;
+    }
+
+    private Outcome best(int bays, double longest, List<Double> chain) {
+        TreeSet<Double> edges = new TreeSet<>();
+        edges.add(startIn);
+        edges.add(endIn);
+        for (ClosedStretch stretch : closed) {
+            if (isOpen(stretch.fromIn())) edges.add(stretch.fromIn());
+            if (isOpen(stretch.toIn())) edges.add(stretch.toIn());
+        }
+        Table ideal = new Table(new ArrayList<>(edges), bays, longest, from -> Double.POSITIVE_INFINITY);
+        Table real = new Table(new ArrayList<>(edges), bays, longest, reachIn);
+        if (real.isSolved() && real.squares() <= ideal.squares() + ROUNDING_IN)
+            return new Outcome.Found(real.stations(), true);
+        edges.addAll(chain);
+        Table wider = new Table(new ArrayList<>(edges), bays, longest, reachIn);
+        return new Outcome.Found(wider.stations(), false);
+    }
+
+    private boolean isOpen(double station) {
+        if (station <= startIn || station >= endIn) return false;
+        for (ClosedStretch stretch : closed) {
+            if (stretch.fromIn() + ROUNDING_IN < station && station < stretch.toIn() - ROUNDING_IN) return false;
+        }
+        return true;
+    }
+
+    /** Least sum of squares for each number of bays to each edge, with equal bays between neighbouring edges. */
+    private final class Table {
+        private final List<Double> edges;
+        private final int bays;
+        private final double longestIn;
+        private final DoubleUnaryOperator reach;
+        private final double[][] least;
+        private final int[][] fromEdge;
+        private final int[][] equalBays;
+
+        Table(List<Double> edges, int bays, double longestIn, DoubleUnaryOperator reach) {
+            this.edges = edges;
+            this.bays = bays;
+            this.longestIn = longestIn;
+            this.reach = reach;
+            least = new double[bays + 1][edges.size()];
+            fromEdge = new int[bays + 1][edges.size()];
+            equalBays = new int[bays + 1][edges.size()];
+            for (double[] row : least) Arrays.fill(row, Double.POSITIVE_INFINITY);
+            least[0][0] = 0;
+            for (int to = 1; to < edges.size(); to++) {
+                for (int from = 0; from < to; from++) {
+                    for (int count = 1; count <= bays; count++) join(from, to, count);
+                }
+            }
+        }
+
+        private void join(int from, int to, int count) {
+            double bay = (edges.get(to) - edges.get(from)) / count;
+            if (bay > longestIn + 4 * ROUNDING_IN || bay <= ROUNDING_IN || !stands(from, count, bay)) return;
+            for (int before = 0; before + count <= bays; before++) {
+                double squares = least[before][from] + count * bay * bay;
+                if (squares < least[before + count][to] - ROUNDING_IN) {
+                    least[before + count][to] = squares;
+                    fromEdge[before + count][to] = from;
+                    equalBays[before + count][to] = count;
+                }
+            }
+        }
+
+        private boolean stands(int from, int count, double bay) {
+            for (int i = 0; i < count; i++) {
+                double post = edges.get(from) + i * bay;
+                if (i > 0 && !isOpen(post)) return false;
+                if (post + bay > reach.applyAsDouble(post) + 2 * ROUNDING_IN) return false;
+            }
+            return true;
+        }
+
+        boolean isSolved() {
+            return squares() < Double.POSITIVE_INFINITY;
+        }
+
+        double squares() {
+            return least[bays][edges.size() - 1];
+        }
+
+        List<Double> stations() {
+            if (!isSolved()) throw new IllegalStateException("A layout that was reached is not in the table");
+            List<Double> stations = new ArrayList<>();
+            int to = edges.size() - 1;
+            int left = bays;
+            while (left > 0) {
+                int from = fromEdge[left][to];
+                int count = equalBays[left][to];
+                double bay = (edges.get(to) - edges.get(from)) / count;
+                stations.add(0, edges.get(to));
+                for (int i = count - 1; i > 0; i--) stations.add(0, edges.get(from) + i * bay);
+                left -= count;
+                to = from;
+            }
+            stations.add(0, startIn);
+            return stations;
+        }
+    }
+}

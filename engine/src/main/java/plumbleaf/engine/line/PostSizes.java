@@ -1,0 +1,23 @@
+package plumbleaf.engine.line;
+
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.quantity.Length;
+
+/** How wide posts and holes are, from the builds that were pinned or are being tried. */
+public interface PostSizes {
+    /** Width along the run of a run's own posts: line, end and corner. */
+    Length post(Run run);
+
+    /** Diameter of the hole of a run's posts; zero where nothing is dug. */
+    Length hole(Run run);
+
+    /** Width of the gate post nearer the run's start. */
+    Length firstPost(Gate gate);
+
+    /** Width of the gate post further from the run's start. */
+    Length secondPost(Gate gate);
+
+    /** Diameter of the holes of a gate's posts; zero where nothing is dug. */
+    Length hole(Gate gate);
+}

@@ -1,0 +1,19 @@
+package plumbleaf.engine.line;
+
+import java.util.List;
+import plumbleaf.engine.ground.RunLine;
+
+/**
+ * One run laid out.
+ *
+ * @param posts along the walk, gate posts included; where the run joins another, that run's post is not among them
+ * @param bays along the walk; none across a gate
+ * @param proven whether the posts between fixed ones are proven best to the last measure; where the spacing limit changes along the run it is proven for
+ *     the fewest bays and the least largest bay only
+ */
+public record RunLayout(String run, RunLine line, List<Post> posts, List<Bay> bays, boolean proven) {
+    public RunLayout {
+        posts = List.copyOf(posts);
+        bays = List.copyOf(bays);
+    }
+}

@@ -1,0 +1,276 @@
+package plumbleaf.engine.line;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.ground.Profile;
+import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.job.Existing;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.NoDig;
+import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PrivateLine;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.job.SetPost;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.support.Support;
+
+/**
+ * Where the posts of one run stand: first those that have no choice (ends, corners, gate posts, posts of other runs that join here, posts staked out already),
+ * then the best between each two of them.
+ */
+final class RunPosts {
+    /** A corner turned less than this is a bend, and its post a line post. Common practice, no source. */
+    private static final Angle CORNER = Angle.degrees(10);
+
+    /** Clear ground between an old plug and a new hole. Common practice, no source. */
+    private static final Length PLUG_CLEAR = Length.inches(1);
+
+    /** A staked post this near to a fixed place is that post. */
+    private static final double SAME_POST_IN = 0.5;
+
+    private final Run run;
+    private final PlanLine line;
+    private final Profile profile;
+    private final List<Gate> gates;
+    private final Existing existing;
+    private final PostSizes sizes;
+    private final SpacingLimit spacing;
+    private final List<Double> joinedAt;
+    private final List<Finding> findings = new ArrayList<>();
+    private boolean proven = true;
+
+    /** @param joinedAt stations where other runs end on this one */
+    RunPosts(
+            Run run,
+            RunLine line,
+            Profile profile,
+            List<Gate> gates,
+            Existing existing,
+            PostSizes sizes,
+            SpacingLimit spacing,
+            List<Double> joinedAt) {
+        this.run = run;
+        this.line = line.line();
+        this.profile = profile;
+        this.gates = gates;
+        this.existing = existing;
+        this.sizes = sizes;
+        this.spacing = spacing;
+        this.joinedAt = joinedAt;
+    }
+
+    record Placed(List<Stop> stops, boolean proven, List<Finding> findings) {
+        Placed {
+            stops = List.copyOf(stops);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    Placed place() {
+        List<Stop> fixed = fixed();
+        checkDigging(fixed);
+        if (run.isLoneGate() || fixed.isEmpty()) return new Placed(fixed, true, findings);
+        List<ClosedStretch> closed = closed(holeIn() / 2);
+        List<Stop> all = new ArrayList<>();
+        for (int i = 0; i < fixed.size(); i++) {
+            if (i > 0 && !spansGate(fixed.get(i - 1), fixed.get(i)))
+                between(fixed.get(i - 1).stationIn(), fixed.get(i).stationIn(), closed, all);
+            all.add(fixed.get(i));
+        }
+        return new Placed(all, proven, findings);
+    }
+
+    static boolean spansGate(Stop from, Stop to) {
+        return !from.gate().isEmpty() && from.gate().equals(to.gate());
+    }
+
+    private double holeIn() {
+        boolean digs = run.posts()
+                .match(footing -> true, driven -> true, plate -> false, core -> false, wall -> false, old -> false);
+        return digs ? Math.max(sizes.hole(run).inches(), sizes.post(run).inches()) : 0;
+    }
+
+    private Stop own(double stationIn, PostRole role) {
+        return new Stop(stationIn, role, "", sizes.post(run).inches(), holeIn(), run.posts(), "", "");
+    }
+
+    private List<Stop> fixed() {
+        List<Stop> wanted = new ArrayList<>();
+        if (!run.isLoneGate()) {
+            double endIn = line.length().inches();
+            wanted.add(end(run.first(), 0, 1));
+            for (int vertex = 1; vertex < line.legs(); vertex++) {
+                boolean corner = Math.abs(line.turnAt(vertex).radians()) > CORNER.radians();
+                wanted.add(own(line.stationOfVertex(vertex).inches(), corner ? PostRole.CORNER : PostRole.LINE));
+            }
+            wanted.add(end(run.last(), endIn, -1));
+            for (double station : joinedAt) wanted.add(own(station, PostRole.CORNER));
+        }
+        for (Gate gate : gates) addPosts(gate, wanted);
+        for (SetPost set : run.set()) pin(set, wanted);
+        return oneAtEachPlace(wanted);
+    }
+
+    private Stop end(RunEnd end, double stationIn, int inwards) {
+        return end.match(
+                free -> own(stationIn, PostRole.END),
+                wall -> new Stop(
+                        stationIn + inwards * sizes.post(run).inches() / 2,
+                        PostRole.WALL,
+                        "",
+                        sizes.post(run).inches(),
+                        0,
+                        new Support.WallAnchor(wall.of()),
+                        "",
+                        ""),
+                joins -> new Stop(
+                        stationIn, PostRole.CORNER, "", sizes.post(run).inches(), 0, run.posts(), "", joins.run()));
+    }
+
+    private void addPosts(Gate gate, List<Stop> wanted) {
+        double first = sizes.firstPost(gate).inches();
+        double second = sizes.secondPost(gate).inches();
+        double from = gate.station().inches() - first / 2;
+        double to = gate.station().inches() + gate.opening().inches() + second / 2;
+        boolean hingeFirst = hingesOnFirst(gate);
+        wanted.add(gatePost(gate, from, first, hingeFirst));
+        wanted.add(gatePost(gate, to, second, !hingeFirst));
+        boolean onOneLeg = from >= -first
+                && to <= line.length().inches() + second
+                && line.legAt(new Offset(gate.station().inches()))
+                        == line.legAt(new Offset(
+                                gate.station().inches() + gate.opening().inches()));
+        if (!onOneLeg) findings.add(LineFindings.gateOffLeg(gate.id(), run.id()));
+    }
+
+    /** From outside a run with its outside on the right, stations grow from left to right. */
+    private boolean hingesOnFirst(Gate gate) {
+        Side firstSide = run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT;
+        return gate.kind()
+                .match(swing -> swing.hinge().or(firstSide) == firstSide, pair -> true, slide -> true, flagged -> true);
+    }
+
+    private Stop gatePost(Gate gate, double stationIn, double widthIn, boolean hinge) {
+        Support support = hinge ? gate.hingePost().support() : gate.latchPost().support();
+        boolean digs = support.match(
+                footing -> true, driven -> true, plate -> false, core -> false, wall -> false, old -> false);
+        double hole = digs ? Math.max(widthIn, sizes.hole(gate).inches()) : 0;
+        return new Stop(stationIn, PostRole.GATE, gate.id(), widthIn, hole, support, "", "");
+    }
+
+    private void pin(SetPost set, List<Stop> wanted) {
+        double station = set.station().inches();
+        for (int i = 0; i < wanted.size(); i++) {
+            if (Math.abs(wanted.get(i).stationIn() - station) > SAME_POST_IN) continue;
+            wanted.set(i, wanted.get(i).named(set.id()));
+            return;
+        }
+        wanted.add(own(station, PostRole.LINE).named(set.id()));
+    }
+
+    private List<Stop> oneAtEachPlace(List<Stop> wanted) {
+        List<Stop> sorted = new ArrayList<>(wanted);
+        sorted.sort(Comparator.comparingDouble(Stop::stationIn).thenComparingInt(Stop::rank));
+        List<Stop> kept = new ArrayList<>();
+        for (Stop stop : sorted) {
+            Stop before = kept.isEmpty() ? stop : kept.get(kept.size() - 1);
+            double apart = stop.stationIn() - before.stationIn();
+            boolean clash =
+                    !kept.isEmpty() && apart < (stop.widthIn() + before.widthIn()) / 2 && !spansGate(before, stop);
+            if (!clash) {
+                if (!kept.isEmpty() && apart < (stop.holeIn() + before.holeIn()) / 2 && before.digs() && stop.digs())
+                    findings.add(LineFindings.holesMeet(run.id(), new Offset(before.stationIn()), new Length(apart)));
+                kept.add(stop);
+                continue;
+            }
+            Stop stays = stop.rank() < before.rank() ? stop : before;
+            Stop goes = stays.equals(stop) ? before : stop;
+            String name = stays.setId().isEmpty() ? goes.setId() : stays.setId();
+            kept.set(kept.size() - 1, stays.named(name));
+        }
+        return kept;
+    }
+
+    private List<ClosedStretch> closed(double radiusIn) {
+        List<ClosedStretch> closed = new ArrayList<>();
+        for (NoDig noDig : run.noDig()) {
+            closed.add(new ClosedStretch(
+                    noDig.from().inches() - radiusIn, noDig.to().inches() + radiusIn, noDig.why()));
+        }
+        for (Plug plug : existing.plugs()) {
+            double away = plug.diameter().inches() / 2 + radiusIn + PLUG_CLEAR.inches();
+            if (plug.run().equals(run.id())) closed.add(around(plug.station(), away, "an old post's concrete"));
+        }
+        for (PrivateLine buried : existing.lines()) {
+            double away = buried.tolerance().inches() + radiusIn;
+            if (buried.run().equals(run.id())) closed.add(around(buried.station(), away, "buried " + buried.kind()));
+        }
+        return radiusIn > 0 ? ClosedStretch.merged(closed) : List.of();
+    }
+
+    private static ClosedStretch around(Length station, double awayIn, String why) {
+        return new ClosedStretch(station.inches() - awayIn, station.inches() + awayIn, why);
+    }
+
+    private void checkDigging(List<Stop> fixed) {
+        for (Stop stop : fixed) {
+            if (!stop.digs()) continue;
+            for (ClosedStretch stretch : closed(stop.holeIn() / 2)) {
+                if (stretch.holds(stop.stationIn()))
+                    findings.add(LineFindings.fixedInNoDig(
+                            stop.gate().isEmpty() ? run.id() : stop.gate(),
+                            stop.role(),
+                            new Offset(stop.stationIn()),
+                            stretch));
+            }
+        }
+    }
+
+    private void between(double from, double to, List<ClosedStretch> closed, List<Stop> all) {
+        List<ClosedStretch> inside = closed.stream()
+                .filter(stretch -> stretch.toIn() > from && stretch.fromIn() < to)
+                .toList();
+        PostSearch search = new PostSearch(from, to, inside, this::reach);
+        search.solve()
+                .match(
+                        found -> {
+                            proven = proven && found.proven();
+                            List<Double> stations = found.stationsIn();
+                            for (double station : stations.subList(1, stations.size() - 1))
+                                all.add(own(station, PostRole.LINE));
+                            return true;
+                        },
+                        stuck -> {
+                            findings.add(LineFindings.noLayout(
+                                    run.id(), stuck.at(), new Length(stuck.forcedIn()), new Length(stuck.allowedIn())));
+                            over(from, to, stuck.at(), closed, all);
+                            return false;
+                        });
+    }
+
+    /** Goes on past a stretch that cannot be spanned, with a post at either edge, so that the rest is still laid out. */
+    private void over(double from, double to, ClosedStretch stretch, List<ClosedStretch> closed, List<Stop> all) {
+        if (stretch.fromIn() > from + SAME_POST_IN) {
+            between(from, stretch.fromIn(), closed, all);
+            all.add(own(stretch.fromIn(), PostRole.LINE));
+        }
+        if (stretch.toIn() < to - SAME_POST_IN) {
+            all.add(own(stretch.toIn(), PostRole.LINE));
+            between(stretch.toIn(), to, closed, all);
+        }
+    }
+
+    private double reach(double fromIn) {
+        double bySlope = SlopeReach.stationIn(profile, fromIn, run.maxBay());
+        double byStrength =
+                fromIn + spacing.longestFrom(run.id(), new Offset(fromIn)).inches();
+        return Math.min(bySlope, byStrength);
+    }
+}

@@ -1,0 +1,146 @@
+package plumbleaf.engine.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.ground.Profile;
+import plumbleaf.engine.ground.ProfilePoint;
+import plumbleaf.engine.job.Fit;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** Fits the bays of a stretch of fence, from one gate or end to the next, to the ground under them. */
+final class Shaping {
+    /** Steps of a stepped fence are whole multiples of this. Judgement: what a crew sets with a tape. */
+    private static final Length STEP = Length.inches(1);
+
+    /** A racked line may come this much nearer to the ground than the wanted gap: half of it stays. Judgement. */
+    private static final double LEAST_SHARE_OF_GAP = 0.5;
+
+    private final Run run;
+    private final Profile profile;
+    private final Length largestGap;
+    private final List<Finding> findings = new ArrayList<>();
+    private double largestChange = -1;
+
+    Shaping(Run run, Profile profile, Length largestGap) {
+        this.run = run;
+        this.profile = profile;
+        this.largestGap = largestGap;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    /** Largest change of grade at a post over all faired stretches; negative where there is none. */
+    double largestChange() {
+        return largestChange;
+    }
+
+    /** One shape for each pair of neighbouring stops. */
+    List<BayShape> shapes(List<Stop> stops) {
+        return switch (run.fit()) {
+            case RACKED -> racked(stops);
+            case STEPPED -> stepped(stops);
+            case LEVEL_TOP -> levelTop(stops);
+        };
+    }
+
+    private double ground(double stationIn) {
+        return profile.elevationAt(new Offset(stationIn)).inches();
+    }
+
+    private List<ProfilePoint> between(Stop from, Stop to) {
+        return profile.between(new Offset(from.stationIn()), new Offset(to.stationIn()));
+    }
+
+    private double highest(Stop from, Stop to) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (ProfilePoint point : between(from, to))
+            highest = Math.max(highest, point.elevation().inches());
+        return highest;
+    }
+
+    private List<BayShape> racked(List<Stop> stops) {
+        List<Double> stations = stops.stream().map(Stop::stationIn).toList();
+        List<Double> grounds = stations.stream().map(this::ground).toList();
+        List<Boolean> smooth =
+                stops.stream().map(stop -> stop.role() != PostRole.CORNER).toList();
+        List<Fairing.Bend> bends = new ArrayList<>();
+        for (int i = 0; i + 1 < stops.size(); i++) {
+            double from = stations.get(i);
+            double length = stations.get(i + 1) - from;
+            List<ProfilePoint> points = between(stops.get(i), stops.get(i + 1));
+            for (ProfilePoint point : points.subList(1, points.size() - 1))
+                bends.add(new Fairing.Bend(
+                        i,
+                        (point.station().inches() - from) / length,
+                        point.elevation().inches()));
+        }
+        double wanted = run.bottomGap().inches();
+        Optional<Fairing.Faired> faired = Fairing.of(new Fairing.Input(
+                stations, grounds, smooth, bends, wanted * LEAST_SHARE_OF_GAP, largestGap.inches(), wanted));
+        if (faired.isEmpty()) {
+            findings.add(LineFindings.noFairTop(
+                    run.id(), new Offset(stations.get(0)), new Offset(stations.get(stations.size() - 1))));
+        } else {
+            largestChange = Math.max(largestChange, faired.get().largestChange());
+        }
+        List<BayShape> shapes = new ArrayList<>();
+        double infill = run.infill().inches();
+        for (int i = 0; i + 1 < stops.size(); i++) {
+            double from = grounds.get(i) + gap(faired, i, wanted);
+            double to = grounds.get(i + 1) + gap(faired, i + 1, wanted);
+            shapes.add(new BayShape(from, to, from + infill, to + infill, 0, false));
+        }
+        return shapes;
+    }
+
+    private static double gap(Optional<Fairing.Faired> faired, int post, double wanted) {
+        return faired.isPresent() ? faired.get().gapsIn().get(post) : wanted;
+    }
+
+    /** Each bay level, its bottom at least the wanted gap over the highest ground under it, in whole steps from the first bay. */
+    private List<BayShape> stepped(List<Stop> stops) {
+        List<BayShape> shapes = new ArrayList<>();
+        double first = 0;
+        double before = 0;
+        for (int i = 0; i + 1 < stops.size(); i++) {
+            double needed =
+                    highest(stops.get(i), stops.get(i + 1)) + run.bottomGap().inches();
+            if (i == 0) first = needed;
+            double steps = Math.ceil((needed - first) / STEP.inches() - 1e-9);
+            double bottom = first + steps * STEP.inches();
+            double top = bottom + run.infill().inches();
+            shapes.add(new BayShape(bottom, bottom, top, top, i == 0 ? 0 : top - before, false));
+            before = top;
+        }
+        return shapes;
+    }
+
+    /** One level top over the whole stretch, the infill's own height at the highest ground; bottoms are cut to the ground. */
+    private List<BayShape> levelTop(List<Stop> stops) {
+        double highest = highest(stops.get(0), stops.get(stops.size() - 1));
+        double gap = run.bottomGap().inches();
+        double top = highest + gap + run.infill().inches();
+        List<BayShape> shapes = new ArrayList<>();
+        for (int i = 0; i + 1 < stops.size(); i++) {
+            shapes.add(new BayShape(
+                    ground(stops.get(i).stationIn()) + gap,
+                    ground(stops.get(i + 1).stationIn()) + gap,
+                    top,
+                    top,
+                    0,
+                    true));
+        }
+        return shapes;
+    }
+
+    /** Whether rails of this fit follow the grade. */
+    static boolean followsGrade(Fit fit) {
+        return fit == Fit.RACKED;
+    }
+}

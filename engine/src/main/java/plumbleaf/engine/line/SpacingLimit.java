@@ -1,0 +1,17 @@
+package plumbleaf.engine.line;
+
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/**
+ * How far apart strength lets posts stand. Later packages answer it; near free ends the wind is higher and the answer smaller. Station plus answer must never
+ * fall as the station grows, or the search for posts is no longer exact.
+ */
+@FunctionalInterface
+public interface SpacingLimit {
+    /** No limit but the run's own. */
+    SpacingLimit NONE = (run, from) -> Length.feet(1000);
+
+    /** The longest bay, in plan, that may begin at a station of a run. */
+    Length longestFrom(String run, Offset from);
+}

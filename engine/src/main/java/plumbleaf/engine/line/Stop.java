@@ -1,0 +1,39 @@
+package plumbleaf.engine.line;
+
+import plumbleaf.engine.support.Support;
+
+/**
+ * A place where a post stands, before it has its name.
+ *
+ * @param gate id of the gate whose post it is, or empty
+ * @param setId name it has on an issued stake-out sheet, or empty
+ * @param joins id of the run whose post is used here, or empty
+ */
+record Stop(
+        double stationIn,
+        PostRole role,
+        String gate,
+        double widthIn,
+        double holeIn,
+        Support support,
+        String setId,
+        String joins) {
+    boolean digs() {
+        return holeIn > 0 && joins.isEmpty();
+    }
+
+    Stop named(String id) {
+        return new Stop(stationIn, role, gate, widthIn, holeIn, support, id, joins);
+    }
+
+    /** How firmly it holds its place when two posts are wanted at one: gate posts before all others, line posts last. */
+    int rank() {
+        return switch (role) {
+            case GATE -> 0;
+            case WALL -> 1;
+            case END -> 2;
+            case CORNER -> 3;
+            case LINE -> 4;
+        };
+    }
+}
