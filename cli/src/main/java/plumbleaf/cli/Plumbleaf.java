@@ -74,7 +74,7 @@ public final class Plumbleaf implements Runnable {
     }
 
     private static int fault(Exception thrown, CommandLine command, ParseResult parsed) {
-        boolean json = parsed.hasMatchedOption("--json");
+        boolean json = command.getParseResult().hasMatchedOption("--json");
         if (thrown instanceof BadInput bad) return answer(command, json, bad.errors());
         PrintWriter err = command.getErr();
         String words = String.valueOf(thrown.getMessage()).lines().findFirst().orElse("");
