@@ -12,6 +12,7 @@ import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.wind.LeafWind;
 
 /**
  * Hinge, post and member forces of a hung gate in every combination: closed, held by its latch; at the angle that is worst for the post,
@@ -86,7 +87,7 @@ public final class GateForces {
         for (Combination combination : Combination.values())
             for (WindWay wind : ways(combination)) {
                 String name = combination.key() + " " + wind.key();
-                cases.add(new LoadCase(name, acting(frame, combination, wind, leafInWind, fenceInWind)));
+                cases.add(new LoadCase(name, acting(frame, state, combination, wind, leafInWind, fenceInWind)));
                 blank.add(new CaseForces(
                         combination,
                         state,
@@ -121,13 +122,19 @@ public final class GateForces {
     }
 
     private List<Load> acting(
-            GateFrame frame, Combination combination, WindWay wind, boolean leafInWind, boolean fenceInWind) {
+            GateFrame frame,
+            LeafState state,
+            Combination combination,
+            WindWay wind,
+            boolean leafInWind,
+            boolean fenceInWind) {
         List<Load> acting = new ArrayList<>();
         for (Load dead : frame.leaf.dead()) acting.add(dead.times(combination.dead()));
         if (combination.live() > 0)
             acting.addAll(frame.leaf.person(loads.person().pounds() * combination.live()));
         double share = combination.wind() * wind.outward();
-        if (leafInWind) acting.addAll(frame.leaf.wind(Sags.psi(loads.wind()) * share));
+        LeafWind blowing = state == LeafState.CLOSED ? loads.shut() : loads.open();
+        if (leafInWind) acting.addAll(frame.leaf.wind(blowing, share));
         if (fenceInWind) acting.addAll(frame.pushes(loads.onHingePost(), share));
         return acting;
     }
@@ -215,8 +222,8 @@ public final class GateForces {
 
     private double postStrain(double deg) {
         GateFrame frame = frame(Angle.degrees(deg), new HeldAt.AtCorner(), false);
-        FrameSolution solved =
-                frame.solve(List.of(new LoadCase("D+L", acting(frame, Combination.D_L, WindWay.NONE, false, false))));
+        FrameSolution solved = frame.solve(List.of(
+                new LoadCase("D+L", acting(frame, LeafState.WORST, Combination.D_L, WindWay.NONE, false, false))));
         PostAction action = frame.hingePost(solved, "D+L");
         Section post = gate.hingePost();
         if (post.isRound()) return action.size().poundInches() / post.sxIn3();

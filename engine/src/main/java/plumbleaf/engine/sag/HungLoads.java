@@ -2,19 +2,30 @@ package plumbleaf.engine.sag;
 
 import java.util.List;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
+import plumbleaf.engine.wind.LeafWind;
 
 /**
- * What acts on a hung gate besides its own weight.
+ * What acts on a hung gate besides its own weight. Winds are net pressures on the gross outline of the leaf, W at strength level; heights of
+ * their resultants are above grade at the pin.
  *
  * @param person weight that may hang on the latch edge
- * @param wind net pressure W on the whole outline of the leaf, at strength level, whichever way it blows
- * @param serviceGust net pressure of the gust in which the latch must stay engaged
+ * @param shut wind on the closed leaf, whichever way it blows
+ * @param open wind on the leaf that stands open; its resultant is taken off the middle away from the hinges
+ * @param serviceGust on the closed leaf, in which the latch must stay engaged
  * @param onHingePost from the fence beside it
  * @param onLatchPost from the fence beside it
  */
 public record HungLoads(
-        Force person, Pressure wind, Pressure serviceGust, List<PostPush> onHingePost, List<PostPush> onLatchPost) {
+        Force person,
+        LeafWind shut,
+        LeafWind open,
+        LeafWind serviceGust,
+        List<PostPush> onHingePost,
+        List<PostPush> onLatchPost) {
+    private static final LeafWind CALM = new LeafWind(Pressure.ZERO, Length.ZERO, Length.ZERO, "calm");
+
     public HungLoads {
         onHingePost = List.copyOf(onHingePost);
         onLatchPost = List.copyOf(onLatchPost);
@@ -22,6 +33,6 @@ public record HungLoads(
 
     /** A person and nothing else. */
     public static HungLoads person(Force person) {
-        return new HungLoads(person, Pressure.ZERO, Pressure.ZERO, List.of(), List.of());
+        return new HungLoads(person, CALM, CALM, CALM, List.of(), List.of());
     }
 }

@@ -15,9 +15,11 @@ import plumbleaf.engine.gate.FrameJoint;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.RailLoad;
 import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.wind.LeafWind;
 
 /**
  * The leaf's frame on its centrelines: welded corners, every brace from corner to corner; wood stiffens nothing. A member's weight is
@@ -25,6 +27,10 @@ import plumbleaf.engine.section.Section;
  */
 final class LeafFrame {
     private static final Vector NORMAL = Vector.Y;
+    private static final double SQUARE_INCHES_PER_SQUARE_FOOT = 144;
+
+    /** A load that changes along a rail is laid on in this many even steps along a piece of rail. */
+    private static final int STEPS = 8;
 
     private final Leaf leaf;
     private final Turn turn;
@@ -138,30 +144,44 @@ final class LeafFrame {
     }
 
     /**
-     * Pressure towards the outer face on the whole outline. Boards hand it to the rails by half the way to the next one; the outermost two
-     * take what puts the resultant at half the height.
+     * Wind on the whole outline, towards the outer face for a factor above zero. Boards hand it to the rails by half the way to the next
+     * one; the outermost two take what puts the resultant at its height, and a slope of the pressure along the leaf what puts it off the
+     * middle.
      */
-    List<Load> wind(double psi) {
+    List<Load> wind(LeafWind wind, double factor) {
         List<Load> loads = new ArrayList<>();
+        double psi = wind.pressure().psf() / SQUARE_INCHES_PER_SQUARE_FOOT * factor;
         if (psi == 0) return loads;
         List<Chain> rails = leaf.rails().stream().map(rail -> chain(rail.id())).toList();
         double from = leaf.outline().hingeEdge().inches();
         double to = leaf.outline().latchEdge().inches();
+        double middle = (from + to) / 2;
+        double slope = 12 * wind.offCentre().inches() / ((to - from) * (to - from));
+        double above = wind.height().inches()
+                - (leaf.outline().bottomAtPin().inches()
+                                + leaf.outline().topAtPin().inches())
+                        / 2;
         for (int i = 0; i < rails.size(); i++) {
             int rail = i;
-            spread(loads, rails.get(i), from, to, r -> NORMAL.times(psi * share(rails, rail, r)), r -> Vector.ZERO);
+            spread(
+                    loads,
+                    rails.get(i),
+                    from,
+                    to,
+                    r -> NORMAL.times(psi * (1 + slope * (r - middle)) * share(rails, rail, r, above)),
+                    r -> Vector.ZERO);
         }
         return loads;
     }
 
-    /** Inches of height that a rail bears at r. */
-    private double share(List<Chain> rails, int rail, double rIn) {
-        List<plumbleaf.engine.gate.Place> corners = leaf.outline().corners();
+    /** Inches of height that a rail bears at r, when the resultant stands this far above half the height. */
+    private double share(List<Chain> rails, int rail, double rIn, double aboveIn) {
+        List<Place> corners = leaf.outline().corners();
         double bottom = between(corners.get(0), corners.get(1), rIn);
         double top = between(corners.get(3), corners.get(2), rIn);
         double[] z = new double[rails.size()];
         for (int i = 0; i < z.length; i++) z[i] = rails.get(i).atRadius(rIn).z();
-        double moment = (top - bottom) * (top + bottom) / 2;
+        double moment = (top - bottom) * ((top + bottom) / 2 + aboveIn);
         double mine = 0;
         for (int i = 0; i < z.length; i++) {
             double low = i == 0 ? bottom : (z[i - 1] + z[i]) / 2;
@@ -174,7 +194,7 @@ final class LeafFrame {
         return rail == 0 ? mine - correction : mine;
     }
 
-    private static double between(plumbleaf.engine.gate.Place a, plumbleaf.engine.gate.Place b, double rIn) {
+    private static double between(Place a, Place b, double rIn) {
         double share = (rIn - a.r().inches()) / (b.r().inches() - a.r().inches());
         return a.z().inches() + share * (b.z().inches() - a.z().inches());
     }
@@ -183,7 +203,10 @@ final class LeafFrame {
         Vector of(double rIn);
     }
 
-    /** A load given per inch of r, on a rail's pieces; what lies beyond its ends goes to the end nodes with its arm. */
+    /**
+     * A load given per inch of r, on a rail's pieces; what lies beyond its ends goes to the end nodes with its arm. A load that changes along
+     * a step keeps its moment by a couple, {@code h^2 / 12} times its slope.
+     */
     private void spread(List<Load> loads, Chain rail, double from, double to, AtRadius perInch, AtRadius couple) {
         double first = rail.first().at().x();
         double last = rail.last().at().x();
@@ -195,13 +218,21 @@ final class LeafFrame {
             double high = Math.min(to, b);
             if (!(high > low)) continue;
             double alongPerR = piece.lengthIn() / (b - a);
-            double middle = (low + high) / 2;
-            loads.add(new Load.Uniform(
-                    piece.member(),
-                    turn.toGate(perInch.of(middle).times(1 / alongPerR)),
-                    turn.toGate(couple.of(middle).times(1 / alongPerR)),
-                    (low - a) * alongPerR,
-                    (high - a) * alongPerR));
+            Vector along = piece.to().at().minus(piece.from().at()).unit();
+            int steps = perInch.of(low).equals(perInch.of(high)) ? 1 : STEPS;
+            for (int i = 0; i < steps; i++) {
+                double begin = low + (high - low) * i / steps;
+                double end = low + (high - low) * (i + 1) / steps;
+                double middle = (begin + end) / 2;
+                Vector change = perInch.of(end).minus(perInch.of(begin));
+                Vector slant = along.cross(change).times((end - begin) * alongPerR / 12);
+                loads.add(new Load.Uniform(
+                        piece.member(),
+                        turn.toGate(perInch.of(middle).times(1 / alongPerR)),
+                        turn.toGate(couple.of(middle).plus(slant).times(1 / alongPerR)),
+                        (begin - a) * alongPerR,
+                        (end - a) * alongPerR));
+            }
         }
         beyond(loads, rail, rail.last(), Math.max(from, last), to, perInch, couple);
     }

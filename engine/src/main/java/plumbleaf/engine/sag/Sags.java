@@ -12,7 +12,6 @@ import plumbleaf.engine.frame.VirtualWork;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.quantity.Pressure;
 
 /** Works out the sag budget. */
 public final class Sags {
@@ -20,7 +19,6 @@ public final class Sags {
     private static final String PERSON = "person";
     private static final String GUST = "service gust";
     private static final int POINTS_PER_PIECE = 4;
-    private static final double SQUARE_INCHES_PER_SQUARE_FOOT = 144;
 
     private Sags() {}
 
@@ -41,7 +39,7 @@ public final class Sags {
         FrameSolution solved = frame.solve(List.of(
                 new LoadCase(DEAD, frame.leaf.dead()),
                 new LoadCase(PERSON, frame.leaf.person(loads.person().pounds())),
-                new LoadCase(GUST, frame.leaf.wind(psi(loads.serviceGust())))));
+                new LoadCase(GUST, frame.leaf.wind(loads.serviceGust(), 1))));
         ByCause cause = split(frame, solved);
         Offset personDrop = Offset.inches(solved.displacement(PERSON, freeCorner(frame)));
         ByCause soft = drop(gate, gate.foot().soft());
@@ -67,10 +65,6 @@ public final class Sags {
         return split(frame, frame.solve(List.of(new LoadCase(DEAD, frame.leaf.dead()))));
     }
 
-    static double psi(Pressure pressure) {
-        return pressure.psf() / SQUARE_INCHES_PER_SQUARE_FOOT;
-    }
-
     private static GateFrame closed(HungGate gate, PierSpring foot) {
         return new GateFrame(gate, foot, Angle.ZERO, new HeldAt.AtLatch(), false);
     }
@@ -83,9 +77,8 @@ public final class Sags {
     private static ByCause split(GateFrame frame, FrameSolution solved) {
         VirtualWork work = solved.virtualWork(DEAD, freeCorner(frame));
         return new ByCause(
-                Offset.inches(work.sumOf(part -> !frame.isHinge(part)
-                        && !GateFrame.isPost(part)
-                        && !part.equals(GateFrame.FOOTING))),
+                Offset.inches(work.sumOf(
+                        part -> !frame.isHinge(part) && !GateFrame.isPost(part) && !part.equals(GateFrame.FOOTING))),
                 Offset.inches(work.sumOf(frame::isHinge)),
                 Offset.inches(slackIn(frame.gate, frame.hinges(solved, DEAD))),
                 Offset.inches(work.sumOf(GateFrame::isPost)),
