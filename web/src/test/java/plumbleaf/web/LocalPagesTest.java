@@ -93,6 +93,14 @@ class LocalPagesTest {
     }
 
     @Test
+    void aChangeNoFieldShowsIsRefusedInWords() throws Exception {
+        MockHttpServletResponse answer = send(edit(1, "runs[0]", "WORDS", ""));
+        assertThat(answer.getStatus()).isEqualTo(422);
+        assertThat(answer.getContentAsString()).contains("Not kept: ", "role=\"alert\"");
+        assertThat(text()).isEqualTo(Trial.yard());
+    }
+
+    @Test
     void aRemedyNamesThingsByTheirIds() throws Exception {
         send(post(at(Room.GATES) + "/press").with(csrf()).param("version", "1").param("edit", "gates[G1].hinge=left"));
         assertThat(text()).isEqualTo(Trial.yard().replace("\"hinge\": \"right\"", "\"hinge\": \"left\""));

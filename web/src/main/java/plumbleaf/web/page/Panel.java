@@ -57,9 +57,10 @@ public record Panel(
      * Several small fields of one thing on one line.
      *
      * @param of   the thing: {@code S4}
+     * @param path of the whole thing in the job, for taking it out
      * @param note what else is to be said of it; may be empty
      */
-    public record Strip(String of, String note, List<Field> fields) {
+    public record Strip(String of, String path, String note, List<Field> fields) {
         public Strip {
             fields = List.copyOf(fields);
         }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param panels   the numbers, right and narrow
  * @param links    what can be fetched
  * @param conflict someone else's change that came first; empty most of the time
+ * @param problem  why the last change was not kept, where no field of this room shows it; empty most of the time
  */
 public record RoomView(
         Room room,
@@ -18,7 +19,8 @@ public record RoomView(
         List<Picture> pictures,
         List<Panel> panels,
         List<Link> links,
-        List<Conflict> conflict) {
+        List<Conflict> conflict,
+        String problem) {
     public RoomView {
         pictures = List.copyOf(pictures);
         panels = List.copyOf(panels);
@@ -27,7 +29,7 @@ public record RoomView(
     }
 
     public RoomView withConflict(Conflict came) {
-        return new RoomView(room, job, verdict, pictures, panels, links, List.of(came));
+        return new RoomView(room, job, verdict, pictures, panels, links, List.of(came), problem);
     }
 
     /**

@@ -17,7 +17,7 @@ final class GroundRoom {
             String at = "ground.shots[" + i + "]";
             String id = opened.text().value(at + ".id").orElse("");
             String note = opened.text().value(at + ".note").orElse("");
-            strips.add(new Panel.Strip(id, note, shotFields(opened, at, id)));
+            strips.add(new Panel.Strip(id, at, note, shotFields(opened, at, id)));
         }
         return List.of(Panel.of("Shots", "ground").withStrips(strips));
     }

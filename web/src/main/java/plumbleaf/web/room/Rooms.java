@@ -3,6 +3,7 @@ package plumbleaf.web.room;
 import java.util.List;
 import org.springframework.stereotype.Component;
 import plumbleaf.jobfile.input.InputError;
+import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Picture;
 import plumbleaf.web.page.Room;
@@ -41,7 +42,17 @@ public class Rooms {
             case PAPERS -> List.of();
         };
         List<Picture> pictures = List.of();
-        return new RoomView(room, head(opened), "", pictures, panels, List.of(), List.of());
+        return new RoomView(room, head(opened), "", pictures, panels, List.of(), List.of(), unshown(panels, typed));
+    }
+
+    /** Why the last change was not kept, where none of the fields says so. */
+    private static String unshown(List<Panel> panels, Typed typed) {
+        for (Panel panel : panels) {
+            for (Field field : panel.fields()) if (field.path().equals(typed.path())) return "";
+            for (Panel.Strip strip : panel.strips())
+                for (Field field : strip.fields()) if (field.path().equals(typed.path())) return "";
+        }
+        return typed.problem();
     }
 
     Edited apply(StoredJob job, Edit edit) {
