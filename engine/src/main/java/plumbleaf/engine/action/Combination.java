@@ -1,0 +1,56 @@
+package plumbleaf.engine.action;
+
+/**
+ * A combination of allowable-stress design, with what share of dead, live and strength-level wind it takes. Snow, rain and roof load do not act on fences.
+ * Source: ASCE 7-16 2.4.1, combinations 1, 2, 5, 6a and 7; ASCE 7-22 2.4.1 likewise. Check: CombinationCheck.
+ */
+public enum Combination {
+    D("D", 1, 0, 0),
+    D_L("D+L", 1, 1, 0),
+    D_W("D+0.6W", 1, 0, 0.6),
+    D_L_W("D+0.75L+0.45W", 1, 0.75, 0.75 * 0.6),
+    LESS_D_W("0.6D+0.6W", 0.6, 0, 0.6);
+
+    private final String key;
+    private final double dead;
+    private final double live;
+    private final double wind;
+
+    Combination(String key, double dead, double live, double wind) {
+        this.key = key;
+        this.dead = dead;
+        this.live = live;
+        this.wind = wind;
+    }
+
+    /** As files hold it and people read it. */
+    public String key() {
+        return key;
+    }
+
+    public double dead() {
+        return dead;
+    }
+
+    public double live() {
+        return live;
+    }
+
+    /** Share of strength-level wind. */
+    public double wind() {
+        return wind;
+    }
+
+    public boolean hasWind() {
+        return wind > 0;
+    }
+
+    public BaseAction of(BaseAction deadLoad, BaseAction liveLoad, BaseAction windLoad) {
+        return deadLoad.times(dead).plus(liveLoad.times(live)).plus(windLoad.times(wind));
+    }
+
+    /** One number of each kind, combined. */
+    public double of(double deadLoad, double liveLoad, double windLoad) {
+        return dead * deadLoad + live * liveLoad + wind * windLoad;
+    }
+}

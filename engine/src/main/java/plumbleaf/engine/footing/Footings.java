@@ -1,0 +1,194 @@
+package plumbleaf.engine.footing;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.job.Frost;
+import plumbleaf.engine.job.Soil;
+import plumbleaf.engine.job.SoilKind;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Moment;
+
+/**
+ * Chooses the depth of a footing: the largest of frost, lateral load, allowed drop and the job's minimum, up to the next step.
+ *
+ * <p>On the engineered basis every combination binds. On the customary one those with wind do not: they are reported as cautions beside the gust at which
+ * the footing reaches its limits.
+ */
+public final class Footings {
+    private static final String CODE = "IBC 2021 1807.3.2";
+
+    private Footings() {}
+
+    /**
+     * @param diameter of the hole
+     * @param pinned a depth the job fixes; it is kept, and the needs above it become findings
+     */
+    public static FootingDesign size(
+            FootingDemand demand,
+            Length diameter,
+            Stated<Length> pinned,
+            Soil soil,
+            Frost frost,
+            SoilTables tables,
+            FootingRules rules,
+            DesignBasis basis) {
+        List<DepthNeed> binding = new ArrayList<>();
+        binding.add(new DepthNeed(DepthCause.MINIMUM, rules.least()));
+        binding.add(new DepthNeed(
+                DepthCause.FROST,
+                frost.depth().isZero() ? Length.ZERO : frost.depth().plus(rules.frostMargin())));
+        binding.add(new DepthNeed(DepthCause.DROP, demand.forDrop()));
+        boolean presumed = soil.kind() != SoilKind.FILL
+                && LateralSoil.of(soil, tables, false).perFoot().psf() > 0;
+        DepthNeed every = lateral(demand, demand.actions(), diameter, soil, tables, presumed);
+        DepthNeed still = lateral(demand, withoutWind(demand.actions()), diameter, soil, tables, presumed);
+        binding.add(basis == DesignBasis.ENGINEERED ? every : still);
+
+        DepthNeed governing = binding.get(0);
+        for (DepthNeed need : binding) {
+            if (need.depth().compareTo(governing.depth()) > 0) governing = need;
+        }
+        Length depth = pinned.or(rules.rounded(governing.depth()));
+        List<DepthNeed> needs = new ArrayList<>(binding);
+        if (basis != DesignBasis.ENGINEERED) needs.add(every);
+        return new FootingDesign(
+                demand.part(),
+                new HoleSize(diameter, depth),
+                governing.depth(),
+                pinned.isSaid() ? DepthCause.GIVEN : governing.cause(),
+                needs,
+                findings(demand, depth, binding, every, presumed, basis, frost));
+    }
+
+    private static List<CombinedAction> withoutWind(List<CombinedAction> actions) {
+        return actions.stream().filter(one -> !one.combination().hasWind()).toList();
+    }
+
+    /** The depth that the worst of these combinations asks for by the code's formulas. */
+    private static DepthNeed lateral(
+            FootingDemand demand,
+            List<CombinedAction> actions,
+            Length diameter,
+            Soil soil,
+            SoilTables tables,
+            boolean presumed) {
+        Length most = Length.ZERO;
+        if (!presumed) return new DepthNeed(DepthCause.LATERAL, most);
+        LateralSoil lateral = LateralSoil.of(soil, tables, demand.halfInchDoesNoHarm());
+        for (CombinedAction one : actions) {
+            Length depth = lateralDepth(one, lateral, diameter, demand.slabAtGrade());
+            if (depth.compareTo(most) > 0) most = depth;
+        }
+        return new DepthNeed(DepthCause.LATERAL, most);
+    }
+
+    /** Under a loose top the pole starts below it, and the push has that much more arm. */
+    private static Length lateralDepth(CombinedAction one, LateralSoil soil, Length diameter, boolean slab) {
+        double armIn = soil.looseTop().inches();
+        Moment moment = Moment.poundInches(
+                one.action().size().poundInches() + one.action().push().pounds() * armIn);
+        if (moment.isZero()) return Length.ZERO;
+        Length below = slab
+                ? PoleDepth.constrained(moment, soil.perFoot(), diameter)
+                : PoleDepth.nonconstrained(one.action().push(), moment, soil.perFoot(), diameter);
+        return below.plus(soil.looseTop());
+    }
+
+    private static List<Finding> findings(
+            FootingDemand demand,
+            Length depth,
+            List<DepthNeed> binding,
+            DepthNeed every,
+            boolean presumed,
+            DesignBasis basis,
+            Frost frost) {
+        List<Finding> findings = new ArrayList<>();
+        Severity failed = basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION;
+        for (DepthNeed need : binding) {
+            switch (need.cause()) {
+                case FROST -> {
+                    if (!need.depth().isZero())
+                        findings.add(depthFinding(
+                                "footing.frost",
+                                failed,
+                                demand.part(),
+                                depth,
+                                need.depth(),
+                                "the frost line with its margin",
+                                Basis.clause("IBC 2021 1809.5; frost depth by " + frost.source()
+                                        + "; local code governs, many exempt fences")));
+                }
+                case DROP -> {
+                    if (!need.depth().isZero())
+                        findings.add(depthFinding(
+                                "footing.drop",
+                                Severity.MUST_FIX,
+                                demand.part(),
+                                depth,
+                                need.depth(),
+                                "the gate's allowed drop in soft soil",
+                                Basis.judgement("rigid pier in elastic soil, soft value")));
+                }
+                case MINIMUM ->
+                    findings.add(depthFinding(
+                            "footing.minimum",
+                            Severity.CAUTION,
+                            demand.part(),
+                            depth,
+                            need.depth(),
+                            "the least depth",
+                            Basis.commonPractice("least depth")));
+                case LATERAL, HEAVE, GIVEN -> {
+                    if (!need.depth().isZero())
+                        findings.add(depthFinding(
+                                "footing.depth",
+                                Severity.MUST_FIX,
+                                demand.part(),
+                                depth,
+                                need.depth(),
+                                basis == DesignBasis.ENGINEERED
+                                        ? "lateral load with wind"
+                                        : "lateral load without wind",
+                                Basis.clause(CODE)));
+                }
+            }
+        }
+        if (!presumed)
+            findings.add(Checked.note(
+                    "footing.soil",
+                    Severity.CANNOT_SAY,
+                    demand.part(),
+                    "Nothing is presumed for this ground (fill, peat, mud, or as steep as it can stand): have it judged by someone who may.",
+                    Basis.clause("IBC 2021 1806.2")));
+        else if (basis != DesignBasis.ENGINEERED && !every.depth().isZero())
+            findings.add(depthFinding(
+                    "footing.wind",
+                    Severity.CAUTION,
+                    demand.part(),
+                    depth,
+                    every.depth(),
+                    "code wind on code soil, not binding on the customary basis; see the rated gust",
+                    Basis.clause(CODE)));
+        return findings;
+    }
+
+    private static Finding depthFinding(
+            String id, Severity failed, String part, Length provided, Length needed, String why, Basis basis) {
+        String message =
+                "Footing " + part + ": " + text(provided) + " deep, " + text(needed) + " needed for " + why + ".";
+        return Checked.of(id, failed, part, message, basis, Measure.provided(provided.inches(), needed.inches(), "in"));
+    }
+
+    private static String text(Length length) {
+        return LengthText.feetAndInches(length.inches());
+    }
+}

@@ -1,0 +1,5 @@
+/** Checks of load combinations. */
+@NullMarked
+package plumbleaf.reference.action;
+
+import org.jspecify.annotations.NullMarked;
