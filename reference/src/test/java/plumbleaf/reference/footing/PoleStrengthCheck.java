@@ -23,7 +23,7 @@ import plumbleaf.reference.vectors.Vectors;
 
 /**
  * The push that turns a short pole out of clay and sand.
- * Source: Broms method calculation sheet for cohesive soil (E9); hand calculation by UFC 3-220-20 (2025) chapter 6 for a 10 x 36 in. hole.
+ * Source: Broms method calculation sheet for cohesive soil (E9); hand calculation by UFC 3-220-20 (2025) chapter 6 for 36 in. holes.
  * Tolerance: E9 1 % (three printed digits); by hand half of the last digit given.
  */
 class PoleStrengthCheck {
@@ -47,11 +47,11 @@ class PoleStrengthCheck {
         return new Soil(kind, state, false, 4, Stated.open(), Length.ZERO, Slope.ZERO);
     }
 
-    /** Clay, su 1000: f = P/7500, g = sqrt(P (3.3 + 1.25 + f/2)/1875), f + g = 1.75 gives 1,052 lb. Sand, 32 degrees, 115 pcf: 668 lb. */
+    /** Clay, su 1000, 6 in.: f = P/4500, g = sqrt(P (3.3 + 0.75 + f/2)/1125), f + g = 2.25 gives 1,088 lb. Sand, 32 degrees, 115 pcf, 10 in.: 668 lb. */
     @ParameterizedTest
-    @CsvSource({"CLAY,FIRM,1052", "SAND,MEDIUM,668"})
-    void tenInchHoleThreeFeetDeep(SoilKind kind, SoilState state, double byHand) {
-        HoleSize hole = new HoleSize(Length.inches(10), Length.inches(36));
+    @CsvSource({"6,CLAY,FIRM,1088", "10,SAND,MEDIUM,668"})
+    void threeFeetDeepByHand(double holeIn, SoilKind kind, SoilState state, double byHand) {
+        HoleSize hole = new HoleSize(Length.inches(holeIn), Length.inches(36));
         Force push = PoleStrength.expected(hole, Length.feet(3.3), soil(kind, state), TABLES)
                 .orElseThrow();
         assertThat(push.pounds()).isCloseTo(byHand, within(1.0));

@@ -44,7 +44,7 @@ public record Vector(
     }
 
     private double allowed(double printed) {
-        String number = tolerance.replaceAll("[^0-9.eE-]", "");
+        String number = tolerance.replaceAll("abs|rel|exact|%", "").strip();
         double size = number.isEmpty() ? 0 : Double.parseDouble(number);
         if (tolerance.startsWith("abs")) return size + 1e-12;
         if (tolerance.endsWith("%")) size /= 100;
