@@ -23,6 +23,13 @@ final class GroundCell {
         this.gradeY = gradeY;
     }
 
+    /** The pieces that come within reach of the pin axis. */
+    static List<GroundCell> within(double reachIn, List<SurfaceFacet> facets, SwingAxes axes, Offset pinElevation) {
+        return of(facets, axes, pinElevation).stream()
+                .filter(cell -> cell.distanceIn() <= reachIn)
+                .toList();
+    }
+
     static List<GroundCell> of(List<SurfaceFacet> facets, SwingAxes axes, Offset pinElevation) {
         return facets.stream().map(facet -> of(facet, axes, pinElevation)).toList();
     }
@@ -86,6 +93,22 @@ final class GroundCell {
             else to = Math.min(to, -inside / gain);
         }
         return from <= to + BORDER_IN ? new double[] {Math.min(from, to), Math.max(from, to)} : new double[0];
+    }
+
+    /** Distance of the pin axis from this piece in plan; zero when it stands on it. */
+    private double distanceIn() {
+        if (holds(0, 0)) return 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < x.length; i++) {
+            double ex = x(i + 1) - x[i];
+            double ey = y(i + 1) - y[i];
+            double share = -(x[i] * ex + y[i] * ey) / (ex * ex + ey * ey);
+            double on = Math.max(0, Math.min(1, share));
+            double px = x[i] + on * ex;
+            double py = y[i] + on * ey;
+            least = Math.min(least, Math.sqrt(px * px + py * py));
+        }
+        return least;
     }
 
     private static double turn(double[] x, double[] y) {

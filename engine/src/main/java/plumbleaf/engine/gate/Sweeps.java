@@ -18,7 +18,7 @@ import java.util.List;
 final class Sweeps {
     private static final double ANGLE_TOLERANCE = 1e-10;
     private static final double RADIUS_TOLERANCE_IN = 1e-8;
-    private static final int PIECES = 24;
+    private static final int PIECES = 8;
 
     private final List<GroundCell> cells;
     private final double risePerRad;
@@ -103,7 +103,8 @@ final class Sweeps {
         breaks.add(0.0);
         breaks.add(toRad);
         for (LowEdge edge : edges) {
-            for (GroundCell cell : cells) zeros(cell, edge, toRad, breaks);
+            if (risePerRad != 0) searchedZeros(edge, toRad, breaks);
+            else for (GroundCell cell : cells) zeros(cell, edge, toRad, breaks);
         }
         breaks.sort(Double::compare);
         for (int i = 0; i + 1 < breaks.size(); i++) {
@@ -160,7 +161,7 @@ final class Sweeps {
         for (int i = 0; i < PIECES; i++) {
             double low = i * step;
             double high = low + step;
-            for (int turn = 0; turn < 60; turn++) {
+            for (int turn = 0; turn < 45; turn++) {
                 double third = (high - low) / 3;
                 double first = onSide(cell, side, low + third, edge, -4, 4).clearIn();
                 double second = onSide(cell, side, high - third, edge, -4, 4).clearIn();
@@ -228,10 +229,6 @@ final class Sweeps {
     }
 
     private void zeros(GroundCell cell, LowEdge edge, double toRad, List<Double> breaks) {
-        if (risePerRad != 0) {
-            searchedZeros(edge, toRad, breaks);
-            return;
-        }
         arcZeros(cell, edge, edge.fromIn(), toRad, breaks);
         arcZeros(cell, edge, edge.toIn(), toRad, breaks);
         for (int side = 0; side < cell.sides(); side++) sideZeros(cell, side, edge, toRad, breaks);

@@ -47,11 +47,13 @@ final class SwingRemedies {
             remedies.otherHinge();
             remedies.otherSwing();
         }
-        remedies.raise();
-        remedies.squareBottom();
-        remedies.risingHinge();
+        if (!dragging.clearsGround()) {
+            remedies.raise();
+            remedies.squareBottom();
+            remedies.risingHinge();
+            remedies.gradeTheArc();
+        }
         remedies.holdBack();
-        remedies.gradeTheArc();
         if (single) {
             remedies.move();
             remedies.pair();
@@ -192,10 +194,10 @@ final class SwingRemedies {
                 deepest = Math.max(deepest, shortBy);
             }
         }
-        if (volumeIn3 == 0 || now.opening().clear().isZero()) return;
+        if (volumeIn3 == 0) return;
         double depth = Math.max(deepest, -dragging.running().clear().inches());
         String words = "shave the ground under the swing by up to " + length(depth) + ", "
-                + DecimalText.upTo(volumeIn3 / 1728, 1) + " cu ft of soil, if it may be cut";
+                + DecimalText.upTo(volumeIn3 / 1728, 2) + " cu ft of soil, if it may be cut";
         found.add(new Remedy("grade-arc", words, OptionalDouble.of(1), Optional.empty(), Optional.empty()));
     }
 

@@ -36,7 +36,8 @@ final class Swings {
         PlanPoint pin = axes.pin();
         double risePerRad = ask.hinge().risePerDegree().inches() * 180 / Math.PI;
         this.sweeps = new Sweeps(
-                GroundCell.of(ground.around(pin, Length.inches(tipIn), cover), axes, ground.elevation(pin)),
+                GroundCell.within(
+                        cover.inches(), ground.around(pin, Length.inches(tipIn), cover), axes, ground.elevation(pin)),
                 risePerRad);
     }
 

@@ -1,0 +1,218 @@
+package plumbleaf.engine.gate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.job.AsSet;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.HoldOpen;
+import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.LeafShape;
+import plumbleaf.engine.job.Release;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** A gate on ground that falls 10 % from left to right, seen from outside. */
+class GatesTest {
+    private static final Opening OPENING = GateSamples.opening(Direction.EAST, Side.RIGHT);
+    private static final GroundUnder FALLING = GateSamples.plane(Direction.EAST, -0.10, 0);
+    private static final GateParts PARTS = GateSamples.parts(GateSamples.wood(), Joint.MITERED, 1);
+
+    private static GateAsk ask(GateKind kind, double bottomGapIn, GroundUnder ground) {
+        Gate gate = GateSamples.gate(kind, GateSamples.leaf(new LeafShape.Raked(), bottomGapIn), List.of());
+        return GateSamples.ask(gate, OPENING, PARTS, ground);
+    }
+
+    private static GateKind swing(Side hinge, SwingWay way) {
+        return GateSamples.swing(new Hand(hinge, way), 90);
+    }
+
+    private static Finding finding(GatePlan plan, String id) {
+        return plan.findings().stream()
+                .filter(finding -> finding.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No " + id + " among " + plan.findings()));
+    }
+
+    @Test
+    void hungOnTheHighSideItStrikesAndTheSentenceSaysWhere() {
+        GatePlan plan = Gates.plan(ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING));
+        Finding strikes = finding(plan, "swing.strikes");
+        assertThat(strikes.severity()).isEqualTo(Severity.MUST_FIX);
+        Swing swing = plan.swings().get(0);
+        // c = 3 - 4.7 (1 - cos q): zero at cos q = 1.7 / 4.7, 1.7 short at 90 degrees.
+        assertThat(swing.maxAngle().radians()).isCloseTo(Math.acos(1.7 / 4.7), within(1e-9));
+        assertThat(swing.least().clear().inches()).isCloseTo(-1.7, within(1e-9));
+        assertThat(strikes.message())
+                .startsWith("G1 strikes the ground 69 degrees open, ")
+                .contains(" short at the latch corner, 90 degrees open");
+        assertThat(strikes.measure().orElseThrow().ratio().orElseThrow()).isGreaterThan(1);
+    }
+
+    @Test
+    void everyRemedyClearsWhenItIsMadeAndItsEditNamesTheGate() {
+        GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
+        List<Remedy> remedies = finding(Gates.plan(asked), "swing.strikes").remedies();
+        assertThat(remedies)
+                .extracting(Remedy::id)
+                .contains("hinge-side", "raise-leaf", "hold-back", "grade-arc", "pair");
+        assertThat(remedies).allSatisfy(remedy -> {
+            assertThat(remedy.ratio().orElseThrow()).isLessThanOrEqualTo(1 + 1e-9);
+            assertThat(remedy.edit().orElse("gates[G1].x=y")).matches("gates\\[G1\\]\\.[a-zA-Z.]+=.+");
+        });
+        Gate gate = asked.gate();
+        GateAsk otherHinge = ask(swing(Side.RIGHT, SwingWay.IN), 3, FALLING);
+        assertThat(Gates.plan(otherHinge).swings().get(0).clearsGround()).isTrue();
+        Remedy raise = remedy(remedies, "raise-leaf");
+        // 1.7 short in the leaf's plane, a little more at its faces; raised by eighths.
+        double shortBy = -Gates.plan(asked).swings().get(0).running().clear().inches();
+        double up = Math.ceil(shortBy * 8) / 8;
+        GateAsk raised = ask(swing(Side.LEFT, SwingWay.IN), 3 + up, FALLING);
+        assertThat(Gates.plan(raised).swings().get(0).clearsGround()).isTrue();
+        assertThat(Gates.plan(ask(swing(Side.LEFT, SwingWay.IN), 3 + up - 0.126, FALLING))
+                        .swings()
+                        .get(0)
+                        .clearsGround())
+                .isFalse();
+        assertThat(raise.words()).contains("more than the 4\" allowed");
+        Remedy holdBack = remedy(remedies, "hold-back");
+        String degrees = holdBack.edit().orElseThrow().replaceAll(".*=(\\d+) deg", "$1");
+        GateKind held = GateSamples.swing(new Hand(Side.LEFT, SwingWay.IN), Integer.parseInt(degrees));
+        assertThat(Gates.plan(ask(held, 3, FALLING)).swings().get(0).clearsGround())
+                .isTrue();
+        assertThat(gate.id()).isEqualTo("G1");
+    }
+
+    /** Soil to shave under a leaf that is short by s at 90 degrees, by numbers: the same double sum done coarsely here. */
+    @Test
+    void theVolumeToShaveIsTheIntegralOfTheShortage() {
+        GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
+        Remedy grade = remedy(finding(Gates.plan(asked), "swing.strikes").remedies(), "grade-arc");
+        double sum = 0;
+        int n = 1000;
+        for (int i = 0; i < n; i++) {
+            double r = 0.375 + (47 - 0.375) * (i + 0.5) / n;
+            for (int j = 0; j < n; j++) {
+                double q = Math.PI / 2 * (j + 0.5) / n;
+                double shortBy = -(3 - 0.1 * r * (1 - Math.cos(q)));
+                if (shortBy > 0) sum += shortBy * r * (46.625 / n) * (Math.PI / 2 / n);
+            }
+        }
+        double said = Double.parseDouble(grade.words().replaceAll(".*, ([0-9.]+) cu ft.*", "$1"));
+        assertThat(said).isCloseTo(sum / 1728, within(0.006)).isPositive();
+    }
+
+    @Test
+    void aPairHalvesTheReachSoItHalvesTheLoss() {
+        GateKind pair =
+                new GateKind.Pair(0.5, Side.RIGHT, Stated.of(SwingWay.IN), Angle.degrees(90), new HoldOpen.CaneBolt());
+        GatePlan plan = Gates.plan(ask(pair, 3, FALLING));
+        assertThat(plan.leaves()).extracting(Leaf::id).containsExactly("G1a", "G1b");
+        // Each 48 - 1.5 - 0.625 = 45.875 over two: r = 0.375 + 22.9375.
+        double tip = 0.375 + 45.875 / 2;
+        assertThat(plan.swings().get(0).least().clear().inches()).isCloseTo(3 - 0.1 * tip, within(1e-9));
+        assertThat(finding(plan, "gate.kind").severity()).isEqualTo(Severity.CANNOT_SAY);
+        assertThat(plan.leaves().get(0).outline().top().ratio()).isCloseTo(-0.1, within(1e-9));
+        assertThat(plan.leaves().get(1).outline().top().ratio()).isCloseTo(0.1, within(1e-9));
+    }
+
+    @Test
+    void anUnsaidHandWorksOutAllFourShowsTheWorstAndRefusesRelease() {
+        GateKind open = new GateKind.Swing(Stated.open(), Stated.open(), Angle.degrees(90), new HoldOpen.CaneBolt());
+        GatePlan plan = Gates.plan(ask(open, 3, FALLING));
+        assertThat(plan.swings()).hasSize(4);
+        assertThat(plan.everyHand()).hasSize(4);
+        assertThat(plan.swings())
+                .isSortedAccordingTo(
+                        (a, b) -> a.running().clear().compareTo(b.running().clear()));
+        assertThat(plan.leaves().get(0).hand().hinge()).isEqualTo(Side.LEFT);
+        assertThat(finding(plan, "gate.hand").severity()).isEqualTo(Severity.CANNOT_SAY);
+    }
+
+    @Test
+    void whatIsNotWorkedOutIsSaidNotPassed() {
+        GatePlan slide = Gates.plan(ask(new GateKind.Slide(Side.LEFT), 3, FALLING));
+        assertThat(slide.leaves()).isEmpty();
+        assertThat(slide.findings()).extracting(Finding::severity).containsOnly(Severity.CANNOT_SAY);
+        GatePlan flagged = Gates.plan(ask(new GateKind.Flagged("vertical lift"), 3, FALLING));
+        assertThat(finding(flagged, "gate.kind").message()).contains("vertical lift");
+    }
+
+    @Test
+    void onceThePostsStandTheSmallestReadingRules() {
+        GateAsk planned = ask(swing(Side.RIGHT, SwingWay.IN), 3, FALLING);
+        Gate gate = planned.gate();
+        Gate set = new Gate(
+                gate.id(),
+                gate.kind(),
+                gate.run(),
+                gate.station(),
+                gate.opening(),
+                gate.leaf(),
+                gate.hingePost(),
+                gate.latchPost(),
+                gate.hinges(),
+                gate.latch(),
+                gate.loads(),
+                List.of(new AsSet(
+                        LocalDate.of(2027, 5, 3),
+                        Length.inches(48.125),
+                        Length.inches(48),
+                        Length.inches(47.75),
+                        Offset.ZERO,
+                        Offset.ZERO,
+                        Offset.ZERO,
+                        Offset.ZERO)),
+                new Release.Released("A", LocalDate.of(2027, 5, 4), "shop", false),
+                List.of());
+        GatePlan plan = Gates.plan(GateSamples.ask(set, OPENING, PARTS, FALLING));
+        assertThat(plan.leaves().get(0).width().inches()).isCloseTo(47.75 - 0.75 - 0.625, within(1e-9));
+        assertThat(finding(plan, "gate.release").severity()).isEqualTo(Severity.PASS);
+        assertThat(finding(Gates.plan(planned), "gate.release").message()).startsWith("HOLD: G1 is priced");
+    }
+
+    @Test
+    void aClearanceBelowTwiceTheShotErrorAsksForOneMoreShot() {
+        // Hinged low it gains at the tip; at the pins it keeps the closed gap of 3/8 in.
+        GatePlan plan = Gates.plan(ask(swing(Side.RIGHT, SwingWay.IN), 0.375, GateSamples.plane(Direction.EAST, 0, 0)));
+        Finding low = finding(plan, "swing.low");
+        assertThat(low.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(low.message()).contains("Take one more shot there: station ");
+    }
+
+    @Test
+    void aHeavyLeafNeedsTwoPeopleAndZincIsNamed() {
+        GatePlan plan = Gates.plan(ask(swing(Side.RIGHT, SwingWay.IN), 3, FALLING));
+        assertThat(finding(plan, "gate.lift").severity()).isEqualTo(Severity.CAUTION);
+        assertThat(finding(plan, "gate.zinc").message()).contains("zinc fume");
+    }
+
+    @Test
+    void aLatchGapOutsideTheLatchsRangeMustBeFixed() {
+        assertThat(finding(Gates.plan(ask(swing(Side.RIGHT, SwingWay.IN), 3, FALLING)), "gate.latch-gap")
+                        .severity())
+                .isEqualTo(Severity.PASS);
+        assertThat(finding(Gates.plan(ask(swing(Side.RIGHT, SwingWay.IN), 3, FALLING)), "gate.nose")
+                        .severity())
+                .isEqualTo(Severity.PASS);
+    }
+
+    private static Remedy remedy(List<Remedy> remedies, String id) {
+        return remedies.stream()
+                .filter(remedy -> remedy.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No " + id + " among " + remedies));
+    }
+}
