@@ -141,6 +141,7 @@ final class SampleGate {
                 Offset.ZERO,
                 List.of(leaf),
                 List.of(),
+                List.of(),
                 List.of());
         return new GateSubject(
                 plan,
