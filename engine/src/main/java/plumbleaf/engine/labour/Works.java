@@ -1,0 +1,61 @@
+package plumbleaf.engine.labour;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.gate.GateParts;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Weld;
+import plumbleaf.engine.job.OldFence;
+import plumbleaf.engine.job.Soil;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.takeoff.PostTake;
+
+/** What has to be done for each part. */
+public final class Works {
+    private Works() {}
+
+    /** Dig, by the foot of hole; set, and cut to length. */
+    public static List<Work> post(PostTake post, Soil soil) {
+        List<Work> works = new ArrayList<>();
+        if (post.isDug())
+            works.add(new Work("dig", soil.kind().key(), post.hole(), post.dug().inFeet(), post.id()));
+        works.add(Work.of(post.atGate() ? "set-gate-post" : "set-post", 1, post.id()));
+        works.add(Work.of("cut-post", 1, post.id()));
+        return works;
+    }
+
+    public static List<Work> bay(Bay bay) {
+        return List.of(
+                Work.of("rail", bay.rails().size(), bay.id()),
+                Work.of("picket", bay.pickets().count(), bay.id()));
+    }
+
+    /** Cut, drill, fit, weld, clad and hang one leaf. */
+    public static List<Work> leaf(Leaf leaf, GateParts parts) {
+        List<Work> works = new ArrayList<>();
+        int holes = leaf.members().stream()
+                .mapToInt(member -> member.holes().size())
+                .sum();
+        double weldIn = 0;
+        for (Weld weld : leaf.welds()) weldIn += weld.length().inches();
+        works.add(Work.of("cut-tube", leaf.members().size(), leaf.id()));
+        works.add(Work.of("fit-joint", leaf.joints().size(), leaf.id()));
+        works.add(Work.of("weld", weldIn, leaf.id()));
+        works.add(Work.of("drill", holes, leaf.id()));
+        works.add(Work.of("nailer", leaf.nailers().size(), leaf.id()));
+        works.add(Work.of("gate-picket", leaf.pickets().size(), leaf.id()));
+        works.add(Work.of("hang-hinge", leaf.pins().size(), leaf.id()));
+        works.add(Work.of("hang-leaf", 1, leaf.id()));
+        works.add(Work.of("fit-latch", 1, parts.latch().id()));
+        return works;
+    }
+
+    public static List<Work> tearOut(OldFence fence) {
+        return List.of(Work.of("tear-out", fence.length().inFeet(), fence.kind()));
+    }
+
+    /** One travel and set-up a trip. */
+    public static Work trips(int trips) {
+        return Work.of("trip", trips, "job");
+    }
+}

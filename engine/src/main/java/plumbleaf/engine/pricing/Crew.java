@@ -1,0 +1,17 @@
+package plumbleaf.engine.pricing;
+
+import plumbleaf.engine.money.UnitPrice;
+
+/**
+ * Who does it.
+ *
+ * @param people in the crew
+ * @param hourly of one person, burden included (payroll tax, insurance, idle time)
+ * @param hoursPerDay of work
+ */
+public record Crew(int people, UnitPrice hourly, double hoursPerDay) {
+    public Crew {
+        if (people < 1 || !(hoursPerDay > 0 && hoursPerDay <= 24))
+            throw new IllegalArgumentException("A crew has at least one person and a day of up to 24 hours");
+    }
+}

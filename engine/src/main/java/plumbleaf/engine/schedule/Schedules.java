@@ -1,0 +1,95 @@
+package plumbleaf.engine.schedule;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.labour.Labour;
+import plumbleaf.engine.labour.Phase;
+
+/**
+ * Lays tasks end to end on working days, Monday to Friday. Concrete cures in calendar days before anything hangs on a post. Each phase starts on a half day
+ * where the one before ends at noon. The shop may work ahead: it is laid first, so that the leaf is ready when the posts are.
+ */
+public final class Schedules {
+    private static final List<Phase> ON_SITE =
+            List.of(Phase.TEAR_OUT, Phase.SET, Phase.BUILD, Phase.HANG, Phase.FINISH);
+
+    private Schedules() {}
+
+    public static Schedule of(Labour labour, Pace pace, Stated<LocalDate> start) {
+        List<PlannedTask> tasks = new ArrayList<>();
+        Clock clock = new Clock(start);
+        double siteDays = 0;
+        double shopHours = labour.hours(Phase.SHOP);
+        if (shopHours > 0) tasks.add(clock.work(Phase.SHOP.key(), Phase.SHOP.words(), shopHours, pace.days(shopHours)));
+        for (Phase phase : ON_SITE) {
+            double hours = labour.hours(phase);
+            if (hours == 0) continue;
+            double days = pace.days(hours);
+            siteDays += days;
+            tasks.add(clock.work(phase.key(), phase.words(), hours, days));
+            if (phase == Phase.SET && pace.cureDays() > 0) tasks.add(clock.waitFor(pace.cureDays()));
+        }
+        return new Schedule(tasks, siteDays);
+    }
+
+    /** Where the plan has come to: a day, and whether its morning is gone. */
+    private static final class Clock {
+        private final boolean dated;
+        private LocalDate day;
+        private boolean noon;
+
+        Clock(Stated<LocalDate> start) {
+            dated = start.isSaid();
+            day = workingDay(start.or(LocalDate.of(2000, 1, 3)));
+        }
+
+        PlannedTask work(String key, String name, double hours, double days) {
+            LocalDate first = day;
+            LocalDate last = day;
+            for (double left = days; left > 0; left -= 0.5) {
+                last = day;
+                if (noon) day = workingDay(day.plusDays(1));
+                noon = !noon;
+            }
+            return new PlannedTask(key, name, hours, days, stated(first), stated(last));
+        }
+
+        /** Whole days after the last day worked. */
+        PlannedTask waitFor(int days) {
+            LocalDate poured = noon ? day : dayBefore();
+            LocalDate last = poured.plusDays(days);
+            LocalDate after = workingDay(last.plusDays(1));
+            PlannedTask task =
+                    new PlannedTask("cure", "concrete cures", 0, days, stated(poured.plusDays(1)), stated(last));
+            if (after.isAfter(day)) {
+                day = after;
+                noon = false;
+            }
+            return task;
+        }
+
+        private LocalDate dayBefore() {
+            LocalDate before = day.minusDays(1);
+            while (isWeekend(before)) before = before.minusDays(1);
+            return before;
+        }
+
+        private Stated<LocalDate> stated(LocalDate date) {
+            return dated ? Stated.of(date) : Stated.open();
+        }
+
+        private static LocalDate workingDay(LocalDate date) {
+            LocalDate working = date;
+            while (isWeekend(working)) working = working.plusDays(1);
+            return working;
+        }
+
+        /** 1 January 1970 was a Thursday. */
+        private static boolean isWeekend(LocalDate date) {
+            long fromMonday = Math.floorMod(date.toEpochDay() + 3, 7L);
+            return fromMonday >= 5;
+        }
+    }
+}

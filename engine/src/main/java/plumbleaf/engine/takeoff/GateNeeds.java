@@ -1,0 +1,114 @@
+package plumbleaf.engine.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.bars.Piece;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.gate.Cladding;
+import plumbleaf.engine.gate.EndsTurn;
+import plumbleaf.engine.gate.Fitting;
+import plumbleaf.engine.gate.GateParts;
+import plumbleaf.engine.gate.HingePin;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.Nailer;
+import plumbleaf.engine.gate.Picket;
+import plumbleaf.engine.gate.Weld;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.section.Section;
+
+/** What a leaf needs: tube, welds, infill, hardware. */
+public final class GateNeeds {
+    /** Steel, 490 pcf. */
+    private static final double STEEL_LB_PER_IN3 = 490 / 1728.0;
+
+    /** Share of the wire that ends in the bead; the rest is spatter, stub and tack. Judgement. */
+    private static final double WIRE_IN_BEAD = 0.85;
+
+    /** Width of bare or burnt zinc along a bead that is painted over, both sides together. Judgement. */
+    private static final double REPAIR_BAND_IN = 3;
+
+    private GateNeeds() {}
+
+    public static Needs leaf(Leaf leaf, GateParts parts) {
+        List<Need> loose = new ArrayList<>();
+        List<BarNeed> bars = new ArrayList<>();
+        for (Member member : leaf.members()) bars.add(tube(leaf, member));
+        for (HingePin pin : leaf.pins())
+            loose.add(Need.pieces(parts.hinge().id(), parts.hinge().name(), PartGroup.HARDWARE, 1, pin.id()));
+        loose.add(Need.pieces(parts.latch().id(), parts.latch().name(), PartGroup.HARDWARE, 1, leaf.id()));
+        for (Weld weld : leaf.welds()) weld(weld, parts.frame(), loose);
+        Needs frame = new Needs(loose, bars);
+        return parts.cladding().match(open -> frame, wood -> frame.plus(infill(leaf, wood)));
+    }
+
+    private static BarNeed tube(Leaf leaf, Member member) {
+        Piece piece = new Piece(
+                member.id(),
+                leaf.id(),
+                member.longPoint().nanometres(),
+                member.firstEnd().fromSquare(),
+                member.lastEnd().fromSquare(),
+                member.ends() == EndsTurn.PARALLEL ? Piece.Ends.PARALLEL : Piece.Ends.OPPOSED);
+        return new BarNeed(member.section().id(), member.section().name(), PartGroup.GATE, BarNeed.Saw.STEEL, piece);
+    }
+
+    /** Wire by the bead's volume, a fillet with legs of the wall; zinc paint by its length. */
+    private static void weld(Weld weld, Section tube, List<Need> loose) {
+        double legIn = tube.nominalWall().inches();
+        double beadLb = legIn * legIn / 2 * weld.length().inches() * STEEL_LB_PER_IN3;
+        loose.add(new Need(
+                "weld-wire",
+                "welding wire",
+                PartGroup.CONSUMABLES,
+                NetUnit.POUNDS,
+                beadLb / WIRE_IN_BEAD,
+                weld.joint()));
+        double bandFt2 = weld.length().inches() * REPAIR_BAND_IN / 144;
+        loose.add(new Need(
+                "zinc-paint", "zinc-rich paint", PartGroup.FINISH, NetUnit.SQUARE_FEET, bandFt2, weld.joint()));
+    }
+
+    private static Needs infill(Leaf leaf, Cladding.Wood wood) {
+        FenceStyle style = wood.style();
+        List<Need> loose = new ArrayList<>();
+        List<BarNeed> bars = new ArrayList<>();
+        for (Nailer nailer : leaf.nailers()) {
+            Piece piece = new Piece(
+                    nailer.rail() + ".nailer",
+                    leaf.id(),
+                    nailer.longPoint().nanometres(),
+                    nailer.endFromSquare(),
+                    nailer.endFromSquare(),
+                    Piece.Ends.PARALLEL);
+            bars.add(new BarNeed(WoodItem.rail(style), "nailer", PartGroup.FENCE, BarNeed.Saw.WOOD, piece));
+        }
+        int count = 0;
+        for (Picket picket : leaf.pickets()) {
+            count++;
+            Angle top = picket.topFromSquare();
+            Angle bottom = picket.bottomFromSquare();
+            Piece piece = new Piece(
+                    leaf.id() + ".k" + count,
+                    leaf.id(),
+                    picket.longPoint().nanometres(),
+                    bottom,
+                    top,
+                    Piece.Ends.PARALLEL);
+            bars.add(new BarNeed(WoodItem.picket(style), "picket", PartGroup.FENCE, BarNeed.Saw.WOOD, piece));
+        }
+        int crossings = count * leaf.nailers().size();
+        loose.add(Need.pieces(
+                "picket-screw",
+                "picket screw",
+                PartGroup.HARDWARE,
+                crossings * style.fastenersPerCrossing(),
+                leaf.id()));
+        int bolts = 0;
+        for (Fitting fitting : leaf.fittings()) {
+            if (fitting.what().equals("nailer bolt")) bolts++;
+        }
+        loose.add(Need.pieces("nailer-bolt", "nailer bolt with nut and washers", PartGroup.HARDWARE, bolts, leaf.id()));
+        return new Needs(loose, bars);
+    }
+}

@@ -1,0 +1,44 @@
+package plumbleaf.engine.takeoff;
+
+import java.util.List;
+import plumbleaf.engine.money.Money;
+import plumbleaf.engine.quantity.Force;
+
+/**
+ * One line of the order.
+ *
+ * @param causes the parts it comes from; their quantities add up to {@code net}
+ * @param net what the parts need; for bars the length of the pieces in feet
+ * @param withWaste net with its waste, once; for bars the length of the bars, culls included
+ * @param sold how it is bought
+ * @param units order units, rounded up
+ * @param cost units times price, to the cent
+ * @param cut whether a cut plan says how many
+ */
+public record TakeoffLine(
+        PartGroup group,
+        List<Cause> causes,
+        double net,
+        double withWaste,
+        Sold sold,
+        long units,
+        Money cost,
+        boolean cut) {
+    public TakeoffLine {
+        causes = List.copyOf(causes);
+    }
+
+    public String item() {
+        return sold.item();
+    }
+
+    public Force weight() {
+        return sold.weight().times((double) units);
+    }
+
+    /** Share of what is bought that is not in the job: waste, cut and rounding together. */
+    public double unusedShare() {
+        double bought = (double) units * sold.contents();
+        return bought > 0 ? Math.max(0, 1 - net / bought) : 0;
+    }
+}

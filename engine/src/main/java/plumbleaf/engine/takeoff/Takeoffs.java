@@ -1,0 +1,180 @@
+package plumbleaf.engine.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plumbleaf.engine.bars.Cut;
+import plumbleaf.engine.bars.CutBar;
+import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.bars.CutPlanner;
+import plumbleaf.engine.bars.CutTask;
+import plumbleaf.engine.bars.Piece;
+import plumbleaf.engine.bars.StockBar;
+import plumbleaf.engine.bars.Supply;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.money.Money;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+
+/**
+ * From needs to an order. Loose goods: net, waste once, rounded up to whole units, bought in the way that costs least. Bars: one cut plan an item, which is the
+ * waste of cutting; a share for culls comes on top where the book says so. Check: TakeoffCheck (MX15, MX16, MX36 to MX39, E11).
+ */
+public final class Takeoffs {
+    private static final double NM_PER_FOOT = 304_800_000.0;
+
+    private final Goods goods;
+    private final Saws saws;
+    private final CutPlanner planner;
+    private final List<TakeoffLine> lines = new ArrayList<>();
+    private final List<CutPlan> plans = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Takeoffs(Goods goods, Saws saws, CutPlanner planner) {
+        this.goods = goods;
+        this.saws = saws;
+        this.planner = planner;
+    }
+
+    public static Takeoff of(Needs needs, Goods goods, Saws saws, CutPlanner planner) {
+        Takeoffs order = new Takeoffs(goods, saws, planner);
+        Map<String, List<BarNeed>> bars = new LinkedHashMap<>();
+        for (BarNeed need : needs.bars())
+            bars.computeIfAbsent(need.item(), item -> new ArrayList<>()).add(need);
+        bars.forEach(order::cut);
+        Map<String, List<Need>> loose = new LinkedHashMap<>();
+        for (Need need : needs.loose()) {
+            if (need.quantity() > 0)
+                loose.computeIfAbsent(need.item(), item -> new ArrayList<>()).add(need);
+        }
+        loose.forEach(order::buy);
+        order.lines.sort(Comparator.comparing(TakeoffLine::group));
+        return new Takeoff(order.lines, order.plans, order.findings);
+    }
+
+    private void buy(String item, List<Need> needs) {
+        NetUnit unit = needs.get(0).unit();
+        double net = 0;
+        Map<String, Double> causes = new LinkedHashMap<>();
+        for (Need need : needs) {
+            if (need.unit() != unit)
+                throw new IllegalArgumentException(item + " is needed in " + unit.key() + " and "
+                        + need.unit().key());
+            net += need.quantity();
+            causes.merge(need.cause(), need.quantity(), Double::sum);
+        }
+        List<Sold> ways =
+                goods.of(item).stream().filter(sold -> sold.of() == unit).toList();
+        if (ways.isEmpty()) {
+            findings.add(noPrice(item, needs.get(0).name(), needs.get(0).cause()));
+            return;
+        }
+        Sold best = ways.get(0);
+        for (Sold way : ways) {
+            boolean cheaper = way.costOf(way.unitsFor(net)).compareTo(best.costOf(best.unitsFor(net))) < 0;
+            if (cheaper) best = way;
+        }
+        long units = best.unitsFor(net);
+        lines.add(new TakeoffLine(
+                needs.get(0).group(),
+                shares(causes),
+                net,
+                best.withWaste(net),
+                best,
+                units,
+                best.costOf(units),
+                false));
+    }
+
+    private void cut(String item, List<BarNeed> needs) {
+        List<Sold> ways = goods.of(item).stream()
+                .filter(sold -> sold.of() == NetUnit.FEET)
+                .toList();
+        List<StockBar> bars = new ArrayList<>(goods.offcutsOf(item));
+        for (Sold way : ways)
+            bars.add(new StockBar(
+                    barId(way),
+                    Length.feet(way.contents()).nanometres(),
+                    Money.rounded(way.price().dollars()),
+                    Supply.asMany(),
+                    false));
+        if (bars.isEmpty()) {
+            findings.add(noPrice(item, needs.get(0).name(), needs.get(0).piece().id()));
+            return;
+        }
+        List<Piece> pieces = needs.stream().map(BarNeed::piece).toList();
+        CutTask task = new CutTask(item, pieces, bars, saws.of(needs.get(0).saw()), CutTask.USUAL_STEPS);
+        planner.plan(task)
+                .match(
+                        planned -> planned(ways, needs, planned.plan()),
+                        tooLong -> findings.add(Checked.note(
+                                "takeoff.length",
+                                Severity.MUST_FIX,
+                                tooLong.pieces().get(0),
+                                needs.get(0).name() + ": " + tooLong.pieces().size()
+                                        + " pieces are longer than any bar that is sold. Splice them, shorten the bay, or find longer bars.",
+                                Basis.judgement("stock lengths in the price book"))),
+                        tooFew -> findings.add(Checked.note(
+                                "takeoff.stock",
+                                Severity.MUST_FIX,
+                                item,
+                                needs.get(0).name()
+                                        + ": what is on hand does not hold all pieces, and no more is sold.",
+                                Basis.judgement("stock in the price book"))));
+    }
+
+    private boolean planned(List<Sold> ways, List<BarNeed> needs, CutPlan plan) {
+        plans.add(plan);
+        for (Sold way : ways) {
+            List<CutBar> bars = plan.bars().stream()
+                    .filter(bar -> bar.bar().equals(barId(way)))
+                    .toList();
+            if (bars.isEmpty()) continue;
+            Map<String, Double> causes = new LinkedHashMap<>();
+            double net = 0;
+            for (CutBar bar : bars) {
+                for (Cut cut : bar.cuts()) {
+                    double feet = cut.longPointNm() / NM_PER_FOOT;
+                    net += feet;
+                    causes.merge(cut.piece(), feet, Double::sum);
+                }
+            }
+            double usedFt = bars.size() * way.contents();
+            long units = way.unitsFor(usedFt);
+            lines.add(new TakeoffLine(
+                    needs.get(0).group(),
+                    shares(causes),
+                    net,
+                    way.withWaste(usedFt),
+                    way,
+                    units,
+                    way.costOf(units),
+                    true));
+        }
+        return true;
+    }
+
+    private static String barId(Sold way) {
+        return way.item() + " x " + DecimalText.upTo(way.contents(), 3) + " ft";
+    }
+
+    private static List<Cause> shares(Map<String, Double> causes) {
+        List<Cause> shares = new ArrayList<>();
+        causes.forEach((part, quantity) -> shares.add(new Cause(part, quantity)));
+        return shares;
+    }
+
+    private static Finding noPrice(String item, String name, String part) {
+        return Checked.note(
+                "takeoff.price",
+                Severity.CANNOT_SAY,
+                part,
+                name + " (" + item + ") has no price in the price book; the total is without it. Add a row.",
+                Basis.judgement("price book"));
+    }
+}
