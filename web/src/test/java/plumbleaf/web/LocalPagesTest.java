@@ -22,6 +22,7 @@ import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import plumbleaf.web.page.Room;
+import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.StoredJob;
 
@@ -127,6 +128,40 @@ class LocalPagesTest {
         assertThat(second.getContentAsString())
                 .contains("Someone changed this job first", "<dd>4' 6</dd>", "<dd>5'</dd>", "Put mine in");
         assertThat(text()).contains("\"opening\": \"4' 6\"");
+    }
+
+    @Test
+    void sixMeasurementsMakeAJob() throws Exception {
+        MockHttpServletResponse made = send(post("/new")
+                .with(csrf())
+                .param("title", "Side gate")
+                .param("hand", "left-in")
+                .param("gates[0].opening", "42")
+                .param("gates[0].leaf.infill", "6'")
+                .param("gates[0].leaf.bottomGap", "2 1/2")
+                .param("ground.shots[1].elevation", "-3")
+                .param("ground.shots[2].elevation", "-1 1/2")
+                .param("ground.shots[3].elevation", "+1/2"));
+        assertThat(made.getStatus()).isEqualTo(303);
+        String id = made.getHeader("Location").split("/", -1)[2];
+        String file = store.open(new JobId(id)).orElseThrow().document();
+        assertThat(file)
+                .contains("\"hinge\": \"left\"", "\"swing\": \"in\"", "\"opening\": \"42\\\"\"")
+                .contains("\"station\": \"2'\", \"in\": \"3' 6\\\"\", \"elevation\": \"+1/2\\\"\"");
+    }
+
+    @Test
+    void theWalkKeepsWhatWasTypedAndSaysWhatIsWrong() throws Exception {
+        int before = store.list().size();
+        MockHttpServletResponse refused = send(post("/new")
+                .with(csrf())
+                .param("hand", "right-out")
+                .param("gates[0].opening", "wide")
+                .param("ground.shots[1].elevation", "-3"));
+        assertThat(refused.getStatus()).isEqualTo(422);
+        assertThat(refused.getContentAsString())
+                .contains("value=\"wide\"", "this is not a length", "value=\"-3\"", "value=\"right-out\" checked");
+        assertThat(store.list()).hasSize(before);
     }
 
     @Test

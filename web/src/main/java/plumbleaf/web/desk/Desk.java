@@ -18,6 +18,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.server.ResponseStatusException;
+import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.room.Rooms;
@@ -52,7 +53,8 @@ class Desk {
     ResponseEntity<String> takeIn(HttpServletRequest request, @RequestParam MultipartFile file) throws IOException {
         String name = file.getOriginalFilename() == null ? "the file" : file.getOriginalFilename();
         byte[] bytes = file.getBytes();
-        List<String> errors = rooms.errors(name, bytes);
+        List<String> errors =
+                rooms.errors(name, bytes).stream().map(InputError::text).toList();
         if (!errors.isEmpty()) return shown(request, HttpStatus.UNPROCESSABLE_CONTENT, errors);
         String text = new String(bytes, StandardCharsets.UTF_8);
         String me = who.person(request.getUserPrincipal()).name();

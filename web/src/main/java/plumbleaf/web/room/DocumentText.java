@@ -13,11 +13,11 @@ import tools.jackson.databind.json.JsonMapper;
  * A job file's text, of which one value at a time is changed while everything else stays as it was written: its order, its breaks, its
  * numbers to the last digit.
  */
-record DocumentText(String text, JsonPlace root) {
+public record DocumentText(String text, JsonPlace root) {
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     /** @param text valid JSON; the store holds nothing else */
-    static DocumentText of(String text) {
+    public static DocumentText of(String text) {
         try (JsonParser parser = JSON.createParser(text)) {
             parser.nextToken();
             return new DocumentText(text, read(parser));
@@ -25,7 +25,7 @@ record DocumentText(String text, JsonPlace root) {
     }
 
     /** What stands there: a string without its quotes, a number or a word as written. */
-    Optional<String> value(String path) {
+    public Optional<String> value(String path) {
         return find(FieldPath.of(path))
                 .filter(place -> place.kind() == JsonPlace.Kind.SCALAR)
                 .map(JsonPlace::scalar);
@@ -60,7 +60,7 @@ record DocumentText(String text, JsonPlace root) {
      *
      * @param json the value as JSON
      */
-    DocumentText with(String path, String json) {
+    public DocumentText with(String path, String json) {
         FieldPath way = FieldPath.of(path);
         JsonPlace at = root;
         for (int i = 0; i < way.steps().size(); i++) {
@@ -104,7 +104,7 @@ record DocumentText(String text, JsonPlace root) {
     }
 
     /** With one more item at the end of a list, which is made where it is missing. */
-    DocumentText appended(String path, String json) {
+    public DocumentText appended(String path, String json) {
         Optional<JsonPlace> list = find(FieldPath.of(path));
         if (list.isEmpty()) return with(path, "[ " + json + " ]");
         JsonPlace at = list.get();
@@ -116,7 +116,7 @@ record DocumentText(String text, JsonPlace root) {
     }
 
     /** A text as JSON. */
-    static String quoted(String value) {
+    public static String quoted(String value) {
         return JSON.writeValueAsString(value);
     }
 

@@ -8,11 +8,11 @@ import java.util.regex.Pattern;
 /**
  * Where a value stands in a job file: {@code gates[G1].leaf.hingeGap}. An item of a list is named by its id or its place.
  */
-record FieldPath(List<Step> steps) {
+public record FieldPath(List<Step> steps) {
     private static final Pattern STEP = Pattern.compile("(?:^|\\.)([A-Za-z][A-Za-z0-9-]*)|\\[([A-Za-z0-9.]{1,20})]");
     private static final int LONGEST = 200;
 
-    FieldPath {
+    public FieldPath {
         steps = List.copyOf(steps);
         if (steps.isEmpty()) throw new IllegalArgumentException("A path names at least one thing");
     }

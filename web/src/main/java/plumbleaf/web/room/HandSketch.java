@@ -4,7 +4,7 @@ package plumbleaf.web.room;
  * The one picture of a gate's hand, as one stands outside and looks at the closed gate from above: post, pin, leaf, and the way it
  * swings. Up on the picture is inside.
  */
-record HandSketch(String svg, String words) {
+public record HandSketch(String svg, String words) {
     private static final HandSketch NONE = new HandSketch("", "");
 
     /** The first gate's hand; nothing before hinge side and swing are both said. */
@@ -15,7 +15,8 @@ record HandSketch(String svg, String words) {
         return known ? of(hinge.equals("left"), swing.equals("in")) : NONE;
     }
 
-    private static HandSketch of(boolean left, boolean in) {
+    /** @param left whether the hinges are on the left of someone outside; {@code in} whether it swings away from them */
+    public static HandSketch of(boolean left, boolean in) {
         int pin = left ? 8 : 36;
         int latch = left ? 36 : 8;
         String sweep = left == in ? "0" : "1";

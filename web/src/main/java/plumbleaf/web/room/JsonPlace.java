@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param scalar  the value without quotes, for a string, a number or a word; empty for objects and lists
  * @param members by key, in the order of the text
  */
-record JsonPlace(int start, int end, Kind kind, String scalar, Map<String, Member> members, List<JsonPlace> items) {
+public record JsonPlace(
+        int start, int end, Kind kind, String scalar, Map<String, Member> members, List<JsonPlace> items) {
     enum Kind {
         OBJECT,
         LIST,
@@ -23,7 +24,7 @@ record JsonPlace(int start, int end, Kind kind, String scalar, Map<String, Membe
     /** @param keyStart where the key's opening quote stands */
     record Member(int keyStart, JsonPlace value) {}
 
-    JsonPlace {
+    public JsonPlace {
         members = new LinkedHashMap<>(members);
         items = List.copyOf(items);
     }

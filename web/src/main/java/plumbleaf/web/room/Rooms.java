@@ -25,9 +25,9 @@ public class Rooms {
         this.bench = bench;
     }
 
-    /** Everything that is wrong with a job file from outside, one line each; nothing where it is good. */
-    public List<String> errors(String file, byte[] bytes) {
-        return bench.read(file, bytes).errors().stream().map(InputError::text).toList();
+    /** Everything that is wrong with a job file from outside; nothing where it is good. */
+    public List<InputError> errors(String file, byte[] bytes) {
+        return bench.read(file, bytes).errors();
     }
 
     RoomView view(Room room, StoredJob job, Typed typed) {
