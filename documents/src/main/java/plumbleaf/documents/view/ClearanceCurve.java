@@ -30,7 +30,7 @@ public final class ClearanceCurve {
         double least = values.stream().mapToDouble(Point::y).min().orElse(0);
         double step = stepFor(Math.max(most, 0) - Math.min(least, 0));
         double from = Math.min(0, Math.floor(least / step) * step);
-        double to = Math.max(step, Math.ceil(most / step) * step);
+        double to = Math.max(2 * step, Math.ceil(most / step + 0.5) * step);
         double end = values.stream().mapToDouble(Point::x).max().orElse(90);
         Chart chart = new Chart(wideIn, HIGH_IN, 0, end, from, to);
         for (double y = from; y <= to + 1e-9; y += step) chart.tickY(y, units.length(y));
@@ -45,7 +45,7 @@ public final class ClearanceCurve {
                 Ink.INK));
         boolean right = low.x() > wideIn * 0.6;
         chart.add(Text.small(
-                        low.plus(right ? -0.1 : 0.1, 0.12),
+                        low.plus(right ? -0.1 : 0.1, 0.1),
                         "least " + units.length(swing.least().clear()))
                 .anchored(right ? Text.Across.END : Text.Across.START, Text.Up.BASELINE)
                 .bold()

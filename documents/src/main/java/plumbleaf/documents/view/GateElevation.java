@@ -80,6 +80,20 @@ public final class GateElevation {
         return new GateElevation(gate, scale).picture();
     }
 
+    /** The finished leaf without posts and ground, its pin axis at nothing: to be set into a view of the whole run. */
+    static List<Mark> leafOnly(GateSubject gate, Scale scale) {
+        GateElevation view = new GateElevation(gate, scale);
+        view.infill();
+        view.hardware();
+        return List.copyOf(view.marks);
+    }
+
+    private void infill() {
+        Look board = Look.thin(Layer.PICKETS).of(leaf.id());
+        if (leaf.pickets().isEmpty()) members();
+        for (Picket picket : leaf.pickets()) marks.add(Area.edged(picketShape(picket), Material.WOOD, board));
+    }
+
     private Drawing shop() {
         surroundings();
         members();
@@ -94,9 +108,7 @@ public final class GateElevation {
 
     private Drawing picture() {
         surroundings();
-        Look board = Look.thin(Layer.PICKETS).of(leaf.id());
-        if (leaf.pickets().isEmpty()) members();
-        for (Picket picket : leaf.pickets()) marks.add(Area.edged(picketShape(picket), Material.WOOD, board));
+        infill();
         hardware();
         double ground = groundLow();
         DimensionRows below = new DimensionRows(DimensionRows.Side.BELOW, ground - scale.real(0.35), scale);

@@ -127,7 +127,8 @@ public final class SwingPlan {
             double way,
             DisplayUnits units,
             Scale scale) {
-        Labels labels = new Labels(scale);
+        Labels labels = new Labels(scale)
+                .keepFreeLine(at(outside, way, -leafEndR * 0.35, 0), at(outside, way, leafEndR * 1.35, 0));
         Point least = at(
                 outside,
                 way,

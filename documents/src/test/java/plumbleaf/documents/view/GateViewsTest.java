@@ -15,9 +15,11 @@ import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.documents.plot.svg.SvgPlot;
 import plumbleaf.engine.gate.Hand;
+import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.quantity.DisplayUnits;
 
 /** Gate drawings of both hands, several sizes and grades: nothing touches, nothing is lettered too small, hands mirror. */
 class GateViewsTest {
@@ -38,6 +40,10 @@ class GateViewsTest {
         check(GateElevation.shop(gate, scale), name + "-shop");
         check(GateElevation.picture(gate, scale), name + "-picture");
         check(GateElevation.frame(gate, scale), name + "-frame");
+        Swing swing = gate.plan().swing().orElseThrow();
+        double end = gate.leaf().outline().latchEdge().inches();
+        check(SwingPlan.of("G1", swing, end, DisplayUnits.US, Scale.ratio(24)), name + "-swing");
+        check(ClearanceCurve.of("G1", swing, 4.5, DisplayUnits.US), name + "-curve");
         check(GatePlanDetail.of(gate, Scale.ratio(12)), name + "-plan");
     }
 

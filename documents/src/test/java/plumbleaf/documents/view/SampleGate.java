@@ -6,38 +6,52 @@ import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.RailCount;
 import plumbleaf.engine.gate.Cladding;
+import plumbleaf.engine.gate.GateAsk;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.Gates;
 import plumbleaf.engine.gate.Hand;
-import plumbleaf.engine.gate.Leaf;
-import plumbleaf.engine.gate.LeafMaker;
 import plumbleaf.engine.gate.Opening;
-import plumbleaf.engine.gate.Outline;
+import plumbleaf.engine.gate.PlaneGround;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.geometry.Plane;
+import plumbleaf.engine.geometry.SpacePoint;
 import plumbleaf.engine.job.FinishedFace;
+import plumbleaf.engine.job.GapRule;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.GateLoads;
 import plumbleaf.engine.job.HingeSpec;
+import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.LatchSpec;
+import plumbleaf.engine.job.LeafShape;
+import plumbleaf.engine.job.LeafSpec;
+import plumbleaf.engine.job.PostSpec;
+import plumbleaf.engine.job.Release;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.material.Moisture;
 import plumbleaf.engine.material.WoodGrade;
 import plumbleaf.engine.material.WoodSpecies;
+import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
+import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.Shape;
+import plumbleaf.engine.support.Support;
 
 /** A gate made up for the views' tests: sizes as they come, no claim that it stands. */
 final class SampleGate {
     private SampleGate() {}
 
     static GateSubject gate(Hand hand, Joint joint, double clearIn, double grade, int midRails, int braces) {
-        boolean hingeAtStart = hand.hinge() == Side.LEFT;
-        Slope rake = new Slope(hingeAtStart ? grade : -grade);
         HingeModel hinge = new HingeModel(
                 "H",
                 "hinge",
@@ -52,14 +66,6 @@ final class SampleGate {
                 false,
                 Force.pounds(2),
                 "made up");
-        Outline outline = new Outline(
-                Offset.inches(-0.25),
-                Offset.inches(clearIn - 1 - 0.625),
-                Offset.inches(3),
-                Offset.inches(73),
-                rake,
-                rake,
-                Length.ZERO);
         FenceStyle style = new FenceStyle(
                 "s",
                 "side by side",
@@ -115,43 +121,49 @@ final class SampleGate {
                         Force.pounds(1),
                         "made up"),
                 new Cladding.Wood(style, cedar, cedar, FinishedFace.OUT));
-        Leaf leaf = LeafMaker.make(
-                "G1a",
-                hand,
-                outline,
-                parts,
-                midRails,
-                new HingeSpec("H", Length.inches(9), Length.inches(9), 2, 1),
-                Offset.inches(42));
-        GatePlan plan = new GatePlan(
+        Gate gate = new Gate(
                 "G1",
-                List.of(hand),
-                hand.sentence(),
-                new Opening(
-                        PlanPoint.ORIGIN,
-                        Direction.EAST,
-                        Side.RIGHT,
-                        Length.inches(200),
-                        Length.inches(clearIn),
+                new GateKind.Swing(
+                        Stated.of(hand.hinge()), Stated.of(hand.swing()), Angle.degrees(90), new HoldOpen.Free()),
+                "R1",
+                Length.inches(200),
+                Length.inches(clearIn),
+                new LeafSpec(
+                        new LeafShape.Raked(),
+                        Length.inches(70),
+                        Length.inches(3),
+                        Length.inches(0.75),
+                        Length.inches(0.625),
                         Length.ZERO,
-                        Length.ZERO),
-                Length.inches(1.4375),
-                Length.inches(1.1875),
-                rake,
-                Offset.ZERO,
-                List.of(leaf),
+                        midRails),
+                new PostSpec(new Support.NewFooting()),
+                new PostSpec(new Support.NewFooting()),
+                new HingeSpec("H", Length.inches(9), Length.inches(9), 2, 1),
+                new LatchSpec("L", Length.inches(42)),
+                new GateLoads(Force.pounds(200), Speed.mph(40), Speed.mph(5), Length.ZERO, Length.inches(0.25)),
                 List.of(),
-                List.of(),
+                new Release.Hold(),
                 List.of());
-        return new GateSubject(
-                plan,
+        Opening opening = new Opening(
+                PlanPoint.ORIGIN,
+                Direction.EAST,
+                Side.RIGHT,
+                Length.inches(200),
+                Length.inches(clearIn),
+                Length.ZERO,
+                Length.ZERO);
+        Plane ground = Plane.of(SpacePoint.inches(0, 0, 0), Direction.EAST, new Slope(grade), new Slope(grade / 2));
+        GatePlan plan = Gates.plan(new GateAsk(
+                gate,
+                opening,
                 parts,
-                "P4",
-                "P5",
-                Offset.inches(75),
-                Offset.inches(75 + rake.ratio() * clearIn),
-                Length.inches(42),
-                DisplayUnits.US);
+                new PlaneGround(ground),
+                new GapRule(Length.inches(4), "made up"),
+                Length.ZERO,
+                List.of(),
+                DisplayUnits.US));
+        return new GateSubject(
+                plan, parts, "P4", "P5", Offset.inches(77), Offset.inches(77), Length.inches(42), DisplayUnits.US);
     }
 
     private static Section section(String family, Shape shape, double size, double wall) {
