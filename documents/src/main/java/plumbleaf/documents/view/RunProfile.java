@@ -1,0 +1,401 @@
+package plumbleaf.documents.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Ink;
+import plumbleaf.documents.drawing.Labels;
+import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.Lettering;
+import plumbleaf.documents.drawing.LineKind;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Material;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Spread;
+import plumbleaf.documents.drawing.Stroke;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.engine.ground.Profile;
+import plumbleaf.engine.ground.ProfilePoint;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.FencePicket;
+import plumbleaf.engine.line.PostRole;
+import plumbleaf.engine.line.RailPiece;
+import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Offset;
+
+/**
+ * A run unrolled flat and seen from outside, the fence on its ground, at one scale both ways. Below it, under each post, its running
+ * station, the ground, its top and its hole.
+ */
+public final class RunProfile {
+    private static final double RAIL_HALF_IN = 1.75;
+    private static final double BEYOND_IN = 14;
+    private static final double ROW_IN = 0.185;
+
+    private final RunLayout run;
+    private final Profile profile;
+    private final List<PostDetail> posts;
+    private final List<PlacedGate> gates;
+    private final DisplayUnits units;
+    private final Scale scale;
+    private final double fromIn;
+    private final double toIn;
+    private final int rightward;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private RunProfile(Strip strip, DisplayUnits units, Scale scale) {
+        this.run = strip.run();
+        this.profile = strip.profile();
+        this.fromIn = strip.from().inches();
+        this.toIn = strip.to().inches();
+        this.posts = strip.posts().stream()
+                .filter(post -> shows(post.post().station()))
+                .toList();
+        this.gates = strip.gates();
+        this.units = units;
+        this.scale = scale;
+        this.rightward = run.line().insideIsLeft() ? 1 : -1;
+    }
+
+    /**
+     * A stretch of a run.
+     *
+     * @param posts of the run, all of them
+     * @param gates on the run
+     */
+    public record Strip(
+            RunLayout run, Profile profile, List<PostDetail> posts, List<PlacedGate> gates, Offset from, Offset to) {
+        public Strip {
+            posts = List.copyOf(posts);
+            gates = List.copyOf(gates);
+        }
+    }
+
+    public static Drawing of(Strip strip, DisplayUnits units, Scale scale) {
+        return new RunProfile(strip, units, scale).drawn();
+    }
+
+    private boolean shows(Offset station) {
+        return station.inches() > fromIn - 0.5 && station.inches() < toIn + 0.5;
+    }
+
+    private double x(double stationIn) {
+        return rightward * stationIn;
+    }
+
+    private Point at(double stationIn, double elevationIn) {
+        return new Point(x(stationIn), elevationIn);
+    }
+
+    private Drawing drawn() {
+        ground();
+        for (PostDetail post : posts) post(post);
+        for (Bay bay : run.bays()) if (shows(bay.start()) && shows(bay.end())) bay(bay);
+        for (PlacedGate gate : gates) gate(gate);
+        bayLabels();
+        double below = lowest() - scale.real(0.42);
+        shots();
+        band(below);
+        return Drawing.of("Profile of run " + run.run() + ", from outside", scale, marks);
+    }
+
+    private void ground() {
+        double from = fromIn - BEYOND_IN;
+        double to = toIn + BEYOND_IN;
+        List<Point> surface = new ArrayList<>();
+        for (ProfilePoint point : profile.between(Offset.inches(from), Offset.inches(to)))
+            surface.add(at(point.station().inches(), point.elevation().inches()));
+        if (rightward < 0) java.util.Collections.reverse(surface);
+        marks.addAll(GroundLine.along(surface, scale.real(0.14)));
+    }
+
+    private double groundAt(double stationIn) {
+        return profile.elevationAt(Offset.inches(stationIn)).inches();
+    }
+
+    private double lowest() {
+        double low = 1e9;
+        for (PostDetail post : posts)
+            low = Math.min(low, post.post().grade().inches() - post.depth().inches());
+        for (double s : List.of(fromIn, toIn)) low = Math.min(low, groundAt(s) - scale.real(0.2));
+        return low;
+    }
+
+    private void post(PostDetail detail) {
+        if (detail.post().role() == PostRole.WALL) {
+            wall(detail);
+            return;
+        }
+        double station = detail.post().station().inches();
+        double grade = detail.post().grade().inches();
+        double half = detail.post().width().inches() / 2;
+        String id = detail.post().id();
+        if (detail.isDug()) {
+            double hole = detail.hole().inches() / 2;
+            marks.add(Area.edged(
+                    Box.of(at(station - hole, grade - detail.depth().inches()), at(station + hole, grade))
+                            .corners(),
+                    Material.CONCRETE,
+                    Look.thin(Layer.FOOTINGS).of("F" + id.substring(1))));
+            double foot = detail.post().top().inches() - detail.length().inches();
+            for (double side : List.of(-half, half))
+                marks.add(Stroke.line(
+                        at(station + side, grade),
+                        at(station + side, Math.max(foot, grade - detail.depth().inches())),
+                        Look.hidden(Layer.POSTS).of(id)));
+        }
+        marks.add(Area.edged(
+                Box.of(
+                                at(station - half, grade),
+                                at(station + half, detail.post().top().inches()))
+                        .corners(),
+                Material.STEEL_FACE,
+                Look.visible(Layer.POSTS).as(LineKind.THIN).of(id)));
+    }
+
+    private void wall(PostDetail detail) {
+        double station = detail.post().station().inches();
+        double away = station > (fromIn + toIn) / 2 ? 1 : -1;
+        double grade = groundAt(station);
+        marks.add(Area.edged(
+                Box.of(
+                                at(station, grade - scale.real(0.1)),
+                                at(station + away * 10, detail.post().top().inches() + 8))
+                        .corners(),
+                Material.CONCRETE,
+                Look.visible(Layer.GROUND).of(detail.post().id())));
+    }
+
+    private void bay(Bay bay) {
+        Look board = Look.thin(Layer.PICKETS).as(LineKind.DIMENSION).of(bay.id());
+        double topGrade =
+                (bay.topTo().inches() - bay.topFrom().inches()) / bay.level().inches();
+        double bottomGrade = (bay.bottomTo().inches() - bay.bottomFrom().inches())
+                / bay.level().inches();
+        if (bay.pickets().pickets().isEmpty())
+            marks.add(Stroke.outline(
+                    List.of(
+                            at(bay.start().inches(), bay.bottomFrom().inches()),
+                            at(bay.end().inches(), bay.bottomTo().inches()),
+                            at(bay.end().inches(), bay.topTo().inches()),
+                            at(bay.start().inches(), bay.topFrom().inches())),
+                    board));
+        for (FencePicket picket : bay.pickets().pickets()) picket(picket, bottomGrade, topGrade, board);
+        for (RailPiece rail : bay.rails())
+            for (double side : List.of(-RAIL_HALF_IN, RAIL_HALF_IN))
+                marks.add(Stroke.line(
+                        at(bay.start().inches(), rail.from().inches() + side),
+                        at(bay.end().inches(), rail.to().inches() + side),
+                        Look.hidden(Layer.FENCE).in(Ink.SECOND).of(bay.id())));
+    }
+
+    private void picket(FencePicket picket, double bottomGrade, double topGrade, Look look) {
+        double from = picket.station().inches();
+        double half = picket.width().inches() / 2;
+        double bottom = picket.bottom().inches();
+        double top = bottom + picket.length().inches();
+        double to = from + 2 * half;
+        marks.add(Area.edged(
+                List.of(
+                        at(from, bottom - half * bottomGrade),
+                        at(to, bottom + half * bottomGrade),
+                        at(to, top + half * topGrade),
+                        at(from, top - half * topGrade)),
+                Material.CLEAR,
+                look));
+    }
+
+    private void gate(PlacedGate placed) {
+        double pin = placed.pinStationIn();
+        if (pin < fromIn || pin > toIn) return;
+        double dx = x(pin);
+        double dy = placed.gate().plan().pinElevation().inches();
+        for (Mark mark : GateElevation.leafOnly(placed.gate(), scale)) {
+            if (mark instanceof Area area)
+                marks.add(new Area(
+                        Stroke.outline(area.outline(), area.look())
+                                .placed(1, dx, dy)
+                                .points(),
+                        area.material(),
+                        area.edged(),
+                        area.look()));
+            else for (var part : mark.drawn(scale)) marks.add(part.placed(1, dx, dy));
+        }
+    }
+
+    /** Over each bay its id, spacing and grade; over a gate its id. */
+    private void bayLabels() {
+        List<Double> wanted = new ArrayList<>();
+        List<Double> widths = new ArrayList<>();
+        List<List<String>> lines = new ArrayList<>();
+        List<String> of = new ArrayList<>();
+        for (Bay bay : run.bays()) {
+            if (!shows(bay.start()) || !shows(bay.end())) continue;
+            label(
+                    wanted,
+                    widths,
+                    lines,
+                    of,
+                    bay.id(),
+                    x(bay.start().inches() + bay.level().inches() / 2),
+                    List.of(
+                            bay.id() + "  " + units.length(bay.level()),
+                            grade(bay.grade().inPercent())));
+        }
+        for (PlacedGate gate : gates) {
+            double middle = gate.gate().plan().opening().station().inches()
+                    + gate.gate().plan().opening().clear().inches() / 2;
+            if (middle < fromIn || middle > toIn) continue;
+            label(
+                    wanted,
+                    widths,
+                    lines,
+                    of,
+                    gate.gate().plan().gate(),
+                    x(middle),
+                    List.of(
+                            gate.gate().plan().gate() + "  "
+                                    + units.length(gate.gate().plan().opening().clear()),
+                            "clear"));
+        }
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < wanted.size(); i++) order.add(i);
+        order.sort(java.util.Comparator.comparingDouble(wanted::get));
+        List<Double> spread = Spread.apart(
+                order.stream().map(wanted::get).toList(),
+                order.stream().map(widths::get).toList(),
+                scale.real(0.1));
+        double y = highest() + scale.real(0.36);
+        for (int k = 0; k < order.size(); k++) {
+            int i = order.get(k);
+            Look look = Look.note().of(of.get(i));
+            marks.add(Text.small(new Point(spread.get(k), y), lines.get(i).get(0))
+                    .bold()
+                    .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
+                    .with(look));
+            marks.add(Text.small(
+                            new Point(spread.get(k), y - scale.real(0.15)),
+                            lines.get(i).get(1))
+                    .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
+                    .with(look));
+        }
+    }
+
+    private void label(
+            List<Double> wanted,
+            List<Double> widths,
+            List<List<String>> lines,
+            List<String> of,
+            String id,
+            double x,
+            List<String> words) {
+        wanted.add(x);
+        double wide = 0;
+        for (String word : words) wide = Math.max(wide, Lettering.width(word, Text.SMALL, Text.Weight.SEMIBOLD));
+        widths.add(scale.real(wide));
+        lines.add(words);
+        of.add(id);
+    }
+
+    /** As seen from outside, from left to right. */
+    private String grade(double percentAlongWalk) {
+        double seen = rightward * percentAlongWalk;
+        String size = DecimalText.fixed(Math.abs(seen), 1) + "%";
+        return seen < -0.05 ? "falls " + size : seen > 0.05 ? "rises " + size : "level";
+    }
+
+    private double highest() {
+        double high = -1e9;
+        for (PostDetail post : posts) high = Math.max(high, post.post().top().inches());
+        return high;
+    }
+
+    private void shots() {
+        Labels labels = new Labels(scale).keepFreeText(marks);
+        for (PostDetail post : posts) {
+            double half = Math.max(post.hole().inches(), post.post().width().inches()) / 2;
+            labels.keepFree(Box.of(
+                    at(
+                            post.post().station().inches() - half,
+                            post.post().grade().inches() - post.depth().inches()),
+                    at(post.post().station().inches() + half, post.post().top().inches())));
+        }
+        for (ProfilePoint point : profile.points()) {
+            double station = point.station().inches();
+            if (station < fromIn - BEYOND_IN || station > toIn + BEYOND_IN) continue;
+            Point at = at(station, point.elevation().inches());
+            double half = scale.real(0.04);
+            Look look = new Look(Layer.SURVEY, LineKind.THIN, Ink.INK, point.shot());
+            marks.add(Stroke.outline(List.of(at, at.plus(half, -1.8 * half), at.plus(-half, -1.8 * half)), look));
+            marks.addAll(labels.beside(at.plus(0, -scale.real(0.16)), point.shot(), -Math.PI / 2, look));
+        }
+    }
+
+    private void band(double topY) {
+        List<PostDetail> shown = new ArrayList<>(posts);
+        shown.sort(java.util.Comparator.comparingDouble(
+                post -> x(post.post().station().inches())));
+        List<List<String>> columns = new ArrayList<>();
+        List<Double> widths = new ArrayList<>();
+        List<Double> wanted = new ArrayList<>();
+        for (PostDetail post : shown) {
+            List<String> column = List.of(
+                    post.post().id(),
+                    units.length(post.post().station()),
+                    LengthText.inchesOnly(post.post().grade().inches()),
+                    LengthText.inchesOnly(post.post().top().inches()),
+                    post.isDug() ? units.length(post.hole()) + " x " + units.length(post.depth()) : "\u2013");
+            columns.add(column);
+            double wide = 0.3;
+            for (String text : column) wide = Math.max(wide, Lettering.width(text, Text.SMALL, Text.Weight.SEMIBOLD));
+            widths.add(scale.real(wide));
+            wanted.add(x(post.post().station().inches()));
+        }
+        List<Double> places = Spread.apart(wanted, widths, scale.real(0.12));
+        List<String> titles = List.of("post", "station", "ground", "top of post", "hole");
+        double left = Math.min(x(fromIn), x(toIn)) - scale.real(0.25);
+        if (!places.isEmpty()) left = Math.min(left, places.get(0) - widths.get(0) / 2 - scale.real(0.2));
+        double right = Math.max(x(fromIn), x(toIn)) + scale.real(0.3);
+        if (!places.isEmpty())
+            right = Math.max(
+                    right, places.get(places.size() - 1) + widths.get(widths.size() - 1) / 2 + scale.real(0.1));
+        double first = topY - scale.real(0.38);
+        for (int row = 0; row < titles.size(); row++) {
+            double y = first - scale.real(row * ROW_IN);
+            marks.add(Text.small(new Point(left, y), titles.get(row))
+                    .anchored(Text.Across.END, Text.Up.MIDDLE)
+                    .with(Look.note().in(Ink.SECOND)));
+            marks.add(Stroke.line(
+                    new Point(left - scale.real(0.9), y - scale.real(ROW_IN / 2)),
+                    new Point(right, y - scale.real(ROW_IN / 2)),
+                    new Look(Layer.NOTES, LineKind.DIMENSION, Ink.HAIR, "")));
+        }
+        for (int i = 0; i < shown.size(); i++) {
+            PostDetail post = shown.get(i);
+            Look look = Look.note().of(post.post().id());
+            double foot = post.post().grade().inches() - post.depth().inches();
+            marks.add(Stroke.through(
+                    List.of(
+                            new Point(wanted.get(i), Math.min(foot, topY + scale.real(0.3)) - scale.real(0.05)),
+                            new Point(wanted.get(i), topY),
+                            new Point(places.get(i), topY - scale.real(0.18)),
+                            new Point(places.get(i), topY - scale.real(0.27))),
+                    look.as(LineKind.DIMENSION)));
+            for (int row = 0; row < titles.size(); row++) {
+                Text text = Text.small(
+                                new Point(places.get(i), first - scale.real(row * ROW_IN)),
+                                columns.get(i).get(row))
+                        .centred()
+                        .with(look);
+                marks.add(row == 0 ? text.bold() : text);
+            }
+        }
+    }
+}

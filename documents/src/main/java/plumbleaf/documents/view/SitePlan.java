@@ -1,0 +1,353 @@
+package plumbleaf.documents.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import plumbleaf.documents.drawing.Arc;
+import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Fill;
+import plumbleaf.documents.drawing.Ink;
+import plumbleaf.documents.drawing.Labels;
+import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.LineKind;
+import plumbleaf.documents.drawing.LinearDimension;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Material;
+import plumbleaf.documents.drawing.NorthArrow;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.ScaleBar;
+import plumbleaf.documents.drawing.Stroke;
+import plumbleaf.documents.drawing.SwingArc;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.engine.gate.SwingAxes;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.GroundPoint;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.NoDig;
+import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PrivateLine;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.PostRole;
+import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Offset;
+
+/** The whole job from above, north up: runs with their posts, gates with their swing, what must not be dug, what was shot. */
+public final class SitePlan {
+    private static final double POST_DOT_IN = 0.075;
+    private static final double BAND_IN = 0.10;
+    private static final double LEG_OFF_IN = 1.1;
+
+    private final Job job;
+    private final Layout layout;
+    private final Ground ground;
+    private final List<PlacedGate> gates;
+    private final Scale scale;
+    private final Labels labels;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private SitePlan(Job job, Layout layout, Ground ground, List<PlacedGate> gates, Scale scale) {
+        this.job = job;
+        this.layout = layout;
+        this.ground = ground;
+        this.gates = gates;
+        this.scale = scale;
+        this.labels = new Labels(scale);
+    }
+
+    /** What all of it covers on the ground, for choosing a scale. */
+    public static Box extents(Layout layout, Ground ground) {
+        Box box = Box.NOTHING;
+        for (RunLayout run : layout.runs())
+            for (PlanPoint vertex : run.line().line().vertices()) box = box.with(at(vertex));
+        for (GroundPoint point : ground.points())
+            box = box.with(at(point.point().plan()));
+        return box;
+    }
+
+    public static Drawing of(Job job, Layout layout, Ground ground, List<PlacedGate> gates, Scale scale) {
+        return new SitePlan(job, layout, ground, gates, scale).drawn();
+    }
+
+    private static double angle(Direction direction) {
+        return StrictMath.atan2(direction.north(), direction.east());
+    }
+
+    private static Point at(PlanPoint place) {
+        return new Point(place.xIn(), place.yIn());
+    }
+
+    private Drawing drawn() {
+        for (RunLayout run : layout.runs()) keepFree(run);
+        for (GroundPoint point : ground.points())
+            labels.keepFree(Box.of(at(point.point().plan()), at(point.point().plan())).grown(scale.real(0.04)));
+        for (RunLayout run : layout.runs()) {
+            Run asked = job.run(run.run());
+            closed(run, asked);
+            legs(run);
+            ends(run, asked);
+        }
+        for (PlacedGate gate : gates) gate(gate);
+        for (PrivateLine line : job.existing().lines()) line(line);
+        for (Plug plug : job.existing().plugs()) plug(plug);
+        for (Post post : layout.posts()) post(post);
+        for (RunLayout run : layout.runs()) sides(run);
+        for (GroundPoint point : ground.points()) shot(point);
+        furniture();
+        return Drawing.of("Site plan", scale, marks);
+    }
+
+    private void keepFree(RunLayout run) {
+        List<PlanPoint> vertices = run.line().line().vertices();
+        for (int i = 0; i + 1 < vertices.size(); i++) labels.keepFreeLine(at(vertices.get(i)), at(vertices.get(i + 1)));
+        for (PlacedGate gate : gates) {
+            SwingAxes axes = gate.axes();
+            double reach = gate.gate().leaf().outline().latchEdge().inches();
+            Point pin = at(axes, 0, 0);
+            labels.keepFree(Box.of(pin, at(axes, reach, reach)).grown(0));
+        }
+    }
+
+    private static Point at(SwingAxes axes, double alongIn, double sideIn) {
+        return at(axes.plan(Offset.inches(alongIn), Offset.inches(sideIn)));
+    }
+
+    /** The fence as a line between posts, broken at gates; each leg with its length set off to the outside. */
+    private void legs(RunLayout run) {
+        PlanLine line = run.line().line();
+        run.bays().forEach(bay -> {
+            List<Point> path = new ArrayList<>();
+            path.add(at(line.pointAt(bay.start())));
+            for (int i = 1; i < line.legs(); i++) {
+                double vertex = line.stationOfVertex(i).inches();
+                if (vertex > bay.start().inches() + 0.5 && vertex < bay.end().inches() - 0.5)
+                    path.add(at(line.vertex(i)));
+            }
+            path.add(at(line.pointAt(bay.end())));
+            marks.add(Stroke.through(path, Look.visible(Layer.FENCE).of(bay.id())));
+        });
+        List<PlanPoint> vertices = line.vertices();
+        for (int i = 0; i + 1 < vertices.size(); i++) {
+            Point from = at(vertices.get(i));
+            Point to = at(vertices.get(i + 1));
+            double off = run.line().insideIsLeft() ? -LEG_OFF_IN : LEG_OFF_IN;
+            double length = line.lengths().get(i).inches();
+            LinearDimension dimension = LinearDimension.along(
+                            from, to, off, job.display().length(length), scale)
+                    .of(run.run() + "." + (i + 1));
+            marks.add(dimension);
+            labels.keepFreeText(List.of(dimension));
+            double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
+            labels.keepFreeLine(from.towards(way, scale.real(LEG_OFF_IN)), to.towards(way, scale.real(LEG_OFF_IN)));
+        }
+    }
+
+    private void closed(RunLayout run, Run asked) {
+        for (NoDig stretch : asked.noDig()) {
+            PlanLine line = run.line().line();
+            Point from = at(line.pointAt(stretch.from()));
+            Point to = at(line.pointAt(stretch.to()));
+            double way = from.direction(to) + Math.PI / 2;
+            double half = scale.real(BAND_IN);
+            List<Point> band = List.of(
+                    from.towards(way, half), from.towards(way, -half), to.towards(way, -half), to.towards(way, half));
+            Look look = new Look(Layer.UTILITIES, LineKind.THIN, Ink.MUST_FIX, run.run());
+            marks.add(Area.edged(band, Material.SHADE, look));
+            for (int i = 0; i < 4; i++)
+                marks.add(Stroke.line(
+                        band.get(0).shareOf(i / 4.0, band.get(3)),
+                        band.get(1).shareOf((i + 1) / 4.0, band.get(2)),
+                        look));
+            marks.addAll(labels.beside(
+                    from.middle(to),
+                    List.of(
+                            "no dig: " + stretch.why(),
+                            "from " + job.display().length(stretch.from()) + " to "
+                                    + job.display().length(stretch.to())),
+                    run.line().insideIsLeft() ? way : way + Math.PI,
+                    Look.note()));
+        }
+    }
+
+    private void ends(RunLayout run, Run asked) {
+        PlanLine line = run.line().line();
+        int last = line.legs();
+        end(asked.first(), at(line.vertex(0)), line.directions().get(0), true);
+        end(asked.last(), at(line.vertex(last)), line.directions().get(last - 1), false);
+    }
+
+    private void end(RunEnd end, Point at, Direction leg, boolean first) {
+        boolean wall = end.match(free -> false, isWall -> true, joins -> false);
+        if (!wall) return;
+        double along = StrictMath.atan2(leg.north(), leg.east());
+        double away = first ? along + Math.PI : along;
+        double half = scale.real(0.45);
+        double thick = scale.real(0.14);
+        Point left = at.towards(along + Math.PI / 2, half);
+        Point right = at.towards(along - Math.PI / 2, half);
+        marks.add(Area.edged(
+                List.of(left, right, right.towards(away, thick), left.towards(away, thick)),
+                Material.CONCRETE,
+                Look.visible(Layer.GROUND)));
+        labels.keepFree(Box.around(List.of(left, right, right.towards(away, thick), left.towards(away, thick))));
+        marks.addAll(labels.beside(at.towards(away, thick), "wall", away, Look.note()));
+    }
+
+    private void gate(PlacedGate placed) {
+        GateSubject gate = placed.gate();
+        SwingAxes axes = placed.axes();
+        String id = gate.plan().gate();
+        double latch = gate.leaf().outline().latchEdge().inches();
+        Point pin = at(axes, 0, 0);
+        double closed = angle(axes.along());
+        double side = angle(axes.side());
+        double turn = Math.signum(StrictMath.sin(side - closed));
+        double opens = gate.plan().swing().map(swing -> swing.opens().radians()).orElse(Math.PI / 2);
+        marks.add(Stroke.line(
+                pin,
+                at(axes, latch, 0),
+                Look.visible(Layer.GATE).as(LineKind.HEAVY).in(Ink.CHALK).of(id)));
+        marks.add(new SwingArc(
+                pin,
+                latch,
+                closed,
+                closed + turn * opens,
+                Look.thin(Layer.SWING).of(id)));
+        marks.addAll(labels.beside(
+                at(axes, latch / 2, 0),
+                List.of("gate " + id, job.display().length(gate.plan().opening().clear()) + " clear"),
+                side + Math.PI,
+                Look.note().of(id)));
+    }
+
+    private void line(PrivateLine line) {
+        RunLayout run = layout.run(line.run());
+        PlanLine plan = run.line().line();
+        Point at = at(plan.pointAt(line.station()));
+        Direction leg = plan.directionAt(line.station());
+        double across = StrictMath.atan2(leg.north(), leg.east()) + Math.PI / 2;
+        double reach = scale.real(0.5);
+        Look look = new Look(Layer.UTILITIES, LineKind.PHANTOM, ink(line.kind()), run.run());
+        marks.add(Stroke.line(at.towards(across, reach), at.towards(across, -reach), look));
+        double half = line.tolerance().inches();
+        double along = across - Math.PI / 2;
+        for (double sign : List.of(-1.0, 1.0)) {
+            Point edge = at.towards(along, sign * half);
+            marks.add(Stroke.line(
+                    edge.towards(across, reach / 2), edge.towards(across, -reach / 2), look.as(LineKind.HIDDEN)));
+        }
+        labels.keepFreeLine(at.towards(across, reach), at.towards(across, -reach));
+        marks.addAll(labels.beside(
+                at.towards(across, reach),
+                List.of(
+                        letter(line.kind()) + line.kind(),
+                        "hand-dig " + job.display().length(line.tolerance()) + " each side"),
+                across,
+                Look.note().in(ink(line.kind()))));
+    }
+
+    /** Uniform colours of buried lines by what they carry. */
+    private static Ink ink(String kind) {
+        String words = kind.toLowerCase(Locale.ROOT);
+        if (words.contains("gas") || words.contains("oil")) return Ink.GAS;
+        if (words.contains("electric") || words.contains("power") || words.contains("light")) return Ink.ELECTRIC;
+        if (words.contains("phone") || words.contains("cable") || words.contains("wire")) return Ink.COMMUNICATION;
+        if (words.contains("drip") || words.contains("irrigation") || words.contains("sprinkler")) return Ink.RECLAIMED;
+        if (words.contains("sewer") || words.contains("septic") || words.contains("drain")) return Ink.SEWER;
+        return Ink.WATER;
+    }
+
+    private static String letter(String kind) {
+        return switch (ink(kind)) {
+            case GAS -> "G: ";
+            case ELECTRIC -> "E: ";
+            case COMMUNICATION -> "C: ";
+            case RECLAIMED -> "I: ";
+            case SEWER -> "S: ";
+            default -> "W: ";
+        };
+    }
+
+    private void plug(Plug plug) {
+        PlanLine line = layout.run(plug.run()).line().line();
+        Point at = at(line.pointAt(plug.station()));
+        Look look = Look.hidden(Layer.UTILITIES);
+        marks.add(Arc.circle(at, Math.max(plug.diameter().inches() / 2, scale.real(0.06)), look));
+        marks.addAll(labels.beside(at, "old plug", Math.PI / 2, Look.note()));
+    }
+
+    private void post(Post post) {
+        if (post.role() == PostRole.WALL) return;
+        Point at = at(post.at());
+        double half = Math.max(post.width().inches() / 2, scale.real(POST_DOT_IN / 2));
+        boolean gate = post.role() == PostRole.GATE;
+        Look look = Look.visible(Layer.POSTS).of(post.id());
+        Box box = Box.of(at, at).grown(half * (gate ? 1.4 : 1));
+        if (gate) marks.add(new Fill(box.corners(), look));
+        else marks.add(Area.edged(box.corners(), Material.CLEAR, look));
+        double facing = StrictMath.atan2(post.facing().north(), post.facing().east());
+        boolean insideLeft = layout.run(post.run()).line().insideIsLeft();
+        marks.addAll(labels.beside(
+                at,
+                post.id(),
+                facing + (insideLeft ? -1 : 1) * Math.PI / 2,
+                Look.note().of(post.id())));
+    }
+
+    /** Which side is which, once for each run, at the middle of its first leg. */
+    private void sides(RunLayout run) {
+        PlanLine line = run.line().line();
+        Point middle = at(line.vertex(0)).shareOf(0.28, at(line.vertex(1)));
+        double along = StrictMath.atan2(
+                line.directions().get(0).north(), line.directions().get(0).east());
+        double outside = along + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
+        marks.addAll(labels.beside(
+                middle.towards(outside, scale.real(0.8)),
+                "outside",
+                outside,
+                Look.note().in(Ink.SECOND)));
+        marks.addAll(labels.beside(
+                middle.towards(outside + Math.PI, scale.real(0.5)),
+                "inside",
+                outside + Math.PI,
+                Look.note().in(Ink.SECOND)));
+        marks.addAll(labels.beside(
+                at(line.vertex(0)),
+                List.of("run " + run.run(), "station 0"),
+                along + Math.PI,
+                Look.note().of(run.run())));
+    }
+
+    private void shot(GroundPoint point) {
+        Point at = at(point.point().plan());
+        double arm = scale.real(0.035);
+        Look look = new Look(Layer.SURVEY, LineKind.DIMENSION, Ink.SECOND, point.shot());
+        marks.add(Stroke.line(at.plus(-arm, -arm), at.plus(arm, arm), look));
+        marks.add(Stroke.line(at.plus(-arm, arm), at.plus(arm, -arm), look));
+        String height = LengthText.inchesOnly(point.point().elevation().inches());
+        marks.addAll(labels.beside(at, point.shot() + "  " + height, Math.PI / 2, look));
+    }
+
+    private void furniture() {
+        Box box = Drawing.of("", scale, marks).frame();
+        double x = box.maxX() + scale.real(0.55);
+        marks.add(new NorthArrow(new Point(x, box.maxY() - scale.real(0.7)), Math.PI / 2, 0.8, Look.note()));
+        marks.add(ScaleBar.nearly(new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale));
+        marks.add(Text.small(
+                new Point(box.minX() + scale.real(3.6), box.minY() - scale.real(0.37)),
+                "Heights of shots from the benchmark: "
+                        + job.ground().benchmark().mark() + ", "
+                        + LengthText.inchesOnly(
+                                job.ground().benchmark().elevation().inches())));
+    }
+}
