@@ -247,7 +247,8 @@ public final class RunProfile {
                     x(bay.start().inches() + bay.level().inches() / 2),
                     List.of(
                             bay.id() + "  " + units.length(bay.level()),
-                            grade(bay.grade().inPercent())));
+                            grade(bay.grade().inPercent()),
+                            units.length(bay.heightMax()) + " high at most"));
         }
         for (PlacedGate gate : gates) {
             double middle = gate.gate().plan().opening().station().inches()
@@ -263,7 +264,8 @@ public final class RunProfile {
                     List.of(
                             gate.gate().plan().gate() + "  "
                                     + units.length(gate.gate().plan().opening().clear()),
-                            "clear"));
+                            "clear",
+                            ""));
         }
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < wanted.size(); i++) order.add(i);
@@ -272,7 +274,7 @@ public final class RunProfile {
                 order.stream().map(wanted::get).toList(),
                 order.stream().map(widths::get).toList(),
                 scale.real(0.1));
-        double y = highest() + scale.real(0.36);
+        double y = highest() + scale.real(0.51);
         for (int k = 0; k < order.size(); k++) {
             int i = order.get(k);
             Look look = Look.note().of(of.get(i));
@@ -280,11 +282,13 @@ public final class RunProfile {
                     .bold()
                     .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
                     .with(look));
-            marks.add(Text.small(
-                            new Point(spread.get(k), y - scale.real(0.15)),
-                            lines.get(i).get(1))
-                    .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
-                    .with(look));
+            for (int line = 1; line < 3; line++)
+                if (!lines.get(i).get(line).isEmpty())
+                    marks.add(Text.small(
+                                    new Point(spread.get(k), y - scale.real(line * 0.15)),
+                                    lines.get(i).get(line))
+                            .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
+                            .with(look));
         }
     }
 
@@ -338,6 +342,13 @@ public final class RunProfile {
         }
     }
 
+    private String hole(PostDetail post) {
+        return units == DisplayUnits.US
+                ? LengthText.inchesOnly(post.hole().inches()) + " x "
+                        + LengthText.inchesOnly(post.depth().inches())
+                : units.length(post.hole()) + " x " + units.length(post.depth());
+    }
+
     private void band(double topY) {
         List<PostDetail> shown = new ArrayList<>(posts);
         shown.sort(java.util.Comparator.comparingDouble(
@@ -351,7 +362,7 @@ public final class RunProfile {
                     units.length(post.post().station()),
                     LengthText.inchesOnly(post.post().grade().inches()),
                     LengthText.inchesOnly(post.post().top().inches()),
-                    post.isDug() ? units.length(post.hole()) + " x " + units.length(post.depth()) : "\u2013");
+                    post.isDug() ? hole(post) : "\u2013");
             columns.add(column);
             double wide = 0.3;
             for (String text : column) wide = Math.max(wide, Lettering.width(text, Text.SMALL, Text.Weight.SEMIBOLD));

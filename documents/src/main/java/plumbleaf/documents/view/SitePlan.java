@@ -90,7 +90,8 @@ public final class SitePlan {
     private Drawing drawn() {
         for (RunLayout run : layout.runs()) keepFree(run);
         for (GroundPoint point : ground.points())
-            labels.keepFree(Box.of(at(point.point().plan()), at(point.point().plan())).grown(scale.real(0.04)));
+            labels.keepFree(
+                    Box.of(at(point.point().plan()), at(point.point().plan())).grown(scale.real(0.04)));
         for (RunLayout run : layout.runs()) {
             Run asked = job.run(run.run());
             closed(run, asked);
