@@ -56,7 +56,7 @@ class OddFilesTest {
     void bytesChangedAndLost() {
         Random random = new Random(42);
         byte[] bytes = Examples.NURSERY.getBytes(StandardCharsets.UTF_8);
-        for (int i = 0; i < 3000; i++) {
+        for (int i = 0; i < 800; i++) {
             byte[] changed = bytes.clone();
             for (int j = random.nextInt(4); j >= 0; j--)
                 changed[random.nextInt(changed.length)] = (byte) random.nextInt(256);

@@ -1,0 +1,45 @@
+package plumbleaf.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.pricing.Category;
+import plumbleaf.engine.pricing.Payment;
+import plumbleaf.engine.pricing.Price;
+import plumbleaf.engine.pricing.PriceLine;
+import plumbleaf.engine.pricing.Step;
+import plumbleaf.engine.quantity.DecimalText;
+
+/** The price for a terminal: lines by category, then the way from cost to total, then the payments. */
+final class PriceText {
+    private PriceText() {}
+
+    static List<String> lines(Price price) {
+        List<String> lines = new ArrayList<>();
+        for (Category category : Category.values()) {
+            Columns columns = new Columns("lrlrr");
+            for (PriceLine line : price.lines()) {
+                if (line.category() == category)
+                    columns.row(
+                            line.name(),
+                            DecimalText.upTo(line.quantity(), 2),
+                            line.unit(),
+                            "$" + line.price().plain(),
+                            line.amount().text());
+            }
+            if (columns.isEmpty()) continue;
+            lines.add(category.words() + ": " + price.direct(category).text());
+            lines.addAll(columns.lines(2));
+        }
+        lines.add("");
+        Columns way = new Columns("lr");
+        for (Step step : price.waterfall()) way.row(step.words(), step.amount().text());
+        way.row("Total", price.total().text());
+        lines.addAll(way.lines(0));
+        lines.add("");
+        Columns stages = new Columns("lr");
+        for (Payment payment : price.stages())
+            stages.row("Payment " + payment.when(), payment.amount().text());
+        lines.addAll(stages.lines(0));
+        return lines;
+    }
+}

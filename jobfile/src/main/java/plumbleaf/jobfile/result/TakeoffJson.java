@@ -1,0 +1,36 @@
+package plumbleaf.jobfile.result;
+
+import plumbleaf.engine.takeoff.Cause;
+import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.Node;
+
+/** {@code takeoff[]}: what is bought, how it is sold, and which parts it is for. */
+final class TakeoffJson {
+    private TakeoffJson() {}
+
+    static Node line(TakeoffLine line) {
+        return Json.object()
+                .put("group", line.group().key())
+                .put("item", line.item())
+                .put("name", line.sold().name())
+                .put("supplier", line.sold().supplier())
+                .put("net", line.net())
+                .put("netUnit", line.sold().of().key())
+                .put("withWaste", line.withWaste())
+                .put("units", Json.count(line.units()))
+                .put("unit", line.sold().unit().key())
+                .put("cost", line.cost().plain())
+                .put("weightLb", line.weight().pounds())
+                .put("cut", line.cut())
+                .put("causes", line.causes(), TakeoffJson::cause)
+                .build();
+    }
+
+    private static Node cause(Cause cause) {
+        return Json.object()
+                .put("part", cause.part())
+                .put("quantity", cause.quantity())
+                .build();
+    }
+}
