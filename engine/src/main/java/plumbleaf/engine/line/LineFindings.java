@@ -9,6 +9,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.HeightRule;
+import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
@@ -114,7 +115,7 @@ final class LineFindings {
                 Severity.MUST_FIX,
                 bay.id(),
                 "The fence stands " + text(bay.heightMax()) + " at its highest, " + bay.id() + " of " + bay.run()
-                        + ", measured from the " + rule.from().key() + "; " + text(rule.limit()) + " allowed.",
+                        + ", measured from the " + words(rule.from()) + "; " + text(rule.limit()) + " allowed.",
                 Basis.job("height rule; local code governs"),
                 Measure.demand(
                         Math.max(0, bay.heightMax().inches() - Fairing.GAP_ROUNDING_IN),
@@ -181,6 +182,10 @@ final class LineFindings {
                 run,
                 "The catalog has no style " + style + ": " + run + " has posts but no rails or pickets.",
                 Basis.job("style"));
+    }
+
+    private static String words(MeasuredFrom from) {
+        return from.key().replace('-', ' ');
     }
 
     private static String text(Length length) {

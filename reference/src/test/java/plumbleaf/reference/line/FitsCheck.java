@@ -1,0 +1,157 @@
+package plumbleaf.reference.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.BayPickets;
+import plumbleaf.engine.line.FencePicket;
+import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.PostRole;
+
+/**
+ * Stepped and level-top fences, corners, joining runs, buried lines, staked posts and metric entry, on slopes small enough to do in the head.
+ *
+ * Source: plane geometry; Wood Handbook FPL-GTR-190, equation 13-2 (from memory), for the seasons of a gap.
+ * Tolerance: 1e-6 in.; the shrinkage row MX07's own 0.1 %.
+ */
+class FitsCheck {
+    /** 10 % down over three bays of 80 in.: each step 8 in. down, 10 in. under each low end. */
+    @Test
+    void aSteppedFenceStepsByWholeInches() {
+        LaidOut laid = LaidOut.run("{ \"length\": \"20'\" }", ", \"fit\": \"stepped\"", 0, 0, 20, -24);
+        List<Bay> bays = laid.layout().bays();
+        assertThat(bays).hasSize(3);
+        assertThat(bays).extracting(bay -> bay.step().inches()).containsExactly(0.0, -8.0, -8.0);
+        for (Bay bay : bays) {
+            assertThat(bay.groundGapMin().inches()).isCloseTo(2, within(1e-6));
+            assertThat(bay.groundGapMax().inches()).isCloseTo(10, within(1e-6));
+            assertThat(bay.grade().isZero()).isTrue();
+            assertThat(bay.rails().get(0).cut()).isEqualTo(bay.level());
+            assertThat(bay.heightMax().inches()).isCloseTo(82, within(1e-6));
+        }
+        assertThat(finding(laid.layout(), "line.gap").severity()).isEqualTo(Severity.MUST_FIX);
+    }
+
+    @Test
+    void aLevelTopIsCutToTheGround() {
+        LaidOut laid = LaidOut.run("{ \"length\": \"20'\" }", ", \"fit\": \"level-top\"", 0, 0, 20, -24);
+        for (Bay bay : laid.layout().bays()) {
+            assertThat(bay.topFrom().inches()).isCloseTo(74, within(1e-6));
+            assertThat(bay.topTo().inches()).isCloseTo(74, within(1e-6));
+            assertThat(bay.groundGapMax().inches()).isCloseTo(2, within(1e-6));
+            for (FencePicket picket : bay.pickets().pickets()) {
+                double middle = picket.station().inches() + picket.width().inches() / 2;
+                assertThat(picket.length().inches()).isCloseTo(72 + 0.1 * middle, within(1e-6));
+            }
+        }
+    }
+
+    @Test
+    void aCornerOfAnyAngleTakesAPostOnItsBisector() {
+        LaidOut laid = LaidOut.run(
+                "{ \"length\": \"10'\", \"bearing\": \"90 deg\" }, { \"length\": \"10'\", \"turn\": \"60 deg left\" }",
+                "",
+                0,
+                0,
+                20,
+                0);
+        Post corner = laid.layout().posts().stream()
+                .filter(post -> post.role() == PostRole.CORNER)
+                .findFirst()
+                .orElseThrow();
+        assertThat(corner.station().inches()).isCloseTo(120, within(1e-9));
+        assertThat(corner.facing().bearing().inDegrees()).isCloseTo(60, within(1e-9));
+        Post last = laid.layout().posts().get(laid.layout().posts().size() - 1);
+        assertThat(last.at().xIn()).isCloseTo(120 + 60, within(1e-9));
+        assertThat(last.at().yIn()).isCloseTo(120 * Math.sqrt(3) / 2, within(1e-9));
+    }
+
+    /** Redcedar nailed wet at 28 % loses 0.1625 in. of 5-1/2 down to 9 % (row MX07 of the material examples). */
+    @Test
+    void aWetPicketOpensItsGap() {
+        LaidOut laid = LaidOut.run("{ \"length\": \"20'\" }", "", 0, 0, 20, 0);
+        BayPickets pickets = laid.layout().bays().get(0).pickets();
+        double opened = pickets.gapDriest().inches() - pickets.gap().inches();
+        assertThat(opened).isCloseTo(0.1625, within(0.1625 * 0.001));
+        assertThat(pickets.gapWettest().inches())
+                .isBetween(pickets.gap().inches(), pickets.gapDriest().inches());
+    }
+
+    @Test
+    void aStretchNoPostCanSpanIsNamedWithTheBayItForces() {
+        LaidOut laid = LaidOut.run(
+                "{ \"length\": \"40'\" }",
+                ", \"noDig\": [ { \"from\": \"15'\", \"to\": \"22' 6\\\"\", \"why\": \"septic tank\" } ]",
+                0,
+                0,
+                40,
+                0);
+        Finding stuck = finding(laid.layout(), "line.no-layout");
+        assertThat(stuck.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(stuck.message())
+                .isEqualTo(
+                        "No post of R1 may stand from station 14' 7\" to 22' 11\" (septic tank, hole counted): that forces a bay of "
+                                + "8' 4\", 8' 0\" is the most there. Move the line, span it with a longer rail, or dig there by hand.");
+        assertThat(laid.layout().bays()).anyMatch(bay -> Math.abs(bay.level().inches() - 100) < 1e-6);
+    }
+
+    @Test
+    void stakedPostsStay() {
+        LaidOut laid = LaidOut.run(
+                "{ \"length\": \"24'\" }",
+                ", \"set\": [ { \"id\": \"P1\", \"station\": \"0'\" }, { \"id\": \"P2\", \"station\": \"7'\" }, { \"id\": \"P3\", \"station\": \"24'\" } ]",
+                0,
+                0,
+                24,
+                0);
+        assertThat(laid.layout().posts()).extracting(Post::id).containsExactly("P1", "P2", "P2a", "P2b", "P3");
+        assertThat(laid.layout().posts().get(1).station().inches()).isEqualTo(84);
+    }
+
+    @Test
+    void aRunThatJoinsAnotherUsesItsPost() {
+        LaidOut laid = LaidOut.of(
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"title\": \"Tee\", \"date\": \"2027-05-03\","
+                        + "\"ground\": { \"shots\": [ { \"id\": \"S1\", \"east\": \"0'\", \"north\": \"0'\", \"elevation\": \"0\\\"\" },"
+                        + "{ \"id\": \"S2\", \"east\": \"30'\", \"north\": \"0'\", \"elevation\": \"0\\\"\" },"
+                        + "{ \"id\": \"S3\", \"east\": \"10'\", \"north\": \"20'\", \"elevation\": \"0\\\"\" } ] }, \"runs\": ["
+                        + "{ \"id\": \"R1\", \"legs\": [ { \"length\": \"30'\", \"bearing\": \"90 deg\" } ], \"style\": \"wood-side-by-side\", \"maxBay\": \"8'\" },"
+                        + "{ \"id\": \"R2\", \"start\": { \"east\": \"10'\", \"north\": \"20'\" }, \"legs\": [ { \"length\": \"20'\", \"bearing\": \"180 deg\" } ],"
+                        + "\"ends\": [ \"free\", { \"kind\": \"joins\", \"run\": \"R1\" } ], \"style\": \"wood-side-by-side\", \"maxBay\": \"8'\" } ] }");
+        Post tee = laid.layout().run("R1").posts().stream()
+                .filter(post -> post.at().distanceTo(PlanPoint.inches(120, 0)).inches() < 1e-9)
+                .findFirst()
+                .orElseThrow();
+        List<Bay> branch = laid.layout().run("R2").bays();
+        assertThat(branch.get(branch.size() - 1).to()).isEqualTo(tee.id());
+        assertThat(laid.layout().run("R2").posts()).hasSize(branch.size());
+    }
+
+    /** 1 ft is 304.8 mm exactly, so both entries are the same job. */
+    @Test
+    void metricAndFeetGiveTheSameFence() {
+        LaidOut feet = LaidOut.run("{ \"length\": \"46'\" }", "", 0, 0, 20, -31);
+        LaidOut metric = LaidOut.of(
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"title\": \"Test slope\", \"date\": \"2027-05-03\","
+                        + "\"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0 mm\", \"elevation\": \"0 mm\" },"
+                        + "{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"6096 mm\", \"elevation\": \"-78.74 cm\" } ] }, \"runs\": [ { \"id\": \"R1\","
+                        + "\"legs\": [ { \"length\": \"14.0208 m\" } ], \"style\": \"wood-side-by-side\", \"infill\": \"1828.8 mm\","
+                        + "\"bottomGap\": \"50.8 mm\", \"maxBay\": \"2438.4 mm\" } ] }");
+        assertThat(metric.layout().posts()).isEqualTo(feet.layout().posts());
+        assertThat(metric.layout().bays()).isEqualTo(feet.layout().bays());
+    }
+
+    private static Finding finding(Layout layout, String id) {
+        return layout.findings().stream()
+                .filter(finding -> finding.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+}
