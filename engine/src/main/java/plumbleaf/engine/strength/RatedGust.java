@@ -1,0 +1,50 @@
+package plumbleaf.engine.strength;
+
+import java.util.List;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Speed;
+
+/**
+ * The gust, at the standard's 33 ft, at which the first part of a build reaches its allowable and the first its expected ultimate: printed with every build
+ * and never hidden. Wind pressure grows with the square of the speed, so {@code V = V0 sqrt(capacity left / wind demand)}.
+ * Source: ASCE 7-16 26.10 (q with V2); the expected ultimates are stated where they are computed. Check: RatedGustCheck.
+ */
+public record RatedGust(Speed allowable, String allowableLink, Speed ultimate, String ultimateLink) {
+    /** Faster than any wind; stands for a part that the wind does not reach. */
+    private static final double NO_LIMIT_MPH = 500;
+
+    /**
+     * @param at the speed the parts' wind was computed for
+     * @param parts not empty
+     */
+    public static RatedGust of(Speed at, List<GustPart> parts) {
+        GustPart first = parts.get(0);
+        GustPart last = parts.get(0);
+        for (GustPart part : parts) {
+            if (part.timesToAllowable() < first.timesToAllowable()) first = part;
+            if (part.timesToUltimate() < last.timesToUltimate()) last = part;
+        }
+        return new RatedGust(
+                speed(at, first.timesToAllowable()), first.link(), speed(at, last.timesToUltimate()), last.link());
+    }
+
+    /** The gust of one part alone, to its allowable. */
+    public static Speed allowableOf(Speed at, GustPart part) {
+        return speed(at, part.timesToAllowable());
+    }
+
+    /** The gust of one part alone, to its expected ultimate. */
+    public static Speed ultimateOf(Speed at, GustPart part) {
+        return speed(at, part.timesToUltimate());
+    }
+
+    private static Speed speed(Speed at, double times) {
+        return Speed.mph(Math.min(NO_LIMIT_MPH, at.mph() * Math.sqrt(times)));
+    }
+
+    /** {@code 50 mph (footing F3) to its allowable, 83 mph (footing F3) to where it is expected to give}. */
+    public String words() {
+        return DecimalText.whole(allowable.mph()) + " mph (" + allowableLink + ") to its allowable, "
+                + DecimalText.whole(ultimate.mph()) + " mph (" + ultimateLink + ") to where it is expected to give";
+    }
+}

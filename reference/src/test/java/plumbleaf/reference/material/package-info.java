@@ -1,0 +1,5 @@
+/** Checks of materials: how wood weighs and moves. */
+@NullMarked
+package plumbleaf.reference.material;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Checks of section properties. */
+@NullMarked
+package plumbleaf.reference.section;
+
+import org.jspecify.annotations.NullMarked;
