@@ -1,0 +1,37 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.job.Gate;
+
+/**
+ * A gate, designed.
+ *
+ * @param asked what was asked for
+ * @param build what it is made of, where its kind is worked out
+ * @param plan opening, leaves, swing
+ * @param hung how each leaf hangs; empty where that is not worked out
+ * @param hingePost id of the post it hangs on
+ * @param latchPost id of the post it latches to
+ * @param loadPath links from the leaf to the soil, weakest first
+ */
+public record GateDesign(
+        Gate asked,
+        PickedGate build,
+        GatePlan plan,
+        List<HungLeaf> hung,
+        String hingePost,
+        String latchPost,
+        List<LinkUse> loadPath,
+        List<Finding> findings) {
+    public GateDesign {
+        hung = List.copyOf(hung);
+        loadPath = List.copyOf(loadPath);
+        findings = List.copyOf(findings);
+    }
+
+    public String id() {
+        return asked.id();
+    }
+}

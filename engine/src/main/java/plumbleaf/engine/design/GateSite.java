@@ -1,0 +1,71 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.gate.Cladding;
+import plumbleaf.engine.gate.GroundUnder;
+import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.material.WoodSpecies;
+
+/**
+ * A gate and all about it that its build does not change.
+ *
+ * @param line where its run lies
+ * @param first the gate post nearer the run's start
+ * @param second the one further on
+ * @param beside bays of the fence next to the two posts, the first post's first
+ */
+record GateSite(
+        Job job,
+        Run run,
+        Gate gate,
+        RunLine line,
+        GroundUnder ground,
+        Post first,
+        Post second,
+        List<List<Bay>> beside,
+        RunWind wind,
+        Catalogue catalogue,
+        Standards standards) {
+    GateSite {
+        beside = List.copyOf(beside);
+    }
+
+    Optional<FenceStyle> style() {
+        return catalogue.style(run.style());
+    }
+
+    HingeModel hinge() {
+        return catalogue
+                .hinge(gate.hinges().model())
+                .orElseThrow(() ->
+                        new IllegalArgumentException("No hinge " + gate.hinges().model()));
+    }
+
+    LatchModel latch() {
+        return catalogue
+                .latch(gate.latch().model())
+                .orElseThrow(() ->
+                        new IllegalArgumentException("No latch " + gate.latch().model()));
+    }
+
+    /** What fills the leaf: the fence's own boards, or nothing where the fence has none. */
+    Cladding cladding() {
+        return style().<Cladding>map(style ->
+                        new Cladding.Wood(style, wood(style.species()), wood(style.railSpecies()), run.finishedFace()))
+                .orElse(new Cladding.Open());
+    }
+
+    private WoodSpecies wood(String id) {
+        return catalogue.species(id).orElseThrow(() -> new IllegalArgumentException("No wood " + id));
+    }
+}

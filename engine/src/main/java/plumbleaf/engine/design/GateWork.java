@@ -1,0 +1,234 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.footing.DepthForDrop;
+import plumbleaf.engine.footing.FootingRules;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.footing.SoilBand;
+import plumbleaf.engine.gate.GateAsk;
+import plumbleaf.engine.gate.GateParts;
+import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.Gates;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Opening;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.GateForces;
+import plumbleaf.engine.sag.HungGate;
+import plumbleaf.engine.sag.HungLoads;
+import plumbleaf.engine.sag.PierSprings;
+import plumbleaf.engine.sag.PostPush;
+import plumbleaf.engine.sag.Sags;
+import plumbleaf.engine.wind.LeafWind;
+import plumbleaf.engine.wind.Screen;
+import plumbleaf.engine.wind.Span;
+import plumbleaf.engine.wind.TributaryWind;
+
+/** Designs one gate with one build: plan, sag, forces, footing, findings. */
+final class GateWork {
+    /** Depths tried when the drop asks for more: no hole of a gate post is dug deeper by an ordinary crew. Judgement. */
+    private static final Length DEEPEST = Length.feet(8);
+
+    private final GateSite site;
+    private final PickedGate build;
+    private final Gate gate;
+    private final DisplayUnits display;
+
+    private GateWork(GateSite site, PickedGate build) {
+        this.site = site;
+        this.build = build;
+        this.gate = site.gate();
+        this.display = site.job().display();
+    }
+
+    static GateDesign design(GateSite site, PickedGate build) {
+        return new GateWork(site, build).design();
+    }
+
+    private GateDesign design() {
+        GatePlan first = Gates.plan(ask(Length.ZERO));
+        Optional<SoilBand> band =
+                SoilBand.of(site.job().site().soil(), site.standards().soil());
+        boolean hangs = gate.kind().match(swing -> true, pair -> false, slide -> false, flagged -> false)
+                && !first.leaves().isEmpty();
+        if (!hangs || band.isEmpty()) return plain(first);
+        HungLeaf hung = hang(first, band.get());
+        double drop = hung.sag().total().inches()
+                + hung.sag().byTime().afterHanging().total().inches();
+        GatePlan plan = Gates.plan(ask(Length.inches(Math.max(0, drop))));
+        List<Finding> findings = new ArrayList<>(plan.findings());
+        findings.addAll(SagFindings.of(gate.id(), hung.sag(), hung.limits(), display));
+        findings.addAll(HingeChecks.findings(gate.id(), hung.hinges(), site.hinge()));
+        List<LinkUse> path = new ArrayList<>();
+        path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::link));
+        return new GateDesign(
+                gate,
+                build,
+                plan,
+                List.of(hung),
+                hingePost(plan).id(),
+                latchPost(plan).id(),
+                path,
+                Findings.join(findings));
+    }
+
+    private GateDesign plain(GatePlan plan) {
+        List<Finding> findings = new ArrayList<>(plan.findings());
+        if (!plan.leaves().isEmpty())
+            findings.add(Checked.note(
+                    "sag.not-worked-out",
+                    Severity.CANNOT_SAY,
+                    gate.id(),
+                    gate.id()
+                            + ": its drop and forces are not worked out, since its kind or its soil has no numbers here.",
+                    Basis.judgement("not worked out here")));
+        return new GateDesign(
+                gate,
+                build,
+                plan,
+                List.of(),
+                hingePost(plan).id(),
+                latchPost(plan).id(),
+                List.of(),
+                Findings.join(findings));
+    }
+
+    private GateAsk ask(Length drop) {
+        Length posts = build.hingePost().depth().compareTo(build.latchPost().depth()) > 0
+                ? build.hingePost().depth()
+                : build.latchPost().depth();
+        GateParts parts = new GateParts(
+                build.frame(),
+                build.braces(),
+                build.joint(),
+                build.hingePost(),
+                build.latchPost(),
+                site.hinge(),
+                site.latch(),
+                site.cladding());
+        return new GateAsk(
+                gate,
+                Opening.of(gate, site.run(), site.line().line(), posts),
+                parts,
+                site.ground(),
+                site.job().rules().gap(),
+                drop,
+                site.catalogue().hinges(),
+                display);
+    }
+
+    private boolean hingeAtStart(GatePlan plan) {
+        return plan.leaves().isEmpty()
+                || plan.opening().hingeAtStart(plan.leaves().get(0).hand().hinge());
+    }
+
+    private Post hingePost(GatePlan plan) {
+        return hingeAtStart(plan) ? site.first() : site.second();
+    }
+
+    private Post latchPost(GatePlan plan) {
+        return hingeAtStart(plan) ? site.second() : site.first();
+    }
+
+    private HungLeaf hang(GatePlan plan, SoilBand band) {
+        Leaf leaf = plan.leaves().get(0);
+        GateKind.Swing swing = gate.kind().match(is -> is, pair -> fault(), slide -> fault(), flagged -> fault());
+        Length looseTop = site.job().site().soil().looseTop();
+        Post post = hingePost(plan);
+        HungGate hung = new HungGate(
+                leaf,
+                site.hinge(),
+                build.hingePost(),
+                build.hingePost().depth().times(0.5),
+                Length.inches(
+                        Math.max(1, post.top().inches() - plan.pinElevation().inches())),
+                latchPost(plan).grade().minus(plan.pinElevation()),
+                PierSprings.of(band, build.hole(), looseTop),
+                swing.opens(),
+                swing.holdOpen());
+        HungLoads loads = loads(plan, leaf);
+        List<CaseForces> cases = GateForces.of(hung, loads);
+        return new HungLeaf(
+                hung,
+                Sags.of(hung, loads, site.standards().life()),
+                SagLimits.of(site.latch(), leaf.width()),
+                cases,
+                HingeChecks.uses(leaf, cases, site.hinge()));
+    }
+
+    private static GateKind.Swing fault() {
+        throw new IllegalStateException("Only a swing gate hangs");
+    }
+
+    private HungLoads loads(GatePlan plan, Leaf leaf) {
+        int leg = site.wind().legAt(gate.station().asOffset());
+        Offset from = gate.station().asOffset();
+        Span span = site.wind()
+                .onLeg(leg, from, from.plus(gate.opening().asOffset()))
+                .orElseThrow();
+        LeafWind shut = LeafWind.shut(site.wind().design(leg), span);
+        LeafWind gust = LeafWind.shut(site.wind().gust(leg, gate.loads().serviceGust()), span);
+        Length surface = gate.leaf().infill();
+        Screen screen = LeafScreen.of(leaf, site.style());
+        LeafWind open = LeafWind.alone(
+                site.job().site().wind(),
+                leaf.width(),
+                surface,
+                surface.plus(gate.leaf().bottomGap()),
+                screen,
+                site.standards().wind());
+        boolean atStart = hingeAtStart(plan);
+        return new HungLoads(gate.loads().person(), shut, open, gust, pushes(atStart ? 0 : 1), pushes(atStart ? 1 : 0));
+    }
+
+    /** What the half bay of fence beside a gate post pushes it with. */
+    private List<PostPush> pushes(int postIndex) {
+        List<PostPush> pushes = new ArrayList<>();
+        for (Bay bay : site.beside().get(postIndex)) {
+            Offset middle = bay.start().plus(bay.level().asOffset().times(0.5));
+            Optional<TributaryWind> wind = postIndex == 0
+                    ? site.wind().on(middle, bay.end())
+                    : site.wind().on(bay.start(), middle);
+            wind.ifPresent(share -> pushes.add(new PostPush(share.height(), share.force())));
+        }
+        return pushes;
+    }
+
+    /** The least depth, in the footing's steps, at which what comes after hanging stays within latch and eye in soft soil. */
+    static Length depthForDrop(GateSite site, PickedGate build) {
+        FootingRules rules = site.standards().footing();
+        return DepthForDrop.least(
+                depth -> {
+                    GateDesign tried = design(
+                            site,
+                            new PickedGate(
+                                    build.frame(),
+                                    build.braces(),
+                                    build.joint(),
+                                    build.hingePost(),
+                                    build.latchPost(),
+                                    new HoleSize(build.hole().diameter(), depth)));
+                    return tried.hung().isEmpty()
+                            ? Offset.ZERO
+                            : tried.hung().get(0).sag().afterHangingSoft();
+                },
+                site.latch().tolerance().asOffset(),
+                rules.least(),
+                rules.step(),
+                DEEPEST);
+    }
+}

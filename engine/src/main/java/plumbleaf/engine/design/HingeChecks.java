@@ -1,0 +1,86 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.HingeForce;
+
+/** Hinges against what their maker says they carry. */
+final class HingeChecks {
+    private HingeChecks() {}
+
+    /** Each hinge with the case that pulls or pushes it hardest. */
+    static List<HingeUse> uses(Leaf leaf, List<CaseForces> cases, HingeModel model) {
+        Force capacity = capacity(model);
+        List<HingeUse> uses = new ArrayList<>();
+        for (int at = 0; at < leaf.pins().size(); at++) {
+            CaseForces worst = cases.get(0);
+            double most = -1;
+            for (CaseForces each : cases) {
+                double here = pull(each.hinges().get(at));
+                if (here > most) {
+                    most = here;
+                    worst = each;
+                }
+            }
+            OptionalDouble share =
+                    capacity.isZero() ? OptionalDouble.empty() : OptionalDouble.of(most / capacity.pounds());
+            HingeForce force = worst.hinges().get(at);
+            uses.add(new HingeUse(force.id(), force.z(), worst, Force.pounds(Math.max(0, most)), capacity, share));
+        }
+        return uses;
+    }
+
+    private static double pull(HingeForce force) {
+        double along = force.horizontal().pounds();
+        double across = force.across().pounds();
+        return Math.sqrt(along * along + across * across);
+    }
+
+    /**
+     * What one hinge may be pulled sideways with: the couple of the leaf that its maker lets a pair carry, {@code H = W (b / 2) / d}.
+     * Zero when the maker's sheet is not known. Source: statics of the maker's own rating; engineering judgement to read it so.
+     */
+    static Force capacity(HingeModel model) {
+        double coupleLbIn =
+                model.capacityPerPair().pounds() * model.capacityWidth().inches() / 2;
+        return Force.pounds(coupleLbIn / model.capacitySpacing().inches());
+    }
+
+    static List<Finding> findings(String gate, List<HingeUse> hinges, HingeModel model) {
+        if (hinges.isEmpty()) return List.of();
+        if (model.capacityPerPair().isZero())
+            return List.of(Checked.note(
+                    "hinge.unknown",
+                    Severity.CANNOT_SAY,
+                    gate,
+                    gate + ": what " + model.name() + " carries is not known; enter its maker's sheet.",
+                    Basis.judgement("unknown is never a pass")));
+        HingeUse worst = hinges.get(0);
+        for (HingeUse each : hinges) {
+            if (each.horizontal().compareTo(worst.horizontal()) > 0) worst = each;
+        }
+        String message = gate + ": hinge " + worst.id() + " is pulled sideways with "
+                + DecimalText.whole(worst.horizontal().pounds()) + " lb in "
+                + worst.worst().combination().key() + ", leaf "
+                + worst.worst().state().key() + "; its maker's rating comes to "
+                + DecimalText.whole(worst.capacity().pounds()) + " lb.";
+        return List.of(Checked.of(
+                "hinge.capacity",
+                Severity.MUST_FIX,
+                gate,
+                message,
+                Basis.judgement("maker's rating read as a couple W b / 2 d; " + model.source()),
+                Measure.demand(worst.horizontal().pounds(), worst.capacity().pounds(), "lb")));
+    }
+}

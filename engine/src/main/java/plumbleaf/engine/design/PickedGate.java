@@ -1,0 +1,20 @@
+package plumbleaf.engine.design;
+
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.section.Section;
+
+/**
+ * A gate's build with everything picked.
+ *
+ * @param hole of both posts
+ */
+public record PickedGate(Section frame, int braces, Joint joint, Section hingePost, Section latchPost, HoleSize hole) {
+    /** Its parts in a fixed order, which also tells builds apart. */
+    public String id() {
+        return frame.id() + " " + braces + " " + joint.key() + " " + hingePost.id() + " " + latchPost.id() + " "
+                + LengthText.inchesOnly(hole.diameter().inches()) + " x "
+                + LengthText.inchesOnly(hole.depth().inches());
+    }
+}

@@ -1,0 +1,66 @@
+package plumbleaf.engine.design;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.line.PostSizes;
+import plumbleaf.engine.quantity.Length;
+
+/** What every run and gate is built of, by id, in the order of the job. */
+record Picks(List<PickedRun> runs, Map<String, PickedGate> gates) implements PostSizes {
+    Picks {
+        runs = List.copyOf(runs);
+        gates = Collections.unmodifiableMap(new LinkedHashMap<>(gates));
+    }
+
+    PickedRun of(Run run) {
+        return runs.stream()
+                .filter(pick -> pick.run().equals(run.id()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    PickedGate of(Gate gate) {
+        PickedGate pick = gates.get(gate.id());
+        if (pick == null) throw new IllegalArgumentException("No build for gate " + gate.id());
+        return pick;
+    }
+
+    Picks with(Gate gate, PickedGate pick) {
+        Map<String, PickedGate> changed = new LinkedHashMap<>(gates);
+        changed.put(gate.id(), pick);
+        return new Picks(runs, changed);
+    }
+
+    @Override
+    public Length post(Run run) {
+        return of(run).post().depth();
+    }
+
+    @Override
+    public Length hole(Run run) {
+        return of(run).hole();
+    }
+
+    /** The hinge and latch posts of a gate are as wide as the wider of the two: which is first turns with the hand. */
+    @Override
+    public Length firstPost(Gate gate) {
+        PickedGate pick = of(gate);
+        return pick.hingePost().depth().compareTo(pick.latchPost().depth()) > 0
+                ? pick.hingePost().depth()
+                : pick.latchPost().depth();
+    }
+
+    @Override
+    public Length secondPost(Gate gate) {
+        return firstPost(gate);
+    }
+
+    @Override
+    public Length hole(Gate gate) {
+        return of(gate).hole().diameter();
+    }
+}

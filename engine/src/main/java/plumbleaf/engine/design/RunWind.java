@@ -1,0 +1,107 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Site;
+import plumbleaf.engine.job.SiteWind;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.wind.LegWind;
+import plumbleaf.engine.wind.Screen;
+import plumbleaf.engine.wind.Span;
+import plumbleaf.engine.wind.TributaryWind;
+import plumbleaf.engine.wind.WallStretch;
+import plumbleaf.engine.wind.WindTables;
+
+/** Wind on every leg of a run, in the design wind and in any gust: what its posts and leaves carry. Strength level. */
+final class RunWind {
+    private final RunLine line;
+    private final List<WallStretch> stretches = new ArrayList<>();
+    private final List<List<Span>> openings = new ArrayList<>();
+    private final SiteWind site;
+    private final WindTables tables;
+
+    /**
+     * @param surface height of what stops the wind
+     * @param gates on this run
+     */
+    RunWind(
+            Site site,
+            Run run,
+            RunLine line,
+            Screen screen,
+            Length surface,
+            Length gap,
+            List<Gate> gates,
+            WindTables tables) {
+        this.line = line;
+        this.site = site.wind();
+        this.tables = tables;
+        PlanLine plan = line.line();
+        for (int leg = 0; leg < plan.legs(); leg++) {
+            Length before = leg > 0 ? plan.lengths().get(leg - 1) : Length.ZERO;
+            Length after = leg + 1 < plan.legs() ? plan.lengths().get(leg + 1) : Length.ZERO;
+            stretches.add(new WallStretch(plan.lengths().get(leg), surface, surface.plus(gap), screen, before, after));
+            openings.add(openings(run, gates, leg));
+        }
+    }
+
+    private List<Span> openings(Run run, List<Gate> gates, int leg) {
+        double start = line.line().stationOfVertex(leg).inches();
+        List<Span> spans = new ArrayList<>();
+        for (Gate gate : gates) {
+            if (!gate.run().equals(run.id()) || line.line().legAt(gate.station().asOffset()) != leg) continue;
+            double from = gate.station().inches() - start;
+            spans.add(new Span(
+                    Length.inches(from), Length.inches(from + gate.opening().inches())));
+        }
+        spans.sort(Comparator.comparing(Span::from));
+        return spans;
+    }
+
+    /** Design wind on a leg. */
+    LegWind design(int leg) {
+        return LegWind.of(site, stretches.get(leg), openings.get(leg), tables);
+    }
+
+    /** A gust without the standard's floor on a leg. */
+    LegWind gust(int leg, Speed speed) {
+        return LegWind.gust(site, speed, stretches.get(leg), openings.get(leg), tables);
+    }
+
+    int legAt(Offset station) {
+        return line.line().legAt(station);
+    }
+
+    /** A stretch between two stations of a leg, from the leg's start; empty where none of it lies on the leg. */
+    Optional<Span> onLeg(int leg, Offset from, Offset to) {
+        double start = line.line().stationOfVertex(leg).inches();
+        double length = line.line().lengths().get(leg).inches();
+        double first = Math.max(0, from.inches() - start);
+        double last = Math.min(length, to.inches() - start);
+        return last > first ? Optional.of(new Span(Length.inches(first), Length.inches(last))) : Optional.empty();
+    }
+
+    /**
+     * What a post carries of the fence: half of each bay beside it. At a corner each leg pushes square to itself; the larger of the two counts, since the wind
+     * comes from one side at a time.
+     */
+    Optional<TributaryWind> on(Offset from, Offset to) {
+        Optional<TributaryWind> worst = Optional.empty();
+        for (int leg = 0; leg < stretches.size(); leg++) {
+            Optional<Span> share = onLeg(leg, from, to);
+            if (share.isEmpty()) continue;
+            TributaryWind here = design(leg).over(share.get());
+            if (worst.isEmpty() || here.momentAtGrade().compareTo(worst.get().momentAtGrade()) > 0)
+                worst = Optional.of(here);
+        }
+        return worst;
+    }
+}

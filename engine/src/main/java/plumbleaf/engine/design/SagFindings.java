@@ -1,0 +1,63 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.sag.GateSag;
+
+/** Judges the sag budget: what the blocks let go, what the latch and the eye allow afterwards, in soft soil. */
+final class SagFindings {
+    private SagFindings() {}
+
+    static List<Finding> of(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
+        return List.of(
+                release(gate, sag, limits, display),
+                latch(gate, sag, limits, display),
+                eye(gate, sag, limits, display));
+    }
+
+    private static Finding release(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
+        double soft = sag.soil().soft().inches() - sag.byCause().leaf().inches();
+        String message = gate + ": the latch corner falls " + display.length(sag.hangAllowance())
+                + " when the blocks are pulled, up to "
+                + display.length(soft) + " in soft soil; a good hang is within " + display.length(limits.release())
+                + ". Block it that much high.";
+        return Checked.of(
+                "sag.release",
+                Severity.CAUTION,
+                gate,
+                message,
+                Basis.commonPractice("1/8 in. at a 4 ft leaf, 1/4 in. at 8 ft"),
+                Measure.demand(soft, limits.release().inches(), "in"));
+    }
+
+    private static Finding latch(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
+        double after = sag.afterHangingSoft().inches();
+        String message = gate + ": in the years after hanging the latch corner may drop " + display.length(after)
+                + " more in soft soil; the latch takes " + display.length(limits.latch()) + " either way.";
+        return Checked.of(
+                "sag.latch",
+                Severity.MUST_FIX,
+                gate,
+                message,
+                Basis.judgement("creep, wear, season and a person's residual"),
+                Measure.demand(after, limits.latch().inches(), "in"));
+    }
+
+    private static Finding eye(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
+        double after = sag.afterHangingSoft().inches();
+        String message = gate + ": " + display.length(after) + " after hanging against the "
+                + display.length(limits.eye()) + " that the eye sees over a leaf.";
+        return Checked.of(
+                "sag.eye",
+                Severity.CAUTION,
+                gate,
+                message,
+                Basis.commonPractice("1/4 in. over the leaf"),
+                Measure.demand(after, limits.eye().inches(), "in"));
+    }
+}

@@ -1,0 +1,14 @@
+package plumbleaf.engine.design;
+
+import plumbleaf.engine.footing.FootingRules;
+import plumbleaf.engine.footing.SoilTables;
+import plumbleaf.engine.sag.LifeJudgement;
+import plumbleaf.engine.wind.WindTables;
+
+/**
+ * What a job is designed with besides the catalogue: tables of the codes, and what is presumed where nothing is published.
+ *
+ * @param life what is presumed of the years after a gate is hung
+ * @param footing how depths are chosen
+ */
+public record Standards(WindTables wind, SoilTables soil, LifeJudgement life, FootingRules footing) {}

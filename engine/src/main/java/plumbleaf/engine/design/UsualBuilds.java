@@ -1,0 +1,54 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.GateBuild;
+import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunBuild;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
+
+/**
+ * Where a search begins, and what a customary fence gets when nothing is pinned: the sizes most yards would take. Common practice, no source.
+ */
+final class UsualBuilds {
+    private static final List<String> LINE_POSTS = List.of("F1083-REG-2", "F1083-REG-2.5");
+    private static final String FRAME = "TUBE-2x2x0.083";
+    private static final String GATE_POST = "F1083-REG-2.5";
+    private static final Length TALL = Length.feet(6.5);
+    private static final Length LINE_HOLE = Length.inches(10);
+    private static final Length GATE_HOLE = Length.inches(12);
+    private static final Length GATE_DEPTH = Length.inches(36);
+
+    private final Catalogue catalogue;
+
+    UsualBuilds(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    PickedRun of(Run run, RunBuild pinned) {
+        String usual = LINE_POSTS.get(run.infill().compareTo(TALL) > 0 ? 1 : 0);
+        return new PickedRun(
+                run.id(), section(pinned.post().or(usual)), pinned.hole().or(LINE_HOLE), pinned.depth());
+    }
+
+    PickedGate of(GateBuild pinned) {
+        Section hinge = section(pinned.hingePost().or(GATE_POST));
+        Section latch = pinned.latchPost().value().map(this::section).orElse(hinge);
+        return new PickedGate(
+                section(pinned.frame().or(FRAME)),
+                pinned.braces().or(1),
+                pinned.joint().or(Joint.MITERED),
+                hinge,
+                latch,
+                new HoleSize(pinned.hole().or(GATE_HOLE), pinned.depth().or(GATE_DEPTH)));
+    }
+
+    private Section section(String id) {
+        return catalogue
+                .section(id)
+                .orElseThrow(() -> new IllegalArgumentException("No section " + id + " in the catalogue"));
+    }
+}

@@ -1,0 +1,102 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.gate.RunGround;
+import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.Levelled;
+import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.line.Layouts;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.RunLines;
+import plumbleaf.engine.line.SpacingLimit;
+import plumbleaf.engine.quantity.Slope;
+import plumbleaf.engine.wind.Screen;
+
+/** One pass over a yard with every build picked: ground, layout, gates. What a search tries again and again. */
+final class YardWork {
+    private final Job job;
+    private final Catalogue catalogue;
+    private final Standards standards;
+    private final Picks picks;
+    private final List<RunLine> lines;
+    private final Ground ground;
+    private final Layout layout;
+    private final List<RunWind> winds;
+
+    YardWork(Job job, Catalogue catalogue, Standards standards, Picks picks, SpacingLimit spacing) {
+        this.job = job;
+        this.catalogue = catalogue;
+        this.standards = standards;
+        this.picks = picks;
+        this.lines = RunLines.of(job);
+        this.ground = Ground.of(job.ground(), Levelled.of(job.ground()), lines);
+        this.layout = Layouts.of(job, catalogue, ground, lines, picks, spacing);
+        List<RunWind> made = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
+        this.winds = made;
+    }
+
+    Ground ground() {
+        return ground;
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    RunWind wind(Run run) {
+        return winds.get(job.runs().indexOf(run));
+    }
+
+    /** A lone gate's run has no fence of its own: the leaf's own height stands for the wall it closes. */
+    private RunWind windOn(Run run, RunLine line) {
+        double solid = catalogue.style(run.style()).map(FenceStyle::solidShare).orElse(1.0);
+        return new RunWind(
+                job.site(),
+                run,
+                line,
+                Screen.flat(solid),
+                run.infill(),
+                run.bottomGap(),
+                job.gates(),
+                standards.wind());
+    }
+
+    GateSite site(Gate gate) {
+        Run run = job.run(gate.run());
+        RunLine line = lines.get(job.runs().indexOf(run));
+        List<Post> posts = layout.gatePosts(gate.id());
+        Post first = posts.get(0);
+        Post second = posts.get(1);
+        List<Bay> before = layout.bays().stream()
+                .filter(bay -> bay.to().equals(first.id()))
+                .toList();
+        List<Bay> after = layout.bays().stream()
+                .filter(bay -> bay.from().equals(second.id()))
+                .toList();
+        return new GateSite(
+                job,
+                run,
+                gate,
+                line,
+                new RunGround(ground, line, Slope.ZERO),
+                first,
+                second,
+                List.of(before, after),
+                wind(run),
+                catalogue,
+                standards);
+    }
+
+    GateDesign gate(Gate gate) {
+        return GateWork.design(site(gate), picks.of(gate));
+    }
+}
