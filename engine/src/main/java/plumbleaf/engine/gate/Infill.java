@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.job.FinishedFace;
+import plumbleaf.engine.line.PicketRow;
 import plumbleaf.engine.material.Moisture;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Density;
@@ -83,8 +84,10 @@ record Infill(
         }
         PicketRow row = PicketRow.across(outline.width(), style);
         List<Picket> pickets = new ArrayList<>();
-        for (double[] edge : row.edges(style.boardWidth())) {
-            Picket picket = picket(outline, outline.hingeEdge().inches() + edge[0], edge[1], wood);
+        List<Length> edges = row.edges(style.boardWidth());
+        for (int i = 0; i < edges.size(); i++) {
+            double r = outline.hingeEdge().inches() + edges.get(i).inches();
+            Picket picket = picket(outline, r, row.widthOf(i, style.boardWidth()).inches(), wood);
             pickets.add(picket);
             for (Member rail : rails) {
                 loads.add(new RailLoad(
