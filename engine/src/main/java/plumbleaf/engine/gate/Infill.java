@@ -87,7 +87,8 @@ record Infill(
         List<Length> edges = row.edges(style.boardWidth());
         for (int i = 0; i < edges.size(); i++) {
             double r = outline.hingeEdge().inches() + edges.get(i).inches();
-            Picket picket = picket(outline, r, row.widthOf(i, style.boardWidth()).inches(), wood);
+            Picket picket =
+                    picket(outline, r, row.widthOf(i, style.boardWidth()).inches(), wood);
             pickets.add(picket);
             for (Member rail : rails) {
                 loads.add(new RailLoad(

@@ -40,7 +40,7 @@ public final class MiterCuts {
      * Length of the line round a slanted cut of a round tube: an ellipse with half axes R and {@code R / cos a}, by Ramanujan's second approximation
      * (error below 1e-6 here). Source: S. Ramanujan, Modular Equations and Approximations to Pi (1914), from memory. Check: MiterCheck.
      */
-    static Length ellipse(Length diameter, Angle cut) {
+    public static Length ellipse(Length diameter, Angle cut) {
         double a = diameter.inches() / 2;
         double b = a / StrictMath.cos(cut.radians());
         double h = (a - b) * (a - b) / ((a + b) * (a + b));
@@ -51,7 +51,7 @@ public final class MiterCuts {
      * Length of the line along which a round tube meets another of the same diameter square to it, summed over one thousand chords: points
      * {@code (sqrt(R2 - (R sin w)2), R cos w, R sin w)}. For equal tubes it is two half ellipses at 45 degrees. Check: MiterCheck.
      */
-    static Length saddle(Length diameter) {
+    public static Length saddle(Length diameter) {
         double radius = diameter.inches() / 2;
         int chords = 1000;
         double sum = 0;
