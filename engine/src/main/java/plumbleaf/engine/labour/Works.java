@@ -14,11 +14,12 @@ import plumbleaf.engine.takeoff.PostTake;
 public final class Works {
     private Works() {}
 
-    /** Dig, by the foot of hole; set, and cut to length. */
+    /** Stake out, dig by the foot of hole, set, and cut to length. */
     public static List<Work> post(PostTake post, Soil soil) {
         List<Work> works = new ArrayList<>();
         if (post.isDug())
             works.add(new Work("dig", soil.kind().key(), post.hole(), post.dug().inFeet(), post.id()));
+        works.add(Work.of("stake-out", 1, post.id()));
         works.add(Work.of(post.atGate() ? "set-gate-post" : "set-post", 1, post.id()));
         works.add(Work.of("cut-post", 1, post.id()));
         return works;

@@ -10,6 +10,7 @@ import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.FencePicket;
 import plumbleaf.engine.line.RailPiece;
 import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Volume;
 
 /** What posts, holes and bays need. */
@@ -26,8 +27,7 @@ public final class FenceNeeds {
     public static Needs post(PostTake post) {
         List<Need> loose = new ArrayList<>();
         String section = post.section().id();
-        loose.add(Need.pieces(
-                "post-cap/" + section, "cap for " + post.section().name(), PartGroup.HARDWARE, 1, post.id()));
+        loose.add(Need.pieces(capItem(post), "cap for " + post.section().name(), PartGroup.HARDWARE, 1, post.id()));
         if (post.isDug()) {
             loose.add(new Need(
                     "concrete",
@@ -42,6 +42,14 @@ public final class FenceNeeds {
         Piece piece = Piece.square(post.id(), post.run(), post.length().nanometres());
         BarNeed bar = new BarNeed(section, post.section().name(), PartGroup.POSTS, BarNeed.Saw.STEEL, piece);
         return new Needs(loose, List.of(bar));
+    }
+
+    /** Caps go by outside size. */
+    private static String capItem(PostTake post) {
+        String depth = DecimalText.upTo(post.section().depth().inches(), 4);
+        if (post.section().isRound()) return "post-cap-round-" + depth;
+        return "post-cap-" + depth + "x"
+                + DecimalText.upTo(post.section().width().inches(), 4);
     }
 
     private static Volume concrete(PostTake post) {

@@ -14,6 +14,8 @@ import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.gate.Weld;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.section.Section;
 
@@ -40,6 +42,27 @@ public final class GateNeeds {
         for (Weld weld : leaf.welds()) weld(weld, parts.frame(), loose);
         Needs frame = new Needs(loose, bars);
         return parts.cladding().match(open -> frame, wood -> frame.plus(infill(leaf, wood)));
+    }
+
+    /** What holds the open leaf, where it is a thing to buy. */
+    public static Needs holdOpen(Gate gate) {
+        return gate.kind()
+                .match(
+                        swing -> holdOpen(gate.id(), swing.holdOpen()),
+                        pair -> holdOpen(gate.id(), pair.holdOpen()),
+                        slide -> Needs.none(),
+                        flagged -> Needs.none());
+    }
+
+    private static Needs holdOpen(String gate, HoldOpen how) {
+        return how.match(
+                free -> Needs.none(),
+                caneBolt -> new Needs(
+                        List.of(Need.pieces("cane-bolt", "cane bolt", PartGroup.HARDWARE, 1, gate)), List.of()),
+                stop -> new Needs(
+                        List.of(Need.pieces("gate-stop", "stop post for the open gate", PartGroup.HARDWARE, 1, gate)),
+                        List.of()),
+                hingeLock -> Needs.none());
     }
 
     private static BarNeed tube(Leaf leaf, Member member) {
