@@ -1,6 +1,9 @@
 package plumbleaf.engine.sag;
 
 import java.util.List;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 
@@ -9,6 +12,7 @@ import plumbleaf.engine.quantity.Force;
  *
  * @param angle open angle of the leaf
  * @param hinges from the lowest up
+ * @param hingePost what the hinge post brings to grade, in the gate's axes: along + towards the latch, across + outward
  * @param latchPost what the latch and the fence beside it do to the latch post
  * @param hold what the latch, rod or stop pushes the leaf with, + towards its outer face
  * @param members of the leaf's frame, in their order
@@ -19,12 +23,22 @@ public record CaseForces(
         Angle angle,
         WindWay wind,
         List<HingeForce> hinges,
-        PostAction hingePost,
-        PostAction latchPost,
+        BaseAction hingePost,
+        BaseAction latchPost,
         Force hold,
         List<MemberForce> members) {
     public CaseForces {
         hinges = List.copyOf(hinges);
         members = List.copyOf(members);
+    }
+
+    /** What the hinge post brings to its footing, under the name of its case. */
+    public CombinedAction onHingePost() {
+        return new CombinedAction(combination, state.key(), wind.key(), hingePost);
+    }
+
+    /** What the latch post brings to its footing, under the name of its case. */
+    public CombinedAction onLatchPost() {
+        return new CombinedAction(combination, state.key(), wind.key(), latchPost);
     }
 }

@@ -2,12 +2,15 @@ package plumbleaf.engine.sag;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.frame.Extreme;
 import plumbleaf.engine.frame.Extremes;
 import plumbleaf.engine.frame.FrameSolution;
 import plumbleaf.engine.frame.Internal;
 import plumbleaf.engine.frame.Load;
 import plumbleaf.engine.frame.LoadCase;
+import plumbleaf.engine.frame.Vector;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
@@ -19,11 +22,14 @@ import plumbleaf.engine.wind.LeafWind;
  * held by nothing; open, held by whatever holds it.
  */
 public final class GateForces {
-    /** First look for the worst angle: eight and fewer angles a quarter turn. */
-    private static final double STEP_DEG = 15;
+    /** First look for the worst angle. */
+    private static final double STEP_DEG = 5;
 
-    /** How near the worst angle is found: it moves the moment by less than 0.01 %. */
-    private static final double NEAR_DEG = 0.5;
+    /** How near the worst angle is found. */
+    private static final double NEAR_DEG = 0.01;
+
+    /** Two angles whose strain differs by less than this share are alike; the smaller angle is taken. */
+    private static final double SAME = 1e-9;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -94,8 +100,8 @@ public final class GateForces {
                         angle,
                         wind,
                         List.of(),
-                        PostAction.NONE,
-                        PostAction.NONE,
+                        BaseAction.NONE,
+                        BaseAction.NONE,
                         Force.ZERO,
                         List.of()));
             }
@@ -140,7 +146,7 @@ public final class GateForces {
     }
 
     /** The latch pushes its post the other way than the leaf; only the closed leaf leans on it. */
-    private PostAction latchPost(LeafState state, double holdLb, CaseForces each, boolean fenceInWind) {
+    private BaseAction latchPost(LeafState state, double holdLb, CaseForces each, boolean fenceInWind) {
         double height =
                 gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
         double push = state == LeafState.CLOSED ? -holdLb : 0;
@@ -153,7 +159,7 @@ public final class GateForces {
                 push += force;
                 across += force * beside.height().inches();
             }
-        return new PostAction(
+        return new BaseAction(
                 Force.ZERO, Force.pounds(push), Force.ZERO, Moment.ZERO, Moment.poundInches(across), Moment.ZERO);
     }
 
@@ -195,15 +201,23 @@ public final class GateForces {
                 + Math.abs(forces.myLbIn()) / section.syIn3();
     }
 
-    /** The angle at which dead and live load strain the post's foot most: for a square post near 45 degrees. */
+    /**
+     * The angle at which dead and live load strain the post's foot most: for a square post near 45 degrees. The hinge forces of the closed
+     * leaf are turned with it, which is exact for two hinges; more of them shift a little between themselves on a post that is not alike
+     * all round, which may move the angle but not the forces, since those are solved for at the angle found.
+     */
     private Angle worstAngle() {
+        GateFrame frame = frame(Angle.ZERO, new HeldAt.AtLatch(), false);
+        FrameSolution solved = frame.solve(List.of(
+                new LoadCase("D+L", acting(frame, LeafState.WORST, Combination.D_L, WindWay.NONE, false, false))));
+        List<HingeForce> hinges = frame.hinges(solved, "D+L");
         double opens = gate.opens().inDegrees();
         double worst = 0;
         double most = -1;
         for (double deg = 0; deg < opens + STEP_DEG; deg += STEP_DEG) {
             double at = Math.min(deg, opens);
-            double here = postStrain(at);
-            if (here > most * (1 + 1e-9)) {
+            double here = postStrain(hinges, at);
+            if (here > most * (1 + SAME)) {
                 most = here;
                 worst = at;
             }
@@ -213,21 +227,27 @@ public final class GateForces {
         while (high - low > NEAR_DEG) {
             double a = high - GOLDEN * (high - low);
             double b = low + GOLDEN * (high - low);
-            if (postStrain(a) >= postStrain(b)) high = b;
+            if (postStrain(hinges, a) >= postStrain(hinges, b)) high = b;
             else low = a;
         }
         double refined = (low + high) / 2;
-        return Angle.degrees(postStrain(refined) > most * (1 + 1e-9) ? refined : worst);
+        return Angle.degrees(postStrain(hinges, refined) > most * (1 + SAME) ? refined : worst);
     }
 
-    private double postStrain(double deg) {
-        GateFrame frame = frame(Angle.degrees(deg), new HeldAt.AtCorner(), false);
-        FrameSolution solved = frame.solve(List.of(
-                new LoadCase("D+L", acting(frame, LeafState.WORST, Combination.D_L, WindWay.NONE, false, false))));
-        PostAction action = frame.hingePost(solved, "D+L");
+    /** Stress at the post's foot when the leaf and its hinge forces stand at an angle. */
+    private double postStrain(List<HingeForce> hinges, double deg) {
+        Turn turn = Turn.of(gate.leaf().hand(), Angle.degrees(deg));
+        Vector moment = Vector.ZERO;
+        for (HingeForce hinge : hinges) {
+            Vector force = new Vector(
+                    hinge.horizontal().pounds(),
+                    hinge.across().pounds(),
+                    -hinge.down().pounds());
+            Vector arm = new Vector(gate.pinToPostAxis().inches(), 0, hinge.z().inches());
+            moment = moment.plus(arm.cross(turn.toGate(force)));
+        }
         Section post = gate.hingePost();
-        if (post.isRound()) return action.size().poundInches() / post.sxIn3();
-        return Math.abs(action.along().poundInches()) / post.sxIn3()
-                + Math.abs(action.across().poundInches()) / post.syIn3();
+        if (post.isRound()) return Math.sqrt(moment.x() * moment.x() + moment.y() * moment.y()) / post.sxIn3();
+        return Math.abs(moment.y()) / post.sxIn3() + Math.abs(moment.x()) / post.syIn3();
     }
 }

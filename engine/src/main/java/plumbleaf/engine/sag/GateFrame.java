@@ -3,6 +3,7 @@ package plumbleaf.engine.sag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.frame.Dof;
 import plumbleaf.engine.frame.FrameModel;
@@ -95,14 +96,14 @@ final class GateFrame {
     }
 
     /** What the hinge post brings to its footing. */
-    PostAction hingePost(FrameSolution solved, String loadCase) {
+    BaseAction hingePost(FrameSolution solved, String loadCase) {
         Wrench ground = solved.groundForce(loadCase, FOOTING);
         Wrench held = solved.reaction(loadCase, GRADE);
         int swing = Turn.swingSign(gate.leaf().hand());
-        return new PostAction(
+        return new BaseAction(
+                Force.pounds(held.forceLb().z()),
                 Force.pounds(-ground.forceLb().x()),
                 Force.pounds(-ground.forceLb().y()),
-                Force.pounds(held.forceLb().z()),
                 Moment.poundInches(-ground.momentLbIn().y()),
                 Moment.poundInches(ground.momentLbIn().x()),
                 Moment.poundInches(-swing * held.momentLbIn().z()));

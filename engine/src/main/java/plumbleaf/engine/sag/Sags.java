@@ -37,32 +37,44 @@ public final class Sags {
     public static GateSag of(HungGate gate, HungLoads loads, LifeJudgement life) {
         GateFrame frame = closed(gate, gate.foot().likely());
         FrameSolution solved = frame.solve(List.of(
-                new LoadCase(DEAD, frame.leaf.dead()),
-                new LoadCase(PERSON, frame.leaf.person(loads.person().pounds())),
-                new LoadCase(GUST, frame.leaf.wind(loads.serviceGust(), 1))));
+                dead(frame), person(frame, loads), new LoadCase(GUST, frame.leaf.wind(loads.serviceGust(), 1))));
         ByCause cause = split(frame, solved);
-        Offset personDrop = Offset.inches(solved.displacement(PERSON, freeCorner(frame)));
-        ByCause soft = drop(gate, gate.foot().soft());
-        ByCause stiff = drop(gate, gate.foot().stiff());
-        AfterHanging after = after(gate, cause, personDrop, life);
-        double elasticIn = solved.displacement(DEAD, freeCorner(frame));
+        Offset elastic = Offset.inches(solved.displacement(DEAD, freeCorner(frame)));
+        Offset total = elastic.plus(cause.hingeSlack());
         return new GateSag(
-                Offset.inches(elasticIn).plus(cause.hingeSlack()),
+                total,
                 cause,
-                new ByTime(cause.leaf(), cause.total().minus(cause.leaf()), after),
-                new SoilDrops(soft.total(), cause.total(), stiff.total()),
-                after(gate, soft, personDrop.plus(soft.footing()).minus(cause.footing()), life)
-                        .total(),
+                new ByTime(cause.leaf(), total.minus(cause.leaf()), after(frame, solved, cause, life)),
+                new SoilDrops(
+                        drop(gate, gate.foot().soft()).total(),
+                        cause.total(),
+                        drop(gate, gate.foot().stiff()).total()),
+                afterHanging(gate, gate.foot().soft(), loads, life).total(),
                 live(frame, solved),
                 Angle.radians(frame.footingTurnRad(solved, DEAD)),
                 drop(gate, gate.foot().sixDeeper()).total(),
                 shape(frame, solved));
     }
 
-    /** The drop alone, by cause, on a given footing: what a search over builds asks first. */
+    /** The drop alone, by cause, on a given footing: what a search over builds or depths asks first. */
     public static ByCause drop(HungGate gate, PierSpring foot) {
         GateFrame frame = closed(gate, foot);
-        return split(frame, frame.solve(List.of(new LoadCase(DEAD, frame.leaf.dead()))));
+        return split(frame, frame.solve(List.of(dead(frame))));
+    }
+
+    /** What comes after hanging on a given footing: what the allowed drop is about. */
+    public static AfterHanging afterHanging(HungGate gate, PierSpring foot, HungLoads loads, LifeJudgement life) {
+        GateFrame frame = closed(gate, foot);
+        FrameSolution solved = frame.solve(List.of(dead(frame), person(frame, loads)));
+        return after(frame, solved, split(frame, solved), life);
+    }
+
+    private static LoadCase dead(GateFrame frame) {
+        return new LoadCase(DEAD, frame.leaf.dead());
+    }
+
+    private static LoadCase person(GateFrame frame, HungLoads loads) {
+        return new LoadCase(PERSON, frame.leaf.person(loads.person().pounds()));
     }
 
     private static GateFrame closed(HungGate gate, PierSpring foot) {
@@ -105,12 +117,13 @@ public final class Sags {
         return gate.leaf().freeCorner().r().inches() / gate.leaf().pinSpacing().inches();
     }
 
-    private static AfterHanging after(HungGate gate, ByCause cause, Offset personDrop, LifeJudgement life) {
+    private static AfterHanging after(GateFrame frame, FrameSolution solved, ByCause cause, LifeJudgement life) {
+        double personIn = solved.displacement(PERSON, freeCorner(frame));
         return new AfterHanging(
                 cause.footing().times(life.groundCreep()),
-                Offset.inches(2 * life.wear().inches() * leverage(gate)),
+                Offset.inches(2 * life.wear().inches() * leverage(frame.gate)),
                 cause.footing().times(life.softSeason()),
-                personDrop.times(life.residual()));
+                Offset.inches(personIn * life.residual()));
     }
 
     private static LatchLive live(GateFrame frame, FrameSolution solved) {

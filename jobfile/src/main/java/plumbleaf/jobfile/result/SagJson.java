@@ -1,11 +1,11 @@
 package plumbleaf.jobfile.result;
 
 import java.util.List;
+import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HingeForce;
-import plumbleaf.engine.sag.PostAction;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -112,10 +112,10 @@ final class SagJson {
     /** The moments at grade on one of the posts, case by case. */
     static Node postCases(List<CaseForces> cases, boolean hingePost) {
         return Json.list(cases, forces -> {
-            PostAction action = hingePost ? forces.hingePost() : forces.latchPost();
+            BaseAction action = hingePost ? forces.hingePost() : forces.latchPost();
             return caseName(forces)
-                    .put("along", action.along().poundInches())
-                    .put("across", action.across().poundInches())
+                    .put("along", action.momentAlong().poundInches())
+                    .put("across", action.momentAcross().poundInches())
                     .put("size", action.size().poundInches())
                     .put("torsion", action.torsion().poundInches())
                     .build();

@@ -3,11 +3,11 @@ package plumbleaf.reference.sag;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.footing.SoilStiffness;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.SoilRate;
 import plumbleaf.engine.sag.CaseForces;
-import plumbleaf.engine.sag.Combination;
 import plumbleaf.engine.sag.GateForces;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;

@@ -1,0 +1,41 @@
+package plumbleaf.engine.sag;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Speed;
+
+class SlamTest {
+    @Test
+    void onRigidGroundThePostIsACantilever() {
+        double stiffness = Slam.strikeStiffness(HungGates.ROUND_POST, new PierSpring(1e9, 0, 1e13), Length.inches(40));
+        double cantilever = 3 * 29e6 * HungGates.ROUND_POST.ixIn4() / (40 * 40 * 40);
+        assertThat(stiffness).isCloseTo(cantilever, within(1e-3 * cantilever));
+    }
+
+    @Test
+    void theGroundOnlySoftensIt() {
+        double stiff =
+                Slam.strikeStiffness(HungGates.ROUND_POST, HungGates.sand(36).stiff(), Length.inches(40));
+        double soft =
+                Slam.strikeStiffness(HungGates.ROUND_POST, HungGates.sand(36).soft(), Length.inches(40));
+        assertThat(soft).isLessThan(stiff);
+    }
+
+    /** Half the speed, half the force; the energy of the leaf is that of the spring. */
+    @Test
+    void energyOfTheLeafIsEnergyOfThePost() {
+        Leaf leaf = HungGates.leaf(46, 66, 1, 0, 2, SwingWay.IN);
+        double k = 300;
+        double force = Slam.peak(Speed.mph(3), leaf, k).pounds();
+        double turning = 3 * 17.6 / leaf.latchAt().r().inches();
+        double kinetic = leaf.weight().inertiaLbInS2() * turning * turning / 2;
+        assertThat(force * force / (2 * k)).isCloseTo(kinetic, within(1e-9 * kinetic));
+        assertThat(Slam.peak(Speed.mph(1.5), leaf, k).pounds()).isCloseTo(force / 2, within(1e-9));
+    }
+}
