@@ -29,7 +29,6 @@ final class BayMaking {
     private final BesideGround beside;
     private final MeasuredFrom measuredFrom;
     private final List<Finding> findings = new ArrayList<>();
-    private boolean sidesKnown = true;
 
     BayMaking(
             Run run,
@@ -52,11 +51,6 @@ final class BayMaking {
 
     List<Finding> findings() {
         return findings;
-    }
-
-    /** Whether the ground on every side the height rule names was known all along. */
-    boolean areSidesKnown() {
-        return sidesKnown;
     }
 
     /**
@@ -104,7 +98,6 @@ final class BayMaking {
         }
         BesideGround.Height height =
                 beside.of(measuredFrom, from.stationIn(), to.stationIn(), shape.topFromIn(), shape.topToIn());
-        sidesKnown = sidesKnown && height.known();
         return new Bay(
                 id,
                 run.id(),

@@ -80,7 +80,8 @@ final class Fairing {
         Optional<List<Double>> first = minimise(Aim.LARGEST, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         if (first.isEmpty()) return Optional.empty();
         double largest = largestChange(first.get());
-        Optional<List<Double>> second = minimise(Aim.TOTAL, largest + KEPT, Double.POSITIVE_INFINITY);
+        Optional<List<Double>> second =
+                largest <= KEPT ? first : minimise(Aim.TOTAL, largest + KEPT, Double.POSITIVE_INFINITY);
         double total = totalChange(second.orElse(first.get()));
         Optional<List<Double>> third = minimise(Aim.WANTED, largest + KEPT, total + KEPT * knots);
         List<Double> gaps = third.or(() -> second).orElse(first.get());

@@ -162,8 +162,8 @@ public final class Layouts {
                 ? MeasuredFrom.LOWER_SIDE
                 : job.rules().heights().get(0).from();
         Shaping shaping = new Shaping(run, profile, job.rules().gap().largest());
-        BayMaking making = new BayMaking(
-                run, line.line(), profile, style, species, Seasons.USUAL, new BesideGround(ground, line), from);
+        BesideGround beside = new BesideGround(ground, line);
+        BayMaking making = new BayMaking(run, line.line(), profile, style, species, Seasons.USUAL, beside, from);
         List<Bay> bays = new ArrayList<>();
         Map<Integer, Double> tops = new TreeMap<>();
         int start = 0;
@@ -183,26 +183,22 @@ public final class Layouts {
         }
         findings.addAll(shaping.findings());
         findings.addAll(making.findings());
-        check(run, bays, shaping, making);
+        check(run, bays, shaping);
+        checkHeights(run, bays, beside);
         return new RunLayout(run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven());
     }
 
-    private void check(Run run, List<Bay> bays, Shaping shaping, BayMaking making) {
+    private void check(Run run, List<Bay> bays, Shaping shaping) {
         if (bays.isEmpty()) return;
         Bay longest = bays.get(0);
         Bay widestGap = bays.get(0);
-        Bay highest = bays.get(0);
         for (Bay bay : bays) {
             if (bay.slopeLength().compareTo(longest.slopeLength()) > 0) longest = bay;
             if (bay.groundGapMax().compareTo(widestGap.groundGapMax()) > 0) widestGap = bay;
-            if (bay.heightMax().compareTo(highest.heightMax()) > 0) highest = bay;
             if (bay.groundGapMin().inches() < -Fairing.GAP_ROUNDING_IN) findings.add(LineFindings.digsIn(bay));
         }
         findings.add(LineFindings.longestBay(run.id(), longest, run.maxBay()));
         findings.add(LineFindings.gap(widestGap, job.rules().gap()));
-        for (HeightRule rule : job.rules().heights()) findings.add(LineFindings.height(highest, rule));
-        if (!job.rules().heights().isEmpty() && !making.areSidesKnown())
-            findings.add(LineFindings.sideUnknown(run.id()));
         if (shaping.largestChange() >= 0) findings.add(LineFindings.fairTop(run.id(), shaping.largestChange()));
         for (Bay bay : bays) {
             if (bay.pickets().gapWettest().inches() < 0) {
@@ -210,6 +206,31 @@ public final class Layouts {
                 break;
             }
         }
+    }
+
+    /** Each height rule over the whole run, from the side it names. */
+    private void checkHeights(Run run, List<Bay> bays, BesideGround beside) {
+        boolean known = true;
+        for (HeightRule rule : job.rules().heights()) {
+            Optional<Bay> highest = Optional.empty();
+            double most = Double.NEGATIVE_INFINITY;
+            for (Bay bay : bays) {
+                BesideGround.Height height = beside.of(
+                        rule.from(),
+                        bay.start().inches(),
+                        bay.end().inches(),
+                        bay.topFrom().inches(),
+                        bay.topTo().inches());
+                known = known && height.known();
+                if (height.mostIn() > most) {
+                    most = height.mostIn();
+                    highest = Optional.of(bay);
+                }
+            }
+            double reached = most;
+            highest.ifPresent(bay -> findings.add(LineFindings.height(bay, new Offset(reached), rule)));
+        }
+        if (!known && !bays.isEmpty()) findings.add(LineFindings.sideUnknown(run.id()));
     }
 
     private List<Post> posts(

@@ -109,16 +109,16 @@ final class LineFindings {
                 Basis.job("gap under the fence"));
     }
 
-    static Finding height(Bay bay, HeightRule rule) {
+    static Finding height(Bay bay, Offset most, HeightRule rule) {
         return Checked.of(
                 "line.height",
                 Severity.MUST_FIX,
                 bay.id(),
-                "The fence stands " + text(bay.heightMax()) + " at its highest, " + bay.id() + " of " + bay.run()
+                "The fence stands " + text(most) + " at its highest, " + bay.id() + " of " + bay.run()
                         + ", measured from the " + words(rule.from()) + "; " + text(rule.limit()) + " allowed.",
                 Basis.job("height rule; local code governs"),
                 Measure.demand(
-                        Math.max(0, bay.heightMax().inches() - Fairing.GAP_ROUNDING_IN),
+                        Math.max(0, most.inches() - Fairing.GAP_ROUNDING_IN),
                         rule.limit().inches(),
                         "in"));
     }

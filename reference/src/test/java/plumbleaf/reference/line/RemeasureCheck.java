@@ -7,9 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.NoDig;
@@ -21,7 +25,7 @@ import plumbleaf.engine.line.RailPiece;
 import plumbleaf.engine.line.RunLayout;
 
 /**
- * Every post, rail and picket of the example jobs measured again from its ends as they would be drawn: lengths by Pythagoras, gaps and heights every inch along
+ * Every post, rail and picket of the example jobs, and of forty jobs on random ground, measured again from its ends as they would be drawn: lengths by Pythagoras, gaps and heights every inch along
  * the ground, plan places from post to post, counts by counting.
  *
  * Source: plane geometry, closed forms.
@@ -30,10 +34,33 @@ import plumbleaf.engine.line.RunLayout;
 class RemeasureCheck {
     private static final Offset<Double> HAIR = within(1e-6);
 
+    static Stream<LaidOut> jobs() {
+        return Stream.concat(
+                Stream.of("kiln-yard.json", "nursery-lane.json").map(LaidOut::example),
+                IntStream.range(0, 40).mapToObj(RemeasureCheck::rolling));
+    }
+
+    /** Sixty to ninety feet of ground that rises and falls by up to 8 % between shots ten feet apart, with a root in the way. */
+    private static LaidOut rolling(int seed) {
+        Random random = new Random(seed);
+        int count = 7 + random.nextInt(4);
+        double[] shots = new double[2 * count];
+        int height = 0;
+        for (int i = 0; i < count; i++) {
+            shots[2 * i] = 10 * i;
+            shots[2 * i + 1] = height;
+            height += random.nextInt(19) - 9;
+        }
+        int root = 10 + random.nextInt(40);
+        return LaidOut.run(
+                "{ \"length\": \"" + 10 * (count - 1) + "'\" }",
+                ", \"noDig\": [ { \"from\": \"" + root + "'\", \"to\": \"" + (root + 2) + "'\", \"why\": \"root\" } ]",
+                shots);
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"kiln-yard.json", "nursery-lane.json"})
-    void postsStandOnTheGroundApartAsTheBaysSay(String example) {
-        LaidOut laid = LaidOut.example(example);
+    @MethodSource("jobs")
+    void postsStandOnTheGroundApartAsTheBaysSay(LaidOut laid) {
         Map<String, Post> posts = new LinkedHashMap<>();
         for (Post post : laid.layout().posts()) {
             assertThat(posts.put(post.id(), post)).isNull();
@@ -58,9 +85,8 @@ class RemeasureCheck {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"kiln-yard.json", "nursery-lane.json"})
-    void openingsAreClearAndNoHoleIsWhereNoneMayBe(String example) {
-        LaidOut laid = LaidOut.example(example);
+    @MethodSource("jobs")
+    void openingsAreClearAndNoHoleIsWhereNoneMayBe(LaidOut laid) {
         for (Gate gate : laid.job().gates()) {
             Post first = laid.layout().gatePosts(gate.id()).get(0);
             Post second = laid.layout().gatePosts(gate.id()).get(1);
@@ -81,14 +107,18 @@ class RemeasureCheck {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"kiln-yard.json", "nursery-lane.json"})
-    void railsReachFromPostToPost(String example) {
-        for (Bay bay : LaidOut.example(example).layout().bays()) {
+    @MethodSource("jobs")
+    void railsReachFromPostToPost(LaidOut laid) {
+        for (Bay bay : laid.layout().bays()) {
             assertThat(bay.rails()).hasSize(3);
             for (RailPiece rail : bay.rails()) {
                 double rise = rail.to().inches() - rail.from().inches();
                 assertThat(rail.cut().inches()).isCloseTo(Math.hypot(bay.level().inches(), rise), HAIR);
-                double bevel = 3.5 * StrictMath.tan(rail.endsFromSquare().get(0).radians());
+                double end = rail.endsFromSquare().get(0).radians();
+                if (end > 0)
+                    assertThat(StrictMath.tan(end))
+                            .isCloseTo(Math.abs(bay.grade().ratio()), within(1e-12));
+                double bevel = 3.5 * StrictMath.tan(end);
                 assertThat(rail.longPoint().inches() - rail.cut().inches()).isCloseTo(bevel, HAIR);
                 assertThat(rail.from().inches())
                         .isBetween(bay.bottomFrom().inches(), bay.topFrom().inches());
@@ -97,9 +127,8 @@ class RemeasureCheck {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"kiln-yard.json", "nursery-lane.json"})
-    void gapsAreThoseOfTheTrueGround(String example) {
-        LaidOut laid = LaidOut.example(example);
+    @MethodSource("jobs")
+    void gapsAreThoseOfTheTrueGround(LaidOut laid) {
         for (Bay bay : laid.layout().bays()) {
             Profile profile = laid.ground().profile(bay.run());
             double least = Double.POSITIVE_INFINITY;
@@ -119,14 +148,16 @@ class RemeasureCheck {
             assertThat(bay.groundGapMax().inches()).isCloseTo(most, within(0.005));
             assertThat(bay.groundGapMin().inches()).isLessThanOrEqualTo(least + 1e-9);
             assertThat(bay.groundGapMax().inches()).isGreaterThanOrEqualTo(most - 1e-9);
-            assertThat(bay.groundGapMin().inches()).isGreaterThanOrEqualTo(1 - 1e-6);
+            boolean fair = laid.layout().findings().stream()
+                    .anyMatch(finding -> finding.id().equals("line.top") && finding.severity() == Severity.PASS);
+            if (fair) assertThat(bay.groundGapMin().inches()).isGreaterThanOrEqualTo(1 - 1e-6);
+            if (fair) assertThat(bay.groundGapMax().inches()).isLessThanOrEqualTo(4 + 1e-6);
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"kiln-yard.json", "nursery-lane.json"})
-    void picketsStandEdgeToEdgeInEachStretch(String example) {
-        LaidOut laid = LaidOut.example(example);
+    @MethodSource("jobs")
+    void picketsStandEdgeToEdgeInEachStretch(LaidOut laid) {
         for (RunLayout run : laid.layout().runs()) {
             Run asked = laid.job().run(run.run());
             for (Bay bay : run.bays()) {
