@@ -12,7 +12,7 @@ public final class PostDeflection {
     private PostDeflection() {}
 
     /**
-     * Bending alone: {@code F z2 (3 H - z) / (6 E I)}, z at most H. Source: closed form of a cantilever. Check: PostDeflectionTest.
+     * Bending alone: {@code F z2 (3 H - z) / (6 E I)}, z at most H. Source: closed form of a cantilever. Check: PostCheckTest.
      *
      * @param push F
      * @param height z, of the push above grade
