@@ -1,0 +1,60 @@
+package plumbleaf.engine.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.labour.Labour;
+import plumbleaf.engine.labour.LabourRate;
+import plumbleaf.engine.labour.Phase;
+import plumbleaf.engine.labour.TaskHours;
+import plumbleaf.engine.quantity.Length;
+
+class SchedulesTest {
+    private static final Pace TWO_PEOPLE = new Pace(2, 8, 3);
+
+    @Test
+    void cureStandsBetweenSettingAndBuildingAndWeekendsAreFree() {
+        // 12 hours of two people are a day (12 / 16 to the next half); set on Thursday 6 May 2027.
+        Schedule plan = Schedules.of(
+                labour(hours(Phase.SET, 12), hours(Phase.BUILD, 20), hours(Phase.HANG, 4)),
+                TWO_PEOPLE,
+                Stated.of(LocalDate.of(2027, 5, 6)));
+        assertThat(plan.tasks()).extracting(PlannedTask::key).containsExactly("set", "cure", "build", "hang");
+        assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-06");
+        // Friday to Sunday it cures; Monday and half of Tuesday rails and pickets, then the gate.
+        assertThat(day(plan.tasks().get(1).last())).isEqualTo("2027-05-09");
+        assertThat(day(plan.tasks().get(2).first())).isEqualTo("2027-05-10");
+        assertThat(day(plan.tasks().get(2).last())).isEqualTo("2027-05-11");
+        assertThat(day(plan.tasks().get(3).first())).isEqualTo("2027-05-11");
+        assertThat(plan.siteDays()).isEqualTo(1 + 1.5 + 0.5);
+    }
+
+    @Test
+    void aStartOnAWeekendWaitsForMonday() {
+        Schedule plan = Schedules.of(labour(hours(Phase.BUILD, 8)), TWO_PEOPLE, Stated.of(LocalDate.of(2027, 5, 8)));
+        assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-10");
+    }
+
+    @Test
+    void withoutAStartThereAreDaysButNoDates() {
+        Schedule plan = Schedules.of(labour(hours(Phase.SHOP, 8), hours(Phase.SET, 17)), TWO_PEOPLE, Stated.open());
+        assertThat(plan.tasks()).extracting(PlannedTask::days).containsExactly(0.5, 1.5, 3.0);
+        assertThat(plan.tasks()).noneMatch(task -> task.first().isSaid());
+    }
+
+    private static String day(Stated<LocalDate> date) {
+        return date.match(said -> said.is().toString(), unsaid -> "none");
+    }
+
+    private static Labour labour(TaskHours... tasks) {
+        return new Labour(List.of(tasks), List.of());
+    }
+
+    private static TaskHours hours(Phase phase, double hours) {
+        LabourRate rate = new LabourRate("x", "x", phase, "", Length.ZERO, "x", 1, "test");
+        return new TaskHours(rate, hours, hours, List.of("P1"));
+    }
+}

@@ -1,0 +1,94 @@
+package plumbleaf.engine.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.bars.CutAnswer;
+import plumbleaf.engine.bars.CutPlanner;
+import plumbleaf.engine.money.Money;
+import plumbleaf.engine.money.UnitPrice;
+import plumbleaf.engine.quantity.Force;
+
+class TakeoffsTest {
+    private static final CutPlanner NONE = task -> new CutAnswer.TooFewBars(true, 0);
+
+    @Test
+    void wasteIsAddedOnceAndRoundingShown() {
+        Takeoff order =
+                order(List.of(box("screw", 100, 5, 18.40)), pieces("screw", 150, "B1"), pieces("screw", 145, "B2"));
+        TakeoffLine line = order.lines().get(0);
+        assertThat(line.net()).isEqualTo(295);
+        assertThat(line.withWaste()).isEqualTo(295 * 1.05);
+        assertThat(line.units()).isEqualTo(4);
+        assertThat(line.cost()).isEqualTo(Money.cents(7360));
+        assertThat(line.causes()).containsExactly(new Cause("B1", 150), new Cause("B2", 145));
+        assertThat(order.causedBy("B2")).containsExactly(line);
+    }
+
+    @Test
+    void aHairOverAWholeUnitBuysNoOther() {
+        double third = 1 / 3.0;
+        Need need = new Need("paint", "paint", PartGroup.FINISH, NetUnit.GALLONS, third + third + third + 1e-15, "G1");
+        Sold can = sold("paint", OrderUnit.CAN, 1, NetUnit.GALLONS, 1, 0, 50);
+        assertThat(order(List.of(can), need).lines().get(0).units()).isEqualTo(1);
+    }
+
+    @Test
+    void theCheapestWayToBuyIsTaken() {
+        // 30 ft3 with 10 %: 55 bags at 6.85 are 376.75; two yards at 215 are 430. At 60 ft3 the yards win.
+        Sold bag = sold("concrete", OrderUnit.BAG, 0.6, NetUnit.CUBIC_FEET, 1, 0.1, 6.85);
+        Sold yard = sold("concrete", OrderUnit.YARD, 27, NetUnit.CUBIC_FEET, 2, 0.1, 215);
+        assertThat(order(List.of(bag, yard), concrete(30)).lines().get(0).sold().unit())
+                .isEqualTo(OrderUnit.BAG);
+        TakeoffLine much = order(List.of(bag, yard), concrete(60)).lines().get(0);
+        assertThat(much.sold().unit()).isEqualTo(OrderUnit.YARD);
+        assertThat(much.units()).isEqualTo(3);
+    }
+
+    @Test
+    void whatHasNoPriceIsSaid() {
+        Takeoff order = order(List.of(), pieces("latch", 1, "G1a"));
+        assertThat(order.lines()).isEmpty();
+        assertThat(order.findings().get(0).message())
+                .isEqualTo("latch (latch) has no price in the price book; the total is without it. Add a row.");
+    }
+
+    private static Takeoff order(List<Sold> goods, Need... needs) {
+        Goods shop =
+                item -> goods.stream().filter(sold -> sold.item().equals(item)).toList();
+        return Takeoffs.of(new Needs(new ArrayList<>(List.of(needs)), List.of()), shop, Saws.USUAL, NONE);
+    }
+
+    private static Need pieces(String item, int count, String cause) {
+        return Need.pieces(item, item, PartGroup.HARDWARE, count, cause);
+    }
+
+    private static Need concrete(double ft3) {
+        return new Need("concrete", "concrete", PartGroup.FOOTINGS, NetUnit.CUBIC_FEET, ft3, "P1");
+    }
+
+    private static Sold box(String item, double contents, double wastePct, double price) {
+        return sold(item, OrderUnit.BOX, contents, NetUnit.PIECES, 1, wastePct / 100, price);
+    }
+
+    private static Sold sold(
+            String item, OrderUnit unit, double contents, NetUnit of, long least, double waste, double price) {
+        return new Sold(
+                item,
+                item,
+                "yard",
+                unit,
+                contents,
+                of,
+                least,
+                new UnitPrice(BigDecimal.valueOf(price)),
+                true,
+                waste,
+                Force.pounds(1),
+                "2027-03-01",
+                "test");
+    }
+}
