@@ -26,6 +26,7 @@ import plumbleaf.jobfile.json.JsonWriter;
         subcommands = {
             NewVerb.class,
             CheckVerb.class,
+            DesignVerb.class,
             ShotsVerb.class,
             HelpCommand.class,
             VersionVerb.class,

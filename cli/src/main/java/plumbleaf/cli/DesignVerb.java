@@ -1,0 +1,87 @@
+package plumbleaf.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.HungLeaf;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.jobfile.result.ResultFile;
+
+/** Designs a job and says what there is to say about it. */
+@Command(
+        name = "design",
+        description = "Designs a job: posts, bays, gates, findings with their remedies.",
+        mixinStandardHelpOptions = true,
+        footer = {"", "Exit 3 when there is a must-fix finding. Local code governs."})
+final class DesignVerb implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "The job file.")
+    private Path file = Path.of("");
+
+    @Mixin
+    private Answer answer = new Answer();
+
+    @Override
+    public Integer call() {
+        Designed designed = Designed.from(file);
+        Design design = designed.design();
+        if (answer.isJson()) answer.document(ResultFile.write(design));
+        answer.say(design.job().title() + ": " + design.verdict().key() + ", " + FindingText.count(design.findings()));
+        answer.say("");
+        answer.say(posts(design));
+        for (GateDesign gate : design.gates()) {
+            answer.say("");
+            answer.say(gate(gate, design.job().display()));
+        }
+        answer.say("");
+        answer.say(FindingText.lines(design.findings()));
+        answer.say("Results are for review; local code governs.");
+        return designed.exitCode();
+    }
+
+    private static List<String> posts(Design design) {
+        DisplayUnits units = design.job().display();
+        Columns columns = new Columns("lllrrr");
+        columns.row("post", "run", "role", "station", "grade", "top");
+        for (Post post : design.layout().posts())
+            columns.row(
+                    post.id(),
+                    post.run(),
+                    post.role().key(),
+                    units.length(post.station()),
+                    units.length(post.grade()),
+                    units.length(post.top()));
+        return columns.lines(0);
+    }
+
+    private static List<String> gate(GateDesign gate, DisplayUnits units) {
+        Columns columns = new Columns("ll");
+        columns.row(gate.id(), gate.plan().sentence());
+        columns.row("opening", units.length(gate.plan().opening().clear()));
+        for (Leaf leaf : gate.plan().leaves())
+            columns.row(
+                    "leaf " + leaf.id(),
+                    units.length(leaf.width()) + " wide, "
+                            + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet");
+        gate.plan()
+                .swing()
+                .ifPresent(swing -> columns.row(
+                        "clearance",
+                        units.length(swing.least().clear()) + " at least, opens to "
+                                + DecimalText.fixed(swing.maxAngle().inDegrees(), 1) + " deg, limited by "
+                                + swing.limitedBy().key()));
+        for (HungLeaf hung : gate.hung())
+            columns.row(
+                    "drop",
+                    units.length(hung.sag().total()) + "; "
+                            + units.length(hung.sag().hangAllowance()) + " when the blocks are pulled");
+        return columns.lines(0);
+    }
+}

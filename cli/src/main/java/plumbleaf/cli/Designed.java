@@ -1,0 +1,38 @@
+package plumbleaf.cli;
+
+import java.nio.file.Path;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.Standards;
+import plumbleaf.engine.design.Verdict;
+import plumbleaf.engine.footing.FootingRules;
+import plumbleaf.engine.sag.LifeJudgement;
+import plumbleaf.jobfile.catalogue.StandardTables;
+import plumbleaf.jobfile.job.JobReading;
+
+/** A job file read and designed with the catalogue and tables that come with the program. */
+final class Designed {
+    private final Design design;
+
+    private Designed(Design design) {
+        this.design = design;
+    }
+
+    static Designed from(Path file) {
+        JobReading.Good reading = JobDoor.job(file);
+        return new Designed(Designs.of(reading.is(), JobDoor.catalogue(), standards()));
+    }
+
+    private static Standards standards() {
+        StandardTables tables = StandardTables.load();
+        return new Standards(tables.wind(), tables.soils(), LifeJudgement.USUAL, FootingRules.USUAL);
+    }
+
+    Design design() {
+        return design;
+    }
+
+    int exitCode() {
+        return design.verdict() == Verdict.FAILS ? ExitCode.MUST_FIX : ExitCode.FINE;
+    }
+}

@@ -1,0 +1,120 @@
+package plumbleaf.jobfile.result;
+
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.HingeUse;
+import plumbleaf.engine.design.HungLeaf;
+import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.design.PickedGate;
+import plumbleaf.engine.design.SagLimits;
+import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.Hand;
+import plumbleaf.engine.gate.Swing;
+import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.Release;
+import plumbleaf.engine.sag.GateSag;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.Node;
+
+/** {@code gates[]}: build, hand, leaves, swing, sag, forces, load path. */
+final class GateJson {
+    private GateJson() {}
+
+    static Node gate(GateDesign gate) {
+        GatePlan plan = gate.plan();
+        Json.Members members = Json.object()
+                .put("id", gate.id())
+                .put("run", gate.asked().run())
+                .put("kind", kindKey(gate.asked().kind()))
+                .put("hands", plan.hands(), GateJson::hand)
+                .put("handSentence", plan.sentence())
+                .put("release", releaseKey(gate.asked().release()))
+                .put("stationIn", plan.opening().station().inches())
+                .put("openingIn", plan.opening().clear().inches())
+                .put("gradePct", plan.grade().inPercent())
+                .put("pinElevationIn", plan.pinElevation().inches())
+                .put("build", build(gate.build()))
+                .put("leaves", plan.leaves(), LeafJson::leaf);
+        plan.swing().ifPresent(swing -> members.put("swing", SwingJson.swing(swing, gate.findings())));
+        members.put(
+                "everyHand",
+                plan.everyHand(),
+                (Swing swing) -> SwingJson.hand(swing).build());
+        for (HungLeaf hung : gate.hung().subList(0, Math.min(1, gate.hung().size()))) hung(gate, hung, members);
+        return members.put("loadPath", gate.loadPath(), GateJson::link).build();
+    }
+
+    private static String kindKey(GateKind kind) {
+        return kind.match(swing -> "swing", pair -> "pair", slide -> "slide", flagged -> "flagged");
+    }
+
+    private static String releaseKey(Release release) {
+        return release.match(priced -> "priced", hold -> "hold", released -> "released");
+    }
+
+    private static void hung(GateDesign gate, HungLeaf hung, Json.Members members) {
+        members.put("sag", sag(hung.sag(), hung.limits()))
+                .put("hinges", hung.hinges(), hinge -> hinge(hinge, hung))
+                .put("hingePost", post(gate.hingePost(), hung, true))
+                .put("latchPost", post(gate.latchPost(), hung, false));
+    }
+
+    private static Node hand(Hand hand) {
+        return Json.object()
+                .put("hinge", hand.hinge().key())
+                .put("swing", hand.swing().key())
+                .build();
+    }
+
+    private static Json.Members build(PickedGate build) {
+        return Json.object()
+                .put("frame", build.frame().id())
+                .put("braces", build.braces())
+                .put("joint", build.joint().key())
+                .put("hingePost", build.hingePost().id())
+                .put("latchPost", build.latchPost().id())
+                .put("holeDiameterIn", build.hole().diameter().inches())
+                .put("depthIn", build.hole().depth().inches());
+    }
+
+    private static Json.Members sag(GateSag sag, SagLimits limits) {
+        double after = Math.max(0, sag.afterHangingSoft().inches());
+        double released = Math.max(0, sag.byTime().atRelease().inches());
+        return SagJson.sag(sag)
+                .put("afterHangingSoftIn", sag.afterHangingSoft().inches())
+                .put(
+                        "limits",
+                        Json.object()
+                                .put("latch", limit(after, limits.latch().inches()))
+                                .put("eye", limit(after, limits.eye().inches()))
+                                .put("release", limit(released, limits.release().inches())));
+    }
+
+    private static Json.Members limit(double measuredIn, double limitIn) {
+        Json.Members members = Json.object().put("measuredIn", measuredIn).put("limitIn", limitIn);
+        return limitIn > 0 ? members.put("ratio", measuredIn / limitIn) : members.put("ratio", Json.nothing());
+    }
+
+    private static Node hinge(HingeUse hinge, HungLeaf hung) {
+        return Json.object()
+                .put("id", hinge.id())
+                .put("zIn", hinge.z().inches())
+                .put("horizontalLb", hinge.horizontal().pounds())
+                .put("capacityLb", hinge.capacity().pounds())
+                .putOrNull("utilisation", hinge.utilisation())
+                .put("worstCase", SagJson.caseName(hinge.worst()))
+                .put("cases", SagJson.hingeCases(hinge.id(), hung.cases()))
+                .build();
+    }
+
+    private static Json.Members post(String id, HungLeaf hung, boolean hingePost) {
+        return Json.object().put("post", id).put("momentAtGradeLbIn", SagJson.postCases(hung.cases(), hingePost));
+    }
+
+    private static Node link(LinkUse link) {
+        return Json.object()
+                .put("link", link.link())
+                .put("part", link.part())
+                .put("utilisation", link.utilisation())
+                .build();
+    }
+}
