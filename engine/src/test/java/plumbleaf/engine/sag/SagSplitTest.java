@@ -119,4 +119,18 @@ class SagSplitTest {
         assertThat(Sags.of(walkGate(), PERSON, LifeJudgement.USUAL))
                 .isEqualTo(Sags.of(walkGate(), PERSON, LifeJudgement.USUAL));
     }
+
+    /** A person's residue is counted with the softer footing under it. */
+    @Test
+    void whatComesAfterHangingGrowsWithTheFootingsGive() {
+        HungGate gate = walkGate();
+        AfterHanging likely = Sags.afterHanging(gate, gate.foot().likely(), PERSON, LifeJudgement.USUAL);
+        AfterHanging soft = Sags.afterHanging(gate, gate.foot().soft(), PERSON, LifeJudgement.USUAL);
+        assertThat(soft.creep().inches()).isGreaterThan(2.9 * likely.creep().inches());
+        assertThat(soft.residual()).isGreaterThan(likely.residual());
+        assertThat(soft.wear()).isEqualTo(likely.wear());
+        GateSag sag = Sags.of(gate, PERSON, LifeJudgement.USUAL);
+        assertThat(sag.byTime().afterHanging()).isEqualTo(likely);
+        assertThat(sag.afterHangingSoft()).isEqualTo(soft.total());
+    }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.footing.SoilStiffness;
 import plumbleaf.engine.frame.Link;
 import plumbleaf.engine.gate.Fitting;
@@ -60,6 +61,27 @@ class SagClosedFormCheck {
         double pull = TestGate.momentLbIn(gate.leaf()) / gate.pinSpacingIn();
         assertThat(dead.hinges().get(1).horizontal().pounds()).isCloseTo(pull, within(EXACT * pull));
         assertThat(dead.hinges().get(0).horizontal().pounds()).isCloseTo(-pull, within(EXACT * pull));
+    }
+
+    /** A raked leaf with nailers, pickets, bolts and braces hangs as its whole weight at its centre of gravity. */
+    @ParameterizedTest
+    @CsvSource({"46, 66, 1, 0.08", "70, 60, 2, -0.12", "44, 70, 0, 0"})
+    void theWholeLeafPullsAtItsCentreOfGravity(double width, double height, int braces, double slope) {
+        TestGate gate = gate(width, height, braces, SAND);
+        Leaf leaf = gate.raked(slope);
+        CaseForces dead = GateForces.of(gate.hung(leaf), HungLoads.person(Force.pounds(200)))
+                .get(0);
+        double weight = leaf.weight().wet().pounds();
+        double r = leaf.weight().centreOfGravity().r().inches();
+        double n = leaf.weight().centreOfGravity().n().inches();
+        BaseAction grade = dead.hingePost();
+        assertThat(grade.down().pounds()).isCloseTo(weight, within(EXACT * weight));
+        assertThat(grade.momentAlong().poundInches())
+                .isCloseTo(weight * (r + gate.eccentricityIn()), within(EXACT * weight * r));
+        assertThat(grade.momentAcross().poundInches()).isCloseTo(weight * n, within(EXACT * weight * r));
+        double spacing = leaf.pinSpacing().inches();
+        assertThat(dead.hinges().get(1).horizontal().pounds())
+                .isCloseTo(weight * r / spacing, within(EXACT * weight * r / spacing));
     }
 
     /** M grows from nothing at the top pin to H d at the lower one, where the weight on its arm joins, and stays so down to grade. */

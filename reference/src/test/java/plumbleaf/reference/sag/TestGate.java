@@ -3,6 +3,7 @@ package plumbleaf.reference.sag;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.SoilBand;
@@ -16,6 +17,7 @@ import plumbleaf.engine.gate.LeafMaker;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.RailLoad;
+import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.HingeSpec;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Joint;
@@ -52,14 +54,42 @@ record TestGate(
         return CATALOGUE.section(id).orElseThrow();
     }
 
+    /** Square, its wood as two even weights on the rails. */
     Leaf leaf() {
+        Leaf bare = made(0, 0, new Cladding.Open());
+        List<RailLoad> loads = new ArrayList<>();
+        for (Member rail : bare.rails())
+            loads.add(new RailLoad(
+                    rail.id(),
+                    bare.outline().hingeEdge(),
+                    bare.outline().latchEdge(),
+                    Offset.ZERO,
+                    Force.pounds(cladLb / 2),
+                    Force.pounds(cladLb / 2)));
+        return with(bare, bare.members(), loads, bare.fittings());
+    }
+
+    /** Raked, with a middle rail, nailers and pickets from the catalogue on its outer face. */
+    Leaf raked(double slope) {
+        FenceStyle style = CATALOGUE.style("wood-side-by-side").orElseThrow();
+        return made(
+                slope,
+                1,
+                new Cladding.Wood(
+                        style,
+                        CATALOGUE.species(style.species()).orElseThrow(),
+                        CATALOGUE.species(style.railSpecies()).orElseThrow(),
+                        FinishedFace.OUT));
+    }
+
+    private Leaf made(double slope, int midRails, Cladding cladding) {
         Outline outline = new Outline(
                 Offset.inches(PIN_OFFSET_IN),
                 Offset.inches(PIN_OFFSET_IN + widthIn),
                 Offset.inches(BOTTOM_IN),
                 Offset.inches(BOTTOM_IN + heightIn),
-                Slope.ratio(0),
-                Slope.ratio(0),
+                Slope.ratio(slope),
+                Slope.ratio(slope),
                 Length.ZERO);
         GateParts parts = new GateParts(
                 section(FRAME),
@@ -69,25 +99,15 @@ record TestGate(
                 section(post),
                 hinge(),
                 CATALOGUE.latches().get(0),
-                new Cladding.Open());
-        Leaf bare = LeafMaker.make(
+                cladding);
+        return LeafMaker.make(
                 "G1a",
                 new Hand(Side.RIGHT, SwingWay.IN),
                 outline,
                 parts,
-                0,
+                midRails,
                 new HingeSpec("hinge", Length.inches(FROM_ENDS_IN), Length.inches(FROM_ENDS_IN), 2, 0),
                 Offset.inches(40));
-        List<RailLoad> loads = new ArrayList<>();
-        for (Member rail : bare.rails())
-            loads.add(new RailLoad(
-                    rail.id(),
-                    outline.hingeEdge(),
-                    outline.latchEdge(),
-                    Offset.ZERO,
-                    Force.pounds(cladLb / 2),
-                    Force.pounds(cladLb / 2)));
-        return with(bare, bare.members(), loads, bare.fittings());
     }
 
     HungGate hung() {
