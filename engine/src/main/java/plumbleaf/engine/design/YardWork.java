@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.gate.RememberedGround;
 import plumbleaf.engine.gate.RunGround;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.Levelled;
@@ -87,7 +88,7 @@ final class YardWork {
                 run,
                 gate,
                 line,
-                new RunGround(ground, line, Slope.ZERO),
+                RememberedGround.of(new RunGround(ground, line, Slope.ZERO)),
                 first,
                 second,
                 List.of(before, after),

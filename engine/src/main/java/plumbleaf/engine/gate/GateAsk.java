@@ -28,4 +28,8 @@ public record GateAsk(
     public GateAsk {
         hingesToTry = List.copyOf(hingesToTry);
     }
+
+    GateAsk over(GroundUnder remembered) {
+        return new GateAsk(gate, opening, parts, remembered, gap, drop, hingesToTry, display);
+    }
 }

@@ -11,6 +11,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Release;
+import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
@@ -80,7 +81,7 @@ final class GateFindings {
                 gate.id(),
                 gate.id() + ": the latch gap of " + display.length(gap) + (fits ? " suits" : " does not suit") + " the "
                         + latch.name() + ", which takes " + range + ".",
-                Basis.job("size of the latch, " + latch.source()),
+                Basis.job("range of the latch picked"),
                 Optional.of(measure),
                 List.of());
     }
@@ -106,6 +107,34 @@ final class GateFindings {
                         + display.length(gap) + ".",
                 Basis.clause("plane geometry: the back corner turns on a longer radius"),
                 Measure.demand(sweep, gap, "in"));
+    }
+
+    /** Whether the heel clears the post: the hinge's place is taken in the middle of the leaf, which a real hinge may better. */
+    static Finding heel(String part, SwingAsk swing) {
+        SwingAxes axes =
+                SwingAxes.of(swing.opening(), swing.hand(), swing.hinge().pinOffset());
+        double leading = 0;
+        for (LowStrip strip : CladdingFaces.strips(swing.outline(), swing.parts(), axes.viewerSign()))
+            leading = Math.max(leading, strip.farIn());
+        Angle meets = Heel.contact(
+                swing.parts().hingePost(),
+                swing.outline().hingeEdge().inches(),
+                leading,
+                swing.hinge().pinOffset().inches(),
+                swing.opens());
+        boolean clears = meets.compareTo(swing.opens()) >= 0;
+        String degrees = DecimalText.upTo(meets.inDegrees(), 0) + " degrees";
+        return Checked.of(
+                "gate.heel",
+                Severity.CAUTION,
+                part,
+                clears
+                        ? part + ": the heel of the leaf clears its post as it opens."
+                        : part + ": with the pin in the middle of the leaf, its heel meets the post " + degrees
+                                + " open. Take a hinge whose pin stands off on the swing side, or a wider hinge gap with the pin further from the"
+                                + " post.",
+                Basis.judgement("plane geometry, the pin taken in the middle of the leaf"),
+                Measure.provided(meets.inDegrees(), swing.opens().inDegrees(), "deg"));
     }
 
     static Finding groundGap(String part, GateAsk ask, Swing swing) {
@@ -154,11 +183,15 @@ final class GateFindings {
         Length greatest = wood.style().greatestGap();
         double gap = leaf.picketGap().inches();
         boolean fits = gap >= least.inches() - 1e-9 && gap <= greatest.inches() + 1e-9;
+        Length first = leaf.pickets().get(0).width();
+        String ripped = first.compareTo(wood.style().boardWidth()) < 0
+                ? ", the first and the last ripped to " + display.length(first)
+                : "";
         return Checked.note(
                 "gate.pickets",
                 fits ? Severity.PASS : Severity.CAUTION,
                 leaf.id(),
-                leaf.id() + ": " + leaf.pickets().size() + " pickets with " + display.length(gap) + " between"
+                leaf.id() + ": " + leaf.pickets().size() + " pickets with " + display.length(gap) + " between" + ripped
                         + (fits
                                 ? "."
                                 : "; the style asks " + display.length(least) + " to " + display.length(greatest)

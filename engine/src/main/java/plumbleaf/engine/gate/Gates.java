@@ -18,7 +18,8 @@ import plumbleaf.engine.quantity.Offset;
 public final class Gates {
     private Gates() {}
 
-    public static GatePlan plan(GateAsk ask) {
+    public static GatePlan plan(GateAsk asked) {
+        GateAsk ask = asked.over(RememberedGround.of(asked.ground()));
         Opening opening = measured(ask.opening(), ask.gate().asSet());
         return ask.gate()
                 .kind()
@@ -157,6 +158,7 @@ public final class Gates {
         findings.addAll(SwingFindings.of(hung.part(), ask, hung.ask(), hung.swing(), single));
         findings.add(GateFindings.groundGap(hung.part(), ask, hung.swing()));
         findings.add(GateFindings.nose(hung.part(), ask.gate(), hung.ask(), ask.display()));
+        findings.add(GateFindings.heel(hung.part(), hung.ask()));
         findings.addAll(GateFindings.leaf(leaf, ask.parts(), ask.display()));
         return findings;
     }

@@ -20,6 +20,9 @@ public interface GroundUnder {
      */
     List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover);
 
+    /** The most that the ground between two points of the run's line will rise later: pavers, sod, mulch. */
+    Length laterRise(PlanPoint from, PlanPoint to);
+
     /**
      * What was assumed of the ground there.
      *

@@ -1,8 +1,10 @@
 package plumbleaf.engine.gate;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 
 /**
  * A leaf, drawn out to the last cut. Enough to build a frame model from: centrelines, sections, joints, hinge pins, and where the weight of the infill
@@ -58,6 +60,27 @@ public record Leaf(
     /** The members that carry the infill, from the lowest up. */
     public List<Member> rails() {
         return members.stream().filter(member -> member.role().isRail()).toList();
+    }
+
+    /** Edges of the pickets along the leaf, from the outline's hinge edge. */
+    public Ordinates picketEdges() {
+        List<Offset> edges = new ArrayList<>();
+        double datum = outline.hingeEdge().inches();
+        for (Picket picket : pickets) {
+            edges.add(Offset.inches(picket.r().inches() - datum));
+            edges.add(Offset.inches(picket.r().inches() + picket.width().inches() - datum));
+        }
+        return new Ordinates(edges);
+    }
+
+    /** Heights up the hinge edge from the outline's lower hinge corner: the hinge pins, and the corner above. */
+    public Ordinates pinHeights() {
+        List<Offset> heights = new ArrayList<>();
+        double datum = outline.corners().get(0).z().inches();
+        heights.add(Offset.ZERO);
+        for (HingePin pin : pins) heights.add(Offset.inches(pin.z().inches() - datum));
+        heights.add(Offset.inches(outline.corners().get(3).z().inches() - datum));
+        return new Ordinates(heights);
     }
 
     /** Distance from the lowest to the highest hinge pin. */

@@ -67,6 +67,8 @@ final class LeafLayout {
 
     private static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens, Outline outline) {
         Gate gate = ask.gate();
+        Length zone = ask.ground().laterRise(opening.face(), opening.face().moved(opening.along(), opening.clear()));
+        Length laterRise = gate.loads().laterRise();
         return new SwingAsk(
                 opening,
                 hand,
@@ -76,7 +78,7 @@ final class LeafLayout {
                 opens,
                 gate.obstacles(),
                 ask.drop(),
-                gate.loads().laterRise(),
+                zone.compareTo(laterRise) > 0 ? zone : laterRise,
                 gate.loads().shotError());
     }
 }

@@ -34,6 +34,11 @@ public record PlaneGround(Plane plane) implements GroundUnder {
     }
 
     @Override
+    public Length laterRise(PlanPoint from, PlanPoint to) {
+        return Length.ZERO;
+    }
+
+    @Override
     public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {
         return List.of();
     }

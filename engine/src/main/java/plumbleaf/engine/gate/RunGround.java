@@ -31,6 +31,15 @@ public record RunGround(Ground ground, RunLine run, Slope crossSlope) implements
         return surface(pin, leafRadius).facetsCovering(pin, cover);
     }
 
+    @Override
+    public Length laterRise(PlanPoint from, PlanPoint to) {
+        Offset one = run.line().footOf(from).station().asOffset();
+        Offset other = run.line().footOf(to).station().asOffset();
+        return one.compareTo(other) <= 0
+                ? ground.laterRise(run.id(), one, other)
+                : ground.laterRise(run.id(), other, one);
+    }
+
     /** The findings of the surface, and the place that lies furthest outside the shots. */
     @Override
     public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {

@@ -35,10 +35,14 @@ final class SwingRemedies {
     private final Swing dragging;
     private final List<Remedy> found = new ArrayList<>();
 
+    /** What a cure that can be made larger aims for: twice the error of the shots, so that no caution stays behind. */
+    private final double marginIn;
+
     private SwingRemedies(GateAsk ask, SwingAsk now, Swing dragging) {
         this.ask = ask;
         this.now = now;
         this.dragging = dragging;
+        this.marginIn = 2 * now.shotError().inches();
     }
 
     static List<Remedy> of(GateAsk ask, SwingAsk now, Swing dragging, boolean single) {
@@ -82,7 +86,8 @@ final class SwingRemedies {
     }
 
     private void raise() {
-        double up = Math.ceil(-dragging.running().clear().inches() / RAISE_STEP_IN - 1e-9) * RAISE_STEP_IN;
+        double wanted = marginIn - dragging.running().clear().inches();
+        double up = Math.ceil(wanted / RAISE_STEP_IN - 1e-9) * RAISE_STEP_IN;
         Outline raised = now.outline().raised(Length.inches(up));
         Swing tried = Swings.of(now.with(raised), ask.ground());
         double gap = tried.closedLargest().clear().inches();
@@ -120,10 +125,11 @@ final class SwingRemedies {
         double step = now.opens().inDegrees() / steps;
         for (int i = 1; i <= steps; i++) {
             double degrees = i * step;
-            double shortBy = -along.runningAt(Angle.degrees(degrees).radians()).clearIn();
+            double shortBy =
+                    marginIn - along.runningAt(Angle.degrees(degrees).radians()).clearIn();
             needed = Math.max(needed, shortBy / degrees);
         }
-        if (along.runningAt(0).clearIn() < 0 || needed <= 0 || needed > RISE_MOST_IN_PER_DEG) return;
+        if (along.runningAt(0).clearIn() < marginIn || needed <= 0 || needed > RISE_MOST_IN_PER_DEG) return;
         Optional<HingeModel> stocked = stocked(needed);
         double perDegree = stocked.map(hinge -> hinge.risePerDegree().inches()).orElse(needed * 1.02);
         Swing tried = Swings.of(now.with(stocked.orElse(rising(now.hinge(), perDegree))), ask.ground());
@@ -168,7 +174,7 @@ final class SwingRemedies {
         while (low < high) {
             int middle = (low + high + 1) / 2;
             Swing tried = Swings.of(now.with(Angle.degrees(middle)), ask.ground());
-            if (tried.clearsGround() && tried.clearsObstacles()) low = middle;
+            if (clearsWell(tried)) low = middle;
             else high = middle - 1;
         }
         Swing tried = Swings.of(now.with(Angle.degrees(low)), ask.ground());
@@ -176,7 +182,7 @@ final class SwingRemedies {
             offer("hold-back", "stop it at " + low + " degrees: " + result(tried), tried, edit("opens", low + " deg"));
     }
 
-    /** Soil to shave so that the hung leaf just clears: the shortage summed over rings and angles. */
+    /** Soil to shave so that the hung leaf clears by the margin: what is missing of it, summed over rings and angles. */
     private void gradeTheArc() {
         Swings along = Swings.over(now, ask.ground());
         int rings = 120;
@@ -188,17 +194,19 @@ final class SwingRemedies {
         for (int i = 0; i < rings; i++) {
             double r = along.fromIn() + (i + 0.5) * dr;
             for (int j = 0; j < angles; j++) {
-                double shortBy = -along.runningAt(r, (j + 0.5) * dq);
+                double shortBy = marginIn - along.runningAt(r, (j + 0.5) * dq);
                 if (shortBy <= 0) continue;
                 volumeIn3 += shortBy * r * dr * dq;
                 deepest = Math.max(deepest, shortBy);
             }
         }
         if (volumeIn3 == 0) return;
-        double depth = Math.max(deepest, -dragging.running().clear().inches());
+        double depth = Math.max(deepest, marginIn - dragging.running().clear().inches());
+        double there = dragging.closedThere().inches();
+        OptionalDouble ratio = there > 0 ? OptionalDouble.of((there - marginIn) / there) : OptionalDouble.empty();
         String words = "shave the ground under the swing by up to " + length(depth) + ", "
                 + DecimalText.upTo(volumeIn3 / 1728, 2) + " cu ft of soil, if it may be cut";
-        found.add(new Remedy("grade-arc", words, OptionalDouble.of(1), Optional.empty(), Optional.empty()));
+        found.add(new Remedy("grade-arc", words, ratio, Optional.empty(), Optional.empty()));
     }
 
     /** The nearest place on the leg, by half feet, where the leaf clears. */
@@ -212,7 +220,7 @@ final class SwingRemedies {
                 Opening there = now.opening().moved(Offset.inches(signed));
                 SwingAsk moved = LeafLayout.swing(ask, there, now.hand(), now.opens());
                 Swing tried = Swings.of(withoutObstacles(moved), ask.ground());
-                if (!tried.clearsGround()) continue;
+                if (!clearsWell(tried)) continue;
                 String words =
                         "move it " + length(by) + (signed > 0 ? " further along" : " back") + ": " + result(tried);
                 offer(
@@ -254,6 +262,10 @@ final class SwingRemedies {
                 ? leaves.get(0)
                 : leaves.get(1);
         offer("pair", "hang two leaves of half the width: " + result(worse), worse, edit("kind", "pair"));
+    }
+
+    private boolean clearsWell(Swing tried) {
+        return tried.running().clear().inches() >= marginIn && tried.clearsObstacles();
     }
 
     private void offer(String id, String words, Swing tried, Optional<String> edit) {

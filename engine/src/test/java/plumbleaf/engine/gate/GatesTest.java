@@ -22,6 +22,7 @@ import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
 
 /** A gate on ground that falls 10 % from left to right, seen from outside. */
@@ -76,16 +77,15 @@ class GatesTest {
         GateAsk otherHinge = ask(swing(Side.RIGHT, SwingWay.IN), 3, FALLING);
         assertThat(Gates.plan(otherHinge).swings().get(0).clearsGround()).isTrue();
         Remedy raise = remedy(remedies, "raise-leaf");
-        // 1.7 short in the leaf's plane, a little more at its faces; raised by eighths.
-        double shortBy = -Gates.plan(asked).swings().get(0).running().clear().inches();
+        // 1.7 short in the leaf's plane, a little more at its faces, and twice the shot error of 1/4 in. above that;
+        // raised by eighths.
+        double shortBy =
+                0.5 - Gates.plan(asked).swings().get(0).running().clear().inches();
         double up = Math.ceil(shortBy * 8) / 8;
         GateAsk raised = ask(swing(Side.LEFT, SwingWay.IN), 3 + up, FALLING);
-        assertThat(Gates.plan(raised).swings().get(0).clearsGround()).isTrue();
-        assertThat(Gates.plan(ask(swing(Side.LEFT, SwingWay.IN), 3 + up - 0.126, FALLING))
-                        .swings()
-                        .get(0)
-                        .clearsGround())
-                .isFalse();
+        assertThat(Gates.plan(raised).swings().get(0).running().clear().inches())
+                .isBetween(0.5, 0.5 + 0.125);
+        assertThat(raise.edit()).contains("gates[G1].leaf.bottomGap=" + LengthText.exact(3 + up));
         assertThat(raise.words()).contains("more than the 4\" allowed");
         Remedy holdBack = remedy(remedies, "hold-back");
         String degrees = holdBack.edit().orElseThrow().replaceAll(".*=(\\d+) deg", "$1");
@@ -106,7 +106,7 @@ class GatesTest {
             double r = 0.375 + (47 - 0.375) * (i + 0.5) / n;
             for (int j = 0; j < n; j++) {
                 double q = Math.PI / 2 * (j + 0.5) / n;
-                double shortBy = -(3 - 0.1 * r * (1 - Math.cos(q)));
+                double shortBy = 0.5 - (3 - 0.1 * r * (1 - Math.cos(q)));
                 if (shortBy > 0) sum += shortBy * r * (46.625 / n) * (Math.PI / 2 / n);
             }
         }

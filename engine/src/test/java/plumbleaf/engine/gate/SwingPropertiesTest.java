@@ -36,7 +36,7 @@ class SwingPropertiesTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void whichWayTheRunIsWalkedDoesNotMatter(long seed) {
-        GroundUnder ground = new TriangleField(seed, 400, 24, 2, 0.05, 0.03);
+        GroundUnder ground = new TriangleField(seed, 700, 42, 2, 0.05, 0.03);
         Opening walkedEast = GateSamples.opening(Direction.EAST, Side.RIGHT);
         Opening walkedWest = new Opening(
                 walkedEast.face().moved(Direction.EAST, walkedEast.clear()),
@@ -118,7 +118,7 @@ class SwingPropertiesTest {
     @ValueSource(longs = {11, 12, 13, 14, 15})
     void raisingTheLeafRaisesEveryClearanceByAsMuch(long seed) {
         Random random = new Random(seed);
-        GroundUnder ground = new TriangleField(seed, 400, 24, 2, 0.06 * random.nextDouble(), 0.06);
+        GroundUnder ground = new TriangleField(seed, 700, 42, 2, 0.06 * random.nextDouble(), 0.06);
         Opening opening = GateSamples.opening(Direction.EAST, Side.RIGHT);
         double up = 3 * random.nextDouble();
         Hand hand = Hand.all().get(random.nextInt(4));
