@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Triangulation;
@@ -36,18 +37,35 @@ final class GroundReview {
         return List.copyOf(review.findings);
     }
 
+    /** Looks from west to east, so that each point meets only those within reach. */
     private void doubled(List<GroundPoint> points) {
-        for (int i = 0; i < points.size(); i++) {
-            for (int j = i + 1; j < points.size(); j++) {
-                GroundPoint first = points.get(i);
-                GroundPoint second = points.get(j);
-                if (first.point().plan().distanceTo(second.point().plan()).compareTo(ONE_PLACE) > 0) continue;
-                Length apart = second.point()
-                        .elevation()
-                        .minus(first.point().elevation())
-                        .size();
-                findings.add(GroundFindings.onePlace(first.shot(), second.shot(), apart));
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) order.add(i);
+        order.sort(Comparator.comparingDouble(i -> points.get(i).point().plan().xIn()));
+        TreeSet<Pair> pairs = new TreeSet<>();
+        for (int i = 0; i < order.size(); i++) {
+            PlanPoint here = points.get(order.get(i)).point().plan();
+            for (int j = i + 1; j < order.size(); j++) {
+                PlanPoint there = points.get(order.get(j)).point().plan();
+                if (there.xIn() - here.xIn() > ONE_PLACE.inches()) break;
+                if (here.distanceTo(there).compareTo(ONE_PLACE) <= 0)
+                    pairs.add(new Pair(Math.min(order.get(i), order.get(j)), Math.max(order.get(i), order.get(j))));
             }
+        }
+        for (Pair pair : pairs) {
+            GroundPoint first = points.get(pair.first());
+            GroundPoint second = points.get(pair.second());
+            Length apart =
+                    second.point().elevation().minus(first.point().elevation()).size();
+            findings.add(GroundFindings.onePlace(first.shot(), second.shot(), apart));
+        }
+    }
+
+    /** Two points of the list, the earlier first. */
+    private record Pair(int first, int second) implements Comparable<Pair> {
+        @Override
+        public int compareTo(Pair other) {
+            return first != other.first ? Integer.compare(first, other.first) : Integer.compare(second, other.second);
         }
     }
 
@@ -111,16 +129,37 @@ final class GroundReview {
         for (GroundPoint point : points) {
             if (!point.on().isEmpty()) continue;
             PlanPoint place = point.point().plan();
-            List<GroundPoint> near = points.stream()
-                    .filter(other -> !other.point().plan().isSamePlace(place))
-                    .sorted(Comparator.comparing(other -> other.point().plan().distanceTo(place)))
-                    .limit(NEIGHBOURS)
-                    .toList();
+            List<GroundPoint> near = nearest(points, place);
             heightWithout(near, place).ifPresent(expected -> {
                 Length off = point.point().elevation().minus(expected).size();
                 if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(GroundFindings.blunder(point.shot(), off));
             });
         }
+    }
+
+    /** The few points nearest to a place, itself left out, nearest first; of two as near the earlier. */
+    private static List<GroundPoint> nearest(List<GroundPoint> points, PlanPoint place) {
+        GroundPoint[] near = new GroundPoint[NEIGHBOURS];
+        double[] away = new double[NEIGHBOURS];
+        int held = 0;
+        for (GroundPoint point : points) {
+            double dx = point.point().plan().xIn() - place.xIn();
+            double dy = point.point().plan().yIn() - place.yIn();
+            double squared = dx * dx + dy * dy;
+            if (squared < ONE_PLACE.inches() * ONE_PLACE.inches()) continue;
+            if (held == NEIGHBOURS && squared >= away[held - 1]) continue;
+            int at = held < NEIGHBOURS ? held++ : held - 1;
+            while (at > 0 && away[at - 1] > squared) {
+                away[at] = away[at - 1];
+                near[at] = near[at - 1];
+                at--;
+            }
+            away[at] = squared;
+            near[at] = point;
+        }
+        List<GroundPoint> found = new ArrayList<>();
+        for (int i = 0; i < held; i++) found.add(near[i]);
+        return found;
     }
 
     private static Optional<Offset> heightWithout(List<GroundPoint> others, PlanPoint place) {

@@ -1,6 +1,7 @@
 package plumbleaf.engine.ground;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,8 +69,8 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
     /** Follows each shot back to the benchmark. */
     private static final class Reducing {
         private final GroundBook book;
-        private final Map<String, Setup> setups = new TreeMap<>();
-        private final Map<String, Shot> shots = new TreeMap<>();
+        private final Map<String, Setup> setups = new LinkedHashMap<>();
+        private final Map<String, Shot> shots = new LinkedHashMap<>();
         private final Map<String, Offset> heights = new TreeMap<>();
         private final List<Finding> findings = new ArrayList<>();
 
@@ -85,10 +86,7 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
 
         Levelled levelled() {
             List<LevelledShot> known = new ArrayList<>();
-            for (Shot shot : shots.values().stream()
-                    .sorted((a, b) -> Integer.compare(
-                            book.shots().indexOf(a), book.shots().indexOf(b)))
-                    .toList()) {
+            for (Shot shot : shots.values()) {
                 Optional<Offset> height = heightOf(shot.id(), new TreeSet<>());
                 if (height.isEmpty()) findings.add(GroundFindings.noHeight(shot.id()));
                 else if (closes(shot)) findings.add(closure(shot, height.get()));

@@ -18,6 +18,9 @@ public record Profile(String run, List<ProfilePoint> points) {
     /** Stations nearer than this are one: a tenth of the finest tape mark, so that no grade is made of rounding. */
     private static final double SAME_STATION_IN = 0.001;
 
+    /** The steepest grade that is still told as one. */
+    private static final double STEEPEST = 19;
+
     public Profile {
         points = List.copyOf(points);
         for (int i = 1; i < points.size(); i++) {
@@ -60,15 +63,15 @@ public record Profile(String run, List<ProfilePoint> points) {
         return elevationAt(station.asOffset());
     }
 
-    /** Grade just beyond a station, in the run's direction, + up. */
+    /** Grade just beyond a station, in the run's direction, + up; a face steeper than 19 to 1 counts as that. */
     public Slope gradeAfter(Offset station) {
-        return points.isEmpty() ? Slope.ZERO : new Slope(gradeOfSegment(before(station)));
+        return slope(ratioAfter(station));
     }
 
     /** Grade of the straight line between the ground at two stations: the chord, + up. */
     public Slope gradeBetween(Offset from, Offset to) {
         double riseIn = elevationAt(to).inches() - elevationAt(from).inches();
-        return new Slope(riseIn / (to.inches() - from.inches()));
+        return slope(riseIn / (to.inches() - from.inches()));
     }
 
     /** The ground from one station to another: both ends and every shot between them. */
@@ -93,7 +96,7 @@ public record Profile(String run, List<ProfilePoint> points) {
         double left = taped.inches();
         double at = from.inches();
         while (true) {
-            double grade = gradeAfter(new Offset(at)).ratio();
+            double grade = ratioAfter(new Offset(at));
             double perLevel = Math.sqrt(1 + grade * grade);
             double next = Double.POSITIVE_INFINITY;
             for (ProfilePoint point : points) {
@@ -115,6 +118,14 @@ public record Profile(String run, List<ProfilePoint> points) {
             if (points.get(i).station().compareTo(station) <= 0) found = i;
         }
         return found;
+    }
+
+    private double ratioAfter(Offset station) {
+        return points.isEmpty() ? 0 : gradeOfSegment(before(station));
+    }
+
+    private static Slope slope(double ratio) {
+        return new Slope(Math.max(-STEEPEST, Math.min(STEEPEST, ratio)));
     }
 
     private double gradeOfSegment(int first) {

@@ -82,7 +82,7 @@ final class BayMaking {
         Offset start = new Offset(from.stationIn());
         Offset end = new Offset(to.stationIn());
         Slope grade = Shaping.followsGrade(run.fit())
-                ? new Slope((shape.bottomToIn() - shape.bottomFromIn()) / level)
+                ? Shaping.slope((shape.bottomToIn() - shape.bottomFromIn()) / level)
                 : Slope.ZERO;
         Length slopeLength = new Length(level * Math.sqrt(1 + grade.ratio() * grade.ratio()));
         double gapMin = Double.POSITIVE_INFINITY;

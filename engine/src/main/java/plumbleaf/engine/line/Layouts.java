@@ -168,7 +168,7 @@ public final class Layouts {
         Map<Integer, Double> tops = new TreeMap<>();
         int start = 0;
         for (int i = 1; i <= stops.size() && !run.isLoneGate(); i++) {
-            boolean cut = i == stops.size() || RunPosts.spansGate(stops.get(i - 1), stops.get(i));
+            boolean cut = i == stops.size() || RunPosts.isOpen(stops.get(i - 1), stops.get(i));
             if (!cut) continue;
             if (i - start >= 2) {
                 List<Stop> stretch = stops.subList(start, i);

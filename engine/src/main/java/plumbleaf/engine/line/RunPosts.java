@@ -80,7 +80,7 @@ final class RunPosts {
         List<ClosedStretch> closed = closed(holeIn() / 2);
         List<Stop> all = new ArrayList<>();
         for (int i = 0; i < fixed.size(); i++) {
-            if (i > 0 && !spansGate(fixed.get(i - 1), fixed.get(i)))
+            if (i > 0 && !isOpen(fixed.get(i - 1), fixed.get(i)))
                 between(fixed.get(i - 1).stationIn(), fixed.get(i).stationIn(), closed, all);
             all.add(fixed.get(i));
         }
@@ -89,6 +89,11 @@ final class RunPosts {
 
     static boolean spansGate(Stop from, Stop to) {
         return !from.gate().isEmpty() && from.gate().equals(to.gate());
+    }
+
+    /** Whether nothing hangs between two neighbouring posts: across an opening, or where they stand against each other. */
+    static boolean isOpen(Stop from, Stop to) {
+        return spansGate(from, to) || to.stationIn() - from.stationIn() < (from.widthIn() + to.widthIn()) / 2;
     }
 
     private double holeIn() {
@@ -182,8 +187,8 @@ final class RunPosts {
         for (Stop stop : sorted) {
             Stop before = kept.isEmpty() ? stop : kept.get(kept.size() - 1);
             double apart = stop.stationIn() - before.stationIn();
-            boolean clash =
-                    !kept.isEmpty() && apart < (stop.widthIn() + before.widthIn()) / 2 && !spansGate(before, stop);
+            boolean twoGates = stop.role() == PostRole.GATE && before.role() == PostRole.GATE;
+            boolean clash = !kept.isEmpty() && apart < (stop.widthIn() + before.widthIn()) / 2 && !twoGates;
             if (!clash) {
                 if (!kept.isEmpty() && apart < (stop.holeIn() + before.holeIn()) / 2 && before.digs() && stop.digs())
                     findings.add(LineFindings.holesMeet(run.id(), new Offset(before.stationIn()), new Length(apart)));

@@ -10,6 +10,7 @@ import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
 
 /** Fits the bays of a stretch of fence, from one gate or end to the next, to the ground under them. */
 final class Shaping {
@@ -137,6 +138,11 @@ final class Shaping {
                     true));
         }
         return shapes;
+    }
+
+    /** A grade as one; steeper than 19 to 1, where no fence is racked, counts as that. */
+    static Slope slope(double ratio) {
+        return new Slope(Math.max(-19, Math.min(19, ratio)));
     }
 
     /** Whether rails of this fit follow the grade. */

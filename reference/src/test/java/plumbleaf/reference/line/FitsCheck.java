@@ -148,6 +148,75 @@ class FitsCheck {
         assertThat(metric.layout().bays()).isEqualTo(feet.layout().bays());
     }
 
+    /** A lone gate has its two posts, face to face its opening, and no bays. */
+    @Test
+    void aLoneGateStandsOnTwoPosts() {
+        LaidOut laid = LaidOut.of(
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"title\": \"Lone gate\", \"date\": \"2027-05-03\","
+                        + "\"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" },"
+                        + "{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"6'\", \"elevation\": \"-3\\\"\" } ] }, \"runs\": [ { \"id\": \"R1\","
+                        + "\"legs\": [ { \"length\": \"6'\" } ], \"style\": \"none\" } ],"
+                        + "\"gates\": [ { \"id\": \"G1\", \"kind\": \"swing\", \"run\": \"R1\", \"station\": \"1'\", \"opening\": \"4'\" } ] }");
+        assertThat(laid.layout().bays()).isEmpty();
+        List<Post> posts = laid.layout().gatePosts("G1");
+        assertThat(laid.layout().posts()).isEqualTo(posts).hasSize(2);
+        assertThat(posts.get(1).station().inches() - posts.get(0).station().inches())
+                .isCloseTo(48 + 2.875, within(1e-9));
+        assertThat(posts.get(0).outOfGround().inches()).isGreaterThan(60);
+    }
+
+    /** Two openings with one post's room between them: all four posts are kept, the clash is named, and nothing hangs between. */
+    @Test
+    void twoGatesTooNearAreNamed() {
+        LaidOut laid = LaidOut.of(
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"title\": \"Two gates\", \"date\": \"2027-05-03\","
+                        + "\"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" },"
+                        + "{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"30'\", \"elevation\": \"0\\\"\" } ] }, \"runs\": [ { \"id\": \"R1\","
+                        + "\"legs\": [ { \"length\": \"30'\" } ], \"style\": \"wood-side-by-side\" } ], \"gates\": ["
+                        + "{ \"id\": \"G1\", \"kind\": \"swing\", \"run\": \"R1\", \"station\": \"10'\", \"opening\": \"4'\" },"
+                        + "{ \"id\": \"G2\", \"kind\": \"swing\", \"run\": \"R1\", \"station\": \"14' 3\\\"\", \"opening\": \"4'\" } ] }");
+        assertThat(laid.layout().gatePosts("G1")).hasSize(2);
+        assertThat(laid.layout().gatePosts("G2")).hasSize(2);
+        assertThat(finding(laid.layout(), "line.holes-meet").part()).isEqualTo("R1");
+        assertThat(laid.layout().bays()).noneMatch(bay -> bay.level().inches() < 12);
+    }
+
+    /** A buried line with 18 in. to either side and a 10 in. hole keeps posts 23 in. away; an old plug of 10 in., 11 in. with its inch of clear ground. */
+    @Test
+    void buriedLinesAndOldConcreteKeepPostsAway() {
+        LaidOut laid = LaidOut.of(
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"title\": \"Old holes\", \"date\": \"2027-05-03\","
+                        + "\"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" },"
+                        + "{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"32'\", \"elevation\": \"0\\\"\" } ] }, \"runs\": [ { \"id\": \"R1\","
+                        + "\"legs\": [ { \"length\": \"32'\" } ], \"style\": \"wood-side-by-side\", \"maxBay\": \"8'\" } ], \"existing\": {"
+                        + "\"lines\": [ { \"kind\": \"water\", \"run\": \"R1\", \"station\": \"16'\", \"tolerance\": \"18\\\"\" } ],"
+                        + "\"plugs\": [ { \"run\": \"R1\", \"station\": \"8'\", \"diameter\": \"10\\\"\", \"depth\": \"30\\\"\" } ] } }");
+        assertThat(laid.layout().bays()).hasSize(5);
+        for (Post post : laid.layout().posts()) {
+            assertThat(Math.abs(post.station().inches() - 192)).isGreaterThanOrEqualTo(23 - 1e-6);
+            assertThat(Math.abs(post.station().inches() - 96)).isGreaterThanOrEqualTo(11 - 1e-6);
+        }
+    }
+
+    /** Ground shot 4 ft to the inside lies 8 in. lower: a foot from the fence it is 2 in. lower, and the height counts from there. */
+    @Test
+    void heightCountsFromTheLowerSide() {
+        LaidOut laid = LaidOut.of(
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"title\": \"Bank\", \"date\": \"2027-05-03\","
+                        + "\"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" },"
+                        + "{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"8'\", \"elevation\": \"0\\\"\" },"
+                        + "{ \"id\": \"S3\", \"run\": \"R1\", \"station\": \"0'\", \"in\": \"4'\", \"elevation\": \"-8\\\"\" },"
+                        + "{ \"id\": \"S4\", \"run\": \"R1\", \"station\": \"8'\", \"in\": \"4'\", \"elevation\": \"-8\\\"\" } ] }, \"runs\": ["
+                        + "{ \"id\": \"R1\", \"legs\": [ { \"length\": \"8'\" } ], \"style\": \"wood-side-by-side\", \"infill\": \"6'\", \"bottomGap\": \"2\\\"\","
+                        + "\"maxBay\": \"8'\" } ], \"rules\": { \"height\": { \"limit\": \"6' 3\\\"\", \"from\": \"lower-side\" } } }");
+        Finding height = finding(laid.layout(), "line.height");
+        assertThat(height.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(height.message())
+                .isEqualTo(
+                        "The fence stands 6' 4\" at its highest, B1 of R1, measured from the lower side; 6' 3\" allowed.");
+        assertThat(finding(laid.layout(), "line.height-side").severity()).isEqualTo(Severity.CAUTION);
+    }
+
     private static Finding finding(Layout layout, String id) {
         return layout.findings().stream()
                 .filter(finding -> finding.id().equals(id))
