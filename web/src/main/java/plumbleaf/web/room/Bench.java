@@ -1,10 +1,19 @@
 package plumbleaf.web.room;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.Standards;
+import plumbleaf.engine.footing.FootingRules;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
+import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
@@ -13,11 +22,40 @@ import plumbleaf.web.store.StoredJob;
 /** Where a job's text becomes a job: reads it with the catalogue that comes with the program. */
 @Component
 class Bench {
+    private static final int KEPT = 64;
+
     private final Catalogue catalogue = StandardCatalogue.load();
+    private final Standards standards = standards();
+    private final Map<String, Design> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Design> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    private static Standards standards() {
+        StandardTables tables = StandardTables.load();
+        return new Standards(tables.wind(), tables.soils(), LifeJudgement.USUAL, FootingRules.USUAL);
+    }
 
     Opened open(StoredJob stored, Typed typed) {
         DocumentText text = DocumentText.of(stored.document());
-        return new Opened(stored, text, read(text.text()), catalogue, typed);
+        JobReading reading = read(text.text());
+        Optional<Design> design = reading.job().map(job -> designed(text.text(), job));
+        return new Opened(stored, text, reading, design, catalogue, typed);
+    }
+
+    /** The same text always comes to the same design, so the latest few are kept. */
+    private Design designed(String text, Job job) {
+        synchronized (latest) {
+            Design known = latest.get(text);
+            if (known != null) return known;
+        }
+        Design design = Designs.of(job, catalogue, standards);
+        synchronized (latest) {
+            latest.put(text, design);
+        }
+        return design;
     }
 
     /** The text with an edit, or why it cannot be. */

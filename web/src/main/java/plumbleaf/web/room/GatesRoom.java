@@ -3,6 +3,7 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.web.page.Field;
+import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Unit;
 
@@ -14,7 +15,13 @@ final class GatesRoom {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < opened.text().count("gates"); i++) {
             String id = opened.text().value("gates[" + i + "].id").orElse("");
-            panels.add(Panel.of("Gate " + id, id).withFields(gate(opened, "gates[" + i + "]", id)));
+            List<Note> notes = Notes.about(opened.findings(), List.of(id, id + "a", id + "b"));
+            panels.add(Panel.of("Gate " + id, id)
+                    .withNotes(notes)
+                    .withFields(gate(opened, "gates[" + i + "]", id)));
+            opened.design()
+                    .flatMap(design -> design.gate(id))
+                    .ifPresent(gate -> panels.addAll(GateNumbers.panels(gate, opened.figures())));
             panels.add(Panel.of("Leaf and posts", id).withFields(build(opened, "gates[" + i + "]", id)));
         }
         return panels;

@@ -3,8 +3,11 @@ package plumbleaf.web.room;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.Assumption;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Field;
@@ -16,12 +19,28 @@ import plumbleaf.web.store.StoredJob;
  *
  * @param text      its file, with the place of every value
  * @param reading   what the file says, or what is wrong with it
+ * @param design    everything worked out; nothing where the file is wrong
  * @param catalogue what can be bought
  * @param typed     what was typed last and could not be kept
  */
-record Opened(StoredJob stored, DocumentText text, JobReading reading, Catalogue catalogue, Typed typed) {
+record Opened(
+        StoredJob stored,
+        DocumentText text,
+        JobReading reading,
+        Optional<Design> design,
+        Catalogue catalogue,
+        Typed typed) {
     Optional<Job> job() {
         return reading.job();
+    }
+
+    Figures figures() {
+        return new Figures(job().map(Job::display).orElse(DisplayUnits.US));
+    }
+
+    /** Everything there is to say about the job, worst first. */
+    List<Finding> findings() {
+        return design.map(Design::findings).orElse(List.of());
     }
 
     FieldMaker fields() {

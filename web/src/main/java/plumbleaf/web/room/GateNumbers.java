@@ -1,0 +1,152 @@
+package plumbleaf.web.room;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.HingeUse;
+import plumbleaf.engine.design.HungLeaf;
+import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Swing;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.sag.ByCause;
+import plumbleaf.engine.sag.GateSag;
+import plumbleaf.web.page.Bar;
+import plumbleaf.web.page.Panel;
+import plumbleaf.web.page.Row;
+import plumbleaf.web.page.Table;
+
+/** What a designed gate comes to: swing, sag, hinges, the load path and the pieces of its leaf. */
+final class GateNumbers {
+    private final GateDesign gate;
+    private final Figures figures;
+
+    private GateNumbers(GateDesign gate, Figures figures) {
+        this.gate = gate;
+        this.figures = figures;
+    }
+
+    static List<Panel> panels(GateDesign gate, Figures figures) {
+        GateNumbers numbers = new GateNumbers(gate, figures);
+        List<Panel> panels = new ArrayList<>();
+        gate.plan().swing().ifPresent(swing -> panels.add(numbers.swing(swing)));
+        for (HungLeaf leaf : gate.hung()) {
+            panels.add(numbers.sag(leaf));
+            panels.add(numbers.hinges(leaf));
+        }
+        if (!gate.loadPath().isEmpty()) panels.add(numbers.loadPath());
+        for (Leaf leaf : gate.plan().leaves()) panels.add(numbers.leaf(leaf));
+        return panels;
+    }
+
+    private Panel swing(Swing swing) {
+        String id = gate.id();
+        return Panel.of("Swing", id)
+                .withRows(List.of(
+                        new Row(id + ".hand", "Hand", gate.plan().sentence(), "", id),
+                        new Row(
+                                id + ".running",
+                                "Least room under the leaf",
+                                figures.signed(swing.running().clear()),
+                                "hung, dropped, ground risen; " + figures.length(swing.running().atRadius())
+                                        + " from the pins, " + Figures.angle(swing.running().atAngle()) + " open",
+                                id),
+                        new Row(
+                                id + ".max",
+                                "Opens freely to",
+                                Figures.angle(swing.maxAngle()),
+                                swing.limitedBy().match(nothing -> "", ground -> "the ground stops it", struck -> struck.what()),
+                                id),
+                        new Row(
+                                id + ".closed",
+                                "Largest gap when shut",
+                                figures.length(swing.closedLargest().clear()),
+                                "",
+                                id),
+                        new Row(id + ".shots", "Shots may be off by", figures.length(swing.shotError()), "", id)));
+    }
+
+    private Panel sag(HungLeaf leaf) {
+        GateSag sag = leaf.sag();
+        ByCause cause = sag.byCause();
+        String id = gate.id();
+        double limit = leaf.limits().release().inches() + Math.max(0, cause.leaf().inches());
+        double full = Math.max(sag.total().inches(), limit) * 1.15;
+        Bar bar = new Bar(
+                "Latch corner falls",
+                figures.length(sag.total()),
+                List.of(
+                        part("leaf", cause.leaf(), 0),
+                        part("hinges give", cause.hingeFlex(), 1),
+                        part("hinge play", cause.hingeSlack(), 4),
+                        part("post", cause.post(), 2),
+                        part("footing", cause.footing(), 3)),
+                List.of(new Bar.Limit("good hang", figures.length(leaf.limits().release()), limit)),
+                full > 0 ? full : 1);
+        return Panel.of("Sag", id)
+                .withBars(List.of(bar))
+                .withRows(List.of(
+                        new Row(id + ".camber", "Built into the jig", figures.length(sag.byTime().camber()), "the leaf's own part", id),
+                        new Row(id + ".hang", "Block the corner high by", figures.length(sag.hangAllowance()), "comes when the blocks are pulled", id),
+                        new Row(
+                                id + ".after",
+                                "In the years after",
+                                figures.length(sag.byTime().afterHanging().total()),
+                                "in soft soil " + figures.length(sag.afterHangingSoft()) + "; the latch takes " + figures.length(leaf.limits().latch()),
+                                id),
+                        new Row(
+                                id + ".soil",
+                                "Soft, likely, stiff soil",
+                                figures.length(sag.soil().soft()) + " \u00b7 " + figures.length(sag.soil().likely()) + " \u00b7 "
+                                        + figures.length(sag.soil().stiff()),
+                                "",
+                                id),
+                        new Row(id + ".deeper", "With 6 in. more hole", figures.length(sag.sixDeeper()), "", id)));
+    }
+
+    private Bar.Part part(String label, Offset size, int kind) {
+        return new Bar.Part(label, figures.length(size), Math.max(0, size.inches()), kind);
+    }
+
+    private Panel hinges(HungLeaf leaf) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (HingeUse hinge : leaf.hinges()) {
+            lines.add(new Table.Line(
+                    gate.id(),
+                    List.of(
+                            hinge.id(),
+                            figures.length(hinge.z()),
+                            Figures.force(hinge.horizontal()),
+                            hinge.utilisation().isPresent() ? Figures.ratio(hinge.utilisation().getAsDouble()) : "cannot say",
+                            hinge.worst().combination().key())));
+        }
+        return Panel.of("Hinges", gate.id())
+                .withTables(List.of(new Table(
+                        "Worst sideways pull of each", List.of("Hinge", "Above grade", "Pull", "Used", "Case"), lines)));
+    }
+
+    private Panel loadPath() {
+        List<Table.Line> lines = new ArrayList<>();
+        for (LinkUse link : gate.loadPath())
+            lines.add(new Table.Line(link.part(), List.of(link.link(), link.part(), Figures.ratio(link.utilisation()))));
+        return Panel.of("Load path", gate.id())
+                .withTables(List.of(new Table("From the weakest link", List.of("Link", "Part", "Used"), lines)));
+    }
+
+    private Panel leaf(Leaf leaf) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (var member : leaf.members())
+            lines.add(new Table.Line(
+                    member.id(),
+                    List.of(
+                            member.role().words(),
+                            figures.length(member.longPoint()),
+                            Figures.force(member.weight()))));
+        return Panel.of("Leaf " + leaf.id(), leaf.id())
+                .withRows(List.of(
+                        new Row(leaf.id() + ".width", "Width", figures.length(leaf.width()), "", leaf.id()),
+                        new Row(leaf.id() + ".wet", "Weight, wet wood", Figures.force(leaf.weight().wet()), "", leaf.id()),
+                        new Row(leaf.id() + ".dry", "Weight, dry wood", Figures.force(leaf.weight().dry()), "", leaf.id())))
+                .withTables(List.of(new Table("Frame, long point to long point", List.of("Piece", "Length", "Weight"), lines)));
+    }
+}
