@@ -7,19 +7,16 @@ import java.util.List;
  *
  * @param name    what it shows, in a few words, read aloud by a screen reader
  * @param svg     safe markup, made by our own drawing code only
+ * @param wide    whether it takes the whole width; else two stand side by side
  * @param handles what can be taken hold of and moved in it
  */
-public record Picture(String name, String svg, List<Handle> handles) {
+public record Picture(String name, String svg, boolean wide, List<Handle> handles) {
     public Picture {
         handles = List.copyOf(handles);
     }
 
-    public static Picture of(String name, String svg) {
-        return new Picture(name, svg, List.of());
-    }
-
     public Picture with(List<Handle> more) {
-        return new Picture(name, svg, more);
+        return new Picture(name, svg, wide, more);
     }
 
     /**

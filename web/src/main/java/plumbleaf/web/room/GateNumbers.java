@@ -48,14 +48,16 @@ final class GateNumbers {
                                 id + ".running",
                                 "Least room under the leaf",
                                 figures.signed(swing.running().clear()),
-                                "hung, dropped, ground risen; " + figures.length(swing.running().atRadius())
-                                        + " from the pins, " + Figures.angle(swing.running().atAngle()) + " open",
+                                "hung, dropped, ground risen; "
+                                        + figures.length(swing.running().atRadius()) + " from the pins, "
+                                        + Figures.angle(swing.running().atAngle()) + " open",
                                 id),
                         new Row(
                                 id + ".max",
                                 "Opens freely to",
                                 Figures.angle(swing.maxAngle()),
-                                swing.limitedBy().match(nothing -> "", ground -> "the ground stops it", struck -> struck.what()),
+                                swing.limitedBy()
+                                        .match(nothing -> "", ground -> "the ground stops it", struck -> struck.what()),
                                 id),
                         new Row(
                                 id + ".closed",
@@ -70,7 +72,8 @@ final class GateNumbers {
         GateSag sag = leaf.sag();
         ByCause cause = sag.byCause();
         String id = gate.id();
-        double limit = leaf.limits().release().inches() + Math.max(0, cause.leaf().inches());
+        double limit =
+                leaf.limits().release().inches() + Math.max(0, cause.leaf().inches());
         double full = Math.max(sag.total().inches(), limit) * 1.15;
         Bar bar = new Bar(
                 "Latch corner falls",
@@ -86,18 +89,30 @@ final class GateNumbers {
         return Panel.of("Sag", id)
                 .withBars(List.of(bar))
                 .withRows(List.of(
-                        new Row(id + ".camber", "Built into the jig", figures.length(sag.byTime().camber()), "the leaf's own part", id),
-                        new Row(id + ".hang", "Block the corner high by", figures.length(sag.hangAllowance()), "comes when the blocks are pulled", id),
+                        new Row(
+                                id + ".camber",
+                                "Built into the jig",
+                                figures.length(sag.byTime().camber()),
+                                "the leaf's own part",
+                                id),
+                        new Row(
+                                id + ".hang",
+                                "Block the corner high by",
+                                figures.length(sag.hangAllowance()),
+                                "comes when the blocks are pulled",
+                                id),
                         new Row(
                                 id + ".after",
                                 "In the years after",
                                 figures.length(sag.byTime().afterHanging().total()),
-                                "in soft soil " + figures.length(sag.afterHangingSoft()) + "; the latch takes " + figures.length(leaf.limits().latch()),
+                                "in soft soil " + figures.length(sag.afterHangingSoft()) + "; the latch takes "
+                                        + figures.length(leaf.limits().latch()),
                                 id),
                         new Row(
                                 id + ".soil",
                                 "Soft, likely, stiff soil",
-                                figures.length(sag.soil().soft()) + " \u00b7 " + figures.length(sag.soil().likely()) + " \u00b7 "
+                                figures.length(sag.soil().soft()) + " \u00b7 "
+                                        + figures.length(sag.soil().likely()) + " \u00b7 "
                                         + figures.length(sag.soil().stiff()),
                                 "",
                                 id),
@@ -117,18 +132,23 @@ final class GateNumbers {
                             hinge.id(),
                             figures.length(hinge.z()),
                             Figures.force(hinge.horizontal()),
-                            hinge.utilisation().isPresent() ? Figures.ratio(hinge.utilisation().getAsDouble()) : "cannot say",
+                            hinge.utilisation().isPresent()
+                                    ? Figures.ratio(hinge.utilisation().getAsDouble())
+                                    : "cannot say",
                             hinge.worst().combination().key())));
         }
         return Panel.of("Hinges", gate.id())
                 .withTables(List.of(new Table(
-                        "Worst sideways pull of each", List.of("Hinge", "Above grade", "Pull", "Used", "Case"), lines)));
+                        "Worst sideways pull of each",
+                        List.of("Hinge", "Above grade", "Pull", "Used", "Case"),
+                        lines)));
     }
 
     private Panel loadPath() {
         List<Table.Line> lines = new ArrayList<>();
         for (LinkUse link : gate.loadPath())
-            lines.add(new Table.Line(link.part(), List.of(link.link(), link.part(), Figures.ratio(link.utilisation()))));
+            lines.add(
+                    new Table.Line(link.part(), List.of(link.link(), link.part(), Figures.ratio(link.utilisation()))));
         return Panel.of("Load path", gate.id())
                 .withTables(List.of(new Table("From the weakest link", List.of("Link", "Part", "Used"), lines)));
     }
@@ -145,8 +165,19 @@ final class GateNumbers {
         return Panel.of("Leaf " + leaf.id(), leaf.id())
                 .withRows(List.of(
                         new Row(leaf.id() + ".width", "Width", figures.length(leaf.width()), "", leaf.id()),
-                        new Row(leaf.id() + ".wet", "Weight, wet wood", Figures.force(leaf.weight().wet()), "", leaf.id()),
-                        new Row(leaf.id() + ".dry", "Weight, dry wood", Figures.force(leaf.weight().dry()), "", leaf.id())))
-                .withTables(List.of(new Table("Frame, long point to long point", List.of("Piece", "Length", "Weight"), lines)));
+                        new Row(
+                                leaf.id() + ".wet",
+                                "Weight, wet wood",
+                                Figures.force(leaf.weight().wet()),
+                                "",
+                                leaf.id()),
+                        new Row(
+                                leaf.id() + ".dry",
+                                "Weight, dry wood",
+                                Figures.force(leaf.weight().dry()),
+                                "",
+                                leaf.id())))
+                .withTables(List.of(
+                        new Table("Frame, long point to long point", List.of("Piece", "Length", "Weight"), lines)));
     }
 }

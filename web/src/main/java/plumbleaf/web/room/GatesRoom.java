@@ -16,9 +16,7 @@ final class GatesRoom {
         for (int i = 0; i < opened.text().count("gates"); i++) {
             String id = opened.text().value("gates[" + i + "].id").orElse("");
             List<Note> notes = Notes.about(opened.findings(), List.of(id, id + "a", id + "b"));
-            panels.add(Panel.of("Gate " + id, id)
-                    .withNotes(notes)
-                    .withFields(gate(opened, "gates[" + i + "]", id)));
+            panels.add(Panel.of("Gate " + id, id).withNotes(notes).withFields(gate(opened, "gates[" + i + "]", id)));
             opened.design()
                     .flatMap(design -> design.gate(id))
                     .ifPresent(gate -> panels.addAll(GateNumbers.panels(gate, opened.figures())));

@@ -56,7 +56,8 @@ final class Notes {
         List<String> gain = new ArrayList<>();
         remedy.ratio().ifPresent(ratio -> gain.add("then " + DecimalText.fixed(ratio, 2) + " of the limit"));
         remedy.priceChange().ifPresent(change -> gain.add(priceChange(change)));
-        return new Note.Press(remedy.words(), String.join(", ", gain), remedy.edit().orElse(""));
+        return new Note.Press(
+                remedy.words(), String.join(", ", gain), remedy.edit().orElse(""));
     }
 
     private static String priceChange(Money change) {

@@ -2,6 +2,7 @@ package plumbleaf.web.room;
 
 import java.util.List;
 import org.springframework.stereotype.Component;
+import plumbleaf.engine.design.Design;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Panel;
@@ -41,8 +42,24 @@ public class Rooms {
             case MONEY -> MoneyRoom.panels(opened);
             case PAPERS -> List.of();
         };
-        List<Picture> pictures = List.of();
-        return new RoomView(room, head(opened), "", pictures, panels, List.of(), List.of(), unshown(panels, typed));
+        List<Picture> pictures = opened.design()
+                .map(design -> pictures(room, design, opened))
+                .orElse(List.of());
+        String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
+        return new RoomView(room, head(opened), verdict, pictures, panels, List.of(), List.of(), unshown(panels, typed));
+    }
+
+    private static List<Picture> pictures(Room room, Design design, Opened opened) {
+        Pictures pictures = new Pictures(design, new Subjects(design, opened.catalogue()));
+        return switch (room) {
+            case GROUND -> List.of(pictures.site());
+            case LINE -> pictures.profiles();
+            case GATES, STRENGTH ->
+                design.gates().stream()
+                        .flatMap(gate -> pictures.gate(gate).stream())
+                        .toList();
+            case STOCK, MONEY, PAPERS -> List.of();
+        };
     }
 
     /** Why the last change was not kept, where none of the fields says so. */

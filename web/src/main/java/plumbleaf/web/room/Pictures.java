@@ -1,0 +1,119 @@
+package plumbleaf.web.room;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.plot.svg.SvgPlot;
+import plumbleaf.documents.view.ClearanceCurve;
+import plumbleaf.documents.view.DeflectedLeaf;
+import plumbleaf.documents.view.GateElevation;
+import plumbleaf.documents.view.GatePlanDetail;
+import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.PlacedGate;
+import plumbleaf.documents.view.RunProfile;
+import plumbleaf.documents.view.SitePlan;
+import plumbleaf.documents.view.SwingPlan;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Swing;
+import plumbleaf.engine.ground.Profile;
+import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.web.page.Picture;
+
+/** The drawings of a design, sized so that their lettering reads well on a screen. */
+final class Pictures {
+    /** A drawing that takes the whole width, in paper inches. */
+    private static final double WIDE_IN = 9;
+
+    /** One that stands beside another. */
+    private static final double HALF_IN = 4.6;
+
+    private static final double HIGH_IN = 6;
+
+    private final Design design;
+    private final Subjects subjects;
+    private final DisplayUnits units;
+
+    Pictures(Design design, Subjects subjects) {
+        this.design = design;
+        this.subjects = subjects;
+        this.units = design.job().display();
+    }
+
+    Picture site() {
+        Box extents = SitePlan.extents(design.layout(), design.ground());
+        Scale scale = fitting(extents.width() * 1.15, extents.height() * 1.3, WIDE_IN, HIGH_IN);
+        return picture(SitePlan.of(design.job(), design.layout(), design.ground(), placed(gate -> true), scale), true);
+    }
+
+    /** Each run unrolled; a long one in strips that read well. */
+    List<Picture> profiles() {
+        List<Picture> pictures = new ArrayList<>();
+        for (RunLayout run : design.layout().runs()) pictures.add(profile(run));
+        return pictures;
+    }
+
+    private Picture profile(RunLayout run) {
+        Profile profile = design.ground().profile(run.run());
+        double length = run.line().line().length().inches();
+        Scale scale = fitting(length * 1.05, 1, WIDE_IN * 1.4, HIGH_IN);
+        RunProfile.Strip strip = new RunProfile.Strip(
+                run,
+                profile,
+                subjects.posts(run),
+                placed(gate -> gate.asked().run().equals(run.run())),
+                Offset.ZERO,
+                Offset.inches(length));
+        return picture(RunProfile.of(strip, units, scale), true);
+    }
+
+    /** The leaf, its swing, how it gives, and where it meets the post. */
+    List<Picture> gate(GateDesign gate) {
+        List<Picture> pictures = new ArrayList<>();
+        Optional<GateSubject> subject = subjects.of(gate);
+        if (subject.isEmpty()) return pictures;
+        Leaf leaf = gate.plan().leaves().get(0);
+        double wide = leaf.width().inches() * 1.5;
+        double high = leaf.outline().topAtPin().inches() * 1.3;
+        Scale scale = fitting(wide, high, HALF_IN, HIGH_IN);
+        pictures.add(picture(GateElevation.frame(subject.get(), scale), false));
+        Optional<Swing> swing = gate.plan().swing();
+        swing.ifPresent(known -> {
+            double reach = leaf.outline().latchEdge().inches();
+            Scale small = fitting(reach * 2.2, reach * 2.2, HALF_IN, HIGH_IN);
+            pictures.add(picture(SwingPlan.of(gate.id(), known, reach, units, small), false));
+            pictures.add(picture(ClearanceCurve.of(gate.id(), known, HALF_IN, units), false));
+        });
+        gate.hung()
+                .forEach(hung -> pictures.add(
+                        picture(DeflectedLeaf.of(gate.id(), hung.sag(), leaf.hand().hinge(), scale), false)));
+        pictures.add(picture(GatePlanDetail.of(subject.get(), fitting(wide, wide / 3, HALF_IN, HIGH_IN)), false));
+        return pictures;
+    }
+
+    private List<PlacedGate> placed(Predicate<GateDesign> wanted) {
+        return design.gates().stream()
+                .filter(wanted)
+                .map(subjects::of)
+                .flatMap(Optional::stream)
+                .map(PlacedGate::new)
+                .toList();
+    }
+
+    private Scale fitting(double realWide, double realHigh, double wide, double high) {
+        return units == DisplayUnits.US
+                ? Scale.fitting(realWide, realHigh, wide, high)
+                : Scale.fittingMetric(realWide, realHigh, wide, high);
+    }
+
+    private static Picture picture(Drawing drawing, boolean wide) {
+        return new Picture(drawing.name(), SvgPlot.inPage(drawing), wide, List.of());
+    }
+}
