@@ -3,6 +3,7 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.web.page.Field;
+import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Unit;
 
@@ -19,7 +20,8 @@ final class GroundRoom {
             String note = opened.text().value(at + ".note").orElse("");
             strips.add(new Panel.Strip(id, at, note, shotFields(opened, at, id)));
         }
-        return List.of(Panel.of("Shots", "ground").withStrips(strips));
+        List<Note> notes = Notes.inAreas(opened.findings(), List.of("ground"));
+        return List.of(Panel.of("Shots", "ground").withNotes(notes).withStrips(strips));
     }
 
     /** The keys a shot has, so that each is edited in the form it was taken in. */

@@ -39,10 +39,12 @@ final class Pictures {
 
     private final Design design;
     private final Subjects subjects;
+    private final Handles handles;
     private final DisplayUnits units;
 
-    Pictures(Design design, Subjects subjects) {
+    Pictures(Design design, Subjects subjects, Handles handles) {
         this.design = design;
+        this.handles = handles;
         this.subjects = subjects;
         this.units = design.job().display();
     }
@@ -71,7 +73,7 @@ final class Pictures {
                 placed(gate -> gate.asked().run().equals(run.run())),
                 Offset.ZERO,
                 Offset.inches(length));
-        return picture(RunProfile.of(strip, units, scale), true);
+        return picture(RunProfile.of(strip, units, scale), true).with(handles.onProfile(run));
     }
 
     /** The leaf, its swing, how it gives, and where it meets the post. */
@@ -92,8 +94,8 @@ final class Pictures {
             pictures.add(picture(ClearanceCurve.of(gate.id(), known, HALF_IN, units), false));
         });
         gate.hung()
-                .forEach(hung -> pictures.add(
-                        picture(DeflectedLeaf.of(gate.id(), hung.sag(), leaf.hand().hinge(), scale), false)));
+                .forEach(hung -> pictures.add(picture(
+                        DeflectedLeaf.of(gate.id(), hung.sag(), leaf.hand().hinge(), scale), false)));
         pictures.add(picture(GatePlanDetail.of(subject.get(), fitting(wide, wide / 3, HALF_IN, HIGH_IN)), false));
         return pictures;
     }
@@ -107,10 +109,9 @@ final class Pictures {
                 .toList();
     }
 
-    private Scale fitting(double realWide, double realHigh, double wide, double high) {
-        return units == DisplayUnits.US
-                ? Scale.fitting(realWide, realHigh, wide, high)
-                : Scale.fittingMetric(realWide, realHigh, wide, high);
+    /** On a screen a drawing fills its place; its scale needs no usual name. */
+    private static Scale fitting(double realWide, double realHigh, double wide, double high) {
+        return Scale.ratio(Math.max(realWide / wide, realHigh / high));
     }
 
     private static Picture picture(Drawing drawing, boolean wide) {

@@ -42,15 +42,16 @@ public class Rooms {
             case MONEY -> MoneyRoom.panels(opened);
             case PAPERS -> List.of();
         };
-        List<Picture> pictures = opened.design()
-                .map(design -> pictures(room, design, opened))
-                .orElse(List.of());
+        List<Picture> pictures =
+                opened.design().map(design -> pictures(room, design, opened)).orElse(List.of());
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
-        return new RoomView(room, head(opened), verdict, pictures, panels, List.of(), List.of(), unshown(panels, typed));
+        return new RoomView(
+                room, head(opened), verdict, pictures, panels, List.of(), List.of(), unshown(panels, typed));
     }
 
     private static List<Picture> pictures(Room room, Design design, Opened opened) {
-        Pictures pictures = new Pictures(design, new Subjects(design, opened.catalogue()));
+        Pictures pictures = new Pictures(
+                design, new Subjects(design, opened.catalogue()), new Handles(opened.text(), design));
         return switch (room) {
             case GROUND -> List.of(pictures.site());
             case LINE -> pictures.profiles();
