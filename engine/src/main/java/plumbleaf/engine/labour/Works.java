@@ -8,11 +8,21 @@ import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.job.OldFence;
 import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.takeoff.Assembly;
 import plumbleaf.engine.takeoff.PostTake;
 
 /** What has to be done for each part. */
 public final class Works {
     private Works() {}
+
+    /** All that is done on the parts of a job; old fence and trips come beside. */
+    public static List<Work> of(Assembly assembly, Soil soil) {
+        List<Work> works = new ArrayList<>();
+        for (PostTake post : assembly.posts()) works.addAll(post(post, soil));
+        for (Assembly.StyledBay each : assembly.bays()) works.addAll(bay(each.bay()));
+        for (Assembly.BuiltLeaf each : assembly.leaves()) works.addAll(leaf(each.leaf(), each.parts()));
+        return works;
+    }
 
     /** Stake out, dig by the foot of hole, set, and cut to length. */
     public static List<Work> post(PostTake post, Soil soil) {

@@ -1,7 +1,7 @@
 /**
- * The order of work in days: shop, dig and set, cure, build, hang, finish. Knows hours and the crew; must not know money.
+ * The order of work in days: shop, dig and set, cure, build, hang, finish; and, since trips follow from days, the whole quote of a job.
  *
- * <p>Read {@link plumbleaf.engine.schedule.Schedules}.
+ * <p>Read {@link plumbleaf.engine.schedule.Schedules}, then {@link plumbleaf.engine.schedule.Quotes}.
  */
 @NullMarked
 package plumbleaf.engine.schedule;

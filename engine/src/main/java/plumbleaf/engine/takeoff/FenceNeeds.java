@@ -28,6 +28,8 @@ public final class FenceNeeds {
         List<Need> loose = new ArrayList<>();
         String section = post.section().id();
         loose.add(Need.pieces(capItem(post), "cap for " + post.section().name(), PartGroup.HARDWARE, 1, post.id()));
+        if (post.anchors() > 0)
+            loose.add(Need.pieces("wall-anchor", "wedge anchor", PartGroup.HARDWARE, post.anchors(), post.id()));
         if (post.isDug()) {
             loose.add(new Need(
                     "concrete",

@@ -1,0 +1,52 @@
+package plumbleaf.engine.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.gate.GateParts;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.line.Bay;
+
+/** Everything of a job that is bought and built, in the order of the walk. */
+public record Assembly(List<PostTake> posts, List<StyledBay> bays, List<BuiltLeaf> leaves, List<Gate> gates) {
+    public Assembly {
+        posts = List.copyOf(posts);
+        bays = List.copyOf(bays);
+        leaves = List.copyOf(leaves);
+        gates = List.copyOf(gates);
+    }
+
+    /** A bay and how it is made. */
+    public record StyledBay(Bay bay, FenceStyle style) {}
+
+    /** A leaf and what it is made of. */
+    public record BuiltLeaf(Leaf leaf, GateParts parts) {}
+
+    /** What all of it needs. */
+    public Needs needs() {
+        List<Need> loose = new ArrayList<>();
+        List<BarNeed> bars = new ArrayList<>();
+        for (PostTake post : posts) add(FenceNeeds.post(post), loose, bars);
+        for (StyledBay each : bays) add(FenceNeeds.bay(each.bay(), each.style()), loose, bars);
+        for (BuiltLeaf each : leaves) add(GateNeeds.leaf(each.leaf(), each.parts()), loose, bars);
+        for (Gate gate : gates) add(GateNeeds.holdOpen(gate), loose, bars);
+        return new Needs(loose, bars);
+    }
+
+    private static void add(Needs needs, List<Need> loose, List<BarNeed> bars) {
+        loose.addAll(needs.loose());
+        bars.addAll(needs.bars());
+    }
+
+    public int holes() {
+        return (int) posts.stream().filter(PostTake::isDug).count();
+    }
+
+    /** Loose soil to get rid of: hole volume times its swell, 1.25 to 1.3 (common practice, no source). */
+    public double spoilYards(double swell) {
+        double ft3 = 0;
+        for (PostTake post : posts) ft3 += post.holeFt3();
+        return ft3 * swell / 27;
+    }
+}
