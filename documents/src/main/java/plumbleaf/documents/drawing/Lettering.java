@@ -74,6 +74,12 @@ public final class Lettering {
         return List.copyOf(lines);
     }
 
+    /** Where a long word is best cut: after its last hyphen, slash or underscore that fits, else where it must. */
+    private static int joint(String word, int most) {
+        for (int i = most; i > 1; i--) if ("-/_".indexOf(word.charAt(i - 1)) >= 0) return i;
+        return most;
+    }
+
     private static void wrapInto(
             List<String> lines, String paragraph, double roomIn, double capitalIn, Text.Weight weight) {
         String line = "";
@@ -88,8 +94,9 @@ public final class Lettering {
             while (line.length() > 1 && width(line, capitalIn, weight) > roomIn) {
                 int fits = line.length() - 1;
                 while (fits > 1 && width(line.substring(0, fits), capitalIn, weight) > roomIn) fits--;
-                lines.add(line.substring(0, fits));
-                line = line.substring(fits);
+                int joint = joint(line, fits);
+                lines.add(line.substring(0, joint));
+                line = line.substring(joint);
             }
         }
         lines.add(line);

@@ -1,6 +1,7 @@
 package plumbleaf.documents.drawing;
 
 import java.util.List;
+import java.util.function.Function;
 import plumbleaf.engine.quantity.DecimalText;
 
 /**
@@ -49,6 +50,16 @@ public record Scale(double realPerPaper, String words) {
                 .filter(scale -> scale.realPerPaper >= least)
                 .findFirst()
                 .orElseGet(() -> ratio(least));
+    }
+
+    /** The first usual scale, from large to small, at which a drawing made for it fits a room on paper; the smallest when none does. */
+    public static Drawing fitted(Function<Scale, Drawing> draw, double paperWidth, double paperHeight) {
+        Drawing drawing = draw.apply(US.get(1));
+        for (Scale scale : US.subList(1, US.size())) {
+            drawing = draw.apply(scale);
+            if (drawing.paperWidthIn() <= paperWidth && drawing.paperHeightIn() <= paperHeight) return drawing;
+        }
+        return drawing;
     }
 
     /** As {@link #fitting}, from the metric row: 1 to 10, 1 to 20. */

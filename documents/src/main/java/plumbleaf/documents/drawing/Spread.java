@@ -32,6 +32,24 @@ public final class Spread {
         return List.copyOf(places);
     }
 
+    /** As above, kept between two ends as far as there is room. */
+    public static List<Double> within(List<Double> wanted, List<Double> widths, double gap, double from, double to) {
+        List<Double> places = new ArrayList<>(apart(wanted, widths, gap));
+        double least = from;
+        for (int i = 0; i < places.size(); i++) {
+            double half = widths.get(i) / 2;
+            places.set(i, Math.max(places.get(i), least + half));
+            least = places.get(i) + half + gap;
+        }
+        double most = to;
+        for (int i = places.size() - 1; i >= 0; i--) {
+            double half = widths.get(i) / 2;
+            places.set(i, Math.min(places.get(i), most - half));
+            most = places.get(i) - half - gap;
+        }
+        return List.copyOf(places);
+    }
+
     private record Pool(double mean, int count) {
         Pool with(Pool other) {
             return new Pool((mean * count + other.mean * other.count) / (count + other.count), count + other.count);

@@ -33,11 +33,9 @@ public record Viewport(Drawing drawing, Point lowerLeft, String title) {
         marks.add(heading);
         double half = heading.widthIn() / 2;
         marks.add(Stroke.line(at.plus(-half, -0.09), at.plus(half, -0.09), Look.visible(Layer.SHEET)));
-        String scale =
-                drawing.scale().realPerPaper() > 0 && !drawing.scale().words().isEmpty()
-                        ? "Scale " + drawing.scale().words()
-                        : "Not to scale";
-        marks.add(Text.small(at.plus(0, -0.19), scale).anchored(Text.Across.MIDDLE, Text.Up.MIDDLE));
+        if (!drawing.scale().words().isEmpty())
+            marks.add(Text.small(at.plus(0, -0.19), "Scale " + drawing.scale().words())
+                    .anchored(Text.Across.MIDDLE, Text.Up.MIDDLE));
         return marks;
     }
 }

@@ -70,6 +70,7 @@ public record WeldMark(
                     look));
             marks.add(Text.small(end.plus(way * scale.real(0.13), 0), tail)
                     .anchored(toRight ? Text.Across.START : Text.Across.END, Text.Up.MIDDLE)
+                    .clearing()
                     .with(look));
         }
         return List.copyOf(marks);

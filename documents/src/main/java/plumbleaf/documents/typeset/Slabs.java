@@ -145,8 +145,6 @@ final class Slabs implements Block.Cases<List<Slab>> {
     public List<Slab> picture(Block.Picture block) {
         double high = block.drawing().paperHeightIn();
         double over = block.drawing().paperWidthIn() - wide;
-        if (over > 0.01)
-            throw new IllegalArgumentException("The picture " + block.drawing().name() + " is wider than its page");
         List<Primitive> marks = new ArrayList<>(block.drawing().onPaper(new Point(-over / 2, -high)));
         double y = -high;
         for (String line : Lettering.wrapped(block.caption(), wide, Text.SMALL, Text.Weight.REGULAR)) {

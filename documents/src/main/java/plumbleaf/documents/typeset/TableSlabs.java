@@ -23,7 +23,6 @@ final class TableSlabs {
     private static final double ROW_GAP = 0.075;
     private static final double TICK = 0.13;
     private static final String TICK_BOX = "\u2610";
-    private static final double LEAST_WORDS = 1.0;
 
     private final Table table;
     private final double wide;
@@ -134,32 +133,85 @@ final class TableSlabs {
                 bold ? Text.Weight.SEMIBOLD : Text.Weight.REGULAR);
     }
 
-    /** Columns that keep their width take it; those of words share the rest by what they hold. */
+    /**
+     * Columns that keep their width take it and those of words share the rest by what they hold; where that leaves words too little, all
+     * columns give way, none below its longest word as long as there is room.
+     */
     private List<Double> widths() {
         List<Double> natural = new ArrayList<>();
+        List<Double> least = new ArrayList<>();
         double kept = 0;
         double shared = 0;
+        double leastWords = 0;
         for (int i = 0; i < table.columns().size(); i++) {
             Column column = table.columns().get(i);
-            double need = column.wraps() ? natural(i) : Math.max(bodyOf(i), longestWord(column.title()) + 2 * PAD);
+            double word = longestWordOf(i);
+            double need = column.wraps() ? natural(i) : Math.max(bodyOf(i), word);
             natural.add(need);
-            if (column.wraps()) shared += need;
-            else kept += need;
+            least.add(Math.min(word, need));
+            if (column.wraps()) {
+                shared += need;
+                leastWords += word;
+            } else {
+                kept += need;
+            }
         }
         double rest = wide - kept;
-        long wordColumns = table.columns().stream().filter(Column::wraps).count();
-        if (wordColumns == 0 || rest < wordColumns * LEAST_WORDS) {
-            double factor = wide / (kept + shared);
-            boolean stretch = factor > 1;
-            double spare = stretch ? (wide - kept - shared) / natural.size() : 0;
-            return natural.stream()
-                    .map(need -> stretch ? need + spare : need * factor)
-                    .toList();
+        if (shared == 0 && rest >= 0) {
+            double spare = rest / natural.size();
+            return natural.stream().map(need -> need + spare).toList();
+        }
+        if (shared == 0 || rest < leastWords) return squeezed(natural, least);
+        return shared(natural, least, rest, shared);
+    }
+
+    /** Word columns by what they hold, none narrower than its longest word. */
+    private List<Double> shared(List<Double> natural, List<Double> least, double rest, double shared) {
+        double room = rest;
+        double weight = shared;
+        List<Integer> fixed = new ArrayList<>();
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (int i = 0; i < natural.size(); i++) {
+                boolean open = table.columns().get(i).wraps() && !fixed.contains(i);
+                if (!open || natural.get(i) / weight * room >= least.get(i)) continue;
+                fixed.add(i);
+                room -= least.get(i);
+                weight -= natural.get(i);
+                changed = true;
+            }
         }
         List<Double> widths = new ArrayList<>();
-        for (int i = 0; i < natural.size(); i++)
-            widths.add(table.columns().get(i).wraps() ? Math.max(natural.get(i) / shared * rest, 0) : natural.get(i));
+        for (int i = 0; i < natural.size(); i++) {
+            boolean words = table.columns().get(i).wraps();
+            widths.add(!words ? natural.get(i) : fixed.contains(i) ? least.get(i) : natural.get(i) / weight * room);
+        }
         return List.copyOf(widths);
+    }
+
+    private List<Double> squeezed(List<Double> natural, List<Double> least) {
+        double leastSum = least.stream().mapToDouble(Double::doubleValue).sum();
+        double slack = natural.stream().mapToDouble(Double::doubleValue).sum() - leastSum;
+        List<Double> widths = new ArrayList<>();
+        for (int i = 0; i < natural.size(); i++) {
+            double give = slack > 0 ? (natural.get(i) - least.get(i)) / slack * Math.max(0, wide - leastSum) : 0;
+            widths.add(leastSum > wide ? least.get(i) * wide / leastSum : least.get(i) + give);
+        }
+        return List.copyOf(widths);
+    }
+
+    /** No word of a column is broken when it is this wide. */
+    private double longestWordOf(int column) {
+        double most = longestWord(table.columns().get(column).title(), Text.Weight.SEMIBOLD);
+        for (Row row : table.rows())
+            if (row.kind() != RowKind.GROUP)
+                most = Math.max(
+                        most,
+                        longestWord(
+                                row.cells().get(column),
+                                row.kind() == RowKind.TOTAL ? Text.Weight.SEMIBOLD : Text.Weight.REGULAR));
+        return most + 2 * PAD + 1e-6;
     }
 
     private double natural(int column) {
@@ -179,10 +231,10 @@ final class TableSlabs {
         return most;
     }
 
-    private static double longestWord(String title) {
+    private static double longestWord(String words, Text.Weight weight) {
         double most = 0;
-        for (String word : title.split(" ", -1))
-            most = Math.max(most, Lettering.width(word, Text.SMALL, Text.Weight.SEMIBOLD));
+        for (String word : words.replace('\n', ' ').split(" ", -1))
+            most = Math.max(most, Lettering.width(word, Text.SMALL, weight));
         return most;
     }
 }

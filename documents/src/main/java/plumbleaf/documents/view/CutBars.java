@@ -1,7 +1,9 @@
 package plumbleaf.documents.view;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -25,35 +27,56 @@ public final class CutBars {
     private static final double PITCH_IN = 0.62;
     private static final double NAME_IN = 0.75;
     private static final double NM_PER_INCH = 25_400_000.0;
+    private static final long SIXTEENTH_NM = 1_587_500;
 
     private CutBars() {}
 
-    public static Drawing of(CutPlan plan, double wideIn, DisplayUnits units) {
-        return part(plan, 0, plan.bars().size(), wideIn, units);
+    /** Bars that are cut alike, with how many there are. */
+    private record Alike(CutBar bar, int first, int count) {}
+
+    /** How many pictures a plan takes: bars cut alike share one. */
+    public static int rows(CutPlan plan) {
+        return alike(plan).size();
     }
 
-    /** The bars from one to before another, so that a long plan can go over several pages. */
+    public static Drawing of(CutPlan plan, double wideIn, DisplayUnits units) {
+        return part(plan, 0, rows(plan), wideIn, units);
+    }
+
+    /** The rows from one to before another, so that a long plan can go over several pages. */
     public static Drawing part(CutPlan plan, int from, int before, double wideIn, DisplayUnits units) {
         List<Mark> marks = new ArrayList<>();
         long longest = plan.bars().stream().mapToLong(CutBar::lengthNm).max().orElse(1);
         double perNm = (wideIn - NAME_IN) / longest;
+        List<Alike> rows = alike(plan);
         for (int i = from; i < before; i++)
-            bar(
-                    marks,
-                    plan.bars().get(i),
-                    i + 1,
-                    -(i - from) * PITCH_IN,
-                    perNm,
-                    plan.saw().kerfNm(),
-                    units);
+            bar(marks, rows.get(i), -(i - from) * PITCH_IN, perNm, plan.saw().kerfNm(), units);
         if (marks.isEmpty()) marks.add(Text.small(Point.at(0, 0), "nothing to cut"));
         return Drawing.of("Cut plan, " + plan.stock(), Scale.FULL, marks);
     }
 
-    private static void bar(
-            List<Mark> marks, CutBar bar, int number, double y, double perNm, long kerfNm, DisplayUnits units) {
-        marks.add(Text.small(new Point(0, y + 0.04), (bar.fromOffcut() ? "offcut " : "bar ") + number)
-                .bold());
+    private static List<Alike> alike(CutPlan plan) {
+        Map<String, Alike> rows = new LinkedHashMap<>();
+        int number = 0;
+        for (CutBar bar : plan.bars()) {
+            number++;
+            String key = bar.fromOffcut() + " " + bar.lengthNm() + " "
+                    + bar.cuts().stream()
+                            .map(cut -> Long.toString(cut.longPointNm() / SIXTEENTH_NM))
+                            .toList();
+            Alike before = rows.get(key);
+            rows.put(
+                    key,
+                    before == null ? new Alike(bar, number, 1) : new Alike(before.bar, before.first, before.count + 1));
+        }
+        return List.copyOf(rows.values());
+    }
+
+    private static void bar(List<Mark> marks, Alike row, double y, double perNm, long kerfNm, DisplayUnits units) {
+        CutBar bar = row.bar;
+        String kind = bar.fromOffcut() ? "offcut" : "bar";
+        String name = row.count == 1 ? kind + " " + row.first : row.count + " " + kind + "s";
+        marks.add(Text.small(new Point(0, y + 0.04), name).bold());
         marks.add(Text.small(new Point(0, y - 0.13), units.length(bar.lengthNm() / NM_PER_INCH))
                 .with(Look.note().in(Ink.SECOND)));
         double x = NAME_IN + bar.trimNm() * perNm + (bar.trimNm() > 0 ? kerfNm * perNm : 0);
@@ -61,12 +84,18 @@ public final class CutBars {
         for (Cut cut : bar.cuts()) {
             double end = x + cut.longPointNm() * perNm;
             field(marks, x, end, y, Material.STEEL_FACE, cut.piece());
-            label(marks, x, end, y, shortName(cut), units.length(cut.longPointNm() / NM_PER_INCH));
+            label(
+                    marks,
+                    x,
+                    end,
+                    y,
+                    row.count == 1 ? shortName(cut) : "",
+                    units.length(cut.longPointNm() / NM_PER_INCH));
             x = end + kerfNm * perNm;
         }
         if (bar.offcutNm() > 0) {
             double end = NAME_IN + bar.lengthNm() * perNm;
-            field(marks, Math.min(x, end), end, y, bar.offcutUsable() ? Material.WOOD : Material.SHADE, "");
+            field(marks, Math.min(x, end), end, y, bar.offcutUsable() ? Material.CLEAR : Material.SHADE, "");
             label(marks, x, end, y, bar.offcutUsable() ? "keep" : "scrap", units.length(bar.offcutNm() / NM_PER_INCH));
         }
     }
@@ -90,9 +119,11 @@ public final class CutBars {
         double nameWide = Lettering.width(name, Text.SMALL, Text.Weight.REGULAR);
         double lengthWide = Lettering.width(length, Text.SMALL, Text.Weight.REGULAR);
         if (Math.max(nameWide, lengthWide) <= room) {
-            marks.add(Text.small(middle.plus(0, 0.075), name).centred());
-            marks.add(Text.small(middle.plus(0, -0.075), length).centred());
-        } else if (nameWide <= room) {
+            double half = name.isEmpty() ? 0 : 0.075;
+            if (!name.isEmpty())
+                marks.add(Text.small(middle.plus(0, half), name).centred());
+            marks.add(Text.small(middle.plus(0, -half), length).centred());
+        } else if (!name.isEmpty() && nameWide <= room) {
             marks.add(Text.small(middle, name).centred());
         }
     }

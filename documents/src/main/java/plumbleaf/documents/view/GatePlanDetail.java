@@ -24,6 +24,9 @@ import plumbleaf.engine.section.Section;
 
 /** The gate cut through at a hinge, seen from above, outside below: pins, gaps, and which way it swings. */
 public final class GatePlanDetail {
+    /** The swing begins here; all of it is on the swing plan. */
+    private static final double SHOWN_RAD = 0.3;
+
     private final GateSubject gate;
     private final Leaf leaf;
     private final Outside outside;
@@ -55,12 +58,13 @@ public final class GatePlanDetail {
         Point pin = outside.at(0, 0);
         marks.add(Arc.circle(
                 pin, 0.5, Look.visible(Layer.HARDWARE).of(leaf.pins().get(0).id())));
-        double angle = opens();
+        double angle = Math.min(opens(), SHOWN_RAD);
         double way = leaf.hand().swing() == SwingWay.IN ? 1 : -1;
         double closed = outside.alongRad();
         double open = closed + outside.rightward() * way * angle;
         marks.add(new SwingArc(pin, latch, closed, open, Look.thin(Layer.SWING).of(leaf.id())));
-        double low = -halfDeep() - scale.real(0.45);
+        double low =
+                -Math.max(halfDeep() + scale.real(0.45), way > 0 ? 0 : latch * StrictMath.sin(angle) + scale.real(0.2));
         DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, low, scale);
         rows.add(
                 outside.at(gate.hingeFaceR(), -half), outside.at(0, -half), gate.length(-gate.hingeFaceR()), leaf.id());
@@ -85,9 +89,8 @@ public final class GatePlanDetail {
         marks.add(Text.small(new Point(middle, rows.outerEdge() - scale.real(0.12)), "outside: you stand here")
                 .centred()
                 .bold());
-        double far = way > 0 ? latch : halfDeep();
         marks.add(Text.small(
-                        new Point(middle, Math.max(far * StrictMath.sin(angle), halfDeep()) + scale.real(0.2)),
+                        new Point(middle, (way > 0 ? latch * StrictMath.sin(angle) : halfDeep()) + scale.real(0.2)),
                         "inside")
                 .centred()
                 .bold());

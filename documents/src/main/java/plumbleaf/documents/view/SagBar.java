@@ -71,7 +71,7 @@ public final class SagBar {
                     Lettering.width(inches(piece.inches), Text.SMALL, Text.Weight.REGULAR)));
             x += wide;
         }
-        List<Double> places = Spread.apart(middles, widths, 0.12);
+        List<Double> places = Spread.within(middles, widths, 0.12, 0, wideIn);
         for (int i = 0; i < places.size(); i++) {
             marks.add(Stroke.through(
                     List.of(

@@ -339,10 +339,23 @@ public final class SitePlan {
         marks.addAll(labels.beside(at, point.shot() + "  " + height, Math.PI / 2, look));
     }
 
+    /** A corner of the plan that nothing covers, else beside it. */
+    private Point northPlace(Box box) {
+        double half = scale.real(0.55);
+        for (double x : List.of(box.minX() + half, box.maxX() - half))
+            for (double y : List.of(box.maxY() - half, box.minY() + half)) {
+                Box room = Box.of(new Point(x, y), new Point(x, y)).grown(half);
+                boolean free = marks.stream()
+                        .flatMap(mark -> mark.drawn(scale).stream())
+                        .noneMatch(part -> part.extents(scale).grown(0.01).overlaps(room));
+                if (free) return new Point(x, y);
+            }
+        return new Point(box.maxX() + half, box.maxY() - scale.real(0.7));
+    }
+
     private void furniture() {
         Box box = Drawing.of("", scale, marks).frame();
-        double x = box.maxX() + scale.real(0.55);
-        marks.add(new NorthArrow(new Point(x, box.maxY() - scale.real(0.7)), Math.PI / 2, 0.8, Look.note()));
+        marks.add(new NorthArrow(northPlace(box), Math.PI / 2, 0.8, Look.note()));
         marks.add(ScaleBar.nearly(new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale));
         marks.add(Text.small(
                 new Point(box.minX() + scale.real(3.6), box.minY() - scale.real(0.37)),
