@@ -178,7 +178,7 @@ public final class SchemaFile {
                     : one.asNumber().isPresent()
                             ? one.asNumber().equals(value.asNumber())
                             : one.asFlag().equals(value.asFlag());
-            if (equal) return;
+            if (equal && one.what().equals(value.what())) return;
         }
         errors.add(path + ": not one of the values");
     }
