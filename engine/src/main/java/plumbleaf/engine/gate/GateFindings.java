@@ -137,6 +137,23 @@ final class GateFindings {
                 Measure.provided(meets.inDegrees(), swing.opens().inDegrees(), "deg"));
     }
 
+    /** What the eye allows where the tops of two leaves meet: 1/4 in., common practice, no source. */
+    private static final double MEETING_IN = 0.25;
+
+    static Finding meeting(Gate gate, double missIn, DisplayUnits display) {
+        String message = missIn <= MEETING_IN
+                ? gate.id() + ": the tops of its leaves meet within " + display.length(MEETING_IN) + "."
+                : gate.id() + ": the tops of its leaves miss each other by " + display.length(missIn)
+                        + " where they meet, since the ground bends between the posts. Give both leaves one slope, or set their bottom gaps apart.";
+        return Checked.of(
+                "gate.meeting",
+                Severity.CAUTION,
+                gate.id(),
+                message,
+                Basis.commonPractice("what the eye allows"),
+                Measure.demand(missIn, MEETING_IN, "in"));
+    }
+
     static Finding groundGap(String part, GateAsk ask, Swing swing) {
         double gap = swing.closedLargest().clear().inches();
         double limit = ask.gap().largest().inches();

@@ -18,14 +18,24 @@ import plumbleaf.engine.quantity.Offset;
 public final class Gates {
     private Gates() {}
 
+    /** A gate worked out, with what would cure it where it drags. */
     public static GatePlan plan(GateAsk asked) {
+        return plan(asked, true);
+    }
+
+    /** The same without the cures and without the hands not asked for, which are most of the work: for the search over builds. */
+    public static GatePlan judged(GateAsk asked) {
+        return plan(asked, false);
+    }
+
+    private static GatePlan plan(GateAsk asked, boolean cures) {
         GateAsk ask = asked.over(RememberedGround.of(asked.ground()));
         Opening opening = measured(ask.opening(), ask.gate().asSet());
         return ask.gate()
                 .kind()
                 .match(
-                        swing -> swingGate(ask, opening, swing),
-                        pair -> pairGate(ask, opening, pair),
+                        swing -> swingGate(ask, opening, swing, cures ? Cures.OF_A_SINGLE_LEAF : Cures.NONE),
+                        pair -> pairGate(ask, opening, pair, cures ? Cures.OF_A_LEAF : Cures.NONE),
                         slide -> without(
                                 ask,
                                 opening,
@@ -50,11 +60,12 @@ public final class Gates {
     /** One leaf on one hand, with what it is asked. */
     private record Hung(String part, SwingAsk ask, Swing swing) {}
 
-    private static GatePlan swingGate(GateAsk ask, Opening opening, GateKind.Swing kind) {
+    private static GatePlan swingGate(GateAsk ask, Opening opening, GateKind.Swing kind, Cures cures) {
         Gate gate = ask.gate();
         List<Hung> all = new ArrayList<>();
-        for (Hand hand : Hand.all()) all.add(hung(gate.id(), ask, LeafLayout.swing(ask, opening, hand, kind.opens())));
         List<Hand> asked = Hand.agreeing(kind.hinge(), kind.swing());
+        for (Hand hand : cures.wanted() ? Hand.all() : asked)
+            all.add(hung(gate.id(), ask, LeafLayout.swing(ask, opening, hand, kind.opens())));
         List<Hung> inQuestion = new ArrayList<>(
                 all.stream().filter(hung -> asked.contains(hung.ask().hand())).toList());
         inQuestion.sort(WORST_FIRST);
@@ -66,12 +77,12 @@ public final class Gates {
             findings.add(
                     GateFindings.hand(gate, kind.hinge().isSaid(), kind.swing().isSaid()));
         findings.addAll(common(ask));
-        findings.addAll(ofLeaf(ask, shown, leaf, true));
+        findings.addAll(ofLeaf(ask, shown, leaf, cures));
         String sentence = handSaid ? shown.ask().hand().sentence() : "Seen from outside: hand not yet said";
         return plan(ask, opening, asked, sentence, List.of(leaf), swings(inQuestion), swings(all), findings);
     }
 
-    private static GatePlan pairGate(GateAsk ask, Opening opening, GateKind.Pair kind) {
+    private static GatePlan pairGate(GateAsk ask, Opening opening, GateKind.Pair kind, Cures cures) {
         Gate gate = ask.gate();
         List<Hand> asked = new ArrayList<>();
         List<Hung> shown = new ArrayList<>();
@@ -93,8 +104,9 @@ public final class Gates {
             shown.add(worst);
             Leaf leaf = leaf(name, ask, worst.ask());
             leaves.add(leaf);
-            findings.addAll(ofLeaf(ask, worst, leaf, false));
+            findings.addAll(ofLeaf(ask, worst, leaf, cures));
         }
+        findings.add(meeting(ask, leaves, shown));
         if (!kind.swing().isSaid()) findings.add(GateFindings.hand(gate, true, false));
         findings.add(GateFindings.notWorkedOut(
                 gate.id(),
@@ -103,6 +115,19 @@ public final class Gates {
         String sentence = "Seen from outside: a pair, " + gate.id() + "a on the left"
                 + kind.swing().value().map(way -> ", swings " + way.key()).orElse(", swing not yet said");
         return plan(ask, opening, asked, sentence, leaves, swings(shown), swings(all), findings);
+    }
+
+    /** How far the tops of the two leaves miss each other where they meet: each is raked from the ground at its own pins. */
+    private static Finding meeting(GateAsk ask, List<Leaf> leaves, List<Hung> shown) {
+        List<Double> heights = new ArrayList<>();
+        double halfGap = ask.gate().leaf().latchGap().inches() / 2;
+        for (int i = 0; i < leaves.size(); i++) {
+            Outline outline = leaves.get(i).outline();
+            SwingAsk hung = shown.get(i).ask();
+            double middle = outline.latchEdge().inches() + halfGap;
+            heights.add(elevationAtPin(ask, hung.opening(), hung.hand()) + outline.topIn(middle));
+        }
+        return GateFindings.meeting(ask.gate(), Math.abs(heights.get(0) - heights.get(1)), ask.display());
     }
 
     private static GatePlan without(GateAsk ask, Opening opening, String why) {
@@ -152,10 +177,10 @@ public final class Gates {
                 GateFindings.latchGap(ask.gate(), ask.parts().latch(), ask.display()));
     }
 
-    private static List<Finding> ofLeaf(GateAsk ask, Hung hung, Leaf leaf, boolean single) {
+    private static List<Finding> ofLeaf(GateAsk ask, Hung hung, Leaf leaf, Cures cures) {
         List<Finding> findings = new ArrayList<>();
         findings.addAll(doubts(ask, hung));
-        findings.addAll(SwingFindings.of(hung.part(), ask, hung.ask(), hung.swing(), single));
+        findings.addAll(SwingFindings.of(hung.part(), ask, hung.ask(), hung.swing(), cures));
         findings.add(GateFindings.groundGap(hung.part(), ask, hung.swing()));
         findings.add(GateFindings.nose(hung.part(), ask.gate(), hung.ask(), ask.display()));
         findings.add(GateFindings.heel(hung.part(), hung.ask()));

@@ -11,6 +11,11 @@ final class GroundCell {
 
     private final double[] x;
     private final double[] y;
+    /** Unit vectors along the sides, and their lengths. */
+    private final double[] sideX;
+
+    private final double[] sideY;
+    private final double[] length;
     final double heightAtPinIn;
     final double gradeX;
     final double gradeY;
@@ -21,6 +26,17 @@ final class GroundCell {
         this.heightAtPinIn = heightAtPinIn;
         this.gradeX = gradeX;
         this.gradeY = gradeY;
+        int n = x.length;
+        this.sideX = new double[n];
+        this.sideY = new double[n];
+        this.length = new double[n];
+        for (int i = 0; i < n; i++) {
+            double ex = x[(i + 1) % n] - x[i];
+            double ey = y[(i + 1) % n] - y[i];
+            length[i] = Math.sqrt(ex * ex + ey * ey);
+            sideX[i] = ex / length[i];
+            sideY[i] = ey / length[i];
+        }
     }
 
     /** The pieces that come within reach of the pin axis. */
@@ -55,6 +71,18 @@ final class GroundCell {
         return x.length;
     }
 
+    double sideX(int side) {
+        return sideX[side];
+    }
+
+    double sideY(int side) {
+        return sideY[side];
+    }
+
+    double length(int side) {
+        return length[side];
+    }
+
     double x(int corner) {
         return x[corner % x.length];
     }
@@ -69,10 +97,7 @@ final class GroundCell {
 
     boolean holds(double xIn, double yIn) {
         for (int i = 0; i < x.length; i++) {
-            double ex = x(i + 1) - x[i];
-            double ey = y(i + 1) - y[i];
-            double length = Math.sqrt(ex * ex + ey * ey);
-            if (cross(ex, ey, xIn - x[i], yIn - y[i]) < -BORDER_IN * length) return false;
+            if (cross(sideX[i], sideY[i], xIn - x[i], yIn - y[i]) < -BORDER_IN) return false;
         }
         return true;
     }
@@ -82,11 +107,8 @@ final class GroundCell {
         double from = t0;
         double to = t1;
         for (int i = 0; i < x.length; i++) {
-            double ex = x(i + 1) - x[i];
-            double ey = y(i + 1) - y[i];
-            double length = Math.sqrt(ex * ex + ey * ey);
-            double inside = cross(ex, ey, x0 - x[i], y0 - y[i]) / length;
-            double gain = cross(ex, ey, ux, uy) / length;
+            double inside = cross(sideX[i], sideY[i], x0 - x[i], y0 - y[i]);
+            double gain = cross(sideX[i], sideY[i], ux, uy);
             if (Math.abs(gain) < 1e-14) {
                 if (inside < -BORDER_IN) return new double[0];
             } else if (gain > 0) from = Math.max(from, -inside / gain);
@@ -100,12 +122,9 @@ final class GroundCell {
         if (holds(0, 0)) return 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < x.length; i++) {
-            double ex = x(i + 1) - x[i];
-            double ey = y(i + 1) - y[i];
-            double share = -(x[i] * ex + y[i] * ey) / (ex * ex + ey * ey);
-            double on = Math.max(0, Math.min(1, share));
-            double px = x[i] + on * ex;
-            double py = y[i] + on * ey;
+            double on = Math.max(0, Math.min(length[i], -(x[i] * sideX[i] + y[i] * sideY[i])));
+            double px = x[i] + on * sideX[i];
+            double py = y[i] + on * sideY[i];
             least = Math.min(least, Math.sqrt(px * px + py * py));
         }
         return least;

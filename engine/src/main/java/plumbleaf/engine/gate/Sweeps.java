@@ -62,19 +62,27 @@ final class Sweeps {
 
     /** Least clearance of an edge at one angle. */
     Low leastAt(LowEdge edge, double angleRad) {
-        Low least = Low.NONE;
+        double cos = StrictMath.cos(angleRad);
+        double sin = StrictMath.sin(angleRad);
+        double least = Double.POSITIVE_INFINITY;
+        double at = 0;
         for (GroundCell cell : cells) {
-            for (double r : radiiInCell(cell, edge, angleRad))
-                least = least.orLess(new Low(clearance(cell, edge, r, angleRad), r, angleRad));
+            for (double r : radiiInCell(cell, edge, cos, sin)) {
+                double clear = clearance(cell, edge, r, angleRad, cos, sin);
+                if (clear < least) {
+                    least = clear;
+                    at = r;
+                }
+            }
         }
-        return least;
+        return new Low(least, at, angleRad);
     }
 
     /** Largest clearance of an edge at one angle. */
     Low mostAt(LowEdge edge, double angleRad) {
         Low most = new Low(Double.NEGATIVE_INFINITY, 0, 0);
         for (GroundCell cell : cells) {
-            for (double r : radiiInCell(cell, edge, angleRad)) {
+            for (double r : radiiInCell(cell, edge, StrictMath.cos(angleRad), StrictMath.sin(angleRad))) {
                 double clear = clearance(cell, edge, r, angleRad);
                 if (clear > most.clearIn()) most = new Low(clear, r, angleRad);
             }
@@ -222,9 +230,7 @@ final class Sweeps {
         return least;
     }
 
-    private double[] radiiInCell(GroundCell cell, LowEdge edge, double q) {
-        double ux = StrictMath.cos(q);
-        double uy = StrictMath.sin(q);
+    private static double[] radiiInCell(GroundCell cell, LowEdge edge, double ux, double uy) {
         return cell.clip(-edge.sideIn() * uy, edge.sideIn() * ux, ux, uy, edge.fromIn(), edge.toIn());
     }
 
@@ -301,7 +307,13 @@ final class Sweeps {
     }
 
     private double clearance(GroundCell cell, LowEdge edge, double r, double q) {
-        return edge.heightIn(r) + risePerRad * q - cell.heightIn(x(edge, r, q), y(edge, r, q));
+        return clearance(cell, edge, r, q, StrictMath.cos(q), StrictMath.sin(q));
+    }
+
+    private double clearance(GroundCell cell, LowEdge edge, double r, double q, double cos, double sin) {
+        double x = r * cos - edge.sideIn() * sin;
+        double y = r * sin + edge.sideIn() * cos;
+        return edge.heightIn(r) + risePerRad * q - cell.heightIn(x, y);
     }
 
     private static double x(LowEdge edge, double r, double q) {
@@ -327,12 +339,10 @@ final class Sweeps {
     /** A side of a cell as a line: where it begins, its direction, its length, and how far along it the foot of the pin axis falls. */
     private record Side(double x0, double y0, double ux, double uy, double length, double foot) {
         static Side of(GroundCell cell, int side) {
-            double dx = cell.x(side + 1) - cell.x(side);
-            double dy = cell.y(side + 1) - cell.y(side);
-            double length = Math.sqrt(dx * dx + dy * dy);
-            double ux = dx / length;
-            double uy = dy / length;
-            return new Side(cell.x(side), cell.y(side), ux, uy, length, -(cell.x(side) * ux + cell.y(side) * uy));
+            double ux = cell.sideX(side);
+            double uy = cell.sideY(side);
+            double foot = -(cell.x(side) * ux + cell.y(side) * uy);
+            return new Side(cell.x(side), cell.y(side), ux, uy, cell.length(side), foot);
         }
 
         double perpendicular2() {

@@ -21,9 +21,9 @@ final class SwingFindings {
     private SwingFindings() {}
 
     /** @param part the gate, or a leaf of a pair */
-    static List<Finding> of(String part, GateAsk ask, SwingAsk now, Swing swing, boolean single) {
-        if (!swing.clearsGround()) return List.of(strikes(part, ask, now, swing, single));
-        if (!swing.clearsObstacles()) return List.of(obstacle(part, ask, now, swing, single));
+    static List<Finding> of(String part, GateAsk ask, SwingAsk now, Swing swing, Cures cures) {
+        if (!swing.clearsGround()) return List.of(strikes(part, ask, now, swing, cures));
+        if (!swing.clearsObstacles()) return List.of(obstacle(part, ask, now, swing, cures));
         double needed = 2 * swing.shotError().inches();
         double running = swing.running().clear().inches();
         if (running < needed) return List.of(low(part, ask.display(), now, swing, needed));
@@ -39,7 +39,7 @@ final class SwingFindings {
                 List.of()));
     }
 
-    private static Finding strikes(String part, GateAsk ask, SwingAsk now, Swing swing, boolean single) {
+    private static Finding strikes(String part, GateAsk ask, SwingAsk now, Swing swing, Cures cures) {
         DisplayUnits display = ask.display();
         boolean asBuilt = swing.leastOfFaces().clear().inches() < 0;
         Clearance worst = asBuilt ? swing.leastOfFaces() : swing.running();
@@ -60,10 +60,10 @@ final class SwingFindings {
                 message,
                 Basis.job("the ground as measured"),
                 Optional.of(swing.room()),
-                SwingRemedies.of(ask, now, swing, single));
+                cures.wanted() ? SwingRemedies.of(ask, now, swing, cures.ofASingleLeaf()) : List.of());
     }
 
-    private static Finding obstacle(String part, GateAsk ask, SwingAsk now, Swing swing, boolean single) {
+    private static Finding obstacle(String part, GateAsk ask, SwingAsk now, Swing swing, Cures cures) {
         String message = part + " strikes the " + swing.limitedBy().key() + " "
                 + degrees(swing.maxAngle().inDegrees()) + " open and should open "
                 + degrees(swing.opens().inDegrees()) + ".";
@@ -75,7 +75,7 @@ final class SwingFindings {
                 Basis.job("what stands in the swing as measured"),
                 Optional.of(Measure.provided(
                         swing.maxAngle().inDegrees(), swing.opens().inDegrees(), "deg")),
-                SwingRemedies.of(ask, now, swing, single));
+                cures.wanted() ? SwingRemedies.of(ask, now, swing, cures.ofASingleLeaf()) : List.of());
     }
 
     private static Finding low(String part, DisplayUnits display, SwingAsk now, Swing swing, double needed) {

@@ -124,8 +124,21 @@ class GatesTest {
         double tip = 0.375 + 45.875 / 2;
         assertThat(plan.swings().get(0).least().clear().inches()).isCloseTo(3 - 0.1 * tip, within(1e-9));
         assertThat(finding(plan, "gate.kind").severity()).isEqualTo(Severity.CANNOT_SAY);
+        assertThat(finding(plan, "gate.meeting").severity()).isEqualTo(Severity.PASS);
         assertThat(plan.leaves().get(0).outline().top().ratio()).isCloseTo(-0.1, within(1e-9));
         assertThat(plan.leaves().get(1).outline().top().ratio()).isCloseTo(0.1, within(1e-9));
+    }
+
+    @Test
+    void judgingLeavesOnlyTheCuresOut() {
+        GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
+        GatePlan judged = Gates.judged(asked);
+        GatePlan planned = Gates.plan(asked);
+        assertThat(judged.swings()).isEqualTo(planned.swings());
+        assertThat(judged.leaves()).isEqualTo(planned.leaves());
+        assertThat(finding(judged, "swing.strikes").message())
+                .isEqualTo(finding(planned, "swing.strikes").message());
+        assertThat(finding(judged, "swing.strikes").remedies()).isEmpty();
     }
 
     @Test
