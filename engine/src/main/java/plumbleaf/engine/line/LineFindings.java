@@ -92,10 +92,7 @@ final class LineFindings {
                 "The gap under " + bay.id() + " of " + bay.run() + " reaches " + text(bay.groundGapMax()) + ", "
                         + text(rule.largest()) + " allowed.",
                 Basis.job(rule.why()),
-                Measure.demand(
-                        Math.max(0, bay.groundGapMax().inches() - Fairing.GAP_ROUNDING_IN),
-                        rule.largest().inches(),
-                        "in"));
+                demand(bay.groundGapMax(), rule.largest()));
     }
 
     static Finding digsIn(Bay bay) {
@@ -117,10 +114,7 @@ final class LineFindings {
                 "The fence stands " + text(most) + " at its highest, " + bay.id() + " of " + bay.run()
                         + ", measured from the " + words(rule.from()) + "; " + text(rule.limit()) + " allowed.",
                 Basis.job("height rule; local code governs"),
-                Measure.demand(
-                        Math.max(0, most.inches() - Fairing.GAP_ROUNDING_IN),
-                        rule.limit().inches(),
-                        "in"));
+                demand(most, rule.limit()));
     }
 
     static Finding sideUnknown(String run) {
@@ -182,6 +176,13 @@ final class LineFindings {
                 run,
                 "The catalog has no style " + style + ": " + run + " has posts but no rails or pickets.",
                 Basis.job("style"));
+    }
+
+    /** At the limit but for the solver's rounding counts as at the limit. */
+    private static Measure demand(Offset reached, Length limit) {
+        double over = reached.inches() - limit.inches();
+        boolean at = over > 0 && over <= Fairing.GAP_ROUNDING_IN;
+        return Measure.demand(at ? limit.inches() : reached.inches(), limit.inches(), "in");
     }
 
     private static String words(MeasuredFrom from) {

@@ -35,6 +35,9 @@ final class RunPosts {
     /** A staked post this near to a fixed place is that post. */
     private static final double SAME_POST_IN = 0.5;
 
+    /** A tighter limit than this, as at a cliff or where no post is strong enough, counts as this: the findings on bays and posts then say it. */
+    private static final Length SHORTEST_LIMIT = Length.inches(12);
+
     private final Run run;
     private final PlanLine line;
     private final Profile profile;
@@ -276,6 +279,6 @@ final class RunPosts {
         double bySlope = SlopeReach.stationIn(profile, fromIn, run.maxBay());
         double byStrength =
                 fromIn + spacing.longestFrom(run.id(), new Offset(fromIn)).inches();
-        return Math.min(bySlope, byStrength);
+        return Math.max(fromIn + SHORTEST_LIMIT.inches(), Math.min(bySlope, byStrength));
     }
 }

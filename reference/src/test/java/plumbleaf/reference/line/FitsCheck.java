@@ -181,6 +181,18 @@ class FitsCheck {
         assertThat(laid.layout().bays()).noneMatch(bay -> bay.level().inches() < 12);
     }
 
+    /** A drop of ten feet within an inch: laid out all the same, and what does not work is said. */
+    @Test
+    void aCliffIsNoFault() {
+        for (String fit : List.of("racked", "stepped", "level-top")) {
+            LaidOut laid = LaidOut.run(
+                    "{ \"length\": \"40'\" }", ", \"fit\": \"" + fit + "\"", 0, 0, 20, 0, 20.0625, -120, 40, -120);
+            assertThat(laid.layout().bays()).isNotEmpty();
+            if (!fit.equals("level-top"))
+                assertThat(laid.layout().findings()).anyMatch(finding -> finding.severity() == Severity.MUST_FIX);
+        }
+    }
+
     /** A buried line with 18 in. to either side and a 10 in. hole keeps posts 23 in. away; an old plug of 10 in., 11 in. with its inch of clear ground. */
     @Test
     void buriedLinesAndOldConcreteKeepPostsAway() {
