@@ -1,0 +1,94 @@
+package plumbleaf.engine.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.Length;
+
+/**
+ * A stretch of pool barrier as it will stand in its driest season.
+ *
+ * @param part the run or bay
+ * @param outsideHeight least height, measured on the side away from the pool at the worst place
+ * @param groundGap largest gap under it, the triangle under a stepped end too
+ * @param hardGround whether concrete lies under it
+ * @param picketGap largest gap between pickets when they are driest; zero for none
+ * @param railTops least distance between tops of neighbouring rails; the whole height where there is one rail
+ * @param railsOnPoolSide whether the rails face the pool
+ */
+public record PoolFence(
+        String part,
+        Length outsideHeight,
+        Length groundGap,
+        boolean hardGround,
+        Length picketGap,
+        Length railTops,
+        boolean railsOnPoolSide) {
+
+    /** Whether the rails are near enough to be climbed. Source: ISPSC 305.2. Check: PoolBarrierCheck (MX46, MX47). */
+    public boolean railsAreClose(RuleTable rules) {
+        return railTops.compareTo(rules.row("PB05").limit()) < 0;
+    }
+
+    /** The row that limits the gap between its pickets. */
+    public RuleRow gapRule(RuleTable rules) {
+        return rules.row(railsAreClose(rules) ? "PB06" : "PB07");
+    }
+
+    /** Every check of a barrier without its gates. */
+    public List<Finding> findings(RuleTable rules) {
+        List<Finding> findings = new ArrayList<>();
+        findings.add(RuleFinding.atLeast(
+                "barrier.height",
+                Severity.MUST_FIX,
+                part,
+                "The pool barrier " + part + ": its least height from outside",
+                outsideHeight,
+                rules.row("PB01")));
+        findings.add(RuleFinding.atMost(
+                "barrier.ground",
+                Severity.MUST_FIX,
+                part,
+                "The pool barrier " + part + ": the gap under it",
+                groundGap,
+                rules.row(hardGround ? "PB03" : "PB02")));
+        findings.add(RuleFinding.atMost(
+                "barrier.gap",
+                Severity.MUST_FIX,
+                part,
+                "The pool barrier " + part + ": the gap between pickets when they are driest",
+                picketGap,
+                gapRule(rules)));
+        findings.add(sphere(rules));
+        findings.add(rails(rules));
+        return List.copyOf(findings);
+    }
+
+    /** A gap of exactly the sphere's size lets it through. */
+    private Finding sphere(RuleTable rules) {
+        RuleRow row = rules.row("PB04");
+        Length widest = hardGround && groundGap.compareTo(picketGap) > 0 ? groundGap : picketGap;
+        String opening = "The pool barrier " + part + ": its widest opening is " + RuleFinding.text(widest);
+        return widest.compareTo(row.limit()) < 0
+                ? RuleFinding.right("barrier.sphere", part, opening + ": a 4 in. sphere does not pass (PB04).", row)
+                : RuleFinding.wrong("barrier.sphere", part, opening + ": a 4 in. sphere passes (PB04).", row);
+    }
+
+    private Finding rails(RuleTable rules) {
+        RuleRow row = rules.row("PB05");
+        String tops = "Tops of the rails of " + part + " are " + RuleFinding.text(railTops) + " apart";
+        if (railsAreClose(rules) && !railsOnPoolSide)
+            return RuleFinding.wrong(
+                    "barrier.rails",
+                    part,
+                    tops + ", less than " + RuleFinding.text(row.limit())
+                            + ", and they face outside: a ladder. Turn the rails to the pool, or set them farther apart (PB05).",
+                    row);
+        return RuleFinding.right(
+                "barrier.rails",
+                part,
+                tops + (railsOnPoolSide ? " and face the pool (PB05)." : ": too far to climb (PB05)."),
+                row);
+    }
+}

@@ -1,0 +1,5 @@
+/** Checks of rules for barriers. */
+@NullMarked
+package plumbleaf.reference.rule;
+
+import org.jspecify.annotations.NullMarked;
