@@ -1,0 +1,4 @@
+@NullMarked
+package plumbleaf.reference.takeoff;
+
+import org.jspecify.annotations.NullMarked;
