@@ -216,6 +216,15 @@ final class GateFindings {
                 Basis.job("the style's range of gaps"));
     }
 
+    static Finding cannotBeMade(String gate, String why) {
+        return Checked.note(
+                "gate.size",
+                Severity.MUST_FIX,
+                gate,
+                gate + " cannot be made: " + why + ". Change the opening, the gaps or the height.",
+                Basis.judgement("room for the parts"));
+    }
+
     static Finding notWorkedOut(String gate, String what) {
         return Checked.note(
                 "gate.kind", Severity.CANNOT_SAY, gate, gate + ": " + what, Basis.judgement("not worked out here"));

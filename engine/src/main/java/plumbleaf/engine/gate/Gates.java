@@ -3,6 +3,7 @@ package plumbleaf.engine.gate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.geometry.PlanPoint;
@@ -11,6 +12,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -62,6 +64,11 @@ public final class Gates {
 
     private static GatePlan swingGate(GateAsk ask, Opening opening, GateKind.Swing kind, Cures cures) {
         Gate gate = ask.gate();
+        double width = LeafLayout.singleWidthIn(gate.leaf(), opening.clear());
+        for (Hand hand : Hand.all()) {
+            Optional<String> trouble = LeafLayout.trouble(ask, opening, hand, width);
+            if (trouble.isPresent()) return cannotBeMade(ask, opening, trouble.get());
+        }
         List<Hung> all = new ArrayList<>();
         List<Hand> asked = Hand.agreeing(kind.hinge(), kind.swing());
         for (Hand hand : cures.wanted() ? Hand.all() : asked)
@@ -93,6 +100,9 @@ public final class Gates {
             boolean isA = side == Side.LEFT;
             String name = gate.id() + (isA ? "a" : "b");
             double share = isA ? kind.split() : 1 - kind.split();
+            double width = LeafLayout.pairWidthIn(gate.leaf(), opening.clear(), share);
+            Optional<String> trouble = LeafLayout.trouble(ask, opening, new Hand(side, SwingWay.IN), width);
+            if (trouble.isPresent()) return cannotBeMade(ask, opening, trouble.get());
             List<Hung> both = new ArrayList<>();
             for (Hand hand : Hand.agreeing(Stated.of(side), kind.swing())) {
                 asked.add(hand);
@@ -128,6 +138,11 @@ public final class Gates {
             heights.add(elevationAtPin(ask, hung.opening(), hung.hand()) + outline.topIn(middle));
         }
         return GateFindings.meeting(ask.gate(), Math.abs(heights.get(0) - heights.get(1)), ask.display());
+    }
+
+    private static GatePlan cannotBeMade(GateAsk ask, Opening opening, String why) {
+        List<Finding> findings = List.of(GateFindings.cannotBeMade(ask.gate().id(), why));
+        return plan(ask, opening, List.of(), "Not worked out", List.of(), List.of(), List.of(), findings);
     }
 
     private static GatePlan without(GateAsk ask, Opening opening, String why) {

@@ -1,5 +1,7 @@
 package plumbleaf.engine.gate;
 
+import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.quantity.Angle;
@@ -23,31 +25,50 @@ final class LeafLayout {
         return Slope.ratio((atLatch - atHinge) / opening.clear().inches());
     }
 
+    static double singleWidthIn(LeafSpec spec, Length clear) {
+        return clear.inches() - spec.hingeGap().inches() - spec.latchGap().inches();
+    }
+
+    static double pairWidthIn(LeafSpec spec, Length clear, double share) {
+        return (clear.inches() - 2 * spec.hingeGap().inches() - spec.latchGap().inches()) * share;
+    }
+
+    private static Slope bottom(LeafSpec spec, Slope grade) {
+        return spec.shape().match(square -> Slope.ZERO, raked -> grade, sloped -> sloped.bottom());
+    }
+
+    private static Slope top(LeafSpec spec, Slope grade) {
+        return spec.shape().match(square -> Slope.ZERO, raked -> grade, sloped -> sloped.top());
+    }
+
+    /** What keeps a leaf of this width from being made on a hand. */
+    static Optional<String> trouble(GateAsk ask, Opening opening, Hand hand, double widthIn) {
+        Slope grade = grade(opening, hand, ask.ground());
+        LeafSpec spec = ask.gate().leaf();
+        return LeafRoom.trouble(ask, widthIn, bottom(spec, grade), top(spec, grade));
+    }
+
     /** The outline of the only leaf of an opening. */
     static Outline single(LeafSpec spec, Length clear, Length pinOffset, Slope grade) {
-        double width =
-                clear.inches() - spec.hingeGap().inches() - spec.latchGap().inches();
-        return outline(spec, width, pinOffset, grade);
+        return outline(spec, singleWidthIn(spec, clear), pinOffset, grade);
     }
 
     /** The outline of one leaf of a pair that takes a share of the width. */
     static Outline ofPair(LeafSpec spec, Length clear, Length pinOffset, Slope grade, double share) {
-        double both =
-                clear.inches() - 2 * spec.hingeGap().inches() - spec.latchGap().inches();
-        return outline(spec, both * share, pinOffset, grade);
+        return outline(spec, pairWidthIn(spec, clear, share), pinOffset, grade);
     }
 
     private static Outline outline(LeafSpec spec, double widthIn, Length pinOffset, Slope grade) {
         double hingeEdge = spec.hingeGap().inches() - pinOffset.inches();
-        double bottom = spec.bottomGap().inches();
+        double bottomGap = spec.bottomGap().inches();
         double below = spec.infillBelowFrame().inches();
         return new Outline(
                 Offset.inches(hingeEdge),
                 Offset.inches(hingeEdge + widthIn),
-                Offset.inches(bottom),
-                Offset.inches(bottom - below + spec.infill().inches()),
-                spec.shape().match(square -> Slope.ZERO, raked -> grade, sloped -> sloped.bottom()),
-                spec.shape().match(square -> Slope.ZERO, raked -> grade, sloped -> sloped.top()),
+                Offset.inches(bottomGap),
+                Offset.inches(bottomGap - below + spec.infill().inches()),
+                bottom(spec, grade),
+                top(spec, grade),
                 spec.infillBelowFrame());
     }
 
@@ -76,9 +97,30 @@ final class LeafLayout {
                 ask.parts(),
                 ask.parts().hinge(),
                 opens,
-                gate.obstacles(),
+                things(ask, hand),
                 ask.drop(),
                 zone.compareTo(laterRise) > 0 ? zone : laterRise,
                 gate.loads().shotError());
+    }
+
+    /**
+     * What stands about, as points in plan. It was measured from the hinge and to the side that were said; where the hand was not said, from those of the
+     * hand in question.
+     */
+    private static List<StandingThing> things(GateAsk ask, Hand hand) {
+        Hand measured = ask.gate()
+                .kind()
+                .match(
+                        swing -> new Hand(
+                                swing.hinge().or(hand.hinge()), swing.swing().or(hand.swing())),
+                        pair -> hand,
+                        slide -> hand,
+                        flagged -> hand);
+        SwingAxes axes =
+                SwingAxes.of(ask.opening(), measured, ask.parts().hinge().pinOffset());
+        return ask.gate().obstacles().stream()
+                .map(thing -> new StandingThing(
+                        thing.what(), axes.plan(thing.along(), thing.side().asOffset())))
+                .toList();
     }
 }

@@ -18,7 +18,10 @@ public final class RememberedGround implements GroundUnder {
 
     private record Kept(PlanPoint pin, Length leafRadius, Length cover, List<SurfaceFacet> facets) {}
 
+    private record Doubted(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used, List<Finding> doubts) {}
+
     private final GroundUnder ground;
+    private final List<Doubted> doubted = new ArrayList<>();
     private final List<Kept> kept = new ArrayList<>();
 
     private RememberedGround(GroundUnder ground) {
@@ -54,6 +57,16 @@ public final class RememberedGround implements GroundUnder {
 
     @Override
     public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {
-        return ground.doubts(part, pin, leafRadius, used);
+        for (Doubted each : doubted) {
+            boolean same = each.part.equals(part)
+                    && each.pin.equals(pin)
+                    && each.leafRadius.equals(leafRadius)
+                    && each.used.equals(used);
+            if (same) return each.doubts;
+        }
+        List<Finding> doubts = ground.doubts(part, pin, leafRadius, used);
+        if (doubted.size() == KEPT) doubted.remove(0);
+        doubted.add(new Doubted(part, pin, leafRadius, List.copyOf(used), doubts));
+        return doubts;
     }
 }

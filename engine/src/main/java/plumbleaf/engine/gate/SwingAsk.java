@@ -2,7 +2,6 @@ package plumbleaf.engine.gate;
 
 import java.util.List;
 import plumbleaf.engine.catalogue.HingeModel;
-import plumbleaf.engine.job.Obstacle;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 
@@ -20,23 +19,23 @@ record SwingAsk(
         GateParts parts,
         HingeModel hinge,
         Angle opens,
-        List<Obstacle> obstacles,
+        List<StandingThing> things,
         Length drop,
         Length laterRise,
         Length shotError) {
     SwingAsk {
-        obstacles = List.copyOf(obstacles);
+        things = List.copyOf(things);
     }
 
     SwingAsk with(Outline changed) {
-        return new SwingAsk(opening, hand, changed, parts, hinge, opens, obstacles, drop, laterRise, shotError);
+        return new SwingAsk(opening, hand, changed, parts, hinge, opens, things, drop, laterRise, shotError);
     }
 
     SwingAsk with(HingeModel changed) {
-        return new SwingAsk(opening, hand, outline, parts, changed, opens, obstacles, drop, laterRise, shotError);
+        return new SwingAsk(opening, hand, outline, parts, changed, opens, things, drop, laterRise, shotError);
     }
 
     SwingAsk with(Angle changed) {
-        return new SwingAsk(opening, hand, outline, parts, hinge, changed, obstacles, drop, laterRise, shotError);
+        return new SwingAsk(opening, hand, outline, parts, hinge, changed, things, drop, laterRise, shotError);
     }
 }

@@ -99,6 +99,8 @@ final class SwingRemedies {
     private void squareBottom() {
         Outline was = now.outline();
         if (was.bottom().isZero()) return;
+        double width = was.width().inches();
+        if (LeafRoom.trouble(ask, width, Slope.ZERO, was.top()).isPresent()) return;
         Outline level = new Outline(
                 was.hingeEdge(),
                 was.latchEdge(),
@@ -219,7 +221,7 @@ final class SwingRemedies {
                 if (!room) continue;
                 Opening there = now.opening().moved(Offset.inches(signed));
                 SwingAsk moved = LeafLayout.swing(ask, there, now.hand(), now.opens());
-                Swing tried = Swings.of(withoutObstacles(moved), ask.ground());
+                Swing tried = Swings.of(moved, ask.ground());
                 if (!clearsWell(tried)) continue;
                 String words =
                         "move it " + length(by) + (signed > 0 ? " further along" : " back") + ": " + result(tried);
@@ -233,26 +235,13 @@ final class SwingRemedies {
         }
     }
 
-    /** What stands in the swing was measured from this hinge; elsewhere it is unknown. */
-    private static SwingAsk withoutObstacles(SwingAsk moved) {
-        return new SwingAsk(
-                moved.opening(),
-                moved.hand(),
-                moved.outline(),
-                moved.parts(),
-                moved.hinge(),
-                moved.opens(),
-                List.of(),
-                moved.drop(),
-                moved.laterRise(),
-                moved.shotError());
-    }
-
     private void pair() {
+        double width = LeafLayout.pairWidthIn(ask.gate().leaf(), now.opening().clear(), 0.5);
+        if (LeafLayout.trouble(ask, now.opening(), now.hand(), width).isPresent()) return;
         List<Swing> leaves = new ArrayList<>();
         for (Hand hand : List.of(now.hand(), now.hand().otherHinge())) {
             SwingAsk half = LeafLayout.swingOfPair(ask, now.opening(), hand, now.opens(), 0.5);
-            leaves.add(Swings.of(withoutObstacles(half), ask.ground()));
+            leaves.add(Swings.of(half, ask.ground()));
         }
         Swing worse = leaves.get(0)
                                 .running()

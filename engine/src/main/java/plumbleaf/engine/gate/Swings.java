@@ -3,7 +3,6 @@ package plumbleaf.engine.gate;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.geometry.PlanPoint;
-import plumbleaf.engine.job.Obstacle;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -64,11 +63,11 @@ final class Swings {
         }
         double contact = sweeps.firstContact(List.of(plane), HALF_TURN);
         SwingLimit limit = contact < HALF_TURN ? new SwingLimit.Ground() : new SwingLimit.Nothing();
-        for (Obstacle obstacle : ask.obstacles()) {
-            double struck = contactWith(obstacle);
+        for (StandingThing thing : ask.things()) {
+            double struck = contactWith(thing);
             if (struck < contact) {
                 contact = struck;
-                limit = new SwingLimit.Struck(obstacle.what());
+                limit = new SwingLimit.Struck(thing.what());
             }
         }
         return new Swing(
@@ -110,15 +109,16 @@ final class Swings {
 
     /**
      * The open angle at which the leaf's leading face reaches a thing that stands at a point: {@code q = f - asin(e / R)} for the point's polar place
-     * (R, f) and the face e off the leaf's plane; half a turn where the leaf passes clear.
+     * (R, f) and the face e off the leaf's plane; half a turn where the leaf passes clear or the thing stands
+     * behind the closed leaf.
      */
-    private double contactWith(Obstacle obstacle) {
-        double x = obstacle.along().inches();
-        double y = obstacle.side().inches();
+    private double contactWith(StandingThing thing) {
+        double x = axes.alongIn(thing.at());
+        double y = axes.sideIn(thing.at());
         double radius = Math.sqrt(x * x + y * y);
         double face = 0;
         for (LowStrip strip : strips) face = Math.max(face, strip.farIn());
-        if (radius > reach(face) || radius <= face) return HALF_TURN;
+        if (y < 0 || radius > reach(face) || radius <= face) return HALF_TURN;
         double angle = StrictMath.atan2(y, x) - StrictMath.asin(face / radius);
         return Math.max(0, Math.min(HALF_TURN, angle));
     }

@@ -16,6 +16,7 @@ import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.LeafShape;
+import plumbleaf.engine.job.Obstacle;
 import plumbleaf.engine.job.Release;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Stated;
@@ -139,6 +140,40 @@ class GatesTest {
         assertThat(finding(judged, "swing.strikes").message())
                 .isEqualTo(finding(planned, "swing.strikes").message());
         assertThat(finding(judged, "swing.strikes").remedies()).isEmpty();
+    }
+
+    @Test
+    void aLeafThatCannotBeMadeIsSaidNotThrown() {
+        GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
+        GateAsk narrow = GateSamples.ask(asked.gate(), OPENING.measured(Length.inches(6)), PARTS, FALLING);
+        GatePlan plan = Gates.plan(narrow);
+        assertThat(plan.leaves()).isEmpty();
+        assertThat(finding(plan, "gate.size").message())
+                .isEqualTo("G1 cannot be made: the gaps leave 4-5/8\" for the leaf, and its two stiles need 6\"."
+                        + " Change the opening, the gaps or the height.");
+    }
+
+    /** A post 2 ft out and 2 ft in stops the leaf hung on the left and swinging in; swinging out it is behind the leaf. */
+    @Test
+    void whatStandsAboutStaysWhereItStandsWhenTheHandChanges() {
+        Gate gate = GateSamples.gate(
+                swing(Side.LEFT, SwingWay.IN),
+                GateSamples.leaf(new LeafShape.Raked(), 3),
+                List.of(new Obstacle("spigot", Offset.feet(2), Length.feet(2))));
+        GroundUnder level = GateSamples.plane(Direction.EAST, 0, 0);
+        GatePlan plan = Gates.plan(GateSamples.ask(gate, OPENING, PARTS, level));
+        Finding strikes = finding(plan, "swing.obstacle");
+        assertThat(strikes.message()).startsWith("G1 strikes the spigot ");
+        assertThat(strikes.remedies())
+                .extracting(Remedy::id)
+                .contains("swing-side")
+                .doesNotContain("hinge-side", "raise-leaf");
+        // Hung on the right it still swings over the same spot.
+        Swing right = plan.everyHand().stream()
+                .filter(swing -> swing.hand().equals(new Hand(Side.RIGHT, SwingWay.IN)))
+                .findFirst()
+                .orElseThrow();
+        assertThat(right.limitedBy().key()).isEqualTo("spigot");
     }
 
     @Test

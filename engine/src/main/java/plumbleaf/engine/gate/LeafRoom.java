@@ -1,0 +1,41 @@
+package plumbleaf.engine.gate;
+
+import java.util.Optional;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Slope;
+
+/** Whether a leaf of the wanted sizes can be made at all, asked before anything is drawn. */
+final class LeafRoom {
+    /** Between two faces of tube a torch and a hand need this much: judgement. */
+    private static final double LEAST_CLEAR_IN = 2;
+
+    private LeafRoom() {}
+
+    /** What is wrong, as half a sentence; nothing where the leaf can be made. */
+    static Optional<String> trouble(GateAsk ask, double widthIn, Slope bottom, Slope top) {
+        DisplayUnits display = ask.display();
+        double tube = ask.parts().frame().depth().inches();
+        double leastWidth = 2 * tube + LEAST_CLEAR_IN;
+        if (widthIn < leastWidth)
+            return Optional.of("the gaps leave " + display.length(widthIn) + " for the leaf, and its two stiles need "
+                    + display.length(leastWidth));
+        double hingeEdge = ask.gate().leaf().hingeGap().inches()
+                - ask.parts().hinge().pinOffset().inches();
+        double closing = top.ratio() - bottom.ratio();
+        double frame = ask.gate().leaf().infill().inches()
+                - ask.gate().leaf().infillBelowFrame().inches();
+        double atHinge = frame + hingeEdge * closing;
+        double least = Math.min(atHinge, frame + (hingeEdge + widthIn) * closing);
+        int rails = ask.gate().leaf().midRails() + 2;
+        double leastHeight = rails * (tube + LEAST_CLEAR_IN);
+        if (least < leastHeight)
+            return Optional.of("the frame is " + display.length(least) + " high at its lower end, and its " + rails
+                    + " rails need " + display.length(leastHeight));
+        double hinges = ask.gate().hinges().fromTop().inches()
+                + ask.gate().hinges().fromBottom().inches();
+        if (hinges >= atHinge)
+            return Optional.of("the hinges sit " + display.length(hinges)
+                    + " from its ends together, and the hinge edge is " + display.length(atHinge));
+        return Optional.empty();
+    }
+}
