@@ -1,14 +1,18 @@
 package plumbleaf.cli;
 
 import java.nio.file.Path;
+import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.footing.FootingRules;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /** A job file read and designed with the catalogue and tables that come with the program. */
 final class Designed {
@@ -20,7 +24,9 @@ final class Designed {
 
     static Designed from(Path file) {
         JobReading.Good reading = JobDoor.job(file);
-        return new Designed(Designs.of(reading.is(), JobDoor.catalogue(), standards()));
+        Job job = reading.is();
+        PriceBook book = PriceBooks.of(job);
+        return new Designed(Designs.of(job, JobDoor.catalogue(), standards(), book, new ProvenCutPlanner()));
     }
 
     private static Standards standards() {

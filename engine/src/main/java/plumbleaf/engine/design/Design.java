@@ -6,17 +6,29 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.schedule.Quote;
+import plumbleaf.engine.strength.RatedGust;
 
 /**
  * A job, designed.
  *
  * @param ground as measured, worked out
  * @param layout where posts stand and what hangs between them
+ * @param posts every post, along the walk
  * @param gates in the order of the job
+ * @param quote the order, the hours, the days and the price
  * @param findings everything there is to say, worst first
  */
-public record Design(Job job, Ground ground, Layout layout, List<GateDesign> gates, List<Finding> findings) {
+public record Design(
+        Job job,
+        Ground ground,
+        Layout layout,
+        List<PostDesign> posts,
+        List<GateDesign> gates,
+        Quote quote,
+        List<Finding> findings) {
     public Design {
+        posts = List.copyOf(posts);
         gates = List.copyOf(gates);
         findings = List.copyOf(findings);
     }
@@ -27,5 +39,20 @@ public record Design(Job job, Ground ground, Layout layout, List<GateDesign> gat
 
     public Optional<GateDesign> gate(String id) {
         return gates.stream().filter(gate -> gate.id().equals(id)).findFirst();
+    }
+
+    public Optional<PostDesign> post(String id) {
+        return posts.stream().filter(post -> post.id().equals(id)).findFirst();
+    }
+
+    /** The gust at which the first part of the whole build reaches its allowable, and the first its expected ultimate; empty where no wind reaches it. */
+    public Optional<RatedGust> rated() {
+        Optional<RatedGust> whole = Optional.empty();
+        for (PostDesign post : posts) {
+            if (post.rated().isEmpty()) continue;
+            RatedGust here = post.rated().get();
+            whole = Optional.of(whole.map(so -> so.lesser(here)).orElse(here));
+        }
+        return whole;
     }
 }

@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.job.Gate;
 
@@ -10,6 +11,7 @@ import plumbleaf.engine.job.Gate;
  *
  * @param asked what was asked for
  * @param build what it is made of, where its kind is worked out
+ * @param parts the same with hinge, latch and infill
  * @param plan opening, leaves, swing
  * @param hung how each leaf hangs; empty where that is not worked out
  * @param hingePost id of the post it hangs on
@@ -19,6 +21,7 @@ import plumbleaf.engine.job.Gate;
 public record GateDesign(
         Gate asked,
         PickedGate build,
+        GateParts parts,
         GatePlan plan,
         List<HungLeaf> hung,
         String hingePost,
@@ -33,5 +36,9 @@ public record GateDesign(
 
     public String id() {
         return asked.id();
+    }
+
+    GateDesign withLoadPath(List<LinkUse> path) {
+        return new GateDesign(asked, build, parts, plan, hung, hingePost, latchPost, path, findings);
     }
 }

@@ -40,6 +40,10 @@ record GateSite(
         beside = List.copyOf(beside);
     }
 
+    Post post(String id) {
+        return first.id().equals(id) ? first : second;
+    }
+
     Optional<FenceStyle> style() {
         return catalogue.style(run.style());
     }

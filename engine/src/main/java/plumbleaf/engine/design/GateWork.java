@@ -1,7 +1,6 @@
 package plumbleaf.engine.design;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.finding.Basis;
@@ -19,6 +18,7 @@ import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Gates;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Opening;
+import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.line.Bay;
@@ -71,18 +71,19 @@ final class GateWork {
                 + hung.sag().byTime().afterHanging().total().inches();
         GatePlan plan = Gates.plan(ask(Length.inches(Math.max(0, drop))));
         List<Finding> findings = new ArrayList<>(plan.findings());
-        findings.addAll(SagFindings.of(gate.id(), hung.sag(), hung.limits(), display));
+        Leaf leaf = hung.gate().leaf();
+        findings.addAll(SagFindings.of(leaf.id(), hung.sag(), hung.limits(), display));
+        findings.addAll(GateStrength.findings(leaf.id(), hung, basis()));
         findings.addAll(HingeChecks.findings(gate.id(), hung.hinges(), site.hinge()));
-        List<LinkUse> path = new ArrayList<>();
-        path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::link));
         return new GateDesign(
                 gate,
                 build,
+                parts(),
                 plan,
                 List.of(hung),
                 hingePost(plan).id(),
                 latchPost(plan).id(),
-                path,
+                List.of(),
                 Findings.join(findings));
     }
 
@@ -99,6 +100,7 @@ final class GateWork {
         return new GateDesign(
                 gate,
                 build,
+                parts(),
                 plan,
                 List.of(),
                 hingePost(plan).id(),
@@ -107,11 +109,14 @@ final class GateWork {
                 Findings.join(findings));
     }
 
-    private GateAsk ask(Length drop) {
-        Length posts = build.hingePost().depth().compareTo(build.latchPost().depth()) > 0
-                ? build.hingePost().depth()
-                : build.latchPost().depth();
-        GateParts parts = new GateParts(
+    private DesignBasis basis() {
+        return site.job().site().forcesEngineered()
+                ? DesignBasis.ENGINEERED
+                : site.job().basisOf(site.run());
+    }
+
+    private GateParts parts() {
+        return new GateParts(
                 build.frame(),
                 build.braces(),
                 build.joint(),
@@ -120,10 +125,16 @@ final class GateWork {
                 site.hinge(),
                 site.latch(),
                 site.cladding());
+    }
+
+    private GateAsk ask(Length drop) {
+        Length posts = build.hingePost().depth().compareTo(build.latchPost().depth()) > 0
+                ? build.hingePost().depth()
+                : build.latchPost().depth();
         return new GateAsk(
                 gate,
                 Opening.of(gate, site.run(), site.line().line(), posts),
-                parts,
+                parts(),
                 site.ground(),
                 site.job().rules().gap(),
                 drop,

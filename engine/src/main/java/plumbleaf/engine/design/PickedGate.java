@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.section.Section;
 
@@ -11,6 +12,10 @@ import plumbleaf.engine.section.Section;
  * @param hole of both posts
  */
 public record PickedGate(Section frame, int braces, Joint joint, Section hingePost, Section latchPost, HoleSize hole) {
+    PickedGate withDepth(Length depth) {
+        return new PickedGate(frame, braces, joint, hingePost, latchPost, new HoleSize(hole.diameter(), depth));
+    }
+
     /** Its parts in a fixed order, which also tells builds apart. */
     public String id() {
         return frame.id() + " " + braces + " " + joint.key() + " " + hingePost.id() + " " + latchPost.id() + " "

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Gate;
@@ -94,11 +95,20 @@ final class RunWind {
      * comes from one side at a time.
      */
     Optional<TributaryWind> on(Offset from, Offset to) {
+        return worst(from, to, this::design);
+    }
+
+    /** The same in a plain gust of the design speed, without the standard's floor: what a rated gust is scaled from. */
+    Optional<TributaryWind> gustOn(Offset from, Offset to) {
+        return worst(from, to, leg -> gust(leg, site.speed()));
+    }
+
+    private Optional<TributaryWind> worst(Offset from, Offset to, IntFunction<LegWind> wind) {
         Optional<TributaryWind> worst = Optional.empty();
         for (int leg = 0; leg < stretches.size(); leg++) {
             Optional<Span> share = onLeg(leg, from, to);
             if (share.isEmpty()) continue;
-            TributaryWind here = design(leg).over(share.get());
+            TributaryWind here = wind.apply(leg).over(share.get());
             if (worst.isEmpty() || here.momentAtGrade().compareTo(worst.get().momentAtGrade()) > 0)
                 worst = Optional.of(here);
         }

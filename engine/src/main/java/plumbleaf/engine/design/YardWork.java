@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.gate.RememberedGround;
@@ -12,12 +13,14 @@ import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Layouts;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLines;
 import plumbleaf.engine.line.SpacingLimit;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.wind.Screen;
 
@@ -31,6 +34,7 @@ final class YardWork {
     private final Ground ground;
     private final Layout layout;
     private final List<RunWind> winds;
+    private final PostWork postWork;
 
     YardWork(Job job, Catalogue catalogue, Standards standards, Picks picks, SpacingLimit spacing) {
         this.job = job;
@@ -43,6 +47,7 @@ final class YardWork {
         List<RunWind> made = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
         this.winds = made;
+        this.postWork = new PostWork(job, catalogue, standards, layout);
     }
 
     Ground ground() {
@@ -97,7 +102,33 @@ final class YardWork {
                 standards);
     }
 
-    GateDesign gate(Gate gate) {
-        return GateWork.design(site(gate), picks.of(gate));
+    /**
+     * A gate with its posts. Where the job does not fix the depth of its footings, they are made as deep as load, frost and the allowed drop ask, and the gate is
+     * worked out again on them.
+     */
+    GatePosts gate(Gate gate) {
+        GateSite site = site(gate);
+        Stated<Length> depth = job.builds().of(gate).depth();
+        PickedGate pick = picks.of(gate);
+        if (depth.isSaid()) return GatePosts.of(site, GateWork.design(site, pick), depth, Length.ZERO, postWork);
+        Length forDrop = GateWork.depthForDrop(site, pick);
+        GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), depth, forDrop, postWork);
+        PickedGate deep = pick.withDepth(sized.depth());
+        return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, postWork);
+    }
+
+    /** Every new post along the walk, those of the gates as already designed. */
+    List<PostDesign> posts(List<GatePosts> gates) {
+        List<PostDesign> designs = new ArrayList<>();
+        for (Post post : layout.posts()) {
+            Run run = job.run(post.run());
+            if (post.gate().isEmpty()) designs.add(postWork.linePost(post, picks.of(run), wind(run)));
+            else
+                gates.stream()
+                        .flatMap(gate -> Stream.of(gate.hinge(), gate.latch()))
+                        .filter(design -> design.id().equals(post.id()))
+                        .forEach(designs::add);
+        }
+        return designs;
     }
 }

@@ -2,6 +2,7 @@ package plumbleaf.engine.footing;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
@@ -20,8 +21,8 @@ import plumbleaf.engine.quantity.Moment;
 /**
  * Chooses the depth of a footing: the largest of frost, lateral load, allowed drop and the job's minimum, up to the next step.
  *
- * <p>On the engineered basis every combination binds. On the customary one those with wind do not: they are reported as cautions beside the gust at which
- * the footing reaches its limits.
+ * <p>On the engineered basis every combination binds. On the customary one only what hangs there every day does: a person and wind on code soil are
+ * reported as cautions beside the gust at which the footing reaches its limits.
  */
 public final class Footings {
     private static final String CODE = "IBC 2021 1807.3.2";
@@ -50,8 +51,8 @@ public final class Footings {
         boolean presumed = soil.kind() != SoilKind.FILL
                 && LateralSoil.of(soil, tables, false).perFoot().psf() > 0;
         DepthNeed every = lateral(demand, demand.actions(), diameter, soil, tables, presumed);
-        DepthNeed still = lateral(demand, withoutWind(demand.actions()), diameter, soil, tables, presumed);
-        binding.add(basis == DesignBasis.ENGINEERED ? every : still);
+        DepthNeed daily = lateral(demand, ofEveryDay(demand.actions()), diameter, soil, tables, presumed);
+        binding.add(basis == DesignBasis.ENGINEERED ? every : daily);
 
         DepthNeed governing = binding.get(0);
         for (DepthNeed need : binding) {
@@ -69,8 +70,10 @@ public final class Footings {
                 findings(demand, depth, binding, every, presumed, basis, frost));
     }
 
-    private static List<CombinedAction> withoutWind(List<CombinedAction> actions) {
-        return actions.stream().filter(one -> !one.combination().hasWind()).toList();
+    private static List<CombinedAction> ofEveryDay(List<CombinedAction> actions) {
+        return actions.stream()
+                .filter(one -> one.combination() == Combination.D)
+                .toList();
     }
 
     /** The depth that the worst of these combinations asks for by the code's formulas. */
@@ -156,8 +159,8 @@ public final class Footings {
                                 depth,
                                 need.depth(),
                                 basis == DesignBasis.ENGINEERED
-                                        ? "lateral load with wind"
-                                        : "lateral load without wind",
+                                        ? "lateral load, wind and person included"
+                                        : "what hangs on it every day",
                                 Basis.clause(CODE)));
                 }
             }
@@ -171,12 +174,12 @@ public final class Footings {
                     Basis.clause("IBC 2021 1806.2")));
         else if (basis != DesignBasis.ENGINEERED && !every.depth().isZero())
             findings.add(depthFinding(
-                    "footing.wind",
+                    "footing.code",
                     Severity.CAUTION,
                     demand.part(),
                     depth,
                     every.depth(),
-                    "code wind on code soil, not binding on the customary basis; see the rated gust",
+                    "code loads on code soil, not binding on the customary basis; see the rated gust",
                     Basis.clause(CODE)));
         return findings;
     }

@@ -28,6 +28,17 @@ public record RatedGust(Speed allowable, String allowableLink, Speed ultimate, S
                 speed(at, first.timesToAllowable()), first.link(), speed(at, last.timesToUltimate()), last.link());
     }
 
+    /** Of two builds that stand together: the first to reach each limit. */
+    public RatedGust lesser(RatedGust other) {
+        boolean allowableHere = allowable.compareTo(other.allowable) <= 0;
+        boolean ultimateHere = ultimate.compareTo(other.ultimate) <= 0;
+        return new RatedGust(
+                allowableHere ? allowable : other.allowable,
+                allowableHere ? allowableLink : other.allowableLink,
+                ultimateHere ? ultimate : other.ultimate,
+                ultimateHere ? ultimateLink : other.ultimateLink);
+    }
+
     /** The gust of one part alone, to its allowable. */
     public static Speed allowableOf(Speed at, GustPart part) {
         return speed(at, part.timesToAllowable());

@@ -77,12 +77,12 @@ class FootingsTest {
         assertThat(design.hole().depth().inches()).isEqualTo(30);
         assertThat(design.governedBy()).isEqualTo(DepthCause.FROST);
         Finding wind = design.findings().stream()
-                .filter(finding -> finding.id().equals("footing.wind"))
+                .filter(finding -> finding.id().equals("footing.code"))
                 .findFirst()
                 .orElseThrow();
         assertThat(wind.severity()).isEqualTo(Severity.CAUTION);
         assertThat(wind.message())
-                .isEqualTo("Footing F3: 2' 6\" deep, 7' 4-5/16\" needed for code wind on code soil, not binding on the"
+                .isEqualTo("Footing F3: 2' 6\" deep, 7' 4-5/16\" needed for code loads on code soil, not binding on the"
                         + " customary basis; see the rated gust.");
     }
 

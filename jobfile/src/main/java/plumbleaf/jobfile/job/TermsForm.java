@@ -16,12 +16,20 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.jobfile.input.Entries;
 import plumbleaf.jobfile.input.Fields;
 import plumbleaf.jobfile.input.TextKind;
+import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /** {@code rules}, {@code money}, {@code actuals} and {@code changes}. */
 final class TermsForm {
     private static final double MOST_COUNTED = 1e6;
 
     private TermsForm() {}
+
+    private static String priceBook(Fields money) {
+        String book = money.assumed("priceBook", TextKind.WORDS, "example-2027", "invented prices, to try things with");
+        if (!PriceBooks.STANDARD.contains(book))
+            money.refuse("priceBook", "there is no price book of this name", "write " + PriceBooks.STANDARD.get(0));
+        return book;
+    }
 
     static Rules rules(Fields rules) {
         List<HeightRule> heights = new ArrayList<>();
@@ -64,7 +72,7 @@ final class TermsForm {
     static MoneyTerms money(Fields money) {
         TextKind<Double> share = TextKind.shareUpTo(0.9);
         MoneyTerms terms = new MoneyTerms(
-                money.assumed("priceBook", TextKind.WORDS, "example-2027", "invented prices, to try things with"),
+                priceBook(money),
                 money.assumed("overhead", TextKind.shareUpTo(3), 0.12, Words.JUDGED),
                 money.assumed("margin", share, 0.18, Words.JUDGED),
                 money.assumed("contingency", share, 0.03, Words.JUDGED),

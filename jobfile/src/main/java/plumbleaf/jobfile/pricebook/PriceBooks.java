@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.job.Job;
 import plumbleaf.engine.labour.LabourRate;
 import plumbleaf.engine.pricing.Charge;
 import plumbleaf.engine.pricing.Crew;
@@ -62,6 +63,12 @@ public final class PriceBooks {
                 new Crew(rules.people(), rules.hourly(), rules.hoursPerDay(), rules.cureDays()),
                 new HouseRules(rules.minimum(), rules.roundTo()));
         return new Answer(List.of(book), List.of());
+    }
+
+    /** The book that a job names; the reader of job files refuses one that is not there. */
+    public static PriceBook of(Job job) {
+        String id = job.money().priceBook();
+        return standard(id).orElseThrow(() -> new IllegalArgumentException("There is no price book " + id));
     }
 
     /** A book that comes with the program; an error in it is a fault of ours. */

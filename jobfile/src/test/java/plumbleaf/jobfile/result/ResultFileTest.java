@@ -12,12 +12,19 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumbleaf.engine.bars.Cut;
+import plumbleaf.engine.bars.CutAnswer;
+import plumbleaf.engine.bars.CutBar;
+import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.bars.CutTask;
+import plumbleaf.engine.bars.StockBar;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.footing.FootingRules;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.money.Money;
 import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
@@ -26,6 +33,7 @@ import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonReader;
 import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.NodePath;
+import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.schema.SchemaFile;
 
 /** The result of the example job has every key that is promised, is as its schema says, and is the same to the byte each time. */
@@ -47,7 +55,29 @@ class ResultFileTest {
         Job job = JobFile.read("job", text, CATALOGUE).job().orElseThrow();
         StandardTables tables = StandardTables.load();
         return Designs.of(
-                job, CATALOGUE, new Standards(tables.wind(), tables.soils(), LifeJudgement.USUAL, FootingRules.USUAL));
+                job,
+                CATALOGUE,
+                new Standards(tables.wind(), tables.soils(), LifeJudgement.USUAL, FootingRules.USUAL),
+                PriceBooks.of(job),
+                ResultFileTest::onePieceABar);
+    }
+
+    /** What a plan says does not matter here: every piece from a bar of its own. */
+    private static CutAnswer onePieceABar(CutTask task) {
+        StockBar bar = task.bars().get(task.bars().size() - 1);
+        List<CutBar> bars = task.pieces().stream()
+                .map(piece -> new CutBar(
+                        bar.id(),
+                        bar.lengthNm(),
+                        bar.price(),
+                        false,
+                        0,
+                        List.of(new Cut(piece.id(), piece.group(), piece.longPointNm(), false)),
+                        bar.lengthNm() - piece.longPointNm(),
+                        true))
+                .toList();
+        Money cost = Money.cents(bar.price().cents() * bars.size());
+        return new CutAnswer.Planned(new CutPlan(task.stock(), task.saw(), bars, cost, Money.ZERO, false, 0));
     }
 
     private static String result(String text) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
+import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
@@ -17,6 +18,7 @@ import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.web.store.StoredJob;
 
 /** Where a job's text becomes a job: reads it with the catalogue that comes with the program. */
@@ -51,7 +53,7 @@ class Bench {
             Design known = latest.get(text);
             if (known != null) return known;
         }
-        Design design = Designs.of(job, catalogue, standards);
+        Design design = Designs.of(job, catalogue, standards, PriceBooks.of(job), new ProvenCutPlanner());
         synchronized (latest) {
             latest.put(text, design);
         }

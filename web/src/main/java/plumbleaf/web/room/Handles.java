@@ -23,8 +23,8 @@ record Handles(DocumentText text, Design design) {
             if (!text.value(at + ".run").orElse("").equals(run.run())) continue;
             String id = text.value(at + ".id").orElse("");
             length(at + ".station")
-                    .ifPresent(station -> handles.add(new Handle(
-                            id, at + ".station", "Station of gate " + id, "x", rightward, station, INCH)));
+                    .ifPresent(station -> handles.add(
+                            new Handle(id, at + ".station", "Station of gate " + id, "x", rightward, station, INCH)));
         }
         for (int i = 0; i < text.count("ground.shots"); i++) {
             String at = "ground.shots[" + i + "]";
@@ -41,7 +41,13 @@ record Handles(DocumentText text, Design design) {
             Optional<Double> now = length(at + "." + form.key);
             if (now.isPresent())
                 return Optional.of(new Handle(
-                        id, at + "." + form.key, form.words + " of shot " + id, "y", form.sign, now.get(), QUARTER_INCH));
+                        id,
+                        at + "." + form.key,
+                        form.words + " of shot " + id,
+                        "y",
+                        form.sign,
+                        now.get(),
+                        QUARTER_INCH));
         }
         return Optional.empty();
     }

@@ -50,8 +50,8 @@ public class Rooms {
     }
 
     private static List<Picture> pictures(Room room, Design design, Opened opened) {
-        Pictures pictures = new Pictures(
-                design, new Subjects(design, opened.catalogue()), new Handles(opened.text(), design));
+        Pictures pictures =
+                new Pictures(design, new Subjects(design, opened.catalogue()), new Handles(opened.text(), design));
         return switch (room) {
             case GROUND -> List.of(pictures.site());
             case LINE -> pictures.profiles();

@@ -1,0 +1,66 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.sag.CaseForces;
+
+/**
+ * A gate with its two posts designed.
+ *
+ * @param gate with its load path
+ */
+record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
+    /** @param depth of both footings, where the job fixes it */
+    static GatePosts of(GateSite site, GateDesign gate, Stated<Length> depth, Length forDrop, PostWork work) {
+        PickedGate build = gate.build();
+        Post hingePost = site.post(gate.hingePost());
+        Post latchPost = site.post(gate.latchPost());
+        Length hole = build.hole().diameter();
+        if (gate.hung().isEmpty()) {
+            return new GatePosts(
+                    gate,
+                    work.gatePost(hingePost, build.hingePost(), hole, depth, List.of(), forDrop, site.wind()),
+                    work.gatePost(latchPost, build.latchPost(), hole, depth, List.of(), forDrop, site.wind()));
+        }
+        HungLeaf hung = gate.hung().get(0);
+        List<CombinedAction> onHinge =
+                hung.cases().stream().map(CaseForces::onHingePost).toList();
+        List<CombinedAction> onLatch =
+                hung.cases().stream().map(CaseForces::onLatchPost).toList();
+        PostDesign hinge = work.gatePost(hingePost, build.hingePost(), hole, depth, onHinge, forDrop, site.wind());
+        PostDesign latch = work.gatePost(latchPost, build.latchPost(), hole, depth, onLatch, forDrop, site.wind());
+        return new GatePosts(gate.withLoadPath(loadPath(hung, hinge, latch)), hinge, latch);
+    }
+
+    /** The deeper of what its two footings need: both are dug alike. */
+    Length depth() {
+        Length hingeDepth = hinge.footing().hole().depth();
+        Length latchDepth = latch.footing().hole().depth();
+        return hingeDepth.compareTo(latchDepth) > 0 ? hingeDepth : latchDepth;
+    }
+
+    private static List<LinkUse> loadPath(HungLeaf hung, PostDesign hinge, PostDesign latch) {
+        List<LinkUse> path = new ArrayList<>();
+        GateStrength.FrameUse frame = GateStrength.frame(hung, true);
+        path.add(new LinkUse("leaf frame", frame.member(), frame.utilisation()));
+        for (HingeUse use : hung.hinges())
+            use.utilisation().ifPresent(ratio -> path.add(new LinkUse("hinge", use.id(), ratio)));
+        for (PostDesign post : List.of(hinge, latch)) {
+            String name = post.equals(hinge) ? "hinge post" : "latch post";
+            for (Checkpoint check : post.checks()) {
+                boolean steel = check.check().equals("steel");
+                path.add(new LinkUse(
+                        steel ? name : name + " footing",
+                        steel ? post.id() : post.footing().part(),
+                        check.utilisation()));
+            }
+        }
+        path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::part));
+        return path;
+    }
+}

@@ -1,0 +1,67 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.MemberForce;
+import plumbleaf.engine.strength.Interaction;
+
+/** Strength of a hung gate: its frame, and what it does to its posts. */
+final class GateStrength {
+    /** A post is held at grade alone; a frame member at both ends: its length counts once. */
+    private static final double CANTILEVER = 2.1;
+
+    private static final Basis CLAUSE = Basis.clause("AISC 360-22 H1.1, H3.2 (ASD, omega 1.67)");
+
+    private GateStrength() {}
+
+    /** The member of the frame that is used most, in one case. */
+    record FrameUse(String member, CaseForces worst, double utilisation) {}
+
+    static FrameUse frame(HungLeaf hung, boolean withWind) {
+        FrameUse most = new FrameUse("", hung.cases().get(0), -1);
+        for (CaseForces each : hung.cases()) {
+            if (!withWind && each.combination().wind() > 0) continue;
+            for (MemberForce force : each.members()) {
+                double ratio = ratio(hung, force);
+                if (ratio > most.utilisation()) most = new FrameUse(force.member(), each, ratio);
+            }
+        }
+        return most;
+    }
+
+    private static double ratio(HungLeaf hung, MemberForce force) {
+        Member member = hung.gate().leaf().member(force.member()).orElseThrow();
+        BaseAction action = new BaseAction(
+                Force.pounds(Math.max(0, -force.axial().pounds())),
+                force.shear(),
+                Force.ZERO,
+                force.inPlane(),
+                force.outOfPlane(),
+                force.torsion());
+        return Interaction.ratio(member.section(), action, member.cutLength().times(1 / CANTILEVER));
+    }
+
+    static List<Finding> findings(String gate, HungLeaf hung, DesignBasis basis) {
+        Severity windy = basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION;
+        return List.of(
+                finding("leaf.frame", Severity.MUST_FIX, gate, frame(hung, false)),
+                finding("leaf.wind", windy, gate, frame(hung, true)));
+    }
+
+    private static Finding finding(String id, Severity failed, String gate, FrameUse use) {
+        String message = gate + ": " + use.member() + " carries " + DecimalText.fixed(use.utilisation(), 2)
+                + " of what it may (" + use.worst().combination().key() + ", leaf "
+                + use.worst().state().key() + ").";
+        return Checked.of(id, failed, gate, message, CLAUSE, Measure.demand(use.utilisation(), 1, ""));
+    }
+}

@@ -1,0 +1,50 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.finding.Severity;
+
+/** What is said of many posts at once: of each check the worst post of a run, and how many more are like it. */
+final class PostFindings {
+    private PostFindings() {}
+
+    /** Gate posts speak for themselves; of a run's other posts the worst of each check does for all. */
+    static List<Finding> of(List<PostDesign> posts) {
+        List<Finding> said = new ArrayList<>();
+        Map<String, List<Finding>> alike = new LinkedHashMap<>();
+        for (PostDesign post : posts) {
+            if (!post.post().gate().isEmpty()) said.addAll(post.findings());
+            else
+                for (Finding finding : post.findings())
+                    alike.computeIfAbsent(post.post().run() + " " + finding.id(), key -> new ArrayList<>())
+                            .add(finding);
+        }
+        for (List<Finding> group : alike.values()) said.add(worst(Findings.join(group)));
+        return said;
+    }
+
+    private static Finding worst(List<Finding> group) {
+        Finding worst = group.get(0);
+        long more = group.stream()
+                        .filter(finding -> finding.severity() == worst.severity())
+                        .count()
+                - 1;
+        if (more == 0 || worst.severity() == Severity.PASS) return worst;
+        String others = more == 1
+                ? " One more post of the run is like it."
+                : " " + more + " more posts of the run are like it.";
+        return new Checked(
+                worst.id(),
+                worst.severity(),
+                worst.part(),
+                worst.message() + others,
+                worst.basis(),
+                worst.measure(),
+                worst.remedies());
+    }
+}

@@ -1,0 +1,198 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.Combinations;
+import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.footing.DepthNeed;
+import plumbleaf.engine.footing.FootingDemand;
+import plumbleaf.engine.footing.FootingDesign;
+import plumbleaf.engine.footing.Footings;
+import plumbleaf.engine.footing.LateralSoil;
+import plumbleaf.engine.footing.PoleDepth;
+import plumbleaf.engine.footing.PoleStrength;
+import plumbleaf.engine.footing.Pour;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.quantity.Area;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.GustPart;
+import plumbleaf.engine.strength.PostCheck;
+import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.engine.strength.TubeStrength;
+import plumbleaf.engine.wind.TributaryWind;
+
+/** Designs posts: what acts at grade, the steel, the footing, the rated gust. */
+final class PostWork {
+    private final Job job;
+    private final Catalogue catalogue;
+    private final Standards standards;
+    private final Layout layout;
+
+    PostWork(Job job, Catalogue catalogue, Standards standards, Layout layout) {
+        this.job = job;
+        this.catalogue = catalogue;
+        this.standards = standards;
+        this.layout = layout;
+    }
+
+    /** A line, end, corner or wall post with half of each bay beside it. */
+    PostDesign linePost(Post post, PickedRun pick, RunWind wind) {
+        Share share = share(post, wind);
+        Force weight = weight(post, pick.post());
+        List<CombinedAction> actions = share.design()
+                .map(on -> Combinations.onLinePost(weight, on))
+                .orElse(Combinations.of("fence", BaseAction.weight(weight), BaseAction.NONE, BaseAction.NONE));
+        return design(post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO);
+    }
+
+    /**
+     * A post of a gate.
+     *
+     * @param forDrop depth that keeps the gate's drop within its limit
+     */
+    PostDesign gatePost(
+            Post post,
+            Section section,
+            Length hole,
+            Stated<Length> depth,
+            List<CombinedAction> actions,
+            Length forDrop,
+            RunWind wind) {
+        return design(post, section, hole, depth, actions, share(post, wind), false, forDrop);
+    }
+
+    /** Wind on a post's half bays: as the standard designs for, and as a plain gust of the same speed. */
+    private record Share(Optional<TributaryWind> design, Optional<TributaryWind> gust) {}
+
+    private Share share(Post post, RunWind wind) {
+        double from = post.station().inches();
+        double to = post.station().inches();
+        for (Bay bay : layout.bays()) {
+            if (!bay.run().equals(post.run())) continue;
+            if (bay.from().equals(post.id())) to += bay.level().inches() / 2;
+            if (bay.to().equals(post.id())) from -= bay.level().inches() / 2;
+        }
+        Offset first = Offset.inches(from);
+        Offset last = Offset.inches(to);
+        return new Share(wind.on(first, last), wind.gustOn(first, last));
+    }
+
+    private Force weight(Post post, Section section) {
+        Run run = job.run(post.run());
+        double pounds = section.weightOf(post.outOfGround()).pounds();
+        Optional<FenceStyle> style = catalogue.style(run.style());
+        for (Bay bay : layout.bays()) {
+            boolean beside = bay.run().equals(post.run())
+                    && (bay.from().equals(post.id()) || bay.to().equals(post.id()));
+            if (beside && style.isPresent())
+                pounds += BayWeight.of(bay, style.get(), catalogue).pounds() / 2;
+        }
+        return Force.pounds(pounds);
+    }
+
+    private PostDesign design(
+            Post post,
+            Section section,
+            Length hole,
+            Stated<Length> depth,
+            List<CombinedAction> actions,
+            Share share,
+            boolean halfInchDoesNoHarm,
+            Length forDrop) {
+        DesignBasis basis = basis(post);
+        PostCheck check = PostCheck.of(post.id(), section, post.outOfGround(), actions, basis);
+        FootingDemand demand = new FootingDemand(footingId(post), actions, halfInchDoesNoHarm, false, forDrop);
+        FootingDesign footing = Footings.size(
+                demand,
+                hole,
+                depth,
+                job.site().soil(),
+                job.site().frost(),
+                standards.soil(),
+                standards.footing(),
+                basis);
+        Optional<RatedGust> rated = share.gust().map(gust -> rated(post, section, footing, gust, halfInchDoesNoHarm));
+        List<Finding> findings = new ArrayList<>(check.findings());
+        findings.addAll(footing.findings());
+        List<Checkpoint> checks =
+                List.of(new Checkpoint("steel", check.utilisation()), new Checkpoint("footing", mostNeeded(footing)));
+        Area outline = Area.squareInches(
+                section.isRound()
+                        ? Math.PI * section.depth().inches() * section.depth().inches() / 4
+                        : section.depth().inches() * section.width().inches());
+        return new PostDesign(
+                post,
+                section,
+                footing,
+                post.outOfGround().plus(footing.hole().depth()),
+                Pour.of(footing.hole(), outline),
+                actions,
+                check,
+                checks,
+                rated,
+                findings);
+    }
+
+    private static String footingId(Post post) {
+        return "F" + post.id().substring(1);
+    }
+
+    /** Needed over provided, every need counted. */
+    private static double mostNeeded(FootingDesign footing) {
+        double most = 0;
+        for (DepthNeed need : footing.needs())
+            most = Math.max(most, need.depth().inches() / footing.hole().depth().inches());
+        return most;
+    }
+
+    private DesignBasis basis(Post post) {
+        return job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(job.run(post.run()));
+    }
+
+    /** The gust at which steel and footing reach their limits; ultimate of the steel is its nominal strength. */
+    private RatedGust rated(
+            Post post, Section section, FootingDesign footing, TributaryWind gust, boolean halfInchDoesNoHarm) {
+        TubeStrength steel = TubeStrength.of(section);
+        double momentLbIn = gust.momentAtGrade().poundInches();
+        List<GustPart> parts = new ArrayList<>();
+        parts.add(new GustPart(
+                "post " + post.id(),
+                0,
+                momentLbIn,
+                steel.allowableWeaker().poundInches(),
+                steel.allowableWeaker().poundInches() * TubeStrength.SAFETY));
+        LateralSoil soil = LateralSoil.of(job.site().soil(), standards.soil(), halfInchDoesNoHarm);
+        double depthIn = footing.hole().depth().inches() - soil.looseTop().inches();
+        Optional<Force> ultimate =
+                PoleStrength.expected(footing.hole(), gust.height(), job.site().soil(), standards.soil());
+        if (depthIn > 0 && soil.perFoot().psf() > 0 && ultimate.isPresent()) {
+            Length height = gust.height().plus(soil.looseTop());
+            Force allowed = PoleDepth.allowedPush(
+                    Length.inches(depthIn),
+                    height,
+                    soil.perFoot(),
+                    footing.hole().diameter());
+            parts.add(new GustPart(
+                    "footing " + footing.part(),
+                    0,
+                    gust.force().pounds(),
+                    allowed.pounds(),
+                    ultimate.get().pounds()));
+        }
+        return RatedGust.of(job.site().wind().speed(), parts);
+    }
+}

@@ -1,0 +1,48 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.bars.CutPlanner;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.schedule.Quote;
+import plumbleaf.engine.schedule.Quotes;
+import plumbleaf.engine.takeoff.Assembly;
+import plumbleaf.engine.takeoff.PostTake;
+import plumbleaf.engine.takeoff.Saws;
+
+/** Hands a designed yard to take-off and price. */
+final class StockWork {
+    /** Drain gravel under the concrete; common practice, no source. */
+    private static final Length GRAVEL = Length.inches(4);
+
+    private StockWork() {}
+
+    static Quote quote(
+            Job job,
+            Catalogue catalogue,
+            PriceBook book,
+            CutPlanner planner,
+            Layout layout,
+            List<PostDesign> posts,
+            List<GateDesign> gates) {
+        List<PostTake> takes = new ArrayList<>();
+        for (PostDesign post : posts)
+            takes.addAll(PostTake.of(post.post(), post.section(), post.footing().hole(), GRAVEL));
+        List<Assembly.StyledBay> bays = new ArrayList<>();
+        for (Bay bay : layout.bays())
+            catalogue
+                    .style(job.run(bay.run()).style())
+                    .ifPresent(style -> bays.add(new Assembly.StyledBay(bay, style)));
+        List<Assembly.BuiltLeaf> leaves = new ArrayList<>();
+        for (GateDesign gate : gates) {
+            for (Leaf leaf : gate.plan().leaves()) leaves.add(new Assembly.BuiltLeaf(leaf, gate.parts()));
+        }
+        return Quotes.of(new Assembly(takes, bays, leaves, job.gates()), job, book, Saws.USUAL, planner, job.date());
+    }
+}
