@@ -1,7 +1,14 @@
 package plumbleaf.engine.strength;
 
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.section.Section;
@@ -104,5 +111,30 @@ public record HingePlate(Length height, Length thickness, Length toOpenEnd) {
      */
     public static Force boltBearing(Stress yield, Length bolt, Length designWall) {
         return Force.pounds(1.8 * yield.psi() * bolt.inches() * designWall.inches());
+    }
+
+    /**
+     * The post's wall under a hinge's sideways pull.
+     *
+     * @param pull allowable-stress level
+     * @param postUtilisation of the post in bending at the plate, which presses one wall
+     */
+    public Finding finding(String part, Section post, Force pull, double postUtilisation, Severity failed) {
+        double pressed = Math.min(1, Math.max(0, postUtilisation));
+        Force allowed = allowable(post, chordStress(pressed));
+        String near = isNearOpenEnd(post)
+                ? " It sits nearer than "
+                        + LengthText.feetAndInches(endDistance(post).inches())
+                        + " to the open top, which halves the wall."
+                : "";
+        return Checked.of(
+                "post.wall",
+                failed,
+                part,
+                "The wall of " + part + ", " + post.name() + ", is pulled with " + DecimalText.whole(pull.pounds())
+                        + " lb by a plate " + LengthText.feetAndInches(height.inches()) + " high; it may take "
+                        + DecimalText.whole(allowed.pounds()) + " lb." + near,
+                Basis.clause(post.isRound() ? "AISC 360-22 Table K2.1, K1.4" : "AISC 360-10 K1-12, 360-22 K1.4"),
+                Measure.demand(pull.pounds(), allowed.pounds(), "lb"));
     }
 }

@@ -7,12 +7,15 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.action.Combinations;
 import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.RailCount;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.footing.SoilStiffness;
 import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.material.Moisture;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
@@ -142,5 +145,46 @@ class PostCheckTest {
         assertThat(finding.severity()).isEqualTo(Severity.MUST_FIX);
         assertThat(finding.message())
                 .isEqualTo("Pickets of R1: suction pulls each fastener with 7.4 lb; it may take 6.7 lb.");
+    }
+
+    /** Three rails in 72 in., 7 in. from the edges: inner gap 29 in., an end rail 21.5; the inner one is busiest. */
+    @Test
+    void theBusiestRailOfABay() {
+        FenceStyle style = new FenceStyle(
+                "wood",
+                "wood",
+                Length.inches(5.5),
+                Length.inches(0.625),
+                "western_redcedar",
+                Length.inches(3.5),
+                Length.inches(1.5),
+                "western_redcedar",
+                List.of(new RailCount(Length.inches(78), 3)),
+                Length.inches(0.125),
+                Length.inches(0.0625),
+                Length.inches(0.25),
+                Length.inches(2.5),
+                Length.inches(7),
+                1,
+                2,
+                "test");
+        BayChecks bay = BayChecks.of("B2", Length.inches(96), Length.inches(72), style, Examples.CEDAR, Examples.CEDAR);
+        assertThat(bay.busiestShare().inches()).isEqualTo(29);
+        RailCheck rail = bay.railCheck(Pressure.psf(27));
+        assertThat(rail.windLbPerIn()).isCloseTo(27 / 144.0 * 29, within(1e-12));
+        double wetPci = Examples.CEDAR.densityAt(Moisture.WET).perCubicInch();
+        assertThat(rail.downLbPerIn()).isCloseTo(wetPci * (3.5 * 1.5 + 0.625 * 72 / 3), within(1e-12));
+        assertThat(bay.findings(Pressure.psf(27), Length.inches(0.113), Length.inches(1.375), DesignBasis.CUSTOMARY))
+                .extracting(Finding::id)
+                .containsExactly("rail.wind", "rail.weight", "rail.sag", "picket.pull");
+    }
+
+    @Test
+    void aPlateNearTheOpenTopIsSaid() {
+        HingePlate plate = new HingePlate(Length.inches(3), Length.inches(0.25), Length.inches(1));
+        Finding finding =
+                plate.finding("P4", Examples.square(2, 0.12, "looked-up"), Force.pounds(900), 0.5, Severity.MUST_FIX);
+        assertThat(finding.message()).contains("nearer than 1-7/8\" to the open top, which halves the wall");
+        assertThat(finding.severity()).isEqualTo(Severity.PASS);
     }
 }

@@ -1,0 +1,81 @@
+package plumbleaf.engine.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.material.Moisture;
+import plumbleaf.engine.material.WoodSpecies;
+import plumbleaf.engine.quantity.Area;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Pressure;
+import plumbleaf.engine.section.Timber;
+
+/**
+ * Rails and picket fasteners of a bay of a wood fence, full of water.
+ *
+ * @param span between posts, along the slope
+ * @param infill height of the pickets
+ * @param rails how many
+ * @param rail one of them as it stands
+ * @param pickets species of the pickets
+ */
+public record BayChecks(
+        String part, Length span, Length infill, int rails, Timber rail, FenceStyle style, WoodSpecies pickets) {
+    /** CM of nails that wood grows and shrinks round. Source: NDS 2018 Table 11.3.3, from memory. */
+    private static final double WET_NAIL = 0.25;
+
+    public BayChecks {
+        if (rails < 1) throw new IllegalArgumentException("A bay needs a rail");
+    }
+
+    /** A bay of a style, its rails on edge. */
+    public static BayChecks of(
+            String part, Length span, Length infill, FenceStyle style, WoodSpecies rails, WoodSpecies pickets) {
+        Timber rail = new Timber(style.railWidth(), style.railThickness(), rails);
+        return new BayChecks(part, span, infill, style.railsFor(infill), rail, style, pickets);
+    }
+
+    /**
+     * The height of fence whose wind the busiest rail carries: an end rail takes its overhang and half a gap, an inner one a whole gap.
+     * Pickets as simple spans between rails.
+     */
+    public Length busiestShare() {
+        double edgeIn = style.railEdge().inches();
+        double insideIn = Math.max(0, infill.inches() - 2 * edgeIn);
+        if (rails == 1) return infill;
+        double gapIn = insideIn / (rails - 1);
+        return Length.inches(Math.max(edgeIn + gapIn / 2, rails > 2 ? gapIn : 0));
+    }
+
+    /** The busiest rail, under its share of weight and wind. */
+    public RailCheck railCheck(Pressure wind) {
+        Length inch = Length.inches(1);
+        double own = rail.weightOf(inch, Moisture.WET).pounds();
+        double boards = style.boardThickness().inches()
+                * infill.inches()
+                * style.solidShare()
+                * pickets.densityAt(Moisture.WET).perCubicInch();
+        double windLbPerIn = wind.inPsi() * busiestShare().inches();
+        return new RailCheck(rail, span, own + boards / rails, windLbPerIn);
+    }
+
+    /**
+     * Every check of the bay.
+     *
+     * @param wind strength level, mean over the bay
+     * @param nail diameter of a smooth picket nail
+     * @param penetration into the rail
+     */
+    public List<Finding> findings(Pressure wind, Length nail, Length penetration, DesignBasis basis) {
+        List<Finding> findings = new ArrayList<>(railCheck(wind).findings(part, basis));
+        Force allowed = Withdrawal.allowed(
+                Withdrawal.nailPerInch(rail.species().ovenDryGravity(), nail), penetration, RailCheck.WIND, WET_NAIL);
+        Area crossing =
+                Area.squareInches(style.boardWidth().inches() * busiestShare().inches());
+        findings.add(PicketCheck.of(part, wind, crossing, style.fastenersPerCrossing(), allowed, basis));
+        return List.copyOf(findings);
+    }
+}
