@@ -19,7 +19,7 @@ import plumbleaf.engine.money.Money;
 /**
  * Least cost, and the proof of it. A bound from the {@link Relaxation}; a first plan by {@link Dive}; then every set of bars that costs no less than the bound
  * and less than the best plan is put to {@link Packing}, cheapest first, until one holds all pieces: everything cheaper has then been shown not to.
- * Check: ProvenCutPlannerTest (all plans tried, a general solver), CuttingStockCheck (published instances).
+ * Check: ProvenCutPlannerTest (all plans tried), GeneralSolverCheck (CBC, GLPK), CuttingStockCheck (published instances).
  */
 public final class ProvenCutPlanner implements CutPlanner {
     /** Each set of bars gets this share of the steps left before the next is looked at. */

@@ -73,7 +73,7 @@ class CuttingStockCheck {
         return pieces;
     }
 
-    private static String text(String resource) {
+    static String text(String resource) {
         try (InputStream in = Objects.requireNonNull(CuttingStockCheck.class.getResourceAsStream(resource))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException problem) {
