@@ -165,15 +165,20 @@ final class Sweeps {
 
     /** With a rising hinge: golden section between the breaks, in pieces short enough to hold one hollow each. */
     private void addSearched(List<Double> places, GroundCell cell, int side, Side line, LowEdge edge) {
-        double step = line.length / PIECES;
+        double reach2 = edge.toIn() * edge.toIn() + edge.sideIn() * edge.sideIn() - line.perpendicular2();
+        if (reach2 <= 0) return;
+        double first = Math.max(0, line.foot - Math.sqrt(reach2));
+        double last = Math.min(line.length, line.foot + Math.sqrt(reach2));
+        if (first >= last) return;
+        double step = (last - first) / PIECES;
         for (int i = 0; i < PIECES; i++) {
-            double low = i * step;
+            double low = first + i * step;
             double high = low + step;
             for (int turn = 0; turn < 45; turn++) {
                 double third = (high - low) / 3;
-                double first = onSide(cell, side, low + third, edge, -4, 4).clearIn();
-                double second = onSide(cell, side, high - third, edge, -4, 4).clearIn();
-                if (first < second) high -= third;
+                double near = onSide(cell, side, low + third, edge, -4, 4).clearIn();
+                double further = onSide(cell, side, high - third, edge, -4, 4).clearIn();
+                if (near < further) high -= third;
                 else low += third;
             }
             places.add((low + high) / 2);
@@ -277,9 +282,9 @@ final class Sweeps {
         }
     }
 
-    /** With a rising hinge: a tenth of a degree at a time, then halving. */
+    /** With a rising hinge: a quarter of a degree at a time, then halving. */
     private void searchedZeros(LowEdge edge, double toRad, List<Double> breaks) {
-        int steps = Math.max(1, (int) Math.ceil(toRad / (Math.PI / 1800)));
+        int steps = Math.max(1, (int) Math.ceil(toRad / (Math.PI / 720)));
         double before = leastAt(edge, 0).clearIn();
         for (int i = 1; i <= steps; i++) {
             double low = toRad * (i - 1) / steps;
