@@ -6,10 +6,8 @@ import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.design.Verdict;
-import plumbleaf.engine.footing.FootingRules;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
-import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.pricebook.PriceBooks;
@@ -31,7 +29,7 @@ final class Designed {
 
     private static Standards standards() {
         StandardTables tables = StandardTables.load();
-        return new Standards(tables.wind(), tables.soils(), LifeJudgement.USUAL, FootingRules.USUAL);
+        return tables.standards();
     }
 
     Design design() {

@@ -35,6 +35,8 @@ public final class Designs {
         findings.addAll(yard.layout().findings());
         for (GateDesign gate : gates) findings.addAll(gate.findings());
         findings.addAll(PostFindings.of(posts));
+        findings.addAll(yard.bayFindings());
+        findings.addAll(SiteRules.of(job, yard.layout(), standards));
         findings.addAll(quote.findings());
         return new Design(job, yard.ground(), yard.layout(), posts, gates, quote, Findings.join(findings));
     }

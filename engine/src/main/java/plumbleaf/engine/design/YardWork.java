@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.gate.RememberedGround;
 import plumbleaf.engine.gate.RunGround;
 import plumbleaf.engine.ground.Ground;
@@ -115,6 +116,15 @@ final class YardWork {
         GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), depth, forDrop, postWork);
         PickedGate deep = pick.withDepth(sized.depth());
         return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, postWork);
+    }
+
+    /** Rails and picket screws, the worst of each run. */
+    List<Finding> bayFindings() {
+        List<Finding> findings = new ArrayList<>();
+        BayWork work = new BayWork(job, catalogue);
+        for (Run run : job.runs())
+            findings.addAll(work.of(run, layout.run(run.id()).bays(), wind(run)));
+        return findings;
     }
 
     /** Every new post along the walk, those of the gates as already designed. */

@@ -21,11 +21,8 @@ import plumbleaf.engine.bars.StockBar;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
-import plumbleaf.engine.design.Standards;
-import plumbleaf.engine.footing.FootingRules;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.money.Money;
-import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobFile;
@@ -54,12 +51,7 @@ class ResultFileTest {
     private static Design design(String text) {
         Job job = JobFile.read("job", text, CATALOGUE).job().orElseThrow();
         StandardTables tables = StandardTables.load();
-        return Designs.of(
-                job,
-                CATALOGUE,
-                new Standards(tables.wind(), tables.soils(), LifeJudgement.USUAL, FootingRules.USUAL),
-                PriceBooks.of(job),
-                ResultFileTest::onePieceABar);
+        return Designs.of(job, CATALOGUE, tables.standards(), PriceBooks.of(job), ResultFileTest::onePieceABar);
     }
 
     /** What a plan says does not matter here: every piece from a bar of its own. */

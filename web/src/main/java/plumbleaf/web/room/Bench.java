@@ -10,9 +10,7 @@ import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Standards;
-import plumbleaf.engine.footing.FootingRules;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
@@ -37,7 +35,7 @@ class Bench {
 
     private static Standards standards() {
         StandardTables tables = StandardTables.load();
-        return new Standards(tables.wind(), tables.soils(), LifeJudgement.USUAL, FootingRules.USUAL);
+        return tables.standards();
     }
 
     Opened open(StoredJob stored, Typed typed) {

@@ -1,0 +1,64 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.Existing;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.LocateTicket;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Use;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.rule.AccessGate;
+import plumbleaf.engine.rule.PermitHeight;
+import plumbleaf.engine.rule.SiteCautions;
+
+/** What rules and cautions say of a yard beyond its strength. */
+final class SiteRules {
+    private SiteRules() {}
+
+    static List<Finding> of(Job job, Layout layout, Standards standards) {
+        Existing existing = job.existing();
+        List<Finding> findings = new ArrayList<>(SiteCautions.digging(
+                !existing.tickets().isEmpty(), !existing.lines().isEmpty()));
+        findings.add(SiteCautions.bracing());
+        findings.add(SiteCautions.review());
+        ticket(job).ifPresent(findings::add);
+        for (Run run : job.runs()) {
+            Length highest = Length.ZERO;
+            for (Bay bay : layout.run(run.id()).bays()) {
+                if (bay.heightMax().inches() > highest.inches())
+                    highest = bay.heightMax().size();
+            }
+            if (!highest.isZero()) findings.add(PermitHeight.of(run.id(), highest, standards.rules()));
+        }
+        if (job.site().uses().contains(Use.POWERED)) {
+            for (Gate gate : job.gates()) findings.addAll(AccessGate.powered(gate.id(), standards.rules()));
+        }
+        if (job.site().uses().contains(Use.POOL))
+            findings.add(Checked.note(
+                    "barrier.pool",
+                    Severity.CANNOT_SAY,
+                    "site",
+                    "A pool is closed off here, and its barrier's clauses are not checked yet by this program: have them checked by the authority. Local code governs.",
+                    Basis.clause("ISPSC 305")));
+        return findings;
+    }
+
+    /** The job is dated inside the days that its locate ticket lets it dig, or it is not. */
+    private static Optional<Finding> ticket(Job job) {
+        if (job.existing().tickets().isEmpty() || !job.date().isSaid()) return Optional.empty();
+        LocateTicket ticket = job.existing().tickets().get(0);
+        String words = "Locate ticket " + ticket.number() + ": dig from " + ticket.digFrom() + " through "
+                + ticket.validThrough() + ", not before and not after.";
+        return Optional.of(Checked.note(
+                "dig.ticket", Severity.CAUTION, "site", words, Basis.job("the locate ticket; state law governs")));
+    }
+}
