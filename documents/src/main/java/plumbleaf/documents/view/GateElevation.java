@@ -35,7 +35,6 @@ import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.gate.WeldKind;
 import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.LengthText;
 
 /**
  * A leaf between its posts, from outside. As a shop drawing it shows the bare frame with ordinates from the lower hinge corner of the
@@ -44,6 +43,9 @@ import plumbleaf.engine.quantity.LengthText;
 public final class GateElevation {
     private static final double POST_BELOW_GRADE_IN = 9;
     private static final double GROUND_BEYOND_IN = 9;
+    /** A weld mark within the frame needs a leaf this wide on paper. */
+    private static final double ROOM_FOR_WELD_MARK_IN = 2.4;
+
 
     private final GateSubject gate;
     private final Leaf leaf;
@@ -358,7 +360,8 @@ public final class GateElevation {
             boolean outwardRight = outside.rightward() > 0;
             double top =
                     Math.max(gate.hingePostTop().inches(), gate.latchPostTop().inches());
-            boolean atTop = at.distance(corner) < scale.real(0.5);
+            boolean narrow = scale.paper(leaf.width().inches()) < ROOM_FOR_WELD_MARK_IN;
+            boolean atTop = narrow || at.distance(corner) < scale.real(0.5);
             Point knee = atTop
                     ? new Point(at.x() - outside.rightward() * scale.real(0.3), top + scale.real(0.3 + step))
                     : at.plus(-outside.rightward() * scale.real(0.3), scale.real(0.34));
@@ -397,7 +400,7 @@ public final class GateElevation {
         double depth = gate.parts().frame().depth().inches();
         double wide = outline.width().inches();
         for (double along : List.of(0.0, depth, wide - depth, wide))
-            row.add(outside.at(datumR + along, low), LengthText.feetAndInches(along), leaf.id());
+            row.add(outside.at(datumR + along, low), gate.length(along), leaf.id());
         marks.addAll(row.marks());
         DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, below - scale.real(1.0), scale);
         double latchEdge = outline.latchEdge().inches();
@@ -448,6 +451,6 @@ public final class GateElevation {
     }
 
     private void add(OrdinateRow row, double rIn, double zIn, double datumZ, String word, String of) {
-        row.add(outside.at(rIn, zIn), LengthText.feetAndInches(zIn - datumZ) + word, of);
+        row.add(outside.at(rIn, zIn), gate.length(zIn - datumZ) + word, of);
     }
 }

@@ -27,7 +27,6 @@ import plumbleaf.engine.line.RailPiece;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
-import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
 
 /**
@@ -343,10 +342,8 @@ public final class RunProfile {
     }
 
     private String hole(PostDetail post) {
-        return units == DisplayUnits.US
-                ? LengthText.inchesOnly(post.hole().inches()) + " x "
-                        + LengthText.inchesOnly(post.depth().inches())
-                : units.length(post.hole()) + " x " + units.length(post.depth());
+        return Sizes.inches(units, post.hole().inches()) + " x "
+                + Sizes.inches(units, post.depth().inches());
     }
 
     private void band(double topY) {
@@ -360,8 +357,8 @@ public final class RunProfile {
             List<String> column = List.of(
                     post.post().id(),
                     units.length(post.post().station()),
-                    LengthText.inchesOnly(post.post().grade().inches()),
-                    LengthText.inchesOnly(post.post().top().inches()),
+                    Sizes.inches(units, post.post().grade().inches()),
+                    Sizes.inches(units, post.post().top().inches()),
                     post.isDug() ? hole(post) : "\u2013");
             columns.add(column);
             double wide = 0.3;

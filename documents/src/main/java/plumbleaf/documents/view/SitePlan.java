@@ -39,7 +39,6 @@ import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
-import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
 
 /** The whole job from above, north up: runs with their posts, gates with their swing, what must not be dug, what was shot. */
@@ -335,7 +334,7 @@ public final class SitePlan {
         Look look = new Look(Layer.SURVEY, LineKind.DIMENSION, Ink.SECOND, point.shot());
         marks.add(Stroke.line(at.plus(-arm, -arm), at.plus(arm, arm), look));
         marks.add(Stroke.line(at.plus(-arm, arm), at.plus(arm, -arm), look));
-        String height = LengthText.inchesOnly(point.point().elevation().inches());
+        String height = Sizes.inches(job.display(), point.point().elevation().inches());
         marks.addAll(labels.beside(at, point.shot() + "  " + height, Math.PI / 2, look));
     }
 
@@ -358,10 +357,9 @@ public final class SitePlan {
         marks.add(new NorthArrow(northPlace(box), Math.PI / 2, 0.8, Look.note()));
         marks.add(ScaleBar.nearly(new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale));
         marks.add(Text.small(
-                new Point(box.minX() + scale.real(3.6), box.minY() - scale.real(0.37)),
-                "Heights of shots from the benchmark: "
+                new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.62)),
+                "Shots: heights from "
                         + job.ground().benchmark().mark() + ", "
-                        + LengthText.inchesOnly(
-                                job.ground().benchmark().elevation().inches())));
+                        + Sizes.inches(job.display(), job.ground().benchmark().elevation().inches())));
     }
 }

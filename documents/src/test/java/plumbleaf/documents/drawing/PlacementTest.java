@@ -9,7 +9,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import plumbleaf.documents.Overlaps;
 import plumbleaf.documents.Samples;
 import plumbleaf.engine.quantity.LengthText;
 

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbleaf.documents.Overlaps;
+import plumbleaf.documents.drawing.Overlaps;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Text;

@@ -1,14 +1,9 @@
-package plumbleaf.documents;
+package plumbleaf.documents.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbleaf.documents.drawing.Box;
-import plumbleaf.documents.drawing.Drawing;
-import plumbleaf.documents.drawing.Point;
-import plumbleaf.documents.drawing.Primitive;
-import plumbleaf.documents.drawing.Text;
 
-/** What is wrong with the lettering of a drawing: labels over one another, or beyond its frame. Found by separating axes. */
+/** Looks for what is wrong with the lettering of a drawing: labels over one another, or beyond its frame. Found by separating axes. */
 public final class Overlaps {
     private static final double TOUCH_IN = 0.02;
 
@@ -54,6 +49,6 @@ public final class Overlaps {
     }
 
     private static double along(Point point, double axisRad) {
-        return point.x() * Math.cos(axisRad) + point.y() * Math.sin(axisRad);
+        return point.x() * StrictMath.cos(axisRad) + point.y() * StrictMath.sin(axisRad);
     }
 }

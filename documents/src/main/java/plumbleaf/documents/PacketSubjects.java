@@ -1,0 +1,148 @@
+package plumbleaf.documents;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.documents.packet.GatePaper;
+import plumbleaf.documents.packet.PacketSubject;
+import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.RatioBars;
+import plumbleaf.documents.view.SagBar;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.HingeUse;
+import plumbleaf.engine.design.HungLeaf;
+import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.design.PostDesign;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.PostRole;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Volume;
+import plumbleaf.engine.strength.RatedGust;
+
+/** A design turned into what drawings and papers are made from. The one place that knows both shapes. */
+public final class PacketSubjects {
+    private PacketSubjects() {}
+
+    public static PacketSubject of(Job job, Design design, PaperOptions options) {
+        return new PacketSubject(
+                job,
+                design.ground(),
+                design.layout(),
+                posts(design),
+                design.posts(),
+                gates(job, design),
+                List.of(design.stock().takeoff()),
+                List.of(design.stock().labour()),
+                List.of(design.stock().price()),
+                gusts(job, design),
+                design.findings(),
+                options);
+    }
+
+    /** Every post of the layout; a wall is drawn without a hole. */
+    public static List<PostDetail> posts(Design design) {
+        List<PostDetail> posts = new ArrayList<>();
+        for (Post post : design.layout().posts()) {
+            Optional<PostDesign> designed =
+                    post.role() == PostRole.WALL ? Optional.empty() : design.post(post.id());
+            posts.add(designed
+                    .map(is -> new PostDetail(
+                            post,
+                            is.footing().hole().diameter(),
+                            is.footing().hole().depth(),
+                            is.length(),
+                            is.section().name(),
+                            is.concrete().volume(),
+                            is.footing().governedBy().key()))
+                    .orElseGet(() ->
+                            new PostDetail(post, Length.ZERO, Length.ZERO, post.outOfGround(), "", Volume.ZERO, "")));
+        }
+        return List.copyOf(posts);
+    }
+
+    /** The gates that have a leaf to draw, in the order of the job. */
+    public static List<GatePaper> gates(Job job, Design design) {
+        List<GatePaper> gates = new ArrayList<>();
+        for (GateDesign gate : design.gates()) {
+            if (gate.plan().leaves().isEmpty()) continue;
+            gates.add(new GatePaper(
+                    gate.asked(),
+                    subject(job, design, gate),
+                    gate.hung().stream().map(hung -> hangs(hung, gate.loadPath())).toList()));
+        }
+        return List.copyOf(gates);
+    }
+
+    public static GateSubject subject(Job job, Design design, GateDesign gate) {
+        Offset pin = gate.plan().pinElevation();
+        return new GateSubject(
+                gate.plan(),
+                gate.parts(),
+                gate.hingePost(),
+                gate.latchPost(),
+                top(design, gate.hingePost()).minus(pin),
+                top(design, gate.latchPost()).minus(pin),
+                gate.asked().latch().height(),
+                job.display());
+    }
+
+    private static Offset top(Design design, String post) {
+        return design.layout().posts().stream()
+                .filter(each -> each.id().equals(post))
+                .map(Post::top)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No post " + post));
+    }
+
+    private static GatePaper.Hangs hangs(HungLeaf hung, List<LinkUse> loadPath) {
+        List<SagBar.Limit> limits = List.of(
+                new SagBar.Limit("the eye sees", hung.limits().eye()),
+                new SagBar.Limit("the latch takes", hung.limits().latch()));
+        List<GatePaper.HingePull> pulls = new ArrayList<>();
+        for (HingeUse use : hung.hinges())
+            pulls.add(new GatePaper.HingePull(
+                    use.id(),
+                    use.z(),
+                    use.horizontal(),
+                    use.capacity(),
+                    use.worst().combination().key() + ", leaf " + use.worst().state().key()));
+        return new GatePaper.Hangs(hung.sag(), limits, hung.cases(), pulls, links(loadPath));
+    }
+
+    private static List<RatioBars.Link> links(List<LinkUse> loadPath) {
+        return loadPath.stream()
+                .map(link -> new RatioBars.Link(link.link() + " " + link.part(), link.utilisation(), link.part()))
+                .toList();
+    }
+
+    /** What the build is rated for, in one sentence for the weakest post of the fence, never hidden. */
+    private static List<String> gusts(Job job, Design design) {
+        List<String> sentences = new ArrayList<>();
+        boolean engineered = job.site().basis() == DesignBasis.ENGINEERED || job.site().forcesEngineered();
+        String basis = engineered
+                ? "Built to the engineered basis for a " + mph(job.site().wind().speed().mph()) + " mph design gust"
+                : "Built to the custom of the trade, not to the code's " + mph(job.site().wind().speed().mph()) + " mph design gust";
+        Optional<PostDesign> weakest = design.posts().stream()
+                .filter(post -> post.rated().isPresent())
+                .min((one, other) -> Double.compare(allowable(one), allowable(other)));
+        sentences.add(weakest.map(post -> basis + "; the weakest post, " + post.id() + ", reaches its allowable at "
+                        + mph(allowable(post)) + " mph and is expected to give at "
+                        + mph(post.rated().map(RatedGust::ultimate).orElseThrow().mph()) + " mph.")
+                .orElse(basis + "."));
+        return sentences;
+    }
+
+    private static double allowable(PostDesign post) {
+        return post.rated().map(gust -> gust.allowable().mph()).orElse(Double.MAX_VALUE);
+    }
+
+    private static String mph(double value) {
+        return DecimalText.whole(value);
+    }
+}

@@ -1,0 +1,109 @@
+package plumbleaf.documents;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.packet.CalculationBook;
+import plumbleaf.documents.packet.CareCard;
+import plumbleaf.documents.packet.CrewSheet;
+import plumbleaf.documents.packet.CutAndDrill;
+import plumbleaf.documents.packet.CutPlans;
+import plumbleaf.documents.packet.GatePaper;
+import plumbleaf.documents.packet.GateSheets;
+import plumbleaf.documents.packet.Order;
+import plumbleaf.documents.packet.PacketSubject;
+import plumbleaf.documents.packet.ProfileSheets;
+import plumbleaf.documents.packet.Proposal;
+import plumbleaf.documents.packet.SiteSheet;
+import plumbleaf.documents.packet.StakeOut;
+import plumbleaf.documents.paper.Paper;
+import plumbleaf.documents.plot.dxf.DxfPlot;
+import plumbleaf.documents.plot.pdf.PdfFacts;
+import plumbleaf.documents.plot.pdf.PdfPlot;
+import plumbleaf.documents.plot.svg.SvgPlot;
+import plumbleaf.documents.typeset.Pages;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.job.Job;
+
+/**
+ * All papers of a designed job: one packet, each paper alone, and the drawings as SVG and DXF. The same design gives the same bytes.
+ */
+public final class Papers {
+    private final PacketSubject subject;
+    private final List<Part> parts = new ArrayList<>();
+    private final List<PaperFile> drawings = new ArrayList<>();
+
+    /** One paper on its pages. */
+    private record Part(String file, String title, List<Drawing> pages) {}
+
+    private Papers(PacketSubject subject) {
+        this.subject = subject;
+    }
+
+    /** {@code packet.pdf} first, then every paper alone, then the drawings. */
+    public static List<PaperFile> of(Job job, Design design, PaperOptions options) {
+        return new Papers(PacketSubjects.of(job, design, options)).files();
+    }
+
+    private List<PaperFile> files() {
+        collect();
+        List<PaperFile> files = new ArrayList<>();
+        files.add(new PaperFile("packet.pdf", packet()));
+        for (Part part : parts) files.add(new PaperFile(part.file + ".pdf", pdf(part)));
+        files.addAll(drawings);
+        return List.copyOf(files);
+    }
+
+    private void collect() {
+        parts.add(new Part("site-plan", "Site plan", SiteSheet.pages(subject)));
+        drawing("site-plan", SiteSheet.drawing(subject));
+        parts.add(new Part("profile", "Unrolled profile", ProfileSheets.pages(subject)));
+        List<Drawing> strips = ProfileSheets.drawings(subject);
+        for (int i = 0; i < strips.size(); i++) drawing("profile-" + (i + 1), strips.get(i));
+        for (GatePaper gate : subject.gates()) {
+            List<Drawing> pages = new ArrayList<>(GateSheets.pages(subject, gate));
+            pages.addAll(set(CutAndDrill.of(subject, gate)));
+            parts.add(new Part("gate-" + gate.id(), "Gate " + gate.id() + ", shop drawing, cut and drill list", pages));
+            drawing("gate-" + gate.id(), GateSheets.shopDrawing(subject, gate));
+        }
+        text("stake-out", "Stake-out and post schedule", StakeOut.of(subject));
+        text("order", "Material order", Order.of(subject));
+        text("cut-plans", "Cut plans", CutPlans.of(subject));
+        text("crew", "Crew sheet", CrewSheet.of(subject));
+        text("proposal", "Proposal", Proposal.of(subject));
+        text("calculations", "Calculation book", CalculationBook.of(subject));
+        text("care-card", "Care card", CareCard.of(subject));
+    }
+
+    private void text(String file, String title, Paper paper) {
+        parts.add(new Part(file, title, set(paper)));
+    }
+
+    private List<Drawing> set(Paper paper) {
+        return Pages.of(paper, subject.options().size());
+    }
+
+    private void drawing(String file, Drawing drawing) {
+        drawings.add(new PaperFile(file + ".svg", SvgPlot.file(drawing).getBytes(StandardCharsets.UTF_8)));
+        drawings.add(new PaperFile(file + ".dxf", DxfPlot.file(drawing)));
+    }
+
+    private byte[] pdf(Part part) {
+        return PdfPlot.file(part.pages, facts(part.title, List.of(new PdfFacts.Bookmark(part.title, 0))));
+    }
+
+    private byte[] packet() {
+        List<Drawing> pages = new ArrayList<>();
+        List<PdfFacts.Bookmark> bookmarks = new ArrayList<>();
+        for (Part part : parts) {
+            bookmarks.add(new PdfFacts.Bookmark(part.title, pages.size()));
+            pages.addAll(part.pages);
+        }
+        return PdfPlot.file(pages, facts(subject.job().title(), bookmarks));
+    }
+
+    private PdfFacts facts(String title, List<PdfFacts.Bookmark> bookmarks) {
+        return new PdfFacts(title, subject.options().contractor().get(0), subject.job().title(), bookmarks);
+    }
+}

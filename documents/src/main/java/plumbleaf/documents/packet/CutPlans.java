@@ -1,0 +1,48 @@
+package plumbleaf.documents.packet;
+
+import plumbleaf.documents.paper.Block;
+import plumbleaf.documents.paper.Paper;
+import plumbleaf.documents.typeset.Pages;
+import plumbleaf.documents.view.CutBars;
+import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.quantity.DecimalText;
+
+/** Every cut plan as bars, with what is left over and whether the plan is proven. */
+public final class CutPlans {
+    private static final int BARS_A_PICTURE = 12;
+
+    private CutPlans() {}
+
+    public static Paper of(PacketSubject subject) {
+        Paper.Builder paper = Paper.titled("Cut plans", subject.running()).flag(subject.flag());
+        paper.say("Bars to scale, pieces in sawing order from the left, long to short. Bars cut alike are drawn once. Shaded: trim and scrap; an offcut worth keeping says keep: mark it.");
+        for (var takeoff : subject.takeoff())
+            for (CutPlan plan : takeoff.cutPlans()) plan(paper, subject, plan);
+        if (subject.takeoff().stream().allMatch(takeoff -> takeoff.cutPlans().isEmpty())) paper.say("Nothing is cut from bars.");
+        return paper.paper();
+    }
+
+    private static void plan(Paper.Builder paper, PacketSubject subject, CutPlan plan) {
+        paper.heading(name(subject, plan));
+        String proof = plan.bars().size() + (plan.bars().size() == 1 ? " bar, " : " bars, ") + DecimalText.whole(plan.setUps())
+                + (plan.setUps() == 1 ? " saw set-up. " : " saw set-ups. ")
+                + (plan.proven() ? "Proven: no plan costs less." : "Not proven: at most " + plan.gap().text() + " could be saved.");
+        int rows = CutBars.rows(plan);
+        for (int from = 0; from < rows; from += BARS_A_PICTURE) {
+            int before = Math.min(rows, from + BARS_A_PICTURE);
+            paper.add(new Block.Picture(
+                    CutBars.part(plan, from, before, Pages.columnWidth(subject.options().size()) - 0.2, subject.units()),
+                    before == rows ? proof : ""));
+        }
+    }
+
+    /** In the supplier's words where the order has it. */
+    private static String name(PacketSubject subject, CutPlan plan) {
+        return subject.takeoff().stream()
+                .flatMap(takeoff -> takeoff.lines().stream())
+                .filter(line -> line.item().equals(plan.stock()))
+                .map(line -> line.sold().name())
+                .findFirst()
+                .orElse(plan.stock());
+    }
+}

@@ -1,0 +1,282 @@
+package plumbleaf.documents.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.PaperSize;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Sheet;
+import plumbleaf.documents.drawing.Viewport;
+import plumbleaf.documents.paper.Block;
+import plumbleaf.documents.paper.Table;
+import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.documents.view.ClearanceCurve;
+import plumbleaf.documents.view.DeflectedLeaf;
+import plumbleaf.documents.view.GateElevation;
+import plumbleaf.documents.view.GatePlanDetail;
+import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.RatioBars;
+import plumbleaf.documents.view.SagBar;
+import plumbleaf.documents.view.SwingPlan;
+import plumbleaf.engine.gate.EndsTurn;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.Swing;
+import plumbleaf.engine.job.AsSet;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
+
+/** The sheets of one gate: the shop drawing, and how it swings and hangs. */
+public final class GateSheets {
+    private static final double NOTES_SHARE = 0.40;
+
+    private GateSheets() {}
+
+    /** The elevation alone, for a file of its own. */
+    public static Drawing shopDrawing(PacketSubject subject, GatePaper gate) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        double share = isSmall(subject) ? 1 : 1 - NOTES_SHARE;
+        return Scale.fitted(
+                scale -> GateElevation.shop(gate.subject(), scale),
+                room.width() * share - 0.1,
+                room.height() - Viewport.TITLE_IN - 0.1);
+    }
+
+    /** On letter and A4 there is no room for drawing and notes side by side. */
+    private static boolean isSmall(PacketSubject subject) {
+        PaperSize paper = subject.options().sheets();
+        return paper == PaperSize.LETTER || paper == PaperSize.A4;
+    }
+
+    public static List<Drawing> pages(PacketSubject subject, GatePaper gate) {
+        List<Sheet> sheets = new ArrayList<>();
+        if (isSmall(subject)) {
+            sheets.addAll(small(subject, gate));
+        } else {
+            sheets.add(shop(subject, gate));
+            gate.subject().plan().swing().ifPresent(swing -> sheets.add(swing(subject, gate, swing)));
+        }
+        List<Drawing> pages = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) pages.add(sheets.get(i).page((i + 1) + " of " + sheets.size()));
+        return pages;
+    }
+
+    /** One drawing a sheet where it needs it, charts two a sheet. */
+    private static List<Sheet> small(PacketSubject subject, GatePaper gate) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        List<Sheet> sheets = new ArrayList<>();
+        Drawing elevation = shopDrawing(subject, gate);
+        sheets.add(sheet(
+                subject, gate, "Gate shop drawing", elevation.scale().words(), shopCautions(gate),
+                List.of(Viewport.centred(elevation, room, "Frame from outside")), List.of()));
+        plumbleaf.documents.typeset.Column notes =
+                plumbleaf.documents.typeset.Column.of(shopNotes(subject, gate), room.width() - 0.1);
+        sheets.add(sheet(
+                subject, gate, "Gate shop notes", "", shopCautions(gate), List.of(),
+                notes.at(new Point(room.minX(), room.maxY()))));
+        double high = room.height() / 2 - Viewport.TITLE_IN - 0.1;
+        List<Drawing> drawings = new ArrayList<>();
+        List<String> titles = new ArrayList<>();
+        drawings.add(Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), room.width(), high));
+        titles.add("Plan at the lower hinge");
+        double end = gate.subject().plan().leaves().get(0).outline().latchEdge().inches();
+        gate.subject().plan().swing().ifPresent(swing -> {
+            drawings.add(Scale.fitted(
+                    scale -> SwingPlan.of(gate.id(), swing, end, subject.units(), scale), room.width(), high));
+            titles.add("Swing from above, outside below");
+            drawings.add(plain(ClearanceCurve.of(gate.id(), swing, room.width() - 1.2, subject.units())));
+            titles.add("Room under the leaf as it opens");
+        });
+        for (GatePaper.Hangs hangs : gate.hangs()) {
+            drawings.add(plain(SagBar.of(gate.id(), hangs.sag(), hangs.limits(), room.width() - 0.4)));
+            titles.add("What the latch corner loses");
+            drawings.add(Scale.fitted(
+                    scale -> DeflectedLeaf.of(gate.id(), hangs.sag(), gate.subject().plan().leaves().get(0).hand().hinge(), scale),
+                    room.width(),
+                    high));
+            titles.add("As it gives under its own weight");
+            drawings.add(plain(RatioBars.of("Load path of gate " + gate.id(), hangs.loadPath(), room.width() - 0.2)));
+            titles.add("How far each link is used, weakest first");
+        }
+        for (int i = 0; i < drawings.size(); i += 2) {
+            List<Viewport> viewports = new ArrayList<>();
+            double middle = room.centre().y();
+            viewports.add(Viewport.centred(drawings.get(i), new Box(room.minX(), middle, room.maxX(), room.maxY()), titles.get(i)));
+            if (i + 1 < drawings.size())
+                viewports.add(Viewport.centred(
+                        drawings.get(i + 1), new Box(room.minX(), room.minY(), room.maxX(), middle), titles.get(i + 1)));
+            sheets.add(sheet(subject, gate, "Swing and hang", "as shown", List.of(), viewports, List.of()));
+        }
+        return sheets;
+    }
+
+    private static Sheet sheet(
+            PacketSubject subject,
+            GatePaper gate,
+            String title,
+            String scale,
+            List<String> cautions,
+            List<Viewport> viewports,
+            List<Mark> loose) {
+        return new Sheet(
+                "Gate " + gate.id() + ", " + title.toLowerCase(java.util.Locale.ROOT),
+                subject.options().sheets(),
+                true,
+                subject.block(gate, title, scale, cautions),
+                viewports,
+                loose);
+    }
+
+    private static Sheet shop(PacketSubject subject, GatePaper gate) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        Drawing elevation = shopDrawing(subject, gate);
+        double split = room.minX() + room.width() * (1 - NOTES_SHARE);
+        Box left = new Box(room.minX(), room.minY(), split - 0.1, room.maxY());
+        double wide = room.maxX() - split - 0.1;
+        List<? extends Block> blocks = shopNotes(subject, gate);
+        plumbleaf.documents.typeset.Column notes = plumbleaf.documents.typeset.Column.of(blocks, wide);
+        double over = room.height() - notes.highIn() - Viewport.TITLE_IN - 0.2;
+        Drawing plan = Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), wide, Math.max(over, 1.6));
+        Box top = new Box(split + 0.1, room.maxY() - plan.paperHeightIn() - Viewport.TITLE_IN - 0.05, room.maxX(), room.maxY());
+        List<Mark> loose = new ArrayList<>(notes.at(new Point(split + 0.1, top.minY() - 0.05)));
+        return new Sheet(
+                "Gate " + gate.id() + ", shop drawing",
+                subject.options().sheets(),
+                true,
+                subject.block(gate, "Gate shop drawing", elevation.scale().words(), shopCautions(gate)),
+                List.of(
+                        Viewport.centred(elevation, left, "Frame from outside"),
+                        Viewport.centred(plan, top, "Plan at the lower hinge")),
+                loose);
+    }
+
+    private static List<String> shopCautions(GatePaper gate) {
+        List<String> cautions = new ArrayList<>();
+        double pounds = gate.subject().plan().leaves().get(0).weight().wet().pounds();
+        cautions.add("The leaf weighs " + DecimalText.whole(pounds) + " lb wet: "
+                + (pounds > 100 ? "two people or a hoist lift it." : "keep hands out of the hinge gap."));
+        cautions.add("No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the bath.");
+        cautions.add("Grind zinc off before welding; its fume makes ill. Fresh air.");
+        return cautions;
+    }
+
+    /** What the drawing cannot show: pieces, checks, weights, welds. */
+    private static List<Block> shopNotes(PacketSubject subject, GatePaper gate) {
+        GateSubject view = gate.subject();
+        Leaf leaf = view.plan().leaves().get(0);
+        Section tube = view.parts().frame();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, "Frame: " + tube.name() + ", wall " + DecimalText.fixed(tube.nominalWall().inches(), 3)
+                + " in., " + view.parts().joint().key() + " corners"));
+        Table.Builder pieces = Table.with(
+                Column.left("Mark"), Column.words("Piece"), Column.right("Long point"), Column.right("Ends from square"), Column.left("Ends lie"));
+        for (Member member : leaf.members())
+            pieces.rowAbout(
+                    member.id(),
+                    tail(member.id()),
+                    member.role().words(),
+                    subject.inches(member.longPoint().inches()),
+                    saw(member.firstEnd().fromSquare()) + " / " + saw(member.lastEnd().fromSquare()),
+                    lie(member));
+        blocks.add(pieces.table());
+        List<Length> diagonals = leaf.outline().diagonals();
+        Table.Builder checks = Table.with(Column.words("Check before welding out"), Column.right("Size"), Column.left("Within"));
+        checks.row("diagonal A to C", subject.length(diagonals.get(0).inches()), "1/8\"");
+        checks.row("diagonal B to D", subject.length(diagonals.get(1).inches()), "1/8\"");
+        checks.row("out to out", subject.length(leaf.width().inches()), "1/16\"");
+        checks.row("flat, corner to corner", "0\"", "1/8\"");
+        blocks.add(checks.table());
+        double cog = leaf.weight().centreOfGravity().r().inches() - leaf.outline().corners().get(0).r().inches();
+        double cogUp = leaf.weight().centreOfGravity().z().inches() - leaf.outline().corners().get(0).z().inches();
+        blocks.add(Block.Paragraph.of("Weight " + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet, "
+                + DecimalText.whole(leaf.weight().dry().pounds()) + " lb dry. Center of gravity " + subject.length(cog)
+                + " from the hinge edge, " + subject.length(cogUp) + " above the lower hinge corner."));
+        for (GatePaper.Hangs hangs : gate.hangs())
+            blocks.add(Block.Paragraph.of(camber(subject, hangs.sag().byTime().camber().inches()) + " Hang it blocked "
+                    + subject.length(hangs.sag().hangAllowance().inches()) + " high; it comes down that much when the blocks go."));
+        blocks.add(Block.Paragraph.of("Heights are from the lower hinge corner of the outline, A. Sizes within 1/16\" (common practice, no source)."
+                + " Finish: as the order says; keep zinc and paint off hinge bores and threads."));
+        if (gate.asked().asSet().isEmpty())
+            blocks.add(new Block.Blank(List.of("Opening: top", "middle", "bottom", "by, date"), 0.30));
+        for (AsSet set : gate.asked().asSet())
+            blocks.add(Block.Paragraph.bold("Opening as set " + set.date() + ": top " + subject.length(set.top().inches()) + ", middle "
+                    + subject.length(set.middle().inches()) + ", bottom " + subject.length(set.bottom().inches()) + "."));
+        return blocks;
+    }
+
+    private static String camber(PacketSubject subject, double inches) {
+        return inches < 1.0 / 32
+                ? "The jig needs no camber: the leaf alone sags less than 1/32\"."
+                : "Build the jig with the latch corner high by " + subject.length(inches) + ", the leaf's own sag.";
+    }
+
+    static String tail(String id) {
+        String last = id.substring(id.lastIndexOf('.') + 1);
+        return last.startsWith("m") ? last.substring(1) : last;
+    }
+
+    /** A saw setting to half a degree. */
+    static String saw(Angle angle) {
+        return DecimalText.fixed(Math.round(angle.inDegrees() * 2) / 2.0, 1) + "\u00b0";
+    }
+
+    static String lie(Member member) {
+        boolean square = member.firstEnd().fromSquare().inDegrees() < 0.25 && member.lastEnd().fromSquare().inDegrees() < 0.25;
+        if (square) return "square";
+        return member.ends() == EndsTurn.PARALLEL ? "parallel" : "opposed";
+    }
+
+    private static Sheet swing(PacketSubject subject, GatePaper gate, Swing swing) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        double half = room.width() / 2 - 0.15;
+        double end = gate.subject().plan().leaves().get(0).outline().latchEdge().inches();
+        double topHigh = room.height() * 0.55;
+        Drawing plan = Scale.fitted(
+                scale -> SwingPlan.of(gate.id(), swing, end, subject.units(), scale), half, topHigh - Viewport.TITLE_IN);
+        List<Viewport> viewports = new ArrayList<>();
+        double mid = room.maxY() - topHigh;
+        viewports.add(Viewport.centred(plan, new Box(room.minX(), mid, room.minX() + half, room.maxY()), "Swing from above, outside below"));
+        Drawing curve = ClearanceCurve.of(gate.id(), swing, half - 1.1, subject.units());
+        Box curveRoom = new Box(room.minX(), room.minY(), room.minX() + half, mid);
+        viewports.add(unscaled(curve, curveRoom, "Room under the leaf as it opens"));
+        double x = room.maxX() - half;
+        for (GatePaper.Hangs hangs : gate.hangs()) {
+            Drawing bar = SagBar.of(gate.id(), hangs.sag(), hangs.limits(), half - 0.4);
+            Drawing links = RatioBars.of("Load path of gate " + gate.id(), hangs.loadPath(), half - 0.2);
+            double barFoot = room.maxY() - bar.paperHeightIn() - Viewport.TITLE_IN - 0.2;
+            double linksFoot = room.minY();
+            double linksTop = linksFoot + links.paperHeightIn() + Viewport.TITLE_IN + 0.2;
+            viewports.add(unscaled(bar, new Box(x, barFoot, room.maxX(), room.maxY()), "What the latch corner loses"));
+            viewports.add(unscaled(links, new Box(x, linksFoot, room.maxX(), linksTop), "How far each link is used, weakest first"));
+            Drawing bent = Scale.fitted(
+                    scale -> DeflectedLeaf.of(gate.id(), hangs.sag(), gate.subject().plan().leaves().get(0).hand().hinge(), scale),
+                    half,
+                    Math.max(1.5, barFoot - linksTop - Viewport.TITLE_IN - 0.2));
+            viewports.add(Viewport.centred(bent, new Box(x, linksTop, room.maxX(), barFoot), "As it gives under its own weight"));
+        }
+        List<String> cautions = List.of(
+                "Heights from shots are good to " + subject.length(swing.shotError().inches()) + ": below twice that, shoot again at the named point.",
+                "Check the swing with a straight edge before the leaf is welded.");
+        return new Sheet(
+                "Gate " + gate.id() + ", swing and hang",
+                subject.options().sheets(),
+                true,
+                subject.block(gate, "Swing and hang", plan.scale().words(), cautions),
+                viewports,
+                List.of());
+    }
+
+    /** A chart: its title without a scale. */
+    private static Viewport unscaled(Drawing chart, Box room, String title) {
+        return Viewport.centred(plain(chart), room, title);
+    }
+
+    private static Drawing plain(Drawing chart) {
+        return new Drawing(chart.name(), new Scale(1, ""), chart.marks(), chart.frame(), chart.order());
+    }
+}

@@ -1,0 +1,75 @@
+package plumbleaf.documents.packet;
+
+import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import plumbleaf.documents.paper.Block;
+import plumbleaf.documents.paper.Paper;
+import plumbleaf.documents.paper.Table;
+import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.takeoff.NetUnit;
+import plumbleaf.engine.takeoff.Takeoff;
+import plumbleaf.engine.takeoff.TakeoffLine;
+
+/** What is ordered, by supplier, in units of sale and the supplier's words. No prices: this goes out of the house. */
+public final class Order {
+    private Order() {}
+
+    public static Paper of(PacketSubject subject) {
+        Paper.Builder paper = Paper.titled("Material order", subject.running()).flag(subject.flag());
+        if (subject.takeoff().isEmpty() || subject.takeoff().get(0).lines().isEmpty())
+            return paper.say("Nothing is ordered yet: the job names no price book that the program knows, so it cannot say in which units things are sold.")
+                    .paper();
+        Takeoff takeoff = subject.takeoff().get(0);
+        paper.say("Deliver to " + subject.job().site().address() + ". Units are whole units of sale, waste counted once. Call before you substitute anything"
+                + " marked \u201cno\u201d: it was checked as named.");
+        Map<String, List<TakeoffLine>> suppliers = new LinkedHashMap<>();
+        for (TakeoffLine line : takeoff.lines())
+            suppliers.computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>()).add(line);
+        for (Map.Entry<String, List<TakeoffLine>> supplier : suppliers.entrySet()) supplier(paper, supplier.getKey(), supplier.getValue());
+        paper.add(Block.Paragraph.bold("Whole load: about " + DecimalText.whole(takeoff.weight().pounds()) + " lb. Check truck, trailer and off-loading."));
+        paper.add(new Block.Blank(List.of("Needed by", "Purchase order", "Ordered by, date"), 0.35));
+        return paper.paper();
+    }
+
+    private static String unit(TakeoffLine line) {
+        String unit = line.sold().unit().key();
+        if (line.units() == 1 || unit.equals("each") || unit.equals("lb")) return unit;
+        return unit + (unit.endsWith("x") ? "es" : "s");
+    }
+
+    private static String holds(TakeoffLine line) {
+        boolean single = line.sold().of() == NetUnit.PIECES && line.sold().contents() == 1;
+        return single ? "" : DecimalText.upTo(line.sold().contents(), 2) + " " + line.sold().of().key();
+    }
+
+    private static void supplier(Paper.Builder paper, String supplier, List<TakeoffLine> lines) {
+        paper.heading(supplier.isEmpty() ? "Supplier to be named" : supplier);
+        Table.Builder table = Table.with(
+                Column.tick("Got"),
+                Column.right("Quantity"),
+                Column.left("Unit"),
+                Column.words("What"),
+                Column.words("Code"),
+                Column.right("Holds"),
+                Column.left("Swap?"),
+                Column.right("Weight, lb"));
+        double weight = 0;
+        for (TakeoffLine line : lines) {
+            weight += line.weight().pounds();
+            table.row(
+                    "\u2610",
+                    DecimalText.whole(line.units()),
+                    unit(line),
+                    line.sold().name(),
+                    line.item(),
+                    holds(line),
+                    line.cut() ? "no" : "ask",
+                    DecimalText.whole(line.weight().pounds()));
+        }
+        table.total("", "", "", Integer.toString(lines.size()) + " lines", "", "", "", DecimalText.whole(weight));
+        paper.add(table.table());
+    }
+}

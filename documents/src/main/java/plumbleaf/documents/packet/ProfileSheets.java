@@ -1,0 +1,117 @@
+package plumbleaf.documents.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Sheet;
+import plumbleaf.documents.drawing.Viewport;
+import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.RunProfile;
+import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.Offset;
+
+/** Every run unrolled, in strips one under another, cut at posts so that the scale stays readable. */
+public final class ProfileSheets {
+    private static final double SCALE = 48;
+    private static final double BAND_SIDES_IN = 2.2;
+
+    private ProfileSheets() {}
+
+    /** The strips of all runs, each at a scale a crew can read. */
+    public static List<Drawing> drawings(PacketSubject subject) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        List<Drawing> strips = new ArrayList<>();
+        for (RunLayout run : subject.layout().runs()) {
+            if (run.posts().size() < 2) continue;
+            Scale scale = Scale.fitting(1, 1, 1 / SCALE, 1 / SCALE);
+            List<Offset> cuts = cuts(run, scale.real(room.width() - BAND_SIDES_IN));
+            for (int i = 0; i + 1 < cuts.size(); i++) strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
+        }
+        return List.copyOf(strips);
+    }
+
+    private static Drawing strip(PacketSubject subject, RunLayout run, Offset from, Offset to, Scale scale) {
+        List<PostDetail> posts =
+                subject.posts().stream().filter(post -> post.post().run().equals(run.run())).toList();
+        RunProfile.Strip strip = new RunProfile.Strip(
+                run,
+                subject.ground().profile(run.run()),
+                posts,
+                subject.placedGates().stream()
+                        .filter(gate -> onRun(subject, gate.gate().plan().gate(), run.run()))
+                        .toList(),
+                from,
+                to);
+        return RunProfile.of(strip, subject.units(), scale);
+    }
+
+    private static boolean onRun(PacketSubject subject, String gate, String run) {
+        return subject.gates().stream()
+                .anyMatch(each -> each.id().equals(gate) && each.asked().run().equals(run));
+    }
+
+    /** Posts at which a run is cut, first and last among them: as few strips as possible, about equally long. */
+    private static List<Offset> cuts(RunLayout run, double mostIn) {
+        List<Offset> stations = run.posts().stream().map(post -> post.station()).toList();
+        double start = stations.get(0).inches();
+        double end = stations.get(stations.size() - 1).inches();
+        int count = (int) Math.max(1, Math.ceil((end - start) / mostIn - 1e-9));
+        List<Offset> cuts = new ArrayList<>();
+        cuts.add(stations.get(0));
+        for (int i = 1; i < count; i++) {
+            double wanted = start + (end - start) * i / count;
+            Offset best = stations.get(0);
+            for (Offset station : stations)
+                if (Math.abs(station.inches() - wanted) < Math.abs(best.inches() - wanted)) best = station;
+            if (best.compareTo(cuts.get(cuts.size() - 1)) > 0) cuts.add(best);
+        }
+        if (stations.get(stations.size() - 1).compareTo(cuts.get(cuts.size() - 1)) > 0)
+            cuts.add(stations.get(stations.size() - 1));
+        return cuts;
+    }
+
+    public static List<Drawing> pages(PacketSubject subject) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        List<List<Drawing>> sheets = new ArrayList<>();
+        double left = 0;
+        for (Drawing strip : drawings(subject)) {
+            double needs = strip.paperHeightIn() + Viewport.TITLE_IN + 0.15;
+            if (sheets.isEmpty() || left < needs) {
+                sheets.add(new ArrayList<>());
+                left = room.height();
+            }
+            sheets.get(sheets.size() - 1).add(strip);
+            left -= needs;
+        }
+        List<Drawing> pages = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++)
+            pages.add(sheet(subject, sheets.get(i), room).page((i + 1) + " of " + sheets.size()));
+        return pages;
+    }
+
+    private static Sheet sheet(PacketSubject subject, List<Drawing> strips, Box room) {
+        List<Viewport> viewports = new ArrayList<>();
+        double used = strips.stream().mapToDouble(strip -> strip.paperHeightIn() + Viewport.TITLE_IN).sum();
+        double gap = Math.max(0.05, (room.height() - used) / (strips.size() + 1));
+        double y = room.maxY();
+        for (Drawing strip : strips) {
+            y -= gap + strip.paperHeightIn();
+            double x = room.centre().x() - strip.paperWidthIn() / 2;
+            viewports.add(new Viewport(strip, new Point(x, y), strip.name()));
+            y -= Viewport.TITLE_IN;
+        }
+        List<String> cautions = new ArrayList<>(subject.tickets());
+        cautions.add("Set tops from the string, not from the spacing: stations run from one zero.");
+        cautions.add("Where a hole refuses before its depth, stop and call.");
+        return new Sheet(
+                "Unrolled profile",
+                subject.options().sheets(),
+                true,
+                subject.block("Unrolled profile, from outside", "", strips.get(0).scale().words(), cautions),
+                viewports,
+                List.of());
+    }
+}

@@ -1,0 +1,129 @@
+package plumbleaf.documents.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.paper.Block;
+import plumbleaf.documents.paper.Paper;
+import plumbleaf.documents.paper.Table;
+import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.documents.typeset.Pages;
+import plumbleaf.documents.view.GateElevation;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.pricing.Payment;
+import plumbleaf.engine.pricing.Price;
+import plumbleaf.engine.quantity.DecimalText;
+
+/** What the customer reads and signs: scope in plain words, the gate as it will hang, what is in and not in, the price and when it is due. */
+public final class Proposal {
+    private static final double PICTURE_HIGH_IN = 3.3;
+
+    private Proposal() {}
+
+    public static Paper of(PacketSubject subject) {
+        Paper.Builder paper = Paper.titled("Proposal", subject.running()).flag(subject.flag());
+        paper.say("For " + subject.job().site().customer() + ", " + subject.job().site().address() + ".");
+        paper.heading("What you get");
+        for (Run run : subject.job().runs()) if (!run.isLoneGate()) paper.say(fence(subject, run));
+        for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
+        paper.heading("What it stands");
+        for (String gust : subject.gusts()) paper.say(gust);
+        paper.heading("In the price, and not in it");
+        Table.Builder scope = Table.with(Column.words("In"), Column.words("Not in, unless written here"));
+        List<String> in = included(subject);
+        List<String> out = excluded(subject);
+        for (int i = 0; i < Math.max(in.size(), out.size()); i++)
+            scope.row(i < in.size() ? in.get(i) : "", i < out.size() ? out.get(i) : "");
+        paper.add(scope.table());
+        for (Price price : subject.price()) price(paper, subject, price);
+        if (subject.price().isEmpty()) paper.heading("Price").say("The price follows: this job names no price book that the program knows.");
+        terms(paper, subject);
+        return paper.paper();
+    }
+
+    private static String fence(PacketSubject subject, Run run) {
+        RunLayout layout = subject.layout().run(run.id());
+        double length = layout.line().line().length().inches();
+        double high = layout.bays().stream().mapToDouble(bay -> bay.heightMax().inches()).max().orElse(0);
+        long posts = layout.posts().size();
+        return "Run " + run.id() + ": " + subject.length(length) + " of fence, " + run.style().replace('-', ' ') + ", boards "
+                + subject.length(run.infill().inches()) + " high, " + DecimalText.whole(posts) + " posts. It follows the ground "
+                + fit(run) + "; at its highest the top stands " + subject.length(high) + " over the ground. The good side faces " + face(run) + ".";
+    }
+
+    private static String fit(Run run) {
+        return switch (run.fit()) {
+            case RACKED -> "in one sloping line, boards plumb";
+            case STEPPED -> "in level steps";
+            case LEVEL_TOP -> "with a level top and the bottom cut to the ground";
+        };
+    }
+
+    private static String face(Run run) {
+        return switch (run.finishedFace()) {
+            case IN -> "you, the inside";
+            case OUT -> "out, the neighbor or the street";
+            case BOTH -> "both ways";
+        };
+    }
+
+    private static void gate(Paper.Builder paper, PacketSubject subject, GatePaper gate) {
+        double clear = gate.subject().plan().opening().clear().inches();
+        paper.subheading("Gate " + gate.id());
+        paper.say(subject.length(clear) + " clear between posts, " + subject.length(gate.asked().leaf().infill().inches())
+                + " boards on a welded steel frame. " + gate.subject().plan().sentence() + ".");
+        double wide = Pages.columnWidth(subject.options().size());
+        paper.add(new Block.Picture(
+                Scale.fitted(scale -> GateElevation.picture(gate.subject(), scale), wide, PICTURE_HIGH_IN),
+                "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings, and initial below."));
+        paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));
+    }
+
+    private static List<String> included(PacketSubject subject) {
+        List<String> in = new ArrayList<>();
+        in.add("Posts set in concrete to the depths checked for this ground");
+        in.add("Rails, boards, fasteners, post caps, hinges and latch as drawn");
+        if (!subject.gates().isEmpty()) in.add("One gate adjustment within the first two months");
+        if (!subject.job().existing().fences().isEmpty()) in.add("Taking out and hauling off the old fence");
+        return in;
+    }
+
+    private static List<String> excluded(PacketSubject subject) {
+        List<String> out = new ArrayList<>();
+        out.add("Rock, buried concrete, roots: $________ for each hole that refuses; extra depth: $________ a foot");
+        out.add("Survey: you tell us where the line is, and stand for it");
+        out.add("Private lines nobody marks: irrigation, lighting, drains, dog wire");
+        out.add("Staining, grading, permit fees");
+        out.add("Ground that rises later (pavers, sod, mulch): tell us now"
+                + (subject.job().ground().later().isEmpty() ? "; none was named" : "; what you named is counted"));
+        return out;
+    }
+
+    private static void price(Paper.Builder paper, PacketSubject subject, Price price) {
+        paper.heading("Price");
+        Table.Builder table = Table.with(Column.words(""), Column.right("Amount"));
+        table.row("The work as described", price.price().text());
+        if (!price.tax().isZero()) table.row("Sales tax", price.tax().text());
+        table.total("Total", price.total().text());
+        paper.add(table.table());
+        if (!price.stages().isEmpty()) {
+            Table.Builder stages = Table.with(Column.words("Due"), Column.right("Amount"));
+            for (Payment payment : price.stages()) stages.row(payment.when(), payment.amount().text());
+            paper.subheading("Payments").add(stages.table());
+        }
+        subject.job().money().validUntil().value().ifPresent(day -> paper.say("Good through " + day + "."));
+    }
+
+    private static void terms(Paper.Builder paper, PacketSubject subject) {
+        paper.heading("Good to know");
+        paper.say("Wood moves, checks and turns gray; gaps open in dry months and close in wet ones. That is normal. A gate settles a little when it is hung and in"
+                + " its first year; we set it with that in mind, and the care card says what to look at and when.");
+        paper.say("Local code governs heights, setbacks and pool barriers. Numbers in our calculation book are for review by a licensed engineer where one is required.");
+        if (!subject.job().notes().isEmpty()) paper.say("Agreed on site: " + String.join(" ", subject.job().notes()));
+        paper.note("Changes to this work are priced and signed before they are done. Ask us about the notice of cancellation where your state gives one.");
+        paper.heading("Accepted");
+        paper.add(new Block.Blank(List.of("Customer", "Date"), 0.45));
+        paper.add(new Block.Blank(List.of("For " + subject.options().contractor().get(0), "Date"), 0.45));
+    }
+}
