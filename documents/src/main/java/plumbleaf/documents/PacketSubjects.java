@@ -23,7 +23,6 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Volume;
-import plumbleaf.engine.strength.RatedGust;
 
 /** A design turned into what drawings and papers are made from. The one place that knows both shapes. */
 public final class PacketSubjects {
@@ -37,9 +36,9 @@ public final class PacketSubjects {
                 posts(design),
                 design.posts(),
                 gates(job, design),
-                List.of(design.stock().takeoff()),
-                List.of(design.stock().labour()),
-                List.of(design.stock().price()),
+                List.of(design.quote().takeoff()),
+                List.of(design.quote().labour()),
+                List.of(design.quote().price()),
                 gusts(job, design),
                 design.findings(),
                 options);
@@ -49,10 +48,8 @@ public final class PacketSubjects {
     public static List<PostDetail> posts(Design design) {
         List<PostDetail> posts = new ArrayList<>();
         for (Post post : design.layout().posts()) {
-            Optional<PostDesign> designed =
-                    post.role() == PostRole.WALL ? Optional.empty() : design.post(post.id());
-            posts.add(designed
-                    .map(is -> new PostDetail(
+            Optional<PostDesign> designed = post.role() == PostRole.WALL ? Optional.empty() : design.post(post.id());
+            posts.add(designed.map(is -> new PostDetail(
                             post,
                             is.footing().hole().diameter(),
                             is.footing().hole().depth(),
@@ -74,7 +71,9 @@ public final class PacketSubjects {
             gates.add(new GatePaper(
                     gate.asked(),
                     subject(job, design, gate),
-                    gate.hung().stream().map(hung -> hangs(hung, gate.loadPath())).toList()));
+                    gate.hung().stream()
+                            .map(hung -> hangs(hung, gate.loadPath()))
+                            .toList()));
         }
         return List.copyOf(gates);
     }
@@ -111,7 +110,8 @@ public final class PacketSubjects {
                     use.z(),
                     use.horizontal(),
                     use.capacity(),
-                    use.worst().combination().key() + ", leaf " + use.worst().state().key()));
+                    use.worst().combination().key() + ", leaf "
+                            + use.worst().state().key()));
         return new GatePaper.Hangs(hung.sag(), limits, hung.cases(), pulls, links(loadPath));
     }
 
@@ -121,25 +121,22 @@ public final class PacketSubjects {
                 .toList();
     }
 
-    /** What the build is rated for, in one sentence for the weakest post of the fence, never hidden. */
+    /** What the build is rated for, in one sentence, never hidden. */
     private static List<String> gusts(Job job, Design design) {
         List<String> sentences = new ArrayList<>();
-        boolean engineered = job.site().basis() == DesignBasis.ENGINEERED || job.site().forcesEngineered();
+        boolean engineered =
+                job.site().basis() == DesignBasis.ENGINEERED || job.site().forcesEngineered();
         String basis = engineered
-                ? "Built to the engineered basis for a " + mph(job.site().wind().speed().mph()) + " mph design gust"
-                : "Built to the custom of the trade, not to the code's " + mph(job.site().wind().speed().mph()) + " mph design gust";
-        Optional<PostDesign> weakest = design.posts().stream()
-                .filter(post -> post.rated().isPresent())
-                .min((one, other) -> Double.compare(allowable(one), allowable(other)));
-        sentences.add(weakest.map(post -> basis + "; the weakest post, " + post.id() + ", reaches its allowable at "
-                        + mph(allowable(post)) + " mph and is expected to give at "
-                        + mph(post.rated().map(RatedGust::ultimate).orElseThrow().mph()) + " mph.")
+                ? "Built to the engineered basis for a "
+                        + mph(job.site().wind().speed().mph()) + " mph design gust"
+                : "Built to the custom of the trade, not to the code's "
+                        + mph(job.site().wind().speed().mph()) + " mph design gust";
+        sentences.add(design.rated()
+                .map(gust -> basis + "; the weakest part, " + gust.allowableLink() + ", reaches its allowable at "
+                        + mph(gust.allowable().mph()) + " mph, and the first is expected to give at "
+                        + mph(gust.ultimate().mph()) + " mph (" + gust.ultimateLink() + ").")
                 .orElse(basis + "."));
         return sentences;
-    }
-
-    private static double allowable(PostDesign post) {
-        return post.rated().map(gust -> gust.allowable().mph()).orElse(Double.MAX_VALUE);
     }
 
     private static String mph(double value) {

@@ -104,6 +104,7 @@ public final class Papers {
     }
 
     private PdfFacts facts(String title, List<PdfFacts.Bookmark> bookmarks) {
-        return new PdfFacts(title, subject.options().contractor().get(0), subject.job().title(), bookmarks);
+        return new PdfFacts(
+                title, subject.options().contractor().get(0), subject.job().title(), bookmarks);
     }
 }

@@ -30,8 +30,10 @@ public final class CalculationBook {
     private CalculationBook() {}
 
     public static Paper of(PacketSubject subject) {
-        Paper.Builder paper = Paper.titled("Calculation book", subject.running()).flag(subject.flag());
-        paper.say("For review by a licensed engineer where one is required. Nothing here is an approval; local code governs.");
+        Paper.Builder paper =
+                Paper.titled("Calculation book", subject.running()).flag(subject.flag());
+        paper.say(
+                "For review by a licensed engineer where one is required. Nothing here is an approval; local code governs.");
         summary(paper, subject);
         basis(paper, subject);
         assumptions(paper, subject);
@@ -55,19 +57,24 @@ public final class CalculationBook {
                 Column.left("Says"),
                 Column.words("Clause"));
         for (Finding finding : subject.findings())
-            finding.measure().ifPresent(measure -> table.rowAbout(
-                    finding.part(),
-                    finding.part(),
-                    words(finding.id()),
-                    number(measure.measured(), measure.unit()),
-                    number(measure.limit(), measure.unit()),
-                    measure.ratioText(),
-                    finding.severity().words(),
-                    finding.basis().words()));
+            finding.measure()
+                    .ifPresent(measure -> table.rowAbout(
+                            finding.part(),
+                            finding.part(),
+                            words(finding.id()),
+                            number(measure.measured(), measure.unit()),
+                            number(measure.limit(), measure.unit()),
+                            measure.ratioText(),
+                            finding.severity().words(),
+                            finding.basis().words()));
         if (table.isEmpty()) paper.say("No check compares two numbers here.");
         else paper.add(table.table());
-        long cannot = subject.findings().stream().filter(finding -> finding.severity() == Severity.CANNOT_SAY).count();
-        if (cannot > 0) paper.add(Block.Paragraph.bold(cannot + " cannot be said: see the findings at the end. What cannot be said is not passed."));
+        long cannot = subject.findings().stream()
+                .filter(finding -> finding.severity() == Severity.CANNOT_SAY)
+                .count();
+        if (cannot > 0)
+            paper.add(Block.Paragraph.bold(
+                    cannot + " cannot be said: see the findings at the end. What cannot be said is not passed."));
     }
 
     /** {@code sag.latch} reads sag, latch. */
@@ -86,20 +93,36 @@ public final class CalculationBook {
         Site site = subject.job().site();
         paper.heading("Basis");
         Table.Builder table = Table.with(Column.left("What"), Column.words("Value"), Column.words("From"));
-        table.row("Basis of design", site.basis().key(), site.forcesEngineered() ? "the use of the place forces engineered" : "the job");
+        table.row(
+                "Basis of design",
+                site.basis().key(),
+                site.forcesEngineered() ? "the use of the place forces engineered" : "the job");
         table.row(
                 "Wind",
-                DecimalText.fixed(site.wind().speed().mph(), 0) + " mph, exposure " + site.wind().exposure().key() + ", Kzt "
-                        + DecimalText.upTo(site.wind().topographic(), 2) + ", Ke " + DecimalText.upTo(site.wind().elevation(), 2),
-                "ASCE " + site.wind().edition().key() + ", risk category " + site.wind().risk().key());
-        table.row("Frost", subject.inches(site.frost().depth().inches()), site.frost().source());
+                DecimalText.fixed(site.wind().speed().mph(), 0) + " mph, exposure "
+                        + site.wind().exposure().key() + ", Kzt "
+                        + DecimalText.upTo(site.wind().topographic(), 2) + ", Ke "
+                        + DecimalText.upTo(site.wind().elevation(), 2),
+                "ASCE " + site.wind().edition().key() + ", risk category "
+                        + site.wind().risk().key());
+        table.row(
+                "Frost",
+                subject.inches(site.frost().depth().inches()),
+                site.frost().source());
         table.row(
                 "Soil",
-                site.soil().kind().key() + ", " + site.soil().state().key() + (site.soil().belowWater() ? ", water in the hole" : "") + ", loose top "
+                site.soil().kind().key() + ", " + site.soil().state().key()
+                        + (site.soil().belowWater() ? ", water in the hole" : "") + ", loose top "
                         + subject.inches(site.soil().looseTop().inches()),
                 "IBC Table 1806.2 class " + site.soil().ibcClass() + "; band soft, likely, stiff by judgement");
-        table.row("Combinations", "D, D+L, D+0.6W, D+0.75L+0.45W, 0.6D+0.6W; leaf closed, worst, open", "ASCE 7-16 2.4.1, allowable stress");
-        table.row("Steel", "E 29,000 ksi, G 11,200 ksi, 490 pcf; section properties on the design wall where it counts", "AISC 360");
+        table.row(
+                "Combinations",
+                "D, D+L, D+0.6W, D+0.75L+0.45W, 0.6D+0.6W; leaf closed, worst, open",
+                "ASCE 7-16 2.4.1, allowable stress");
+        table.row(
+                "Steel",
+                "E 29,000 ksi, G 11,200 ksi, 490 pcf; section properties on the design wall where it counts",
+                "AISC 360");
         table.row("Concrete", "150 pcf", "usual value");
         paper.add(table.table());
         for (String gust : subject.gusts()) paper.say(gust);
@@ -108,11 +131,13 @@ public final class CalculationBook {
     private static void assumptions(Paper.Builder paper, PacketSubject subject) {
         paper.heading("Assumed and judged");
         Table.Builder table = Table.with(Column.words("Value"), Column.left("Taken as"), Column.words("Rests on"));
-        for (Assumption assumption : subject.job().assumed()) table.row(assumption.field(), assumption.value(), assumption.why());
+        for (Assumption assumption : subject.job().assumed())
+            table.row(assumption.field(), assumption.value(), assumption.why());
         if (!table.isEmpty()) paper.add(table.table());
         List<String> judged = new ArrayList<>();
         for (Finding finding : subject.findings()) {
-            boolean soft = finding.basis().kind() != Basis.Kind.CLAUSE && finding.basis().kind() != Basis.Kind.JOB;
+            boolean soft = finding.basis().kind() != Basis.Kind.CLAUSE
+                    && finding.basis().kind() != Basis.Kind.JOB;
             String line = words(finding.id()) + ": " + finding.basis().words() + ".";
             if (soft && !judged.contains(line)) judged.add(line);
         }
@@ -125,8 +150,10 @@ public final class CalculationBook {
     private static void gate(Paper.Builder paper, PacketSubject subject, GatePaper gate) {
         Leaf leaf = gate.subject().plan().leaves().get(0);
         paper.heading("Gate " + gate.id());
-        paper.say(gate.subject().plan().sentence() + ". Frame " + gate.subject().parts().frame().name() + "; hinge post "
-                + gate.subject().hingePost() + ", " + gate.subject().parts().hingePost().name() + ".");
+        paper.say(gate.subject().plan().sentence() + ". Frame "
+                + gate.subject().parts().frame().name() + "; hinge post "
+                + gate.subject().hingePost() + ", "
+                + gate.subject().parts().hingePost().name() + ".");
         double weight = leaf.weight().wet().pounds();
         double arm = leaf.weight().centreOfGravity().r().inches();
         double spacing = leaf.pinSpacing().inches();
@@ -135,7 +162,8 @@ public final class CalculationBook {
                 "statics",
                 "H = W a / d; W leaf with wet wood, a center of gravity from the pins, d between the pins",
                 DecimalText.fixed(weight, 0) + " lb \u00d7 " + inch(arm) + " / " + inch(spacing),
-                DecimalText.fixed(weight * arm / spacing, 1) + " lb, towards the latch at the top hinge, away from it at the bottom"));
+                DecimalText.fixed(weight * arm / spacing, 1)
+                        + " lb, towards the latch at the top hinge, away from it at the bottom"));
         gate.subject().plan().swing().ifPresent(swing -> swing(paper, subject, swing));
         for (GatePaper.Hangs hangs : gate.hangs()) hangs(paper, subject, gate, leaf, hangs);
     }
@@ -146,7 +174,8 @@ public final class CalculationBook {
                 "exact over flat triangles of the ground; closed form on one plane: tan q = m_t / m_s",
                 "c(r, q) = leaf bottom less ground, least over all r and q from closed to "
                         + DecimalText.fixed(swing.opens().inDegrees(), 0) + "\u00b0",
-                "unloaded leaf " + inch(swing.least().clear().inches()) + " at r " + inch(swing.least().atRadius().inches()) + ", q "
+                "unloaded leaf " + inch(swing.least().clear().inches()) + " at r "
+                        + inch(swing.least().atRadius().inches()) + ", q "
                         + DecimalText.fixed(swing.least().atAngle().inDegrees(), 1) + "\u00b0; both faces "
                         + inch(swing.leastOfFaces().clear().inches()),
                 inch(swing.running().clear().inches()) + " in service, less drop and later ground; shots are good to "
@@ -157,7 +186,8 @@ public final class CalculationBook {
         return DecimalText.fixed(value, 3) + " in.";
     }
 
-    private static void hangs(Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf, GatePaper.Hangs hangs) {
+    private static void hangs(
+            Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf, GatePaper.Hangs hangs) {
         paper.subheading("Drop of the free latch corner, dead load, likely soil");
         ByCause cause = hangs.sag().byCause();
         double slack = gate.subject().parts().hinge().slack().inches();
@@ -165,36 +195,66 @@ public final class CalculationBook {
                 "By virtual work; every part is one share, and the shares add up to the drop of the whole structure",
                 "unit load method; frame of leaf, hinges, post and footing springs",
                 "drop = \u03a3 integral of (M m / EI + N n / EA + T t / GJ) + \u03a3 springs, plus hinge play",
-                "leaf " + inch(cause.leaf().inches()) + " + hinges give " + inch(cause.hingeFlex().inches()) + " + post "
-                        + inch(cause.post().inches()) + " + footing " + inch(cause.footing().inches()) + " + play " + inch(cause.hingeSlack().inches()),
+                "leaf " + inch(cause.leaf().inches()) + " + hinges give "
+                        + inch(cause.hingeFlex().inches()) + " + post "
+                        + inch(cause.post().inches()) + " + footing "
+                        + inch(cause.footing().inches()) + " + play "
+                        + inch(cause.hingeSlack().inches()),
                 inch(hangs.sag().total().inches())));
         paper.add(new Block.Formula(
                 "Hinge play, a turn of the whole leaf beside the elastic drop",
                 "geometry",
                 "slack = (s top + s bottom) b / d",
-                "(" + inch(slack) + " + " + inch(slack) + ") \u00d7 " + inch(leaf.outline().latchEdge().inches()) + " / "
+                "(" + inch(slack) + " + " + inch(slack) + ") \u00d7 "
+                        + inch(leaf.outline().latchEdge().inches()) + " / "
                         + inch(leaf.pinSpacing().inches()),
-                inch(2 * slack * leaf.outline().latchEdge().inches() / leaf.pinSpacing().inches())));
-        Table.Builder soil = Table.with(Column.words("Soil"), Column.right("Soft"), Column.right("Likely"), Column.right("Stiff"), Column.right("Footing 6 in. deeper"));
-        soil.row("total drop", inch(hangs.sag().soil().soft().inches()), inch(hangs.sag().soil().likely().inches()),
-                inch(hangs.sag().soil().stiff().inches()), inch(hangs.sag().sixDeeper().inches()));
+                inch(2
+                        * slack
+                        * leaf.outline().latchEdge().inches()
+                        / leaf.pinSpacing().inches())));
+        Table.Builder soil = Table.with(
+                Column.words("Soil"),
+                Column.right("Soft"),
+                Column.right("Likely"),
+                Column.right("Stiff"),
+                Column.right("Footing 6 in. deeper"));
+        soil.row(
+                "total drop",
+                inch(hangs.sag().soil().soft().inches()),
+                inch(hangs.sag().soil().likely().inches()),
+                inch(hangs.sag().soil().stiff().inches()),
+                inch(hangs.sag().sixDeeper().inches()));
         paper.add(soil.table());
         double wide = Pages.columnWidth(subject.options().size()) - 0.3;
-        paper.add(new Block.Picture(SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide), "Sag budget against its limits"));
+        paper.add(new Block.Picture(
+                SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide), "Sag budget against its limits"));
         cases(paper, hangs);
-        Table.Builder hinges = Table.with(Column.left("Hinge"), Column.right("Pin above grade"), Column.right("Sideways, lb"), Column.right("May be, lb"), Column.right("Ratio"), Column.words("In case"));
+        Table.Builder hinges = Table.with(
+                Column.left("Hinge"),
+                Column.right("Pin above grade"),
+                Column.right("Sideways, lb"),
+                Column.right("May be, lb"),
+                Column.right("Ratio"),
+                Column.words("In case"));
         for (GatePaper.HingePull pull : hangs.hinges())
             hinges.rowAbout(
                     pull.id(),
                     pull.id(),
                     subject.length(pull.z().inches()),
                     DecimalText.whole(pull.pull().pounds()),
-                    pull.capacity().isZero() ? "unknown" : DecimalText.whole(pull.capacity().pounds()),
-                    pull.capacity().isZero() ? "\u2013" : DecimalText.fixed(pull.pull().pounds() / pull.capacity().pounds(), 2),
+                    pull.capacity().isZero()
+                            ? "unknown"
+                            : DecimalText.whole(pull.capacity().pounds()),
+                    pull.capacity().isZero()
+                            ? "\u2013"
+                            : DecimalText.fixed(
+                                    pull.pull().pounds() / pull.capacity().pounds(), 2),
                     pull.inCase());
         if (!hinges.isEmpty()) paper.subheading("Hinges").add(hinges.table());
         if (!hangs.loadPath().isEmpty())
-            paper.add(new Block.Picture(RatioBars.of("Load path of gate " + gate.id(), hangs.loadPath(), wide), "Load path, weakest link first"));
+            paper.add(new Block.Picture(
+                    RatioBars.of("Load path of gate " + gate.id(), hangs.loadPath(), wide),
+                    "Load path, weakest link first"));
     }
 
     private static void cases(Paper.Builder paper, GatePaper.Hangs hangs) {
@@ -222,11 +282,13 @@ public final class CalculationBook {
                     DecimalText.whole(post.down().pounds()));
         }
         paper.subheading("Hinge post at grade, every case").add(table.table());
-        paper.note("Along: + tips the post towards the latch. Across: + towards the outside. Torsion: + turns it the way the gate swings.");
+        paper.note(
+                "Along: + tips the post towards the latch. Across: + towards the outside. Torsion: + turns it the way the gate swings.");
     }
 
     private static double together(BaseAction action) {
-        return StrictMath.hypot(action.momentAlong().inPoundFeet(), action.momentAcross().inPoundFeet());
+        return StrictMath.hypot(
+                action.momentAlong().inPoundFeet(), action.momentAcross().inPoundFeet());
     }
 
     /** Every post in one table; then the hardest worked one of each section with its formula. */
@@ -234,8 +296,15 @@ public final class CalculationBook {
         if (subject.checked().isEmpty()) return;
         paper.heading("Posts and footings");
         Table.Builder table = Table.with(
-                Column.left("Post"), Column.words("Section"), Column.words("Governs"), Column.right("Moment, lb-ft"), Column.right("Push, lb"),
-                Column.right("Used"), Column.right("Needs"), Column.right("Dug"), Column.left("By"));
+                Column.left("Post"),
+                Column.words("Section"),
+                Column.words("Governs"),
+                Column.right("Moment, lb-ft"),
+                Column.right("Push, lb"),
+                Column.right("Used"),
+                Column.right("Needs"),
+                Column.right("Dug"),
+                Column.left("By"));
         for (PostDesign post : subject.checked()) {
             if (post.footing().hole().depth().isZero()) continue;
             BaseAction action = post.check().governing().action();
@@ -245,17 +314,21 @@ public final class CalculationBook {
                     post.section().name(),
                     post.check().governing().name(),
                     DecimalText.whole(together(action)),
-                    DecimalText.whole(StrictMath.hypot(action.along().pounds(), action.across().pounds())),
+                    DecimalText.whole(StrictMath.hypot(
+                            action.along().pounds(), action.across().pounds())),
                     DecimalText.fixed(post.utilisation(), 2),
                     inch1(post.footing().depthNeeded().inches()),
                     subject.inches(post.footing().hole().depth().inches()),
                     post.footing().governedBy().key());
         }
         paper.add(table.table());
-        paper.note("Moments at grade, allowable-stress level. Used: the most of any check, wind counted whatever the basis.");
+        paper.note(
+                "Moments at grade, allowable-stress level. Used: the most of any check, wind counted whatever the basis.");
         List<String> shown = new ArrayList<>();
         List<PostDesign> hardest = new ArrayList<>(subject.checked());
-        hardest.sort(java.util.Comparator.comparingDouble((PostDesign post) -> -post.check().utilisation()).thenComparing(PostDesign::id));
+        hardest.sort(java.util.Comparator.comparingDouble(
+                        (PostDesign post) -> -post.check().utilisation())
+                .thenComparing(PostDesign::id));
         for (PostDesign post : hardest) {
             if (shown.contains(post.section().id())) continue;
             shown.add(post.section().id());
@@ -278,20 +351,27 @@ public final class CalculationBook {
                 "Bending at grade, " + post.check().governing().name(),
                 "AISC 360-22 F8 or F7, ASD, omega 1.67",
                 "Ma = Fy Z / 1.67",
-                DecimalText.fixed(fy, 0) + " ksi \u00d7 " + DecimalText.fixed(z, 3) + " in\u00b3 / 1.67 = " + DecimalText.whole(allowed)
-                        + " lb-in; demand " + DecimalText.whole(moment) + " lb-in",
-                "M / Ma = " + DecimalText.fixed(moment / allowed, 2) + " by moment alone; " + DecimalText.fixed(post.check().utilisation(), 2)
+                DecimalText.fixed(fy, 0) + " ksi \u00d7 " + DecimalText.fixed(z, 3) + " in\u00b3 / 1.67 = "
+                        + DecimalText.whole(allowed) + " lb-in; demand " + DecimalText.whole(moment) + " lb-in",
+                "M / Ma = " + DecimalText.fixed(moment / allowed, 2) + " by moment alone; "
+                        + DecimalText.fixed(post.check().utilisation(), 2)
                         + " with axial, shear and torsion as the clause adds them"));
         Table.Builder needs = Table.with(Column.words("The hole must be as deep as"), Column.right("Needs"));
         for (var need : post.footing().needs())
-            if (need.depth().inches() > 0.05) needs.row(need.cause().key(), inch1(need.depth().inches()));
+            if (need.depth().inches() > 0.05)
+                needs.row(need.cause().key(), inch1(need.depth().inches()));
         if (!needs.isEmpty()) {
-            needs.total("dug, " + post.footing().governedBy().key() + " governs", subject.inches(post.footing().hole().depth().inches()));
+            needs.total(
+                    "dug, " + post.footing().governedBy().key() + " governs",
+                    subject.inches(post.footing().hole().depth().inches()));
             paper.add(needs.table());
         }
         StringBuilder checks = new StringBuilder();
         for (Checkpoint check : post.checks())
-            checks.append(checks.length() == 0 ? "" : "; ").append(check.check()).append(' ').append(DecimalText.fixed(check.utilisation(), 2));
+            checks.append(checks.length() == 0 ? "" : "; ")
+                    .append(check.check())
+                    .append(' ')
+                    .append(DecimalText.fixed(check.utilisation(), 2));
         if (checks.length() > 0) paper.say("All checks of " + post.id() + ": " + checks + ".");
         post.rated().ifPresent(gust -> paper.say("Post and footing reach " + gust.words() + "."));
     }
@@ -299,12 +379,15 @@ public final class CalculationBook {
     /** Every finding in its own words, with what would cure it. */
     private static void findings(Paper.Builder paper, PacketSubject subject) {
         paper.heading("Findings, worst first");
-        Table.Builder table = Table.with(Column.left("Says"), Column.left("Part"), Column.words("Finding"), Column.right("Ratio"));
+        Table.Builder table =
+                Table.with(Column.left("Says"), Column.left("Part"), Column.words("Finding"), Column.right("Ratio"));
         for (Finding finding : subject.findings()) {
             StringBuilder words = new StringBuilder(finding.message());
             for (Remedy remedy : finding.remedies()) {
                 words.append("\nRemedy: ").append(remedy.words());
-                if (remedy.ratio().isPresent()) words.append(", ratio then ").append(DecimalText.fixed(remedy.ratio().getAsDouble(), 2));
+                if (remedy.ratio().isPresent())
+                    words.append(", ratio then ")
+                            .append(DecimalText.fixed(remedy.ratio().getAsDouble(), 2));
                 words.append('.');
             }
             words.append("\nBasis: ").append(finding.basis().words());

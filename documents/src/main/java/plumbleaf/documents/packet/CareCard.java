@@ -15,34 +15,73 @@ public final class CareCard {
         paper.say("Keep this by the gate. It tells you what is normal, what to check, and when to call us.");
         for (GatePaper gate : subject.gates()) {
             paper.heading("Gate " + gate.id() + ": measured on the day it was hung");
-            Table.Builder table = Table.with(Column.words("Where"), Column.right("Planned"), Column.right("Hang day"), Column.right("Spring"), Column.right("Fall"));
+            Table.Builder table = Table.with(
+                    Column.words("Where"),
+                    Column.right("Planned"),
+                    Column.right("Hang day"),
+                    Column.right("Spring"),
+                    Column.right("Fall"));
             String line = "________";
-            table.row("Gap at the latch", subject.inches(gate.asked().leaf().latchGap().inches()), line, line, line);
+            table.row(
+                    "Gap at the latch",
+                    subject.inches(gate.asked().leaf().latchGap().inches()),
+                    line,
+                    line,
+                    line);
             table.row("Under the leaf, closed, at the latch", "\u2013", line, line, line);
-            gate.subject().plan().swing().ifPresent(swing -> table.row(
-                    "Least room under the leaf as it swings", subject.room(swing.running().clear().inches()), line, line, line));
+            gate.subject()
+                    .plan()
+                    .swing()
+                    .ifPresent(swing -> table.row(
+                            "Least room under the leaf as it swings",
+                            subject.room(swing.running().clear().inches()),
+                            line,
+                            line,
+                            line));
             table.row("Hinge post plumb, both ways", "plumb", line, line, line);
             paper.add(table.table());
             for (GatePaper.Hangs hangs : gate.hangs())
-                paper.say("The latch corner may come down about " + subject.inches(Math.max(1 / 16.0, hangs.sag().byTime().afterHanging().total().inches()))
+                paper.say("The latch corner may come down about "
+                        + subject.inches(Math.max(
+                                1 / 16.0,
+                                hangs.sag().byTime().afterHanging().total().inches()))
                         + " over the years as hinges and ground settle. More than twice that: call us.");
             String hinge = gate.subject().parts().hinge().name();
-            paper.say("Hinges: " + hinge + ". " + (gate.subject().parts().hinge().adjusts().isZero()
-                    ? "They do not adjust; a leaf that drops needs us."
-                    : "They adjust by up to " + subject.inches(gate.subject().parts().hinge().adjusts().inches())
-                            + ": loosen the jam nut, turn the rod in or out on the upper hinge half a turn at a time, tighten again. A wrench that fits the nut snugly."));
+            paper.say(
+                    "Hinges: " + hinge + ". "
+                            + (gate.subject().parts().hinge().adjusts().isZero()
+                                    ? "They do not adjust; a leaf that drops needs us."
+                                    : "They adjust by up to "
+                                            + subject.inches(gate.subject()
+                                                    .parts()
+                                                    .hinge()
+                                                    .adjusts()
+                                                    .inches())
+                                            + ": loosen the jam nut, turn the rod in or out on the upper hinge half a turn at a time, tighten again. A wrench that fits the nut snugly."));
         }
         paper.heading("When");
         Table.Builder when = Table.with(Column.tick("Done"), Column.left("When"), Column.words("What"));
         when.row("\u2610", "after 1 month", "Tighten hinge nuts and latch screws; wood has shrunk under them.");
-        when.row("\u2610", "dry wood, first season", "Stain or seal once a drop of water soaks in; then every 2 to 4 years by product (common practice, no source).");
-        when.row("\u2610", "spring and fall", "Look along the fence, open the gate slowly all the way, listen, write the gaps above.");
-        when.row("\u2610", "every year", "Oil the hinges; touch up bare steel with zinc-rich paint; clear soil and mulch from under the gate.");
+        when.row(
+                "\u2610",
+                "dry wood, first season",
+                "Stain or seal once a drop of water soaks in; then every 2 to 4 years by product (common practice, no source).");
+        when.row(
+                "\u2610",
+                "spring and fall",
+                "Look along the fence, open the gate slowly all the way, listen, write the gaps above.");
+        when.row(
+                "\u2610",
+                "every year",
+                "Oil the hinges; touch up bare steel with zinc-rich paint; clear soil and mulch from under the gate.");
         paper.add(when.table());
         paper.heading("Normal, and not");
-        paper.say("Normal: boards crack along the grain, turn gray, open gaps in summer. Not normal: a post that moves when you push it, a gate that drags or does not latch, rust at a weld.");
-        paper.say("It voids our promise to hang loads on the gate, to swing on it, to fasten screens or solid panels to the fence, or to dig within 2 ft of a post.");
-        paper.add(new Block.Blank(List.of("Call us: " + String.join(" \u00b7 ", subject.options().contractor())), 0.6));
+        paper.say(
+                "Normal: boards crack along the grain, turn gray, open gaps in summer. Not normal: a post that moves when you push it, a gate that drags or does not latch, rust at a weld.");
+        paper.say(
+                "It voids our promise to hang loads on the gate, to swing on it, to fasten screens or solid panels to the fence, or to dig within 2 ft of a post.");
+        paper.add(new Block.Blank(
+                List.of("Call us: " + String.join(" \u00b7 ", subject.options().contractor())), 0.6));
         return paper.paper();
     }
 }

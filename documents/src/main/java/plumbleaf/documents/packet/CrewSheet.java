@@ -22,13 +22,18 @@ public final class CrewSheet {
         paper.say(subject.job().site().customer() + ", " + subject.job().site().address() + ".");
         paper.add(new Block.Caution("For this job", cautions(subject)));
         paper.heading("In this order").add(new Block.TickList(steps(subject), true));
-        Table.Builder checks = Table.with(Column.tick("Done"), Column.words("Check"), Column.right("Should be"), Column.right("Stop and call at"));
+        Table.Builder checks = Table.with(
+                Column.tick("Done"),
+                Column.words("Check"),
+                Column.right("Should be"),
+                Column.right("Stop and call at"));
         for (GatePaper gate : subject.gates()) gate(checks, subject, gate);
         if (!checks.isEmpty()) paper.heading("Numbers to hold").add(checks.table());
         List<String> notes = new ArrayList<>(subject.job().notes());
         notes.add("Photos before you fill: every hole with a tape in it, every odd thing found.");
         notes.add("Who decides changes: the office. Nothing extra without a signed change.");
-        if (subject.job().site().uses().contains(Use.POOL)) notes.add("The pool barrier is never left open overnight: temporary fence before you go.");
+        if (subject.job().site().uses().contains(Use.POOL))
+            notes.add("The pool barrier is never left open overnight: temporary fence before you go.");
         else notes.add("Nothing open overnight: fence off holes and the opening before you go.");
         paper.heading("Before you leave").add(new Block.TickList(notes, false));
         return paper.paper();
@@ -37,12 +42,14 @@ public final class CrewSheet {
     private static List<String> cautions(PacketSubject subject) {
         List<String> cautions = new ArrayList<>(subject.tickets());
         for (var line : subject.job().existing().lines())
-            cautions.add(line.kind() + " at " + subject.length(line.station().inches()) + " on run " + line.run() + ": by hand within "
-                    + subject.length(line.tolerance().inches()) + ".");
+            cautions.add(line.kind() + " at " + subject.length(line.station().inches()) + " on run " + line.run()
+                    + ": by hand within " + subject.length(line.tolerance().inches()) + ".");
         for (GatePaper gate : subject.gates()) {
             double pounds = gate.subject().plan().leaves().get(0).weight().wet().pounds();
             cautions.add("Leaf " + gate.id() + " weighs " + DecimalText.whole(pounds) + " lb: "
-                    + (pounds > 100 ? "two lift, one guides; blocks stay in until the hinges are tight." : "block it before the pins go in; fingers out of the hinge gap."));
+                    + (pounds > 100
+                            ? "two lift, one guides; blocks stay in until the hinges are tight."
+                            : "block it before the pins go in; fingers out of the hinge gap."));
         }
         cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air. Wet concrete burns.");
         return cautions;
@@ -50,11 +57,15 @@ public final class CrewSheet {
 
     private static List<String> steps(PacketSubject subject) {
         List<String> steps = new ArrayList<>();
-        steps.add("Stake from station 0, string the tops" + hours(subject, Phase.SET) + ". Look along it before you dig.");
-        steps.add("Dig to the depth on the post schedule; pull-test the first post once it has set (50 to 100 lb by hand scale, read the lean).");
-        steps.add("Set gate posts face to face, plumb both ways, braced. Leave them 3 days above 50\u00b0F (common practice, no source).");
+        steps.add("Stake from station 0, string the tops" + hours(subject, Phase.SET)
+                + ". Look along it before you dig.");
+        steps.add(
+                "Dig to the depth on the post schedule; pull-test the first post once it has set (50 to 100 lb by hand scale, read the lean).");
+        steps.add(
+                "Set gate posts face to face, plumb both ways, braced. Leave them 3 days above 50\u00b0F (common practice, no source).");
         for (GatePaper gate : subject.gates())
-            steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. " + gate.subject().plan().sentence() + ".");
+            steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. "
+                    + gate.subject().plan().sentence() + ".");
         steps.add("Rails, then pickets from the gate outwards" + hours(subject, Phase.BUILD) + ".");
         for (GatePaper gate : subject.gates()) hang(steps, subject, gate);
         return steps;
@@ -68,8 +79,11 @@ public final class CrewSheet {
                 .orElse("");
         String block = gate.hangs().isEmpty()
                 ? ""
-                : " Block the latch corner " + subject.length(gate.hangs().get(0).sag().hangAllowance().inches()) + " high.";
-        steps.add("Hang " + gate.id() + hours(subject, Phase.HANG) + ": pins at " + pins + " above grade at the hinge." + block + " Pull the blocks, read the drop, set the latch last.");
+                : " Block the latch corner "
+                        + subject.length(
+                                gate.hangs().get(0).sag().hangAllowance().inches()) + " high.";
+        steps.add("Hang " + gate.id() + hours(subject, Phase.HANG) + ": pins at " + pins + " above grade at the hinge."
+                + block + " Pull the blocks, read the drop, set the latch last.");
     }
 
     private static String hours(PacketSubject subject, Phase phase) {
@@ -83,23 +97,45 @@ public final class CrewSheet {
     private static void gate(Table.Builder checks, PacketSubject subject, GatePaper gate) {
         Leaf leaf = gate.subject().plan().leaves().get(0);
         String id = "Gate " + gate.id() + ": ";
-        checks.rowAbout(gate.id(), "\u2610", id + "clear opening, three times", subject.length(gate.subject().plan().opening().clear().inches()), "1/4\" off");
-        checks.rowAbout(gate.id(), "\u2610", id + "gap at the hinges / at the latch", subject.inches(gate.asked().leaf().hingeGap().inches()) + " / "
-                + subject.inches(gate.asked().leaf().latchGap().inches()), "1/8\" off");
-        checks.rowAbout(gate.id(), "\u2610", id + "under the leaf at the hinge, closed", subject.inches(gate.asked().leaf().bottomGap().inches()), "1/2\" off");
+        checks.rowAbout(
+                gate.id(),
+                "\u2610",
+                id + "clear opening, three times",
+                subject.length(gate.subject().plan().opening().clear().inches()),
+                "1/4\" off");
+        checks.rowAbout(
+                gate.id(),
+                "\u2610",
+                id + "gap at the hinges / at the latch",
+                subject.inches(gate.asked().leaf().hingeGap().inches()) + " / "
+                        + subject.inches(gate.asked().leaf().latchGap().inches()),
+                "1/8\" off");
+        checks.rowAbout(
+                gate.id(),
+                "\u2610",
+                id + "under the leaf at the hinge, closed",
+                subject.inches(gate.asked().leaf().bottomGap().inches()),
+                "1/2\" off");
         for (GatePaper.Hangs hangs : gate.hangs()) {
             double drop = hangs.sag().hangAllowance().inches();
-            checks.rowAbout(gate.id(), "\u2610", id + "drop at the latch when the blocks go", subject.inches(drop), subject.inches(Math.max(2 * drop, 0.125)));
+            checks.rowAbout(
+                    gate.id(),
+                    "\u2610",
+                    id + "drop at the latch when the blocks go",
+                    subject.inches(drop),
+                    subject.inches(Math.max(2 * drop, 0.125)));
         }
         gate.subject().plan().swing().ifPresent(swing -> swing(checks, subject, gate, swing, id));
-        checks.rowAbout(leaf.id(), "\u2610", id + "latch meets over its whole reach, slack taken up", "no lift by hand", "any");
+        checks.rowAbout(
+                leaf.id(), "\u2610", id + "latch meets over its whole reach, slack taken up", "no lift by hand", "any");
     }
 
     private static void swing(Table.Builder checks, PacketSubject subject, GatePaper gate, Swing swing, String id) {
         checks.rowAbout(
                 gate.id(),
                 "\u2610",
-                id + "least room under the leaf, at " + DecimalText.fixed(swing.least().atAngle().inDegrees(), 0) + "\u00b0 open",
+                id + "least room under the leaf, at "
+                        + DecimalText.fixed(swing.least().atAngle().inDegrees(), 0) + "\u00b0 open",
                 subject.room(swing.running().clear().inches()),
                 "it touches");
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
@@ -30,15 +31,19 @@ public final class CutAndDrill {
 
     public static Paper of(PacketSubject subject, GatePaper gate) {
         Leaf leaf = gate.subject().plan().leaves().get(0);
-        boolean released = gate.asked().release().match(priced -> false, hold -> false, is -> true) && !subject.mustFix();
+        boolean released =
+                gate.asked().release().match(priced -> false, hold -> false, is -> true) && !subject.mustFix();
         Paper.Builder paper = Paper.titled("Cut and drill list, gate " + gate.id(), subject.running())
                 .flag(released ? "RELEASED" : "HOLD")
-                .say(gate.subject().plan().sentence() + ". Lengths are over the long points: set the stop to them. Saw angles are from square,"
+                .say(gate.subject().plan().sentence()
+                        + ". Lengths are over the long points: set the stop to them. Saw angles are from square,"
                         + " 0\u00b0 a square cut. Cut long to short.");
         if (!released)
-            paper.add(new Block.Caution(
-                    "Hold for field size",
-                    List.of("Cut nothing until the posts are set, the opening is measured at top, middle and bottom, and this sheet says RELEASED.")));
+            paper.add(
+                    new Block.Caution(
+                            "Hold for field size",
+                            List.of(
+                                    "Cut nothing until the posts are set, the opening is measured at top, middle and bottom, and this sheet says RELEASED.")));
         boolean planned = false;
         for (var takeoff : subject.takeoff())
             for (CutPlan plan : takeoff.cutPlans())
@@ -53,7 +58,9 @@ public final class CutAndDrill {
     }
 
     private static boolean cuts(CutPlan plan, Leaf leaf) {
-        return plan.bars().stream().flatMap(bar -> bar.cuts().stream()).anyMatch(cut -> leaf.member(cut.piece()).isPresent());
+        return plan.bars().stream()
+                .flatMap(bar -> bar.cuts().stream())
+                .anyMatch(cut -> leaf.member(cut.piece()).isPresent());
     }
 
     private static void bars(Paper.Builder paper, PacketSubject subject, CutPlan plan, Leaf leaf) {
@@ -71,23 +78,28 @@ public final class CutAndDrill {
         int number = 0;
         for (CutBar bar : plan.bars()) {
             number++;
-            table.group((bar.fromOffcut() ? "Offcut " : "Bar ") + number + ", " + subject.length(bar.lengthNm() / NM_PER_INCH)
-                    + (bar.trimNm() > 0 ? ", trim " + subject.inches(bar.trimNm() / NM_PER_INCH) + " off the mill end first" : "")
+            table.group((bar.fromOffcut() ? "Offcut " : "Bar ") + number + ", "
+                    + subject.length(bar.lengthNm() / NM_PER_INCH)
+                    + (bar.trimNm() > 0
+                            ? ", trim " + subject.inches(bar.trimNm() / NM_PER_INCH) + " off the mill end first"
+                            : "")
                     + "; left over " + subject.length(bar.offcutNm() / NM_PER_INCH)
                     + (bar.offcutUsable() ? ", mark and keep" : ""));
             for (Cut cut : bar.cuts()) {
                 double inches = cut.longPointNm() / NM_PER_INCH;
-                Member member = leaf.member(cut.piece()).orElse(null);
+                Optional<Member> member = leaf.member(cut.piece());
                 table.rowAbout(
                         cut.piece(),
                         "\u2610",
-                        member == null ? cut.piece() : GateSheets.tail(cut.piece()),
-                        member == null ? "for " + cut.group() : member.role().words(),
+                        member.isPresent() ? GateSheets.tail(cut.piece()) : cut.piece(),
+                        member.map(is -> is.role().words()).orElse("for " + cut.group()),
                         subject.length(inches),
                         LengthText.inchesOnly(inches),
-                        member == null ? "" : GateSheets.saw(member.firstEnd().fromSquare()),
-                        member == null ? "" : GateSheets.saw(member.lastEnd().fromSquare()),
-                        member == null ? "" : GateSheets.lie(member),
+                        member.map(is -> GateSheets.saw(is.firstEnd().fromSquare()))
+                                .orElse(""),
+                        member.map(is -> GateSheets.saw(is.lastEnd().fromSquare()))
+                                .orElse(""),
+                        member.map(GateSheets::lie).orElse(""),
                         cut.flip() ? "flip" : "");
             }
         }
@@ -96,36 +108,58 @@ public final class CutAndDrill {
         paper.add(new Block.Picture(
                 bars,
                 plan.proven()
-                        ? "No plan costs less: proven. Kerf " + subject.inches(plan.saw().kerfNm() / NM_PER_INCH) + " a cut."
+                        ? "No plan costs less: proven. Kerf "
+                                + subject.inches(plan.saw().kerfNm() / NM_PER_INCH) + " a cut."
                         : "Best plan found; at most " + plan.gap().text() + " above the least possible."));
         boolean shortPiece = plan.bars().stream()
                 .flatMap(bar -> bar.cuts().stream())
                 .anyMatch(cut -> cut.longPointNm() / NM_PER_INCH < VICE_IN);
-        if (shortPiece) paper.note("A piece is shorter than a vice holds (6 in., common practice, no source): cut it before the bar gets short.");
+        if (shortPiece)
+            paper.note(
+                    "A piece is shorter than a vice holds (6 in., common practice, no source): cut it before the bar gets short.");
     }
 
     private static void plain(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
         Table.Builder table = Table.with(
-                Column.tick("Cut"), Column.left("Mark"), Column.words("Piece"), Column.right("Long point"), Column.right("in inches"),
-                Column.right("First end"), Column.right("Last end"), Column.left("Ends lie"));
+                Column.tick("Cut"),
+                Column.left("Mark"),
+                Column.words("Piece"),
+                Column.right("Long point"),
+                Column.right("in inches"),
+                Column.right("First end"),
+                Column.right("Last end"),
+                Column.left("Ends lie"));
         List<Member> longFirst = new ArrayList<>(leaf.members());
-        longFirst.sort(java.util.Comparator.comparingDouble((Member member) -> -member.longPoint().inches()).thenComparing(Member::id));
+        longFirst.sort(java.util.Comparator.comparingDouble(
+                        (Member member) -> -member.longPoint().inches())
+                .thenComparing(Member::id));
         for (Member member : longFirst)
             table.rowAbout(
-                    member.id(), "\u2610", GateSheets.tail(member.id()), member.role().words(), subject.length(member.longPoint().inches()),
-                    LengthText.inchesOnly(member.longPoint().inches()), GateSheets.saw(member.firstEnd().fromSquare()),
-                    GateSheets.saw(member.lastEnd().fromSquare()), GateSheets.lie(member));
+                    member.id(),
+                    "\u2610",
+                    GateSheets.tail(member.id()),
+                    member.role().words(),
+                    subject.length(member.longPoint().inches()),
+                    LengthText.inchesOnly(member.longPoint().inches()),
+                    GateSheets.saw(member.firstEnd().fromSquare()),
+                    GateSheets.saw(member.lastEnd().fromSquare()),
+                    GateSheets.lie(member));
         paper.heading(leaf.members().get(0).section().name()).add(table.table());
     }
 
     private static void drill(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
         Table.Builder table = Table.with(
-                Column.tick("Drilled"), Column.left("Mark"), Column.words("Hole for"), Column.right("From the first end"), Column.right("in inches"),
-                Column.right("Diameter"), Column.left("Walls"));
+                Column.tick("Drilled"),
+                Column.left("Mark"),
+                Column.words("Hole for"),
+                Column.right("From the first end"),
+                Column.right("in inches"),
+                Column.right("Diameter"),
+                Column.left("Walls"));
         for (Member member : leaf.members()) {
             if (member.holes().isEmpty()) continue;
-            table.group("Mark " + GateSheets.tail(member.id()) + ", " + member.role().words() + ": measure from the long point of its "
-                    + firstEnd(member) + " end");
+            table.group("Mark " + GateSheets.tail(member.id()) + ", "
+                    + member.role().words() + ": measure from the long point of its " + firstEnd(member) + " end");
             for (Hole hole : member.holes())
                 table.rowAbout(
                         member.id(),
@@ -134,29 +168,38 @@ public final class CutAndDrill {
                         hole.what(),
                         subject.length(hole.fromDatum().inches()),
                         LengthText.inchesOnly(hole.fromDatum().inches()),
-                        hole.diameter().value().map(size -> subject.inches(size.inches())).orElse("from the hinge"),
+                        hole.diameter()
+                                .value()
+                                .map(size -> subject.inches(size.inches()))
+                                .orElse("from the hinge"),
                         "both");
         }
         if (table.isEmpty()) return;
         paper.heading("Drill").add(table.table());
-        paper.note("Holes lie on the centerline. Drill through both walls; deburr. Zinc-coated frames: drill vents and drains before the bath.");
+        paper.note(
+                "Holes lie on the centerline. Drill through both walls; deburr. Zinc-coated frames: drill vents and drains before the bath.");
     }
 
     private static void welds(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
-        Table.Builder welds = Table.with(Column.left("Weld"), Column.words("Where"), Column.right("Places"), Column.right("In all"));
+        Table.Builder welds =
+                Table.with(Column.left("Weld"), Column.words("Where"), Column.right("Places"), Column.right("In all"));
         Map<String, List<Weld>> kinds = new LinkedHashMap<>();
         for (Weld weld : leaf.welds())
-            kinds.computeIfAbsent(weld.kind().words() + "|" + weld.where(), key -> new ArrayList<>()).add(weld);
+            kinds.computeIfAbsent(weld.kind().words() + "|" + weld.where(), key -> new ArrayList<>())
+                    .add(weld);
         for (List<Weld> same : kinds.values())
             welds.row(
                     same.get(0).kind().words(),
                     same.get(0).where(),
                     Integer.toString(same.size()),
-                    subject.length(same.stream().mapToDouble(weld -> weld.length().inches()).sum()));
+                    subject.length(same.stream()
+                            .mapToDouble(weld -> weld.length().inches())
+                            .sum()));
         if (welds.isEmpty()) return;
         paper.heading("Weld").add(welds.table());
-        paper.note("Fillets with legs as thick as the tube's wall. Tack all corners, check both diagonals, then weld in turn across the frame."
-                + " Grind flush only where the table says flush.");
+        paper.note(
+                "Fillets with legs as thick as the tube's wall. Tack all corners, check both diagonals, then weld in turn across the frame."
+                        + " Grind flush only where the table says flush.");
     }
 
     private static String firstEnd(Member member) {

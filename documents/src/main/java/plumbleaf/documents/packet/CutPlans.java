@@ -15,23 +15,33 @@ public final class CutPlans {
 
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper = Paper.titled("Cut plans", subject.running()).flag(subject.flag());
-        paper.say("Bars to scale, pieces in sawing order from the left, long to short. Bars cut alike are drawn once. Shaded: trim and scrap; an offcut worth keeping says keep: mark it.");
-        for (var takeoff : subject.takeoff())
-            for (CutPlan plan : takeoff.cutPlans()) plan(paper, subject, plan);
-        if (subject.takeoff().stream().allMatch(takeoff -> takeoff.cutPlans().isEmpty())) paper.say("Nothing is cut from bars.");
+        paper.say(
+                "Bars to scale, pieces in sawing order from the left, long to short. Bars cut alike are drawn once. Shaded: trim and scrap; an offcut worth keeping says keep: mark it.");
+        for (var takeoff : subject.takeoff()) for (CutPlan plan : takeoff.cutPlans()) plan(paper, subject, plan);
+        if (subject.takeoff().stream().allMatch(takeoff -> takeoff.cutPlans().isEmpty()))
+            paper.say("Nothing is cut from bars.");
         return paper.paper();
     }
 
     private static void plan(Paper.Builder paper, PacketSubject subject, CutPlan plan) {
         paper.heading(name(subject, plan));
-        String proof = plan.bars().size() + (plan.bars().size() == 1 ? " bar, " : " bars, ") + DecimalText.whole(plan.setUps())
+        String proof = plan.bars().size()
+                + (plan.bars().size() == 1 ? " bar, " : " bars, ")
+                + DecimalText.whole(plan.setUps())
                 + (plan.setUps() == 1 ? " saw set-up. " : " saw set-ups. ")
-                + (plan.proven() ? "Proven: no plan costs less." : "Not proven: at most " + plan.gap().text() + " could be saved.");
+                + (plan.proven()
+                        ? "Proven: no plan costs less."
+                        : "Not proven: at most " + plan.gap().text() + " could be saved.");
         int rows = CutBars.rows(plan);
         for (int from = 0; from < rows; from += BARS_A_PICTURE) {
             int before = Math.min(rows, from + BARS_A_PICTURE);
             paper.add(new Block.Picture(
-                    CutBars.part(plan, from, before, Pages.columnWidth(subject.options().size()) - 0.2, subject.units()),
+                    CutBars.part(
+                            plan,
+                            from,
+                            before,
+                            Pages.columnWidth(subject.options().size()) - 0.2,
+                            subject.units()),
                     before == rows ? proof : ""));
         }
     }

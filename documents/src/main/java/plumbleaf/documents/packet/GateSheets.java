@@ -72,12 +72,22 @@ public final class GateSheets {
         List<Sheet> sheets = new ArrayList<>();
         Drawing elevation = shopDrawing(subject, gate);
         sheets.add(sheet(
-                subject, gate, "Gate shop drawing", elevation.scale().words(), shopCautions(gate),
-                List.of(Viewport.centred(elevation, room, "Frame from outside")), List.of()));
+                subject,
+                gate,
+                "Gate shop drawing",
+                elevation.scale().words(),
+                shopCautions(gate),
+                List.of(Viewport.centred(elevation, room, "Frame from outside")),
+                List.of()));
         plumbleaf.documents.typeset.Column notes =
                 plumbleaf.documents.typeset.Column.of(shopNotes(subject, gate), room.width() - 0.1);
         sheets.add(sheet(
-                subject, gate, "Gate shop notes", "", shopCautions(gate), List.of(),
+                subject,
+                gate,
+                "Gate shop notes",
+                "",
+                shopCautions(gate),
+                List.of(),
                 notes.at(new Point(room.minX(), room.maxY()))));
         double high = room.height() / 2 - Viewport.TITLE_IN - 0.1;
         List<Drawing> drawings = new ArrayList<>();
@@ -96,7 +106,11 @@ public final class GateSheets {
             drawings.add(plain(SagBar.of(gate.id(), hangs.sag(), hangs.limits(), room.width() - 0.4)));
             titles.add("What the latch corner loses");
             drawings.add(Scale.fitted(
-                    scale -> DeflectedLeaf.of(gate.id(), hangs.sag(), gate.subject().plan().leaves().get(0).hand().hinge(), scale),
+                    scale -> DeflectedLeaf.of(
+                            gate.id(),
+                            hangs.sag(),
+                            gate.subject().plan().leaves().get(0).hand().hinge(),
+                            scale),
                     room.width(),
                     high));
             titles.add("As it gives under its own weight");
@@ -106,10 +120,13 @@ public final class GateSheets {
         for (int i = 0; i < drawings.size(); i += 2) {
             List<Viewport> viewports = new ArrayList<>();
             double middle = room.centre().y();
-            viewports.add(Viewport.centred(drawings.get(i), new Box(room.minX(), middle, room.maxX(), room.maxY()), titles.get(i)));
+            viewports.add(Viewport.centred(
+                    drawings.get(i), new Box(room.minX(), middle, room.maxX(), room.maxY()), titles.get(i)));
             if (i + 1 < drawings.size())
                 viewports.add(Viewport.centred(
-                        drawings.get(i + 1), new Box(room.minX(), room.minY(), room.maxX(), middle), titles.get(i + 1)));
+                        drawings.get(i + 1),
+                        new Box(room.minX(), room.minY(), room.maxX(), middle),
+                        titles.get(i + 1)));
             sheets.add(sheet(subject, gate, "Swing and hang", "as shown", List.of(), viewports, List.of()));
         }
         return sheets;
@@ -142,7 +159,8 @@ public final class GateSheets {
         plumbleaf.documents.typeset.Column notes = plumbleaf.documents.typeset.Column.of(blocks, wide);
         double over = room.height() - notes.highIn() - Viewport.TITLE_IN - 0.2;
         Drawing plan = Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), wide, Math.max(over, 1.6));
-        Box top = new Box(split + 0.1, room.maxY() - plan.paperHeightIn() - Viewport.TITLE_IN - 0.05, room.maxX(), room.maxY());
+        Box top = new Box(
+                split + 0.1, room.maxY() - plan.paperHeightIn() - Viewport.TITLE_IN - 0.05, room.maxX(), room.maxY());
         List<Mark> loose = new ArrayList<>(notes.at(new Point(split + 0.1, top.minY() - 0.05)));
         return new Sheet(
                 "Gate " + gate.id() + ", shop drawing",
@@ -160,7 +178,8 @@ public final class GateSheets {
         double pounds = gate.subject().plan().leaves().get(0).weight().wet().pounds();
         cautions.add("The leaf weighs " + DecimalText.whole(pounds) + " lb wet: "
                 + (pounds > 100 ? "two people or a hoist lift it." : "keep hands out of the hinge gap."));
-        cautions.add("No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the bath.");
+        cautions.add(
+                "No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the bath.");
         cautions.add("Grind zinc off before welding; its fume makes ill. Fresh air.");
         return cautions;
     }
@@ -171,41 +190,58 @@ public final class GateSheets {
         Leaf leaf = view.plan().leaves().get(0);
         Section tube = view.parts().frame();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "Frame: " + tube.name() + ", wall " + DecimalText.fixed(tube.nominalWall().inches(), 3)
-                + " in., " + view.parts().joint().key() + " corners"));
+        blocks.add(new Block.Heading(
+                2,
+                "Frame: " + tube.name() + ", wall "
+                        + DecimalText.fixed(tube.nominalWall().inches(), 3) + " in., "
+                        + view.parts().joint().key() + " corners"));
         Table.Builder pieces = Table.with(
-                Column.left("Mark"), Column.words("Piece"), Column.right("Long point"), Column.right("Ends from square"), Column.left("Ends lie"));
+                Column.left("Mark"),
+                Column.words("Piece"),
+                Column.right("Long point"),
+                Column.right("Ends from square"),
+                Column.left("Ends lie"));
         for (Member member : leaf.members())
             pieces.rowAbout(
                     member.id(),
                     tail(member.id()),
                     member.role().words(),
                     subject.inches(member.longPoint().inches()),
-                    saw(member.firstEnd().fromSquare()) + " / " + saw(member.lastEnd().fromSquare()),
+                    saw(member.firstEnd().fromSquare()) + " / "
+                            + saw(member.lastEnd().fromSquare()),
                     lie(member));
         blocks.add(pieces.table());
         List<Length> diagonals = leaf.outline().diagonals();
-        Table.Builder checks = Table.with(Column.words("Check before welding out"), Column.right("Size"), Column.left("Within"));
+        Table.Builder checks =
+                Table.with(Column.words("Check before welding out"), Column.right("Size"), Column.left("Within"));
         checks.row("diagonal A to C", subject.length(diagonals.get(0).inches()), "1/8\"");
         checks.row("diagonal B to D", subject.length(diagonals.get(1).inches()), "1/8\"");
         checks.row("out to out", subject.length(leaf.width().inches()), "1/16\"");
         checks.row("flat, corner to corner", "0\"", "1/8\"");
         blocks.add(checks.table());
-        double cog = leaf.weight().centreOfGravity().r().inches() - leaf.outline().corners().get(0).r().inches();
-        double cogUp = leaf.weight().centreOfGravity().z().inches() - leaf.outline().corners().get(0).z().inches();
-        blocks.add(Block.Paragraph.of("Weight " + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet, "
+        double cog = leaf.weight().centreOfGravity().r().inches()
+                - leaf.outline().corners().get(0).r().inches();
+        double cogUp = leaf.weight().centreOfGravity().z().inches()
+                - leaf.outline().corners().get(0).z().inches();
+        blocks.add(Block.Paragraph.of("Weight "
+                + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet, "
                 + DecimalText.whole(leaf.weight().dry().pounds()) + " lb dry. Center of gravity " + subject.length(cog)
                 + " from the hinge edge, " + subject.length(cogUp) + " above the lower hinge corner."));
         for (GatePaper.Hangs hangs : gate.hangs())
-            blocks.add(Block.Paragraph.of(camber(subject, hangs.sag().byTime().camber().inches()) + " Hang it blocked "
-                    + subject.length(hangs.sag().hangAllowance().inches()) + " high; it comes down that much when the blocks go."));
-        blocks.add(Block.Paragraph.of("Heights are from the lower hinge corner of the outline, A. Sizes within 1/16\" (common practice, no source)."
-                + " Finish: as the order says; keep zinc and paint off hinge bores and threads."));
+            blocks.add(Block.Paragraph.of(
+                    camber(subject, hangs.sag().byTime().camber().inches()) + " Hang it blocked "
+                            + subject.length(hangs.sag().hangAllowance().inches())
+                            + " high; it comes down that much when the blocks go."));
+        blocks.add(Block.Paragraph.of(
+                "Heights are from the lower hinge corner of the outline, A. Sizes within 1/16\" (common practice, no source)."
+                        + " Finish: as the order says; keep zinc and paint off hinge bores and threads."));
         if (gate.asked().asSet().isEmpty())
             blocks.add(new Block.Blank(List.of("Opening: top", "middle", "bottom", "by, date"), 0.30));
         for (AsSet set : gate.asked().asSet())
-            blocks.add(Block.Paragraph.bold("Opening as set " + set.date() + ": top " + subject.length(set.top().inches()) + ", middle "
-                    + subject.length(set.middle().inches()) + ", bottom " + subject.length(set.bottom().inches()) + "."));
+            blocks.add(Block.Paragraph.bold("Opening as set " + set.date() + ": top "
+                    + subject.length(set.top().inches()) + ", middle "
+                    + subject.length(set.middle().inches()) + ", bottom "
+                    + subject.length(set.bottom().inches()) + "."));
         return blocks;
     }
 
@@ -226,7 +262,8 @@ public final class GateSheets {
     }
 
     static String lie(Member member) {
-        boolean square = member.firstEnd().fromSquare().inDegrees() < 0.25 && member.lastEnd().fromSquare().inDegrees() < 0.25;
+        boolean square = member.firstEnd().fromSquare().inDegrees() < 0.25
+                && member.lastEnd().fromSquare().inDegrees() < 0.25;
         if (square) return "square";
         return member.ends() == EndsTurn.PARALLEL ? "parallel" : "opposed";
     }
@@ -237,10 +274,13 @@ public final class GateSheets {
         double end = gate.subject().plan().leaves().get(0).outline().latchEdge().inches();
         double topHigh = room.height() * 0.55;
         Drawing plan = Scale.fitted(
-                scale -> SwingPlan.of(gate.id(), swing, end, subject.units(), scale), half, topHigh - Viewport.TITLE_IN);
+                scale -> SwingPlan.of(gate.id(), swing, end, subject.units(), scale),
+                half,
+                topHigh - Viewport.TITLE_IN);
         List<Viewport> viewports = new ArrayList<>();
         double mid = room.maxY() - topHigh;
-        viewports.add(Viewport.centred(plan, new Box(room.minX(), mid, room.minX() + half, room.maxY()), "Swing from above, outside below"));
+        viewports.add(Viewport.centred(
+                plan, new Box(room.minX(), mid, room.minX() + half, room.maxY()), "Swing from above, outside below"));
         Drawing curve = ClearanceCurve.of(gate.id(), swing, half - 1.1, subject.units());
         Box curveRoom = new Box(room.minX(), room.minY(), room.minX() + half, mid);
         viewports.add(unscaled(curve, curveRoom, "Room under the leaf as it opens"));
@@ -252,15 +292,23 @@ public final class GateSheets {
             double linksFoot = room.minY();
             double linksTop = linksFoot + links.paperHeightIn() + Viewport.TITLE_IN + 0.2;
             viewports.add(unscaled(bar, new Box(x, barFoot, room.maxX(), room.maxY()), "What the latch corner loses"));
-            viewports.add(unscaled(links, new Box(x, linksFoot, room.maxX(), linksTop), "How far each link is used, weakest first"));
+            viewports.add(unscaled(
+                    links, new Box(x, linksFoot, room.maxX(), linksTop), "How far each link is used, weakest first"));
             Drawing bent = Scale.fitted(
-                    scale -> DeflectedLeaf.of(gate.id(), hangs.sag(), gate.subject().plan().leaves().get(0).hand().hinge(), scale),
+                    scale -> DeflectedLeaf.of(
+                            gate.id(),
+                            hangs.sag(),
+                            gate.subject().plan().leaves().get(0).hand().hinge(),
+                            scale),
                     half,
                     Math.max(1.5, barFoot - linksTop - Viewport.TITLE_IN - 0.2));
-            viewports.add(Viewport.centred(bent, new Box(x, linksTop, room.maxX(), barFoot), "As it gives under its own weight"));
+            viewports.add(Viewport.centred(
+                    bent, new Box(x, linksTop, room.maxX(), barFoot), "As it gives under its own weight"));
         }
         List<String> cautions = List.of(
-                "Heights from shots are good to " + subject.length(swing.shotError().inches()) + ": below twice that, shoot again at the named point.",
+                "Heights from shots are good to "
+                        + subject.length(swing.shotError().inches())
+                        + ": below twice that, shoot again at the named point.",
                 "Check the swing with a straight edge before the leaf is welded.");
         return new Sheet(
                 "Gate " + gate.id() + ", swing and hang",

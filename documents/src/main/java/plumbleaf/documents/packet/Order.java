@@ -1,7 +1,7 @@
 package plumbleaf.documents.packet;
 
-import java.util.LinkedHashMap;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plumbleaf.documents.paper.Block;
@@ -20,16 +20,22 @@ public final class Order {
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper = Paper.titled("Material order", subject.running()).flag(subject.flag());
         if (subject.takeoff().isEmpty() || subject.takeoff().get(0).lines().isEmpty())
-            return paper.say("Nothing is ordered yet: the job names no price book that the program knows, so it cannot say in which units things are sold.")
+            return paper.say(
+                            "Nothing is ordered yet: the job names no price book that the program knows, so it cannot say in which units things are sold.")
                     .paper();
         Takeoff takeoff = subject.takeoff().get(0);
-        paper.say("Deliver to " + subject.job().site().address() + ". Units are whole units of sale, waste counted once. Call before you substitute anything"
+        paper.say("Deliver to " + subject.job().site().address()
+                + ". Units are whole units of sale, waste counted once. Call before you substitute anything"
                 + " marked \u201cno\u201d: it was checked as named.");
         Map<String, List<TakeoffLine>> suppliers = new LinkedHashMap<>();
         for (TakeoffLine line : takeoff.lines())
-            suppliers.computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>()).add(line);
-        for (Map.Entry<String, List<TakeoffLine>> supplier : suppliers.entrySet()) supplier(paper, supplier.getKey(), supplier.getValue());
-        paper.add(Block.Paragraph.bold("Whole load: about " + DecimalText.whole(takeoff.weight().pounds()) + " lb. Check truck, trailer and off-loading."));
+            suppliers
+                    .computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>())
+                    .add(line);
+        for (Map.Entry<String, List<TakeoffLine>> supplier : suppliers.entrySet())
+            supplier(paper, supplier.getKey(), supplier.getValue());
+        paper.add(Block.Paragraph.bold("Whole load: about "
+                + DecimalText.whole(takeoff.weight().pounds()) + " lb. Check truck, trailer and off-loading."));
         paper.add(new Block.Blank(List.of("Needed by", "Purchase order", "Ordered by, date"), 0.35));
         return paper.paper();
     }
@@ -42,7 +48,10 @@ public final class Order {
 
     private static String holds(TakeoffLine line) {
         boolean single = line.sold().of() == NetUnit.PIECES && line.sold().contents() == 1;
-        return single ? "" : DecimalText.upTo(line.sold().contents(), 2) + " " + line.sold().of().key();
+        return single
+                ? ""
+                : DecimalText.upTo(line.sold().contents(), 2) + " "
+                        + line.sold().of().key();
     }
 
     private static void supplier(Paper.Builder paper, String supplier, List<TakeoffLine> lines) {
@@ -61,7 +70,7 @@ public final class Order {
             weight += line.weight().pounds();
             table.row(
                     "\u2610",
-                    DecimalText.whole(line.units()),
+                    DecimalText.whole((double) line.units()),
                     unit(line),
                     line.sold().name(),
                     line.item(),

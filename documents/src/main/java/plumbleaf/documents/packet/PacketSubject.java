@@ -99,7 +99,9 @@ public record PacketSubject(
     /** The title block of a gate's sheet: its hand, and whether the shop may build from it. */
     public TitleBlock block(GatePaper gate, String title, String scale, List<String> cautions) {
         boolean released = gate.asked().release().match(priced -> false, hold -> false, is -> true) && !mustFix();
-        String revision = gate.asked().release().match(priced -> options.revision(), hold -> options.revision(), is -> is.revision());
+        String revision = gate.asked()
+                .release()
+                .match(priced -> options.revision(), hold -> options.revision(), is -> is.revision());
         return block(
                 title,
                 gate.id(),
@@ -111,7 +113,13 @@ public record PacketSubject(
     }
 
     private TitleBlock block(
-            String title, String mark, String scale, String hand, TitleBlock.Release release, String revision, List<String> cautions) {
+            String title,
+            String mark,
+            String scale,
+            String hand,
+            TitleBlock.Release release,
+            String revision,
+            List<String> cautions) {
         List<String> about = new ArrayList<>();
         about.add(job.title());
         if (!job.site().customer().isEmpty()) about.add(job.site().customer());
@@ -127,8 +135,10 @@ public record PacketSubject(
     public List<String> tickets() {
         List<String> words = new ArrayList<>();
         for (LocateTicket ticket : job.existing().tickets())
-            words.add("Locate ticket " + ticket.number() + ": dig from " + ticket.digFrom() + " through " + ticket.validThrough() + ".");
-        if (words.isEmpty()) words.add("No locate ticket is given: call before digging, and dig nothing until the marks are down.");
+            words.add("Locate ticket " + ticket.number() + ": dig from " + ticket.digFrom() + " through "
+                    + ticket.validThrough() + ".");
+        if (words.isEmpty())
+            words.add("No locate ticket is given: call before digging, and dig nothing until the marks are down.");
         return words;
     }
 

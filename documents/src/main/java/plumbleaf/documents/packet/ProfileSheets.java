@@ -28,14 +28,16 @@ public final class ProfileSheets {
             if (run.posts().size() < 2) continue;
             Scale scale = Scale.fitting(1, 1, 1 / SCALE, 1 / SCALE);
             List<Offset> cuts = cuts(run, scale.real(room.width() - BAND_SIDES_IN));
-            for (int i = 0; i + 1 < cuts.size(); i++) strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
+            for (int i = 0; i + 1 < cuts.size(); i++)
+                strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
         }
         return List.copyOf(strips);
     }
 
     private static Drawing strip(PacketSubject subject, RunLayout run, Offset from, Offset to, Scale scale) {
-        List<PostDetail> posts =
-                subject.posts().stream().filter(post -> post.post().run().equals(run.run())).toList();
+        List<PostDetail> posts = subject.posts().stream()
+                .filter(post -> post.post().run().equals(run.run()))
+                .toList();
         RunProfile.Strip strip = new RunProfile.Strip(
                 run,
                 subject.ground().profile(run.run()),
@@ -94,7 +96,9 @@ public final class ProfileSheets {
 
     private static Sheet sheet(PacketSubject subject, List<Drawing> strips, Box room) {
         List<Viewport> viewports = new ArrayList<>();
-        double used = strips.stream().mapToDouble(strip -> strip.paperHeightIn() + Viewport.TITLE_IN).sum();
+        double used = strips.stream()
+                .mapToDouble(strip -> strip.paperHeightIn() + Viewport.TITLE_IN)
+                .sum();
         double gap = Math.max(0.05, (room.height() - used) / (strips.size() + 1));
         double y = room.maxY();
         for (Drawing strip : strips) {
@@ -110,7 +114,11 @@ public final class ProfileSheets {
                 "Unrolled profile",
                 subject.options().sheets(),
                 true,
-                subject.block("Unrolled profile, from outside", "", strips.get(0).scale().words(), cautions),
+                subject.block(
+                        "Unrolled profile, from outside",
+                        "",
+                        strips.get(0).scale().words(),
+                        cautions),
                 viewports,
                 List.of());
     }

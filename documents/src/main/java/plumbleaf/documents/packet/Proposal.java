@@ -13,7 +13,6 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.pricing.Payment;
 import plumbleaf.engine.pricing.Price;
-import plumbleaf.engine.quantity.DecimalText;
 
 /** What the customer reads and signs: scope in plain words, the gate as it will hang, what is in and not in, the price and when it is due. */
 public final class Proposal {
@@ -23,7 +22,8 @@ public final class Proposal {
 
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper = Paper.titled("Proposal", subject.running()).flag(subject.flag());
-        paper.say("For " + subject.job().site().customer() + ", " + subject.job().site().address() + ".");
+        paper.say("For " + subject.job().site().customer() + ", "
+                + subject.job().site().address() + ".");
         paper.heading("What you get");
         for (Run run : subject.job().runs()) if (!run.isLoneGate()) paper.say(fence(subject, run));
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
@@ -37,7 +37,8 @@ public final class Proposal {
             scope.row(i < in.size() ? in.get(i) : "", i < out.size() ? out.get(i) : "");
         paper.add(scope.table());
         for (Price price : subject.price()) price(paper, subject, price);
-        if (subject.price().isEmpty()) paper.heading("Price").say("The price follows: this job names no price book that the program knows.");
+        if (subject.price().isEmpty())
+            paper.heading("Price").say("The price follows: this job names no price book that the program knows.");
         terms(paper, subject);
         return paper.paper();
     }
@@ -45,11 +46,17 @@ public final class Proposal {
     private static String fence(PacketSubject subject, Run run) {
         RunLayout layout = subject.layout().run(run.id());
         double length = layout.line().line().length().inches();
-        double high = layout.bays().stream().mapToDouble(bay -> bay.heightMax().inches()).max().orElse(0);
-        long posts = layout.posts().size();
-        return "Run " + run.id() + ": " + subject.length(length) + " of fence, " + run.style().replace('-', ' ') + ", boards "
-                + subject.length(run.infill().inches()) + " high, " + DecimalText.whole(posts) + " posts. It follows the ground "
-                + fit(run) + "; at its highest the top stands " + subject.length(high) + " over the ground. The good side faces " + face(run) + ".";
+        double high = layout.bays().stream()
+                .mapToDouble(bay -> bay.heightMax().inches())
+                .max()
+                .orElse(0);
+        int posts = layout.posts().size();
+        return "Run " + run.id() + ": " + subject.length(length) + " of fence, "
+                + run.style().replace('-', ' ') + ", boards "
+                + subject.length(run.infill().inches()) + " high, " + posts
+                + " posts. It follows the ground "
+                + fit(run) + "; at its highest the top stands " + subject.length(high)
+                + " over the ground. The good side faces " + face(run) + ".";
     }
 
     private static String fit(Run run) {
@@ -71,12 +78,14 @@ public final class Proposal {
     private static void gate(Paper.Builder paper, PacketSubject subject, GatePaper gate) {
         double clear = gate.subject().plan().opening().clear().inches();
         paper.subheading("Gate " + gate.id());
-        paper.say(subject.length(clear) + " clear between posts, " + subject.length(gate.asked().leaf().infill().inches())
-                + " boards on a welded steel frame. " + gate.subject().plan().sentence() + ".");
+        paper.say(subject.length(clear) + " clear between posts, "
+                + subject.length(gate.asked().leaf().infill().inches()) + " boards on a welded steel frame. "
+                + gate.subject().plan().sentence() + ".");
         double wide = Pages.columnWidth(subject.options().size());
-        paper.add(new Block.Picture(
-                Scale.fitted(scale -> GateElevation.picture(gate.subject(), scale), wide, PICTURE_HIGH_IN),
-                "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings, and initial below."));
+        paper.add(
+                new Block.Picture(
+                        Scale.fitted(scale -> GateElevation.picture(gate.subject(), scale), wide, PICTURE_HIGH_IN),
+                        "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings, and initial below."));
         paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));
     }
 
@@ -109,7 +118,8 @@ public final class Proposal {
         paper.add(table.table());
         if (!price.stages().isEmpty()) {
             Table.Builder stages = Table.with(Column.words("Due"), Column.right("Amount"));
-            for (Payment payment : price.stages()) stages.row(payment.when(), payment.amount().text());
+            for (Payment payment : price.stages())
+                stages.row(payment.when(), payment.amount().text());
             paper.subheading("Payments").add(stages.table());
         }
         subject.job().money().validUntil().value().ifPresent(day -> paper.say("Good through " + day + "."));
@@ -117,13 +127,18 @@ public final class Proposal {
 
     private static void terms(Paper.Builder paper, PacketSubject subject) {
         paper.heading("Good to know");
-        paper.say("Wood moves, checks and turns gray; gaps open in dry months and close in wet ones. That is normal. A gate settles a little when it is hung and in"
-                + " its first year; we set it with that in mind, and the care card says what to look at and when.");
-        paper.say("Local code governs heights, setbacks and pool barriers. Numbers in our calculation book are for review by a licensed engineer where one is required.");
-        if (!subject.job().notes().isEmpty()) paper.say("Agreed on site: " + String.join(" ", subject.job().notes()));
-        paper.note("Changes to this work are priced and signed before they are done. Ask us about the notice of cancellation where your state gives one.");
+        paper.say(
+                "Wood moves, checks and turns gray; gaps open in dry months and close in wet ones. That is normal. A gate settles a little when it is hung and in"
+                        + " its first year; we set it with that in mind, and the care card says what to look at and when.");
+        paper.say(
+                "Local code governs heights, setbacks and pool barriers. Numbers in our calculation book are for review by a licensed engineer where one is required.");
+        if (!subject.job().notes().isEmpty())
+            paper.say("Agreed on site: " + String.join(" ", subject.job().notes()));
+        paper.note(
+                "Changes to this work are priced and signed before they are done. Ask us about the notice of cancellation where your state gives one.");
         paper.heading("Accepted");
         paper.add(new Block.Blank(List.of("Customer", "Date"), 0.45));
-        paper.add(new Block.Blank(List.of("For " + subject.options().contractor().get(0), "Date"), 0.45));
+        paper.add(
+                new Block.Blank(List.of("For " + subject.options().contractor().get(0), "Date"), 0.45));
     }
 }

@@ -1,5 +1,6 @@
 package plumbleaf.documents.packet;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +10,8 @@ import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.documents.view.PostDetail;
 import plumbleaf.engine.geometry.PlanLine;
-import plumbleaf.engine.ground.StandingLevel;
 import plumbleaf.engine.ground.Levelled;
+import plumbleaf.engine.ground.StandingLevel;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
@@ -27,20 +28,27 @@ public final class StakeOut {
     private StakeOut() {}
 
     public static Paper of(PacketSubject subject) {
-        Paper.Builder paper = Paper.titled("Stake-out and post schedule", subject.running()).flag(subject.flag());
-        paper.say("All stations run from station 0 of their run, held level, to post centers. Never add up spacings. Heights are from the benchmark: "
-                + subject.job().ground().benchmark().mark() + " = "
-                + subject.inches(subject.job().ground().benchmark().elevation().inches()) + ".");
+        Paper.Builder paper =
+                Paper.titled("Stake-out and post schedule", subject.running()).flag(subject.flag());
+        paper.say(
+                "All stations run from station 0 of their run, held level, to post centers. Never add up spacings. Heights are from the benchmark: "
+                        + subject.job().ground().benchmark().mark() + " = "
+                        + subject.inches(
+                                subject.job().ground().benchmark().elevation().inches()) + ".");
         for (StandingLevel level : Levelled.of(subject.job().ground()).levels())
-            paper.note("Survey setup " + level.setup() + " stood at " + subject.inches(level.heightOfInstrument().inches()) + ".");
-        paper.say("Height of instrument today (blank until set): ____________   rod at a post top = height of instrument less \u201ctop\u201d.");
-        List<String> before = new java.util.ArrayList<>(subject.tickets());
+            paper.note("Survey setup " + level.setup() + " stood at "
+                    + subject.inches(level.heightOfInstrument().inches()) + ".");
+        paper.say(
+                "Height of instrument today (blank until set): ____________   rod at a post top = height of instrument less \u201ctop\u201d.");
+        List<String> before = new ArrayList<>(subject.tickets());
         for (Run run : subject.job().runs())
             for (NoDig stretch : run.noDig())
-                before.add("Run " + run.id() + ": no hole from " + subject.length(stretch.from().inches()) + " to "
+                before.add("Run " + run.id() + ": no hole from "
+                        + subject.length(stretch.from().inches()) + " to "
                         + subject.length(stretch.to().inches()) + ", " + stretch.why() + ".");
         for (PrivateLine line : subject.job().existing().lines())
-            before.add("Run " + line.run() + ": " + line.kind() + " crosses at " + subject.length(line.station().inches()) + "; dig by hand within "
+            before.add("Run " + line.run() + ": " + line.kind() + " crosses at "
+                    + subject.length(line.station().inches()) + "; dig by hand within "
                     + subject.length(line.tolerance().inches()) + ".");
         before.add("If a hole refuses before its depth, stop and call: a shallow hole is not what was checked.");
         paper.add(new Block.Caution("Before the first hole", before));
@@ -75,9 +83,12 @@ public final class StakeOut {
                     subject.inches(post.post().top().inches()),
                     subject.inches(post.post().outOfGround().inches()),
                     post.isDug()
-                            ? subject.inches(post.hole().inches()) + " x " + subject.inches(post.depth().inches())
+                            ? subject.inches(post.hole().inches()) + " x "
+                                    + subject.inches(post.depth().inches())
                             : "\u2013",
-                    post.post().role() == PostRole.WALL ? "\u2013" : subject.length(post.length().inches()),
+                    post.post().role() == PostRole.WALL
+                            ? "\u2013"
+                            : subject.length(post.length().inches()),
                     post.isDug() ? post.governedBy() : "the wall");
         }
         paper.add(table.table());
@@ -85,29 +96,35 @@ public final class StakeOut {
             if (!gate.asked().run().equals(run.run())) continue;
             double from = gate.asked().station().inches();
             double clear = gate.asked().opening().inches();
-            paper.add(Block.Paragraph.bold("Gate " + gate.id() + ", face to face: " + subject.length(clear) + " clear, post faces at "
-                    + subject.length(from) + " and " + subject.length(from + clear) + ". Plumb both ways; measure top, middle, bottom."));
+            paper.add(Block.Paragraph.bold("Gate " + gate.id() + ", face to face: " + subject.length(clear)
+                    + " clear, post faces at " + subject.length(from) + " and " + subject.length(from + clear)
+                    + ". Plumb both ways; measure top, middle, bottom."));
         }
         sections(paper, subject, run);
     }
 
     private static String kind(PostDetail post) {
-        return post.post().gate().isEmpty() ? post.post().role().key() : "gate " + post.post().gate();
+        return post.post().gate().isEmpty()
+                ? post.post().role().key()
+                : "gate " + post.post().gate();
     }
 
     private static void sections(Paper.Builder paper, PacketSubject subject, RunLayout run) {
         Map<String, StringBuilder> bySection = new LinkedHashMap<>();
         for (PostDetail post : subject.posts())
             if (post.post().run().equals(run.run()) && post.post().role() != PostRole.WALL)
-                bySection.computeIfAbsent(post.section(), key -> new StringBuilder()).append(' ').append(post.post().id());
+                bySection
+                        .computeIfAbsent(post.section(), key -> new StringBuilder())
+                        .append(' ')
+                        .append(post.post().id());
         for (Map.Entry<String, StringBuilder> each : bySection.entrySet())
             paper.note(each.getKey() + ":" + each.getValue() + ".");
     }
 
     /** Corners by two tapes from things that stay: the run's own ends, straight across. */
     private static void ties(Paper.Builder paper, PacketSubject subject) {
-        Table.Builder table =
-                Table.with(Column.left("Run"), Column.words("From"), Column.words("To"), Column.right("Straight across, level"));
+        Table.Builder table = Table.with(
+                Column.left("Run"), Column.words("From"), Column.words("To"), Column.right("Straight across, level"));
         for (RunLayout run : subject.layout().runs()) {
             PlanLine line = run.line().line();
             for (int i = 0; i <= line.legs(); i++)
@@ -116,7 +133,8 @@ public final class StakeOut {
                             run.run(),
                             vertex(subject, line, i),
                             vertex(subject, line, j),
-                            subject.length(line.vertex(i).distanceTo(line.vertex(j)).inches()));
+                            subject.length(
+                                    line.vertex(i).distanceTo(line.vertex(j)).inches()));
         }
         if (table.isEmpty()) return;
         paper.subheading("Diagonals that settle the corners").add(table.table());
@@ -124,42 +142,53 @@ public final class StakeOut {
 
     private static String vertex(PacketSubject subject, PlanLine line, int vertex) {
         String station = subject.length(line.stationOfVertex(vertex).inches());
-        return vertex == 0 ? "start, station 0" : vertex == line.legs() ? "end, station " + station : "corner, station " + station;
+        return vertex == 0
+                ? "start, station 0"
+                : vertex == line.legs() ? "end, station " + station : "corner, station " + station;
     }
 
     private static void concrete(Paper.Builder paper, PacketSubject subject) {
-        Map<String, int[]> count = new LinkedHashMap<>();
-        Map<String, PostDetail> example = new LinkedHashMap<>();
+        Map<String, List<PostDetail>> kinds = new LinkedHashMap<>();
         double total = 0;
         for (PostDetail post : subject.posts()) {
             if (!post.isDug()) continue;
-            String key = subject.inches(post.hole().inches()) + " x " + subject.inches(post.depth().inches()) + " round " + post.section();
-            count.computeIfAbsent(key, k -> new int[1])[0]++;
-            example.putIfAbsent(key, post);
+            String kind = subject.inches(post.hole().inches()) + " x "
+                    + subject.inches(post.depth().inches()) + " round " + post.section();
+            kinds.computeIfAbsent(kind, key -> new ArrayList<>()).add(post);
             total += post.concrete().cubicFeet();
         }
-        if (count.isEmpty()) return;
+        if (kinds.isEmpty()) return;
         Table.Builder table = Table.with(
-                Column.words("Holes"), Column.right("Count"), Column.right("Each, ft\u00b3"), Column.right("Bags each (80 lb)"), Column.right("Together, ft\u00b3"));
-        for (Map.Entry<String, int[]> kind : count.entrySet()) {
-            double each = example.get(kind.getKey()).concrete().cubicFeet();
+                Column.words("Holes"),
+                Column.right("Count"),
+                Column.right("Each, ft\u00b3"),
+                Column.right("Bags each (80 lb)"),
+                Column.right("Together, ft\u00b3"));
+        for (Map.Entry<String, List<PostDetail>> kind : kinds.entrySet()) {
+            double each = kind.getValue().get(0).concrete().cubicFeet();
+            int count = kind.getValue().size();
             table.row(
                     kind.getKey(),
-                    Integer.toString(kind.getValue()[0]),
+                    Integer.toString(count),
                     DecimalText.fixed(each, 2),
                     quarters(each / FT3_PER_BAG),
-                    DecimalText.fixed(each * kind.getValue()[0], 1));
+                    DecimalText.fixed(each * count, 1));
         }
         table.total("all, net of the posts", "", "", "", DecimalText.fixed(total, 1));
         paper.heading("Concrete").add(table.table());
         for (var takeoff : subject.takeoff())
             for (TakeoffLine line : takeoff.lines())
                 if (line.item().equals("concrete"))
-                    paper.add(Block.Paragraph.bold("Bring " + line.units() + " bags in all: waste and over-break counted once."));
-        paper.say("Crown the top so that water runs off. Brace until set: 3 days above 50\u00b0F before anything hangs on a gate post"
-                + " (common practice, no source). Below 40\u00b0F keep it covered; no pour on frozen ground.");
-        paper.add(new Block.Caution(
-                "Wet concrete burns skin and eyes", List.of("Gloves, boots, glasses; wash at once. Bags weigh 80 lb: lift with two, or from the tailgate.")));
+                    paper.add(Block.Paragraph.bold(
+                            "Bring " + line.units() + " bags in all: waste and over-break counted once."));
+        paper.say(
+                "Crown the top so that water runs off. Brace until set: 3 days above 50\u00b0F before anything hangs on a gate post"
+                        + " (common practice, no source). Below 40\u00b0F keep it covered; no pour on frozen ground.");
+        paper.add(
+                new Block.Caution(
+                        "Wet concrete burns skin and eyes",
+                        List.of(
+                                "Gloves, boots, glasses; wash at once. Bags weigh 80 lb: lift with two, or from the tailgate.")));
     }
 
     /** Up to the next quarter of a bag: {@code 2-3/4}. */

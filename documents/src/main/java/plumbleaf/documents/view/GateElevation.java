@@ -46,7 +46,6 @@ public final class GateElevation {
     /** A weld mark within the frame needs a leaf this wide on paper. */
     private static final double ROOM_FOR_WELD_MARK_IN = 2.4;
 
-
     private final GateSubject gate;
     private final Leaf leaf;
     private final Outside outside;

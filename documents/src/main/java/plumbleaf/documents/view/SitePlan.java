@@ -360,6 +360,8 @@ public final class SitePlan {
                 new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.62)),
                 "Shots: heights from "
                         + job.ground().benchmark().mark() + ", "
-                        + Sizes.inches(job.display(), job.ground().benchmark().elevation().inches())));
+                        + Sizes.inches(
+                                job.display(),
+                                job.ground().benchmark().elevation().inches())));
     }
 }
