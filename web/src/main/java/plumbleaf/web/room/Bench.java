@@ -6,11 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import plumbleaf.cutting.ProvenCutPlanner;
+import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
@@ -25,18 +27,14 @@ class Bench {
     private static final int KEPT = 64;
 
     private final Catalogue catalogue = StandardCatalogue.load();
-    private final Standards standards = standards();
+    private final Standards standards = StandardTables.load().standards();
+    private final CutPlanner planner = new ProvenCutPlanner();
     private final Map<String, Design> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, Design> eldest) {
             return size() > KEPT;
         }
     };
-
-    private static Standards standards() {
-        StandardTables tables = StandardTables.load();
-        return tables.standards();
-    }
 
     Opened open(StoredJob stored, Typed typed) {
         DocumentText text = DocumentText.of(stored.document());
@@ -51,11 +49,17 @@ class Bench {
             Design known = latest.get(text);
             if (known != null) return known;
         }
-        Design design = Designs.of(job, catalogue, standards, PriceBooks.of(job), new ProvenCutPlanner());
+        Design design = Designs.of(job, catalogue, standards, book(job), planner);
         synchronized (latest) {
             latest.put(text, design);
         }
         return design;
+    }
+
+    private static PriceBook book(Job job) {
+        return PriceBooks.standard(job.money().priceBook())
+                .or(() -> PriceBooks.standard(PriceBooks.STANDARD.get(0)))
+                .orElseThrow();
     }
 
     /** The text with an edit, or why it cannot be. */

@@ -8,6 +8,7 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
+import plumbleaf.engine.quantity.Speed;
 
 /** Numbers as a screen prints them: lengths to 1/16 in. or 1 mm, angles to 0.1 degree, forces to 1 lb, moments to 1 lb-ft, ratios to two decimals. */
 final class Figures {
@@ -40,6 +41,10 @@ final class Figures {
 
     static String moment(Moment moment) {
         return DecimalText.whole(moment.inPoundFeet()) + " lb-ft";
+    }
+
+    static String speed(Speed speed) {
+        return DecimalText.whole(speed.mph()) + " mph";
     }
 
     static String grade(Slope slope) {

@@ -1,7 +1,18 @@
 package plumbleaf.web.room;
 
+import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.labour.Labour;
+import plumbleaf.engine.labour.TaskHours;
+import plumbleaf.engine.pricing.Payment;
+import plumbleaf.engine.pricing.Price;
+import plumbleaf.engine.pricing.PriceLine;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.schedule.PlannedTask;
+import plumbleaf.engine.schedule.Schedule;
 import plumbleaf.web.page.Panel;
+import plumbleaf.web.page.Row;
+import plumbleaf.web.page.Table;
 import plumbleaf.web.page.Unit;
 
 /** Where each dollar of the price goes. */
@@ -9,11 +20,83 @@ final class MoneyRoom {
     private MoneyRoom() {}
 
     static List<Panel> panels(Opened opened) {
-        return List.of(Panel.of("Terms", "money")
+        List<Panel> panels = new ArrayList<>();
+        opened.design().ifPresent(design -> panels.add(price(design.quote().price())));
+        panels.add(Panel.of("Terms", "money")
+                .withNotes(Notes.inAreas(opened.findings(), List.of("money", "price", "labour")))
                 .withFields(List.of(
                         opened.field("money.overhead", "Overhead, of cost", Unit.PERCENT, "money"),
                         opened.field("money.margin", "Margin, of price", Unit.PERCENT, "money"),
                         opened.field("money.contingency", "Contingency, of direct cost", Unit.PERCENT, "money"),
                         opened.field("money.tax", "Tax", Unit.PERCENT, "money"))));
+        opened.design().ifPresent(design -> {
+            panels.add(stages(design.quote().price()));
+            panels.add(hours(design.quote().labour()));
+            panels.add(days(design.quote().schedule()));
+            panels.add(lines(design.quote().price()));
+        });
+        return panels;
+    }
+
+    private static Panel price(Price price) {
+        return Panel.of("Price", "")
+                .withRows(List.of(
+                        Row.of("money.direct", "Direct cost", price.direct().text()),
+                        Row.of(
+                                "money.cost",
+                                "Cost with contingency",
+                                price.cost().text()),
+                        Row.of("money.overhead", "Overhead", price.overhead().text()),
+                        Row.of("money.profit", "Profit", price.profit().text()),
+                        Row.of("money.price", "Price", price.price().text()),
+                        Row.of("money.tax", "Tax", price.tax().text()),
+                        Row.of("money.total", "Total", price.total().text())));
+    }
+
+    private static Panel stages(Price price) {
+        List<Row> rows = new ArrayList<>();
+        for (Payment payment : price.stages())
+            rows.add(Row.of(
+                    "stage." + payment.when(), payment.when(), payment.amount().text()));
+        return Panel.of("Payments", "").withRows(rows);
+    }
+
+    private static Panel hours(Labour labour) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (TaskHours task : labour.tasks())
+            lines.add(new Table.Line(
+                    "",
+                    List.of(
+                            task.rate().name(),
+                            DecimalText.upTo(task.quantity(), 1),
+                            DecimalText.fixed(task.hours(), 1))));
+        return Panel.of("Hours", "")
+                .withTables(List.of(new Table("Of one person", List.of("Task", "Quantity", "Hours"), lines)));
+    }
+
+    private static Panel days(Schedule schedule) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (PlannedTask task : schedule.tasks())
+            lines.add(new Table.Line(
+                    "",
+                    List.of(
+                            task.name(),
+                            DecimalText.upTo(task.days(), 1),
+                            task.first().match(said -> said.is().toString(), unsaid -> ""))));
+        return Panel.of("Days", "").withTables(List.of(new Table("Crew-days", List.of("Work", "Days", "From"), lines)));
+    }
+
+    private static Panel lines(Price price) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (PriceLine line : price.lines())
+            lines.add(new Table.Line(
+                    line.causes().size() == 1 ? line.causes().get(0) : "",
+                    List.of(
+                            line.name(),
+                            DecimalText.upTo(line.quantity(), 2) + " " + line.unit(),
+                            line.amount().text())));
+        return Panel.of("Direct cost, line by line", "")
+                .withTables(
+                        List.of(new Table("Nothing is hidden in a sum", List.of("Item", "Quantity", "Amount"), lines)));
     }
 }

@@ -23,6 +23,15 @@ final class Notes {
         return notes;
     }
 
+    /** Those that stop the job: must fix, cannot say. */
+    static List<Note> pressing(List<Note> notes) {
+        return notes.stream().filter(note -> !note.severity().equals("caution")).toList();
+    }
+
+    static List<Note> cautions(List<Note> notes) {
+        return notes.stream().filter(note -> note.severity().equals("caution")).toList();
+    }
+
     /** All that ask for something, whose id begins with one of these areas. */
     static List<Note> inAreas(List<Finding> findings, List<String> areas) {
         List<Note> notes = new ArrayList<>();

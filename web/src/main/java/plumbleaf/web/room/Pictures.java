@@ -1,6 +1,7 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -9,19 +10,22 @@ import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.plot.svg.SvgPlot;
 import plumbleaf.documents.view.ClearanceCurve;
+import plumbleaf.documents.view.CutBars;
 import plumbleaf.documents.view.DeflectedLeaf;
 import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.GatePlanDetail;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PlacedGate;
+import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.RunProfile;
+import plumbleaf.documents.view.SagBar;
 import plumbleaf.documents.view.SitePlan;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
-import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Offset;
@@ -36,6 +40,11 @@ final class Pictures {
     private static final double HALF_IN = 4.6;
 
     private static final double HIGH_IN = 6;
+
+    /** The most of a run that is drawn in one strip: 44 ft. */
+    private static final double STRIP_IN = 528;
+
+    private static final double STRIP_PAPER_IN = 7.4;
 
     private final Design design;
     private final Subjects subjects;
@@ -55,25 +64,44 @@ final class Pictures {
         return picture(SitePlan.of(design.job(), design.layout(), design.ground(), placed(gate -> true), scale), true);
     }
 
-    /** Each run unrolled; a long one in strips that read well. */
+    /** Each run unrolled; a long one in strips that end at posts, so that their lettering reads well. */
     List<Picture> profiles() {
         List<Picture> pictures = new ArrayList<>();
-        for (RunLayout run : design.layout().runs()) pictures.add(profile(run));
+        for (RunLayout run : design.layout().runs()) {
+            List<Double> ends = stripEnds(run);
+            for (int i = 1; i < ends.size(); i++) pictures.add(profile(run, ends.get(i - 1), ends.get(i)));
+        }
         return pictures;
     }
 
-    private Picture profile(RunLayout run) {
-        Profile profile = design.ground().profile(run.run());
+    private static List<Double> stripEnds(RunLayout run) {
         double length = run.line().line().length().inches();
-        Scale scale = fitting(length * 1.05, 1, WIDE_IN * 1.4, HIGH_IN);
+        int strips = (int) Math.max(1, Math.ceil(length / STRIP_IN));
+        List<Double> ends = new ArrayList<>();
+        ends.add(0.0);
+        for (int i = 1; i < strips; i++) {
+            double wanted = length * i / strips;
+            run.posts().stream()
+                    .map(post -> post.station().inches())
+                    .filter(station -> station > ends.get(ends.size() - 1) + 1 && station < length - 1)
+                    .min(Comparator.comparingDouble(station -> Math.abs(station - wanted)))
+                    .ifPresent(ends::add);
+        }
+        ends.add(length);
+        return ends;
+    }
+
+    private Picture profile(RunLayout run, double from, double to) {
         RunProfile.Strip strip = new RunProfile.Strip(
                 run,
-                profile,
+                design.ground().profile(run.run()),
                 subjects.posts(run),
                 placed(gate -> gate.asked().run().equals(run.run())),
-                Offset.ZERO,
-                Offset.inches(length));
-        return picture(RunProfile.of(strip, units, scale), true).with(handles.onProfile(run));
+                Offset.inches(from),
+                Offset.inches(to));
+        Drawing drawing = RunProfile.of(strip, units, fitting(to - from, 1, STRIP_PAPER_IN, HIGH_IN));
+        String name = "Run " + run.run() + " from outside, station " + units.length(from) + " to " + units.length(to);
+        return new Picture(name, SvgPlot.inPage(drawing), true, handles.onProfile(run));
     }
 
     /** The leaf, its swing, how it gives, and where it meets the post. */
@@ -98,6 +126,46 @@ final class Pictures {
                         DeflectedLeaf.of(gate.id(), hung.sag(), leaf.hand().hinge(), scale), false)));
         pictures.add(picture(GatePlanDetail.of(subject.get(), fitting(wide, wide / 3, HALF_IN, HIGH_IN)), false));
         return pictures;
+    }
+
+    /** Every post's worst check, the gates' load paths, and the sag budgets. */
+    List<Picture> strength() {
+        List<Picture> pictures = new ArrayList<>();
+        List<RatioBars.Link> posts = design.posts().stream()
+                .map(post -> new RatioBars.Link(post.id(), post.utilisation(), post.id()))
+                .toList();
+        if (!posts.isEmpty()) pictures.add(picture(RatioBars.of("Posts, worst check of each", posts, HALF_IN), false));
+        for (GateDesign gate : design.gates()) {
+            List<RatioBars.Link> links = gate.loadPath().stream()
+                    .map(link -> new RatioBars.Link(link.link() + " " + link.part(), link.utilisation(), link.part()))
+                    .toList();
+            if (!links.isEmpty())
+                pictures.add(picture(RatioBars.of("Load path of gate " + gate.id(), links, HALF_IN), false));
+            for (HungLeaf hung : gate.hung())
+                pictures.add(picture(
+                        SagBar.of(
+                                gate.id(),
+                                hung.sag(),
+                                List.of(
+                                        new SagBar.Limit(
+                                                "good hang", hung.limits().release()),
+                                        new SagBar.Limit("latch", hung.limits().latch())),
+                                HALF_IN),
+                        false));
+        }
+        return pictures;
+    }
+
+    /** Bars as bars. */
+    List<Picture> bars() {
+        return design.quote().takeoff().cutPlans().stream()
+                .filter(plan -> !plan.bars().isEmpty())
+                .map(plan -> picture(CutBars.of(plan, WIDE_IN, units), true))
+                .toList();
+    }
+
+    Picture waterfall() {
+        return picture(Waterfall.of(design.quote().price(), WIDE_IN), true);
     }
 
     private List<PlacedGate> placed(Predicate<GateDesign> wanted) {

@@ -50,16 +50,18 @@ public class Rooms {
     }
 
     private static List<Picture> pictures(Room room, Design design, Opened opened) {
-        Pictures pictures =
-                new Pictures(design, new Subjects(design, opened.catalogue()), new Handles(opened.text(), design));
+        Pictures pictures = new Pictures(design, new Subjects(design), new Handles(opened.text(), design));
         return switch (room) {
             case GROUND -> List.of(pictures.site());
             case LINE -> pictures.profiles();
-            case GATES, STRENGTH ->
+            case GATES ->
                 design.gates().stream()
                         .flatMap(gate -> pictures.gate(gate).stream())
                         .toList();
-            case STOCK, MONEY, PAPERS -> List.of();
+            case STRENGTH -> pictures.strength();
+            case STOCK -> pictures.bars();
+            case MONEY -> List.of(pictures.waterfall());
+            case PAPERS -> List.of();
         };
     }
 

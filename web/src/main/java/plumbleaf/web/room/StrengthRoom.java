@@ -1,15 +1,43 @@
 package plumbleaf.web.room;
 
+import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.PostDesign;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
+import plumbleaf.web.page.Row;
+import plumbleaf.web.page.Table;
 import plumbleaf.web.page.Unit;
 
 /** What the place asks and what the build bears. */
 final class StrengthRoom {
+    private static final List<String> AREAS = List.of(
+            "post",
+            "footing",
+            "wind",
+            "frost",
+            "hinge",
+            "frame",
+            "weld",
+            "bolt",
+            "rail",
+            "picket",
+            "strength",
+            "slam",
+            "soil");
+
     private StrengthRoom() {}
 
     static List<Panel> panels(Opened opened) {
-        return List.of(Panel.of("Site", "site")
+        List<Panel> panels = new ArrayList<>();
+        List<Note> notes = Notes.inAreas(opened.findings(), AREAS);
+        panels.add(Panel.of("Site", "site")
+                .withNotes(notes)
                 .withFields(List.of(
                         opened.choice("site.basis", "Basis", "site", Choices.BASES),
                         opened.field("site.wind.speed", "Wind speed", Unit.MPH, "site"),
@@ -17,5 +45,63 @@ final class StrengthRoom {
                         opened.field("site.frost.depth", "Frost depth", Unit.INCHES, "site"),
                         opened.choice("site.soil.kind", "Soil", "site", Choices.SOILS),
                         opened.choice("site.soil.state", "Soil state", "site", Choices.STATES))));
+        opened.design().ifPresent(design -> {
+            design.rated().ifPresent(gust -> panels.add(rated(gust)));
+            panels.add(posts(design, opened.figures()));
+            panels.add(passes(design));
+        });
+        return panels;
+    }
+
+    private static Panel rated(RatedGust gust) {
+        return Panel.of("Rated gust of this build", "site")
+                .withRows(List.of(
+                        new Row(
+                                "rated.allowable",
+                                "First part at its allowable",
+                                Figures.speed(gust.allowable()),
+                                gust.allowableLink(),
+                                ""),
+                        new Row(
+                                "rated.ultimate",
+                                "First part at its expected ultimate",
+                                Figures.speed(gust.ultimate()),
+                                gust.ultimateLink(),
+                                "")));
+    }
+
+    private static Panel posts(Design design, Figures figures) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (PostDesign post : design.posts())
+            lines.add(new Table.Line(
+                    post.id(),
+                    List.of(
+                            post.id(),
+                            figures.length(post.footing().hole().diameter()) + " \u00d7 "
+                                    + figures.length(post.footing().hole().depth()),
+                            figures.length(post.footing().depthNeeded()) + ", "
+                                    + post.footing().governedBy().key(),
+                            Figures.ratio(post.utilisation()))));
+        return Panel.of("Posts and footings", "posts")
+                .withTables(List.of(new Table(
+                        "Hole as dug, depth needed and why, worst check",
+                        List.of("Post", "Hole", "Needs", "Used"),
+                        lines)));
+    }
+
+    /** What was checked and holds: a check that is not shown is not trusted. */
+    private static Panel passes(Design design) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (Finding finding : design.findings())
+            if (finding.severity() == Severity.PASS)
+                lines.add(new Table.Line(
+                        finding.part(),
+                        List.of(
+                                finding.part(),
+                                finding.id(),
+                                finding.measure().map(Measure::ratioText).orElse("\u2013"))));
+        return Panel.of("Passes", "")
+                .withTables(
+                        List.of(new Table("Checked, and within its limit", List.of("Part", "Check", "Used"), lines)));
     }
 }

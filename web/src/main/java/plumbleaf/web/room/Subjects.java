@@ -5,21 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PostDetail;
-import plumbleaf.engine.catalogue.Catalogue;
-import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
-import plumbleaf.engine.design.PickedGate;
-import plumbleaf.engine.gate.Cladding;
-import plumbleaf.engine.gate.GateParts;
-import plumbleaf.engine.job.Gate;
-import plumbleaf.engine.job.Run;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
-import plumbleaf.engine.material.WoodSpecies;
 
-/** What the drawings are of, put together from a design and the catalogue. */
-record Subjects(Design design, Catalogue catalogue) {
+/** What the drawings are of, put together from a design. */
+record Subjects(Design design) {
     /** A gate with one leaf that was worked out. */
     Optional<GateSubject> of(GateDesign gate) {
         if (gate.plan().leaves().isEmpty()) return Optional.empty();
@@ -28,7 +21,7 @@ record Subjects(Design design, Catalogue catalogue) {
         if (hinge.isEmpty() || latch.isEmpty()) return Optional.empty();
         return Optional.of(new GateSubject(
                 gate.plan(),
-                parts(gate),
+                gate.parts(),
                 gate.hingePost(),
                 gate.latchPost(),
                 hinge.get().top().minus(gate.plan().pinElevation()),
@@ -37,33 +30,19 @@ record Subjects(Design design, Catalogue catalogue) {
                 design.job().display()));
     }
 
-    private GateParts parts(GateDesign gate) {
-        PickedGate build = gate.build();
-        Gate asked = gate.asked();
-        return new GateParts(
-                build.frame(),
-                build.braces(),
-                build.joint(),
-                build.hingePost(),
-                build.latchPost(),
-                catalogue.hinge(asked.hinges().model()).orElseThrow(),
-                catalogue.latch(asked.latch().model()).orElseThrow(),
-                cladding(design.job().run(asked.run())));
-    }
-
-    private Cladding cladding(Run run) {
-        Optional<FenceStyle> style = catalogue.style(run.style());
-        if (style.isEmpty()) return new Cladding.Open();
-        return new Cladding.Wood(
-                style.get(), wood(style.get().species()), wood(style.get().railSpecies()), run.finishedFace());
-    }
-
-    private WoodSpecies wood(String id) {
-        return catalogue.species(id).orElseThrow();
-    }
-
     List<PostDetail> posts(RunLayout run) {
         List<PostDetail> details = new ArrayList<>();
+        for (PostDesign post : design.posts()) {
+            if (!post.post().run().equals(run.run())) continue;
+            details.add(new PostDetail(
+                    post.post(),
+                    post.footing().hole().diameter(),
+                    post.footing().hole().depth(),
+                    post.length(),
+                    post.section().name(),
+                    post.concrete().volume(),
+                    post.footing().governedBy().key()));
+        }
         return details;
     }
 
