@@ -10,7 +10,6 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.line.SpacingLimit;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.schedule.Quote;
 
@@ -26,7 +25,7 @@ public final class Designs {
      * @param planner cuts pieces from bars
      */
     public static Design of(Job job, Catalogue catalogue, Standards standards, PriceBook book, CutPlanner planner) {
-        YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue), SpacingLimit.NONE);
+        YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue));
         List<GatePosts> gatePosts = job.gates().stream().map(yard::gate).toList();
         List<PostDesign> posts = yard.posts(gatePosts);
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();

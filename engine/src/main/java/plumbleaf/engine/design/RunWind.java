@@ -72,6 +72,13 @@ final class RunWind {
         return LegWind.of(site, stretches.get(leg), openings.get(leg), tables);
     }
 
+    /** Design wind on every leg. */
+    List<LegWind> designOfLegs() {
+        List<LegWind> all = new ArrayList<>();
+        for (int leg = 0; leg < stretches.size(); leg++) all.add(design(leg));
+        return all;
+    }
+
     /** A gust without the standard's floor on a leg. */
     LegWind gust(int leg, Speed speed) {
         return LegWind.gust(site, speed, stretches.get(leg), openings.get(leg), tables);
@@ -79,6 +86,16 @@ final class RunWind {
 
     int legAt(Offset station) {
         return line.line().legAt(station);
+    }
+
+    Length legLength(int leg) {
+        return line.line().lengths().get(leg);
+    }
+
+    /** A station, from the start of its leg. */
+    Length alongLeg(int leg, Offset station) {
+        double start = line.line().stationOfVertex(leg).inches();
+        return Length.inches(Math.max(0, station.inches() - start));
     }
 
     /** A stretch between two stations of a leg, from the leg's start; empty where none of it lies on the leg. */

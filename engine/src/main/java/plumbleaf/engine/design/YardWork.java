@@ -37,17 +37,18 @@ final class YardWork {
     private final List<RunWind> winds;
     private final PostWork postWork;
 
-    YardWork(Job job, Catalogue catalogue, Standards standards, Picks picks, SpacingLimit spacing) {
+    YardWork(Job job, Catalogue catalogue, Standards standards, Picks picks) {
         this.job = job;
         this.catalogue = catalogue;
         this.standards = standards;
         this.picks = picks;
         this.lines = RunLines.of(job);
         this.ground = Ground.of(job.ground(), Levelled.of(job.ground()), lines);
-        this.layout = Layouts.of(job, catalogue, ground, lines, picks, spacing);
         List<RunWind> made = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
         this.winds = made;
+        SpacingLimit spacing = new WindSpacing(job, catalogue, picks, winds);
+        this.layout = Layouts.of(job, catalogue, ground, lines, picks, spacing);
         this.postWork = new PostWork(job, catalogue, standards, layout);
     }
 

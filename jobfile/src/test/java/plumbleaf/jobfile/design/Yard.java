@@ -1,0 +1,85 @@
+package plumbleaf.jobfile.design;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import plumbleaf.engine.bars.Cut;
+import plumbleaf.engine.bars.CutAnswer;
+import plumbleaf.engine.bars.CutBar;
+import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.bars.CutTask;
+import plumbleaf.engine.bars.StockBar;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.money.Money;
+import plumbleaf.jobfile.catalogue.StandardCatalogue;
+import plumbleaf.jobfile.catalogue.StandardTables;
+import plumbleaf.jobfile.job.JobFile;
+import plumbleaf.jobfile.pricebook.PriceBooks;
+
+/** An example job with some of its words changed, read as any job is and designed. Pieces are cut from a bar each: what a cut plan says is tested elsewhere. */
+record Yard(String text) {
+    private static final Catalogue CATALOGUE = StandardCatalogue.load();
+
+    static Yard nursery() {
+        return example("nursery-lane.json");
+    }
+
+    private static Yard example(String name) {
+        try {
+            return new Yard(Files.readString(Path.of("..", "examples", name)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The same job with some words changed, which must be there. */
+    Yard with(String old, String other) {
+        if (!text.contains(old)) throw new IllegalArgumentException("The job does not say " + old);
+        return new Yard(text.replace(old, other));
+    }
+
+    Job job() {
+        return JobFile.read("job", text, CATALOGUE).match(good -> good.is(), bad -> {
+            throw new IllegalArgumentException(bad.all().toString());
+        });
+    }
+
+    Design design() {
+        Job job = job();
+        return Designs.of(job, CATALOGUE, StandardTables.load().standards(), PriceBooks.of(job), Yard::onePieceABar);
+    }
+
+    static GateDesign gate(Design design) {
+        return design.gate("G1").orElseThrow();
+    }
+
+    static List<Finding> findings(Design design, String id) {
+        return design.findings().stream()
+                .filter(finding -> finding.id().equals(id))
+                .toList();
+    }
+
+    private static CutAnswer onePieceABar(CutTask task) {
+        StockBar bar = task.bars().get(task.bars().size() - 1);
+        List<CutBar> bars = task.pieces().stream()
+                .map(piece -> new CutBar(
+                        bar.id(),
+                        bar.lengthNm(),
+                        bar.price(),
+                        false,
+                        0,
+                        List.of(new Cut(piece.id(), piece.group(), piece.longPointNm(), false)),
+                        bar.lengthNm() - piece.longPointNm(),
+                        true))
+                .toList();
+        Money cost = Money.cents(bar.price().cents() * bars.size());
+        return new CutAnswer.Planned(new CutPlan(task.stock(), task.saw(), bars, cost, Money.ZERO, false, 0));
+    }
+}
