@@ -60,12 +60,9 @@ final class GateWork {
     }
 
     private GateDesign design() {
-        GatePlan first = Gates.plan(ask(Length.ZERO));
-        Optional<SoilBand> band =
-                SoilBand.of(site.job().site().soil(), site.standards().soil());
-        boolean hangs = gate.kind().match(swing -> true, pair -> false, slide -> false, flagged -> false)
-                && !first.leaves().isEmpty();
-        if (!hangs || band.isEmpty()) return plain(first);
+        GatePlan first = Gates.judged(ask(Length.ZERO));
+        Optional<SoilBand> band = band();
+        if (!hangs(first) || band.isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
         HungLeaf hung = hang(first, band.get());
         double drop = hung.sag().total().inches()
                 + hung.sag().byTime().afterHanging().total().inches();
@@ -85,6 +82,15 @@ final class GateWork {
                 latchPost(plan).id(),
                 List.of(),
                 Findings.join(findings));
+    }
+
+    private Optional<SoilBand> band() {
+        return SoilBand.of(site.job().site().soil(), site.standards().soil());
+    }
+
+    private boolean hangs(GatePlan plan) {
+        return gate.kind().match(swing -> true, pair -> false, slide -> false, flagged -> false)
+                && !plan.leaves().isEmpty();
     }
 
     private GateDesign plain(GatePlan plan) {
@@ -157,20 +163,7 @@ final class GateWork {
 
     private HungLeaf hang(GatePlan plan, SoilBand band) {
         Leaf leaf = plan.leaves().get(0);
-        GateKind.Swing swing = gate.kind().match(is -> is, pair -> fault(), slide -> fault(), flagged -> fault());
-        Length looseTop = site.job().site().soil().looseTop();
-        Post post = hingePost(plan);
-        HungGate hung = new HungGate(
-                leaf,
-                site.hinge(),
-                build.hingePost(),
-                build.hingePost().depth().times(0.5),
-                Length.inches(
-                        Math.max(1, post.top().inches() - plan.pinElevation().inches())),
-                latchPost(plan).grade().minus(plan.pinElevation()),
-                PierSprings.of(band, build.hole(), looseTop),
-                swing.opens(),
-                swing.holdOpen());
+        HungGate hung = hung(plan, band);
         HungLoads loads = loads(plan, leaf);
         List<CaseForces> cases = GateForces.of(hung, loads);
         return new HungLeaf(
@@ -179,6 +172,26 @@ final class GateWork {
                 SagLimits.of(site.latch(), leaf.width()),
                 cases,
                 HingeChecks.uses(leaf, cases, site.hinge()));
+    }
+
+    private HungGate hung(GatePlan plan, SoilBand band) {
+        GateKind.Swing swing = gate.kind().match(is -> is, pair -> fault(), slide -> fault(), flagged -> fault());
+        Post post = hingePost(plan);
+        return new HungGate(
+                plan.leaves().get(0),
+                site.hinge(),
+                build.hingePost(),
+                build.hingePost().depth().times(0.5),
+                Length.inches(
+                        Math.max(1, post.top().inches() - plan.pinElevation().inches())),
+                latchPost(plan).grade().minus(plan.pinElevation()),
+                springs(band, build.hole()),
+                swing.opens(),
+                swing.holdOpen());
+    }
+
+    private PierSprings springs(SoilBand band, HoleSize hole) {
+        return PierSprings.of(band, hole, site.job().site().soil().looseTop());
     }
 
     private static GateKind.Swing fault() {
@@ -219,23 +232,27 @@ final class GateWork {
         return pushes;
     }
 
-    /** The least depth, in the footing's steps, at which what comes after hanging stays within latch and eye in soft soil. */
+    /**
+     * The least depth, in the footing's steps, at which what comes after hanging stays within latch and eye in soft soil. The leaf stays as it is; only what it
+     * stands in is tried.
+     */
     static Length depthForDrop(GateSite site, PickedGate build) {
         FootingRules rules = site.standards().footing();
+        GateWork work = new GateWork(site, build);
+        GatePlan plan = Gates.judged(work.ask(Length.ZERO));
+        Optional<SoilBand> band = work.band();
+        if (!work.hangs(plan) || band.isEmpty()) return rules.least();
+        HungGate hung = work.hung(plan, band.get());
+        HungLoads loads = work.loads(plan, hung.leaf());
         return DepthForDrop.least(
                 depth -> {
-                    GateDesign tried = design(
-                            site,
-                            new PickedGate(
-                                    build.frame(),
-                                    build.braces(),
-                                    build.joint(),
-                                    build.hingePost(),
-                                    build.latchPost(),
-                                    new HoleSize(build.hole().diameter(), depth)));
-                    return tried.hung().isEmpty()
-                            ? Offset.ZERO
-                            : tried.hung().get(0).sag().afterHangingSoft();
+                    HoleSize hole = new HoleSize(build.hole().diameter(), depth);
+                    return Sags.afterHanging(
+                                    hung,
+                                    work.springs(band.get(), hole).soft(),
+                                    loads,
+                                    site.standards().life())
+                            .total();
                 },
                 site.latch().tolerance().asOffset(),
                 rules.least(),

@@ -81,9 +81,11 @@ final class Sweeps {
     /** Largest clearance of an edge at one angle. */
     Low mostAt(LowEdge edge, double angleRad) {
         Low most = new Low(Double.NEGATIVE_INFINITY, 0, 0);
+        double cos = StrictMath.cos(angleRad);
+        double sin = StrictMath.sin(angleRad);
         for (GroundCell cell : cells) {
-            for (double r : radiiInCell(cell, edge, StrictMath.cos(angleRad), StrictMath.sin(angleRad))) {
-                double clear = clearance(cell, edge, r, angleRad);
+            for (double r : radiiInCell(cell, edge, cos, sin)) {
+                double clear = clearance(cell, edge, r, angleRad, cos, sin);
                 if (clear > most.clearIn()) most = new Low(clear, r, angleRad);
             }
         }
@@ -93,10 +95,12 @@ final class Sweeps {
     /** Clearance at one radius and angle: over the highest of the cells there. */
     double clearance(LowEdge edge, double rIn, double angleRad) {
         double least = Double.POSITIVE_INFINITY;
-        double x = x(edge, rIn, angleRad);
-        double y = y(edge, rIn, angleRad);
+        double cos = StrictMath.cos(angleRad);
+        double sin = StrictMath.sin(angleRad);
+        double x = rIn * cos - edge.sideIn() * sin;
+        double y = rIn * sin + edge.sideIn() * cos;
         for (GroundCell cell : cells) {
-            if (cell.holds(x, y)) least = Math.min(least, clearance(cell, edge, rIn, angleRad));
+            if (cell.holds(x, y)) least = Math.min(least, clearance(cell, edge, rIn, angleRad, cos, sin));
         }
         return least;
     }

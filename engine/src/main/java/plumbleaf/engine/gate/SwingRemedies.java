@@ -175,8 +175,7 @@ final class SwingRemedies {
                 Math.floor(Math.min(now.opens().inDegrees(), dragging.maxAngle().inDegrees()));
         while (low < high) {
             int middle = (low + high + 1) / 2;
-            Swing tried = Swings.of(now.with(Angle.degrees(middle)), ask.ground());
-            if (clearsWell(tried)) low = middle;
+            if (clearing(now.with(Angle.degrees(middle))).isPresent()) low = middle;
             else high = middle - 1;
         }
         Swing tried = Swings.of(now.with(Angle.degrees(low)), ask.ground());
@@ -221,14 +220,14 @@ final class SwingRemedies {
                 if (!room) continue;
                 Opening there = now.opening().moved(Offset.inches(signed));
                 SwingAsk moved = LeafLayout.swing(ask, there, now.hand(), now.opens());
-                Swing tried = Swings.of(moved, ask.ground());
-                if (!clearsWell(tried)) continue;
-                String words =
-                        "move it " + length(by) + (signed > 0 ? " further along" : " back") + ": " + result(tried);
+                Optional<Swing> tried = clearing(moved);
+                if (tried.isEmpty()) continue;
+                String words = "move it " + length(by) + (signed > 0 ? " further along" : " back") + ": "
+                        + result(tried.get());
                 offer(
                         "move",
                         words,
-                        tried,
+                        tried.get(),
                         edit("station", LengthText.exact(there.station().inches())));
                 return;
             }
@@ -253,8 +252,11 @@ final class SwingRemedies {
         offer("pair", "hang two leaves of half the width: " + result(worse), worse, edit("kind", "pair"));
     }
 
-    private boolean clearsWell(Swing tried) {
-        return tried.running().clear().inches() >= marginIn && tried.clearsObstacles();
+    /** The swing where it clears everything and the ground by the margin. Most that a search tries do not, which is seen before the whole swing is worked out. */
+    private Optional<Swing> clearing(SwingAsk tried) {
+        Swings along = Swings.over(tried, ask.ground());
+        if (!along.runningClears(marginIn)) return Optional.empty();
+        return Optional.of(along.swing()).filter(Swing::clearsObstacles);
     }
 
     private void offer(String id, String words, Swing tried, Optional<String> edit) {

@@ -49,18 +49,12 @@ final class Swings {
         return new Swings(ask, ground);
     }
 
-    private Swing swing() {
-        double opens = Math.min(HALF_TURN, Math.max(0, ask.opens().radians()));
+    Swing swing() {
+        double opens = opensRad();
         Low least = sweeps.least(plane, 0, opens);
         Low faces = least;
-        Low running = Low.NONE;
-        double drop = ask.drop().inches();
-        double rise = ask.laterRise().inches();
-        running = running.orLess(sweeps.least(plane.lowered(drop, tipIn, rise), 0, opens));
-        for (LowStrip strip : strips) {
-            faces = faces.orLess(sweeps.least(strip, 0, opens));
-            running = running.orLess(sweeps.least(strip.lowered(drop, tipIn, rise), 0, opens));
-        }
+        for (LowStrip strip : strips) faces = faces.orLess(sweeps.least(strip, 0, opens));
+        Low running = running();
         double contact = sweeps.firstContact(List.of(plane), HALF_TURN);
         SwingLimit limit = contact < HALF_TURN ? new SwingLimit.Ground() : new SwingLimit.Nothing();
         for (StandingThing thing : ask.things()) {
@@ -83,6 +77,27 @@ final class Swings {
                 clearance(sweeps.mostAt(plane, 0)),
                 curve(opens, least.angleRad()),
                 map(opens));
+    }
+
+    /** Whether the running leaf clears the ground by this much: looked at closed and wide open first, where most that fail do. */
+    boolean runningClears(double marginIn) {
+        return runningAt(0).clearIn() >= marginIn
+                && runningAt(opensRad()).clearIn() >= marginIn
+                && running().clearIn() >= marginIn;
+    }
+
+    private Low running() {
+        double opens = opensRad();
+        double drop = ask.drop().inches();
+        double rise = ask.laterRise().inches();
+        Low running = sweeps.least(runningPlane(), 0, opens);
+        for (LowStrip strip : strips)
+            running = running.orLess(sweeps.least(strip.lowered(drop, tipIn, rise), 0, opens));
+        return running;
+    }
+
+    private double opensRad() {
+        return Math.min(HALF_TURN, Math.max(0, ask.opens().radians()));
     }
 
     /** Least clearance at one angle with drop and later ground counted. */
