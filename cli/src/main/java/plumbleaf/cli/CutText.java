@@ -22,22 +22,44 @@ final class CutText {
                         : ", at least " + plan.lowerBound().text() + " whatever the plan"));
         lines.add("  kerf " + inches(plan.saw().kerfNm()) + ", end trim "
                 + inches(plan.saw().endTrimNm()));
-        for (CutBar bar : plan.bars()) lines.addAll(bar(bar));
+        List<List<CutBar>> alike = new ArrayList<>();
+        for (CutBar bar : plan.bars()) {
+            List<CutBar> last = alike.isEmpty() ? List.of() : alike.get(alike.size() - 1);
+            if (!last.isEmpty() && cutAlike(last.get(0), bar)) last.add(bar);
+            else alike.add(new ArrayList<>(List.of(bar)));
+        }
+        for (List<CutBar> bars : alike) lines.addAll(bars(bars));
         return lines;
     }
 
-    private static List<String> bar(CutBar bar) {
+    private static boolean cutAlike(CutBar one, CutBar other) {
+        return one.lengthNm() == other.lengthNm()
+                && one.fromOffcut() == other.fromOffcut()
+                && one.offcutNm() == other.offcutNm()
+                && one.cuts().stream()
+                        .map(Cut::longPointNm)
+                        .toList()
+                        .equals(other.cuts().stream().map(Cut::longPointNm).toList());
+    }
+
+    /** Bars that are cut alike, once, with the marks of all their pieces. */
+    private static List<String> bars(List<CutBar> bars) {
+        CutBar first = bars.get(0);
         List<String> lines = new ArrayList<>();
-        lines.add("  " + feet(bar.lengthNm()) + (bar.fromOffcut() ? " offcut" : " bar") + ", "
-                + (bar.offcutNm() == 0
+        lines.add("  " + bars.size() + " x " + feet(first.lengthNm()) + (first.fromOffcut() ? " offcut, " : ", ")
+                + (first.offcutNm() == 0
                         ? "used up"
-                        : inches(bar.offcutNm()) + (bar.offcutUsable() ? " left to keep" : " scrap")));
+                        : inches(first.offcutNm()) + (first.offcutUsable() ? " left to keep" : " scrap")));
         Columns cuts = new Columns("rrl");
-        for (Cut cut : bar.cuts())
-            cuts.row(
-                    feet(cut.longPointNm()),
-                    inches(cut.longPointNm()),
-                    cut.piece() + (cut.flip() ? ", turned end for end" : ""));
+        for (int i = 0; i < first.cuts().size(); i++) {
+            List<String> marks = new ArrayList<>();
+            for (CutBar bar : bars) {
+                Cut cut = bar.cuts().get(i);
+                marks.add(cut.piece() + (cut.flip() ? " (turned)" : ""));
+            }
+            long longPoint = first.cuts().get(i).longPointNm();
+            cuts.row(feet(longPoint), inches(longPoint), String.join(", ", marks));
+        }
         lines.addAll(cuts.lines(4));
         return lines;
     }

@@ -9,10 +9,9 @@ import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
-import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 
-/** A job file read and designed with the catalogue and tables that come with the program. */
+/** A job file read and designed with the catalogue, tables and price book that come with the program. */
 final class Designed {
     private final Design design;
 
@@ -21,19 +20,25 @@ final class Designed {
     }
 
     static Designed from(Path file) {
-        JobReading.Good reading = JobDoor.job(file);
-        Job job = reading.is();
+        Job job = JobDoor.job(file).is();
         PriceBook book = PriceBooks.of(job);
         return new Designed(Designs.of(job, JobDoor.catalogue(), standards(), book, new ProvenCutPlanner()));
     }
 
-    private static Standards standards() {
+    static Standards standards() {
         StandardTables tables = StandardTables.load();
         return tables.standards();
     }
 
     Design design() {
         return design;
+    }
+
+    /** One line where something must be fixed, so that nobody takes a price or a cut list for a finished one. */
+    void warn(Answer answer) {
+        if (design.verdict() == Verdict.FAILS)
+            answer.say("Something must be fixed first: " + FindingText.count(design.findings())
+                    + "; see plumbleaf design.");
     }
 
     int exitCode() {

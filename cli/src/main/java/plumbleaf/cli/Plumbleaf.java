@@ -27,6 +27,8 @@ import plumbleaf.jobfile.json.JsonWriter;
             NewVerb.class,
             CheckVerb.class,
             DesignVerb.class,
+            CutVerb.class,
+            PriceVerb.class,
             ShotsVerb.class,
             HelpCommand.class,
             VersionVerb.class,

@@ -24,8 +24,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         if (gate.hung().isEmpty()) {
             return new GatePosts(
                     gate,
-                    work.gatePost(hingePost, build.hingePost(), hole, depth, List.of(), forDrop, site.wind()),
-                    work.gatePost(latchPost, build.latchPost(), hole, depth, List.of(), forDrop, site.wind()));
+                    work.gatePostWithoutGate(hingePost, build.hingePost(), hole, depth, site.wind()),
+                    work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind()));
         }
         HungLeaf hung = gate.hung().get(0);
         List<CombinedAction> onHinge =

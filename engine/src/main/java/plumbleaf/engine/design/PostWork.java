@@ -52,11 +52,22 @@ final class PostWork {
     /** A line, end, corner or wall post with half of each bay beside it. */
     PostDesign linePost(Post post, PickedRun pick, RunWind wind) {
         Share share = share(post, wind);
-        Force weight = weight(post, pick.post());
-        List<CombinedAction> actions = share.design()
+        List<CombinedAction> actions = ofFence(post, pick.post(), share);
+        return design(post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO);
+    }
+
+    /** What the fence beside a post does to it, and its own weight. */
+    private List<CombinedAction> ofFence(Post post, Section section, Share share) {
+        Force weight = weight(post, section);
+        return share.design()
                 .map(on -> Combinations.onLinePost(weight, on))
                 .orElse(Combinations.of("fence", BaseAction.weight(weight), BaseAction.NONE, BaseAction.NONE));
-        return design(post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO);
+    }
+
+    /** A post of a gate whose own forces are not worked out: the fence beside it and its own weight, nothing of the gate. */
+    PostDesign gatePostWithoutGate(Post post, Section section, Length hole, Stated<Length> depth, RunWind wind) {
+        Share share = share(post, wind);
+        return design(post, section, hole, depth, ofFence(post, section, share), share, false, Length.ZERO);
     }
 
     /**

@@ -1,11 +1,14 @@
 package plumbleaf.jobfile.result;
 
+import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HingeUse;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.design.PickedGate;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.design.SagLimits;
+import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Hand;
 import plumbleaf.engine.gate.Swing;
@@ -19,7 +22,7 @@ import plumbleaf.jobfile.json.Node;
 final class GateJson {
     private GateJson() {}
 
-    static Node gate(GateDesign gate) {
+    static Node gate(GateDesign gate, Design design) {
         GatePlan plan = gate.plan();
         Json.Members members = Json.object()
                 .put("id", gate.id())
@@ -39,7 +42,7 @@ final class GateJson {
                 "everyHand",
                 plan.everyHand(),
                 (Swing swing) -> SwingJson.hand(swing).build());
-        for (HungLeaf hung : gate.hung().subList(0, Math.min(1, gate.hung().size()))) hung(gate, hung, members);
+        for (HungLeaf hung : gate.hung().subList(0, Math.min(1, gate.hung().size()))) hung(gate, hung, design, members);
         return members.put("loadPath", gate.loadPath(), GateJson::link).build();
     }
 
@@ -51,11 +54,12 @@ final class GateJson {
         return release.match(priced -> "priced", hold -> "hold", released -> "released");
     }
 
-    private static void hung(GateDesign gate, HungLeaf hung, Json.Members members) {
+    private static void hung(GateDesign gate, HungLeaf hung, Design design, Json.Members members) {
         members.put("sag", sag(hung.sag(), hung.limits()))
                 .put("hinges", hung.hinges(), hinge -> hinge(hinge, hung))
-                .put("hingePost", post(gate.hingePost(), hung, true))
-                .put("latchPost", post(gate.latchPost(), hung, false));
+                .put("hingePost", post(gate.hingePost(), hung, design, true))
+                .put("latchPost", post(gate.latchPost(), hung, design, false));
+        design.post(gate.hingePost()).ifPresent(post -> members.put("footings", footings(post, hung.sag())));
     }
 
     private static Node hand(Hand hand) {
@@ -106,8 +110,23 @@ final class GateJson {
                 .build();
     }
 
-    private static Json.Members post(String id, HungLeaf hung, boolean hingePost) {
-        return Json.object().put("post", id).put("momentAtGradeLbIn", SagJson.postCases(hung.cases(), hingePost));
+    private static Json.Members post(String id, HungLeaf hung, Design design, boolean hingePost) {
+        Json.Members members =
+                Json.object().put("post", id).put("momentAtGradeLbIn", SagJson.postCases(hung.cases(), hingePost));
+        design.post(id).ifPresent(post -> members.put("utilisation", post.utilisation()));
+        return members;
+    }
+
+    /** Both posts of a gate stand in the same hole; its turn and the next six inches are those of the hinge post. */
+    private static Json.Members footings(PostDesign post, GateSag sag) {
+        FootingDesign footing = post.footing();
+        Json.Members members =
+                Json.object().put("diameterIn", footing.hole().diameter().inches());
+        return PostJson.footing(footing, post.concrete(), members)
+                .put("rotationRad", sag.footingTurn().radians())
+                .put(
+                        "nextSixInches",
+                        Json.object().put("dropIn", sag.sixDeeper().inches()));
     }
 
     private static Node link(LinkUse link) {

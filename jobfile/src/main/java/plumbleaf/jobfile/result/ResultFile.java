@@ -1,9 +1,11 @@
 package plumbleaf.jobfile.result;
 
+import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.ground.GroundPoint;
 import plumbleaf.engine.job.Assumption;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.Price;
 import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
@@ -31,18 +33,31 @@ public final class ResultFile {
         job.date()
                 .value()
                 .ifPresent(date -> result.put("date", TextKind.DATE.write().apply(date)));
-        return result.put("verdict", design.verdict().key())
-                .put("basis", job.site().basis().key())
-                .put("assumed", job.assumed(), ResultFile::assumed)
+        result.put("verdict", design.verdict().key())
+                .put("basis", job.site().basis().key());
+        design.rated().ifPresent(rated -> result.put("ratedGustMph", PostJson.rated(rated)));
+        return result.put("assumed", job.assumed(), ResultFile::assumed)
                 .put("findings", design.findings(), FindingJson::finding)
                 .put("shots", design.ground().points(), ResultFile::shot)
-                .put(
-                        "posts",
-                        design.layout().posts(),
-                        post -> PostJson.post(post).build())
+                .put("posts", design.posts(), PostJson::post)
                 .put("bays", design.layout().bays(), BayJson::bay)
-                .put("gates", design.gates(), GateJson::gate)
+                .put("gates", design.gates(), gate -> GateJson.gate(gate, design))
+                .put("takeoff", design.quote().takeoff().lines(), TakeoffJson::line)
+                .put("cutPlans", design.quote().takeoff().cutPlans(), CutPlanJson::plan)
+                .put("hours", design.quote().labour().tasks(), QuoteJson::task)
+                .put("schedule", QuoteJson.schedule(design.quote().schedule()))
+                .put("money", MoneyJson.price(design.quote().price()))
                 .build();
+    }
+
+    /** One cut plan alone. */
+    public static Node cutPlan(CutPlan plan) {
+        return CutPlanJson.plan(plan);
+    }
+
+    /** The price alone. */
+    public static Node money(Price price) {
+        return MoneyJson.price(price).build();
     }
 
     private static Node assumed(Assumption assumption) {

@@ -127,9 +127,11 @@ class ResultFileTest {
     }
 
     private static final Map<String, String> PROMISED = Map.ofEntries(
-            Map.entry("", "format version verdict assumed findings posts bays gates"),
+            Map.entry("", "format version verdict assumed findings posts bays gates cutPlans money"),
             Map.entry("findings[]", "id severity part measured limit ratio unit basis remedies"),
-            Map.entry("posts[]", "id run stationIn xIn yIn gradeElevationIn topElevationIn role support"),
+            Map.entry(
+                    "posts[]",
+                    "id run stationIn xIn yIn gradeElevationIn topElevationIn lengthIn section role support holeDiameterIn depthIn depthNeededIn depthGovernedBy concreteFt3 bags momentAtGradeLbIn utilisation utilisations ratedGustMph"),
             Map.entry(
                     "bays[]",
                     "id from to levelLengthIn slopeLengthIn gradePct fit stepIn rails pickets groundGapMinIn groundGapMaxIn heightMaxIn"),
@@ -155,6 +157,13 @@ class ResultFileTest {
             Map.entry("gates[].hingePost", "post momentAtGradeLbIn"),
             Map.entry("gates[].hingePost.momentAtGradeLbIn[]", "along across size torsion"),
             Map.entry("gates[].latchPost", "post momentAtGradeLbIn"),
+            Map.entry(
+                    "gates[].footings",
+                    "diameterIn depthIn depthNeededIn depthGovernedBy concreteFt3 bags rotationRad nextSixInches"),
+            Map.entry("cutPlans[]", "stock kerfIn endTrimIn bars cost lowerBound proven"),
+            Map.entry("cutPlans[].bars[]", "lengthIn fromOffcut cuts offcutIn"),
+            Map.entry("cutPlans[].bars[].cuts[]", "member longPointIn flip"),
+            Map.entry("money", "lines cost overhead price tax total stages"),
             Map.entry("gates[].loadPath[]", "link utilisation"));
 
     @Test

@@ -1,0 +1,44 @@
+package plumbleaf.jobfile.result;
+
+import java.time.LocalDate;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.labour.TaskHours;
+import plumbleaf.engine.schedule.PlannedTask;
+import plumbleaf.engine.schedule.Schedule;
+import plumbleaf.jobfile.input.TextKind;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.Node;
+
+/** {@code hours[]} and {@code schedule}. */
+final class QuoteJson {
+    private QuoteJson() {}
+
+    static Node task(TaskHours task) {
+        return Json.object()
+                .put("task", task.rate().task())
+                .put("phase", task.phase().key())
+                .put("quantity", task.quantity())
+                .put("hours", task.hours())
+                .put("causes", Json.texts(task.causes()))
+                .build();
+    }
+
+    static Json.Members schedule(Schedule schedule) {
+        return Json.object().put("siteDays", schedule.siteDays()).put("tasks", schedule.tasks(), QuoteJson::planned);
+    }
+
+    private static Node planned(PlannedTask task) {
+        Json.Members members = Json.object()
+                .put("key", task.key())
+                .put("name", task.name())
+                .put("hours", task.hours())
+                .put("days", task.days());
+        day("first", task.first(), members);
+        day("last", task.last(), members);
+        return members.build();
+    }
+
+    private static void day(String key, Stated<LocalDate> day, Json.Members members) {
+        day.value().ifPresent(is -> members.put(key, TextKind.DATE.write().apply(is)));
+    }
+}
