@@ -16,7 +16,9 @@ final class GatesRoom {
         for (int i = 0; i < opened.text().count("gates"); i++) {
             String id = opened.text().value("gates[" + i + "].id").orElse("");
             List<Note> notes = Notes.about(opened.findings(), List.of(id, id + "a", id + "b"));
-            panels.add(Panel.of("Gate " + id, id).withNotes(notes).withFields(gate(opened, "gates[" + i + "]", id)));
+            panels.add(Panel.of("Gate " + id, id)
+                    .withNotes(Notes.pressing(notes))
+                    .withFields(gate(opened, "gates[" + i + "]", id)));
             panels.add(Panel.of("Leaf and posts", id).withFields(build(opened, "gates[" + i + "]", id)));
             List<Note> cautions = Notes.cautions(notes);
             if (!cautions.isEmpty()) panels.add(Panel.of("Cautions", id).withNotes(cautions));

@@ -42,8 +42,12 @@ final class Notes {
         return notes;
     }
 
-    static List<Note> all(List<Finding> findings) {
-        return findings.stream().map(Notes::of).toList();
+    /** All that ask for something. */
+    static List<Note> asking(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.severity() != Severity.PASS)
+                .map(Notes::of)
+                .toList();
     }
 
     static Note of(Finding finding) {

@@ -5,6 +5,7 @@ import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Field;
+import plumbleaf.web.page.Link;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Picture;
 import plumbleaf.web.page.Room;
@@ -21,9 +22,11 @@ public class Rooms {
     }
 
     private final Bench bench;
+    private final PaperShelf shelf;
 
-    Rooms(Bench bench) {
+    Rooms(Bench bench, PaperShelf shelf) {
         this.bench = bench;
+        this.shelf = shelf;
     }
 
     /** Everything that is wrong with a job file from outside; nothing where it is good. */
@@ -40,16 +43,16 @@ public class Rooms {
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> StockRoom.panels(opened);
             case MONEY -> MoneyRoom.panels(opened);
-            case PAPERS -> List.of();
+            case PAPERS -> new PapersRoom(opened, shelf).panels();
         };
         List<Picture> pictures =
                 opened.design().map(design -> pictures(room, design, opened)).orElse(List.of());
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
-        return new RoomView(
-                room, head(opened), verdict, pictures, panels, List.of(), List.of(), unshown(panels, typed));
+        List<Link> links = room == Room.PAPERS ? new PapersRoom(opened, shelf).links() : List.of();
+        return new RoomView(room, head(opened), verdict, pictures, panels, links, List.of(), unshown(panels, typed));
     }
 
-    private static List<Picture> pictures(Room room, Design design, Opened opened) {
+    private List<Picture> pictures(Room room, Design design, Opened opened) {
         Pictures pictures = new Pictures(design, new Subjects(design), new Handles(opened.text(), design));
         return switch (room) {
             case GROUND -> List.of(pictures.site());
@@ -61,7 +64,7 @@ public class Rooms {
             case STRENGTH -> pictures.strength();
             case STOCK -> pictures.bars();
             case MONEY -> List.of(pictures.waterfall());
-            case PAPERS -> List.of();
+            case PAPERS -> new PapersRoom(opened, shelf).pages();
         };
     }
 

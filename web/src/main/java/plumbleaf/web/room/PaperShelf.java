@@ -1,0 +1,93 @@
+package plumbleaf.web.room;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.springframework.stereotype.Component;
+import plumbleaf.documents.PaperFile;
+import plumbleaf.documents.PaperOptions;
+import plumbleaf.documents.Papers;
+import plumbleaf.engine.design.Design;
+
+/** The papers of the jobs that were looked at last, and their pages as pictures: what is seen is what is printed. */
+@Component
+class PaperShelf {
+    static final String PACKET = "packet.pdf";
+    private static final int KEPT = 6;
+    private static final float SCREEN_DPI = 110;
+    private static final float POINTS_PER_INCH = 72;
+
+    private final Map<String, List<PaperFile>> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, List<PaperFile>> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /** Every paper of a job; nothing where its file is wrong. Two who ask at once wait for one making. */
+    List<PaperFile> papers(Opened opened) {
+        if (opened.design().isEmpty()) return List.of();
+        Design design = opened.design().get();
+        synchronized (latest) {
+            return latest.computeIfAbsent(
+                    opened.text().text(), text -> Papers.of(design.job(), design, PaperOptions.usual()));
+        }
+    }
+
+    Optional<PaperFile> paper(Opened opened, String name) {
+        return papers(opened).stream()
+                .filter(paper -> paper.name().equals(name))
+                .findFirst();
+    }
+
+    /** The pages of the packet as wide and high as they are shown. */
+    List<PageSize> pages(Opened opened) {
+        Optional<PaperFile> packet = paper(opened, PACKET);
+        if (packet.isEmpty()) return List.of();
+        List<PageSize> sizes = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(packet.get().bytes())) {
+            for (PDPage page : document.getPages()) {
+                PDRectangle box = page.getCropBox();
+                sizes.add(new PageSize(pixels(box.getWidth()), pixels(box.getHeight())));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("The packet just made cannot be read", e);
+        }
+        return sizes;
+    }
+
+    /** In the pixels of its picture. */
+    record PageSize(int wide, int high) {}
+
+    private static int pixels(float points) {
+        return (int) (points * SCREEN_DPI / POINTS_PER_INCH);
+    }
+
+    /** A page of the packet, from 1, as a PNG picture. */
+    Optional<byte[]> page(Opened opened, int number) {
+        Optional<PaperFile> packet = paper(opened, PACKET);
+        if (packet.isEmpty()) return Optional.empty();
+        try (PDDocument document = Loader.loadPDF(packet.get().bytes())) {
+            if (number < 1 || number > document.getNumberOfPages()) return Optional.empty();
+            BufferedImage image = new PDFRenderer(document).renderImageWithDPI(number - 1, SCREEN_DPI, ImageType.RGB);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ImageIO.write(image, "png", out);
+            return Optional.of(out.toByteArray());
+        } catch (IOException e) {
+            throw new UncheckedIOException("The packet just made cannot be drawn", e);
+        }
+    }
+}
