@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.job.Gate;
@@ -38,7 +39,9 @@ public record GateDesign(
         return asked.id();
     }
 
-    GateDesign withLoadPath(List<LinkUse> path) {
-        return new GateDesign(asked, build, parts, plan, hung, hingePost, latchPost, path, findings);
+    /** The same on its two posts, with what that adds. */
+    GateDesign onPosts(List<LinkUse> path, List<Finding> more) {
+        return new GateDesign(
+                asked, build, parts, plan, hung, hingePost, latchPost, path, Findings.join(findings, more));
     }
 }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
 
 /**
@@ -34,7 +36,12 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 hung.cases().stream().map(CaseForces::onLatchPost).toList();
         PostDesign hinge = work.gatePost(hingePost, build.hingePost(), hole, depth, onHinge, forDrop, site.wind());
         PostDesign latch = work.gatePost(latchPost, build.latchPost(), hole, depth, onLatch, forDrop, site.wind());
-        return new GatePosts(gate.withLoadPath(loadPath(hung, hinge, latch)), hinge, latch);
+        PostWall wall = PostWall.of(hung);
+        Speed slam = site.gate().loads().slamSpeed();
+        List<Finding> more = List.of(
+                wall.finding(hinge.id(), site.basis()),
+                SlamCheck.of(hung.gate(), build.latchPost(), slam).finding(gate.id(), slam));
+        return new GatePosts(gate.onPosts(loadPath(hung, wall, hinge, latch), more), hinge, latch);
     }
 
     /** The deeper of what its two footings need: both are dug alike. */
@@ -44,12 +51,13 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         return hingeDepth.compareTo(latchDepth) > 0 ? hingeDepth : latchDepth;
     }
 
-    private static List<LinkUse> loadPath(HungLeaf hung, PostDesign hinge, PostDesign latch) {
+    private static List<LinkUse> loadPath(HungLeaf hung, PostWall wall, PostDesign hinge, PostDesign latch) {
         List<LinkUse> path = new ArrayList<>();
         GateStrength.FrameUse frame = GateStrength.frame(hung, true);
         path.add(new LinkUse("leaf frame", frame.member(), frame.utilisation()));
         for (HingeUse use : hung.hinges())
             use.utilisation().ifPresent(ratio -> path.add(new LinkUse("hinge", use.id(), ratio)));
+        path.add(new LinkUse("hinge post wall", hinge.id(), wall.utilisation()));
         for (PostDesign post : List.of(hinge, latch)) {
             String name = post.equals(hinge) ? "hinge post" : "latch post";
             for (Checkpoint check : post.checks()) {

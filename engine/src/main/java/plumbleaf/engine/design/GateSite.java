@@ -9,6 +9,7 @@ import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.GroundUnder;
 import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
@@ -42,6 +43,10 @@ record GateSite(
 
     Post post(String id) {
         return first.id().equals(id) ? first : second;
+    }
+
+    DesignBasis basis() {
+        return job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
     }
 
     Optional<FenceStyle> style() {

@@ -18,7 +18,6 @@ import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Gates;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Opening;
-import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.line.Bay;
@@ -70,7 +69,7 @@ final class GateWork {
         List<Finding> findings = new ArrayList<>(plan.findings());
         Leaf leaf = hung.gate().leaf();
         findings.addAll(SagFindings.of(leaf.id(), hung.sag(), hung.limits(), display));
-        findings.addAll(GateStrength.findings(leaf.id(), hung, basis()));
+        findings.addAll(GateStrength.findings(leaf.id(), hung, site.basis()));
         findings.addAll(HingeChecks.findings(gate.id(), hung.hinges(), site.hinge()));
         return new GateDesign(
                 gate,
@@ -113,12 +112,6 @@ final class GateWork {
                 latchPost(plan).id(),
                 List.of(),
                 Findings.join(findings));
-    }
-
-    private DesignBasis basis() {
-        return site.job().site().forcesEngineered()
-                ? DesignBasis.ENGINEERED
-                : site.job().basisOf(site.run());
     }
 
     private GateParts parts() {

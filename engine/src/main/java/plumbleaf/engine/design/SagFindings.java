@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.sag.GateSag;
+import plumbleaf.engine.sag.LatchLive;
 
 /** Judges the sag budget: what the blocks let go, what the latch and the eye allow afterwards, in soft soil. */
 final class SagFindings {
@@ -17,7 +18,8 @@ final class SagFindings {
         return List.of(
                 release(gate, sag, limits, display),
                 latch(gate, sag, limits, display),
-                eye(gate, sag, limits, display));
+                eye(gate, sag, limits, display),
+                live(gate, sag.latchLive(), limits, display));
     }
 
     private static Finding release(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
@@ -59,5 +61,18 @@ final class SagFindings {
                 message,
                 Basis.commonPractice("1/4 in. over the leaf"),
                 Measure.demand(after, limits.eye().inches(), "in"));
+    }
+
+    private static Finding live(String gate, LatchLive live, SagLimits limits, DisplayUnits display) {
+        String message = gate + ": under a " + live.from() + " the latch moves "
+                + display.length(live.size()) + "; it should stay engaged, and takes "
+                + display.length(limits.latch()) + " either way.";
+        return Checked.of(
+                "sag.live",
+                Severity.CAUTION,
+                gate,
+                message,
+                Basis.judgement("the latch stays engaged under whatever comes and goes"),
+                Measure.demand(live.size().inches(), limits.latch().inches(), "in"));
     }
 }

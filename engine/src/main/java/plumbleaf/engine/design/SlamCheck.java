@@ -1,0 +1,68 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Moment;
+import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.sag.HungGate;
+import plumbleaf.engine.sag.Slam;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.TubeStrength;
+
+/**
+ * A leaf that is let slam: what its latch post takes at grade against what its steel may. In stiff soil, which gives least and so takes the hardest blow.
+ *
+ * @param peak force at the strike
+ * @param height of the strike above grade at the latch post
+ */
+record SlamCheck(Force peak, Length height, Section post) {
+    private static final List<Remedy> CURES = List.of(
+            cure("hold-back", "fit a hold-back, so that the wind cannot take it"),
+            cure("closer", "fit a closer that checks the last of the swing"));
+
+    /** @param edge speed of the latch edge at the stop */
+    static SlamCheck of(HungGate gate, Section latchPost, Speed edge) {
+        double aboveGrade =
+                gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
+        Length height = Length.inches(Math.max(0, aboveGrade));
+        double stiffness = Slam.strikeStiffness(latchPost, gate.foot().stiff(), height);
+        return new SlamCheck(Slam.peak(edge, gate.leaf(), stiffness), height, latchPost);
+    }
+
+    Moment atGrade() {
+        return Moment.poundInches(peak.pounds() * height.inches());
+    }
+
+    Moment allowed() {
+        return TubeStrength.of(post).allowableY();
+    }
+
+    Finding finding(String gate, Speed edge) {
+        Checked checked = Checked.of(
+                "gate.slam",
+                Severity.CAUTION,
+                gate,
+                gate + ": let go at " + DecimalText.upTo(edge.mph(), 1) + " mph it strikes its latch post with up to "
+                        + DecimalText.whole(peak.pounds()) + " lb, "
+                        + DecimalText.whole(atGrade().inPoundFeet()) + " lb-ft at grade; the steel may take "
+                        + DecimalText.whole(allowed().inPoundFeet())
+                        + " lb-ft. A gust slams far harder than a hand: a hold-back or a closer keeps it from that.",
+                Basis.judgement("all of the leaf's energy taken by post and footing, F = (v / b) sqrt(I k)"),
+                Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(CURES);
+    }
+
+    private static Remedy cure(String id, String words) {
+        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.empty());
+    }
+}
