@@ -16,6 +16,7 @@ import plumbleaf.engine.strength.RatedGust;
  * @param layout where posts stand and what hangs between them
  * @param posts every post, along the walk
  * @param gates in the order of the job
+ * @param choices how the builds of gates with nothing, or not all, pinned were chosen
  * @param quote the order, the hours, the days and the price
  * @param findings everything there is to say, worst first
  */
@@ -25,11 +26,13 @@ public record Design(
         Layout layout,
         List<PostDesign> posts,
         List<GateDesign> gates,
+        List<GateChoice> choices,
         Quote quote,
         List<Finding> findings) {
     public Design {
         posts = List.copyOf(posts);
         gates = List.copyOf(gates);
+        choices = List.copyOf(choices);
         findings = List.copyOf(findings);
     }
 

@@ -25,19 +25,43 @@ public final class Designs {
      * @param planner cuts pieces from bars
      */
     public static Design of(Job job, Catalogue catalogue, Standards standards, PriceBook book, CutPlanner planner) {
-        YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue));
-        List<GatePosts> gatePosts = job.gates().stream().map(yard::gate).toList();
+        Picks picks = usualPicks(job, catalogue);
+        YardWork yard = new YardWork(job, catalogue, standards, picks);
+        List<GateChoice> choices = new ArrayList<>();
+        for (Gate gate : job.gates()) {
+            if (job.builds().of(gate).isOpen()) choices.add(yard.choose(gate, book));
+        }
+        if (!choices.isEmpty()) {
+            for (GateChoice choice : choices) picks = picks.with(choice);
+            yard = new YardWork(job, catalogue, standards, picks);
+        }
+        List<GatePosts> gatePosts = yard.gates();
         List<PostDesign> posts = yard.posts(gatePosts);
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         Quote quote = StockWork.quote(job, catalogue, book, planner, yard.layout(), posts, gates);
         List<Finding> findings = new ArrayList<>(yard.ground().findings());
         findings.addAll(yard.layout().findings());
         for (GateDesign gate : gates) findings.addAll(gate.findings());
+        for (GateChoice choice : choices) findings.add(choice.finding());
         findings.addAll(PostFindings.of(posts));
         findings.addAll(yard.bayFindings());
         findings.addAll(SiteRules.of(job, yard.layout(), standards));
         findings.addAll(quote.findings());
-        return new Design(job, yard.ground(), yard.layout(), posts, gates, quote, Findings.join(findings));
+        return new Design(job, yard.ground(), yard.layout(), posts, gates, choices, quote, Findings.join(findings));
+    }
+
+    /**
+     * The search for the cheapest build of one gate that passes, with its proof: what the job pinned stays.
+     *
+     * @param gate its id
+     */
+    public static GateChoice choose(Job job, Catalogue catalogue, Standards standards, PriceBook book, String gate) {
+        YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue));
+        Gate asked = job.gates().stream()
+                .filter(each -> each.id().equals(gate))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No gate " + gate + " in this job"));
+        return yard.choose(asked, book);
     }
 
     private static Picks usualPicks(Job job, Catalogue catalogue) {
@@ -47,6 +71,6 @@ public final class Designs {
                 .toList();
         Map<String, PickedGate> gates = new LinkedHashMap<>();
         for (Gate gate : job.gates()) gates.put(gate.id(), usual.of(job.builds().of(gate)));
-        return new Picks(runs, gates);
+        return new Picks(runs, gates, List.of());
     }
 }

@@ -7,10 +7,10 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.DepthForDrop;
 import plumbleaf.engine.footing.FootingRules;
-import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.gate.GateAsk;
 import plumbleaf.engine.gate.GateParts;
@@ -58,14 +58,40 @@ final class GateWork {
         return new GateWork(site, build).design();
     }
 
+    /** The plan of a build without remedies: enough to hang it. */
+    static GatePlan judged(GateSite site, PickedGate build) {
+        return Gates.judged(new GateWork(site, build).ask(Length.ZERO));
+    }
+
+    static GateParts parts(GateSite site, PickedGate build) {
+        return new GateWork(site, build).parts();
+    }
+
+    /** A design on a plan that stands already: what a search over builds looks at. */
+    static GateDesign designOn(GateSite site, PickedGate build, GatePlan plan) {
+        GateWork work = new GateWork(site, build);
+        Optional<SoilBand> band = work.bandToHangIn(plan);
+        return band.isEmpty() ? work.plain(plan) : work.hungDesign(plan, work.hang(plan, band.get()));
+    }
+
     private GateDesign design() {
         GatePlan first = Gates.judged(ask(Length.ZERO));
-        Optional<SoilBand> band = band();
-        if (!hangs(first) || band.isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
+        Optional<SoilBand> band = bandToHangIn(first);
+        if (band.isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
         HungLeaf hung = hang(first, band.get());
         double drop = hung.sag().total().inches()
                 + hung.sag().byTime().afterHanging().total().inches();
-        GatePlan plan = Gates.plan(ask(Length.inches(Math.max(0, drop))));
+        return hungDesign(Gates.plan(ask(Length.inches(Math.max(0, drop)))), hung);
+    }
+
+    /** The soil a leaf hangs in; empty where it does not hang, or nothing is presumed for the soil. */
+    private Optional<SoilBand> bandToHangIn(GatePlan plan) {
+        boolean hangs = gate.kind().match(swing -> true, pair -> false, slide -> false, flagged -> false)
+                && !plan.leaves().isEmpty();
+        return hangs ? SoilBand.of(site.job().site().soil(), site.standards().soil()) : Optional.empty();
+    }
+
+    private GateDesign hungDesign(GatePlan plan, HungLeaf hung) {
         List<Finding> findings = new ArrayList<>(plan.findings());
         Leaf leaf = hung.gate().leaf();
         findings.addAll(SagFindings.of(leaf.id(), hung.sag(), hung.limits(), display));
@@ -81,15 +107,6 @@ final class GateWork {
                 latchPost(plan).id(),
                 List.of(),
                 Findings.join(findings));
-    }
-
-    private Optional<SoilBand> band() {
-        return SoilBand.of(site.job().site().soil(), site.standards().soil());
-    }
-
-    private boolean hangs(GatePlan plan) {
-        return gate.kind().match(swing -> true, pair -> false, slide -> false, flagged -> false)
-                && !plan.leaves().isEmpty();
     }
 
     private GateDesign plain(GatePlan plan) {
@@ -155,19 +172,18 @@ final class GateWork {
     }
 
     private HungLeaf hang(GatePlan plan, SoilBand band) {
-        Leaf leaf = plan.leaves().get(0);
-        HungGate hung = hung(plan, band);
-        HungLoads loads = loads(plan, leaf);
+        HungGate hung = hungGate(plan, band);
+        HungLoads loads = loads(plan, hung.leaf());
         List<CaseForces> cases = GateForces.of(hung, loads);
         return new HungLeaf(
                 hung,
                 Sags.of(hung, loads, site.standards().life()),
-                SagLimits.of(site.latch(), leaf.width()),
+                SagLimits.of(site.latch(), hung.leaf().width()),
                 cases,
-                HingeChecks.uses(leaf, cases, site.hinge()));
+                HingeChecks.uses(hung.leaf(), cases, site.hinge()));
     }
 
-    private HungGate hung(GatePlan plan, SoilBand band) {
+    private HungGate hungGate(GatePlan plan, SoilBand band) {
         GateKind.Swing swing = gate.kind().match(is -> is, pair -> fault(), slide -> fault(), flagged -> fault());
         Post post = hingePost(plan);
         return new HungGate(
@@ -178,13 +194,9 @@ final class GateWork {
                 Length.inches(
                         Math.max(1, post.top().inches() - plan.pinElevation().inches())),
                 latchPost(plan).grade().minus(plan.pinElevation()),
-                springs(band, build.hole()),
+                PierSprings.of(band, build.hole(), site.job().site().soil().looseTop()),
                 swing.opens(),
                 swing.holdOpen());
-    }
-
-    private PierSprings springs(SoilBand band, HoleSize hole) {
-        return PierSprings.of(band, hole, site.job().site().soil().looseTop());
     }
 
     private static GateKind.Swing fault() {
@@ -225,28 +237,42 @@ final class GateWork {
         return pushes;
     }
 
-    /**
-     * The least depth, in the footing's steps, at which what comes after hanging stays within latch and eye in soft soil. The leaf stays as it is; only what it
-     * stands in is tried.
-     */
+    /** What comes after hanging in soft soil, where a build hangs at all. */
+    private Optional<Offset> afterHangingSoft(GatePlan plan) {
+        return bandToHangIn(plan).map(band -> {
+            HungGate hung = hungGate(plan, band);
+            return Sags.afterHanging(
+                            hung,
+                            hung.foot().soft(),
+                            loads(plan, hung.leaf()),
+                            site.standards().life())
+                    .total();
+        });
+    }
+
+    /** The finding of a build whose latch corner drops more after hanging in soft soil than its latch takes; empty where it does not. */
+    static Optional<Finding> dropsTooFar(GateSite site, PickedGate build, GatePlan plan) {
+        Length limit = site.latch().tolerance();
+        return new GateWork(site, build)
+                .afterHangingSoft(plan)
+                .filter(after -> after.inches() > limit.inches())
+                .map(after -> Checked.of(
+                        "sag.latch",
+                        Severity.MUST_FIX,
+                        site.gate().id(),
+                        "drops " + site.job().display().length(after) + " after hanging in soft soil",
+                        Basis.judgement("creep, wear, season and a person's residual"),
+                        Measure.demand(after.inches(), limit.inches(), "in")));
+    }
+
+    /** The least depth, in the footing's steps, at which what comes after hanging stays within the latch in soft soil. */
     static Length depthForDrop(GateSite site, PickedGate build) {
         FootingRules rules = site.standards().footing();
-        GateWork work = new GateWork(site, build);
-        GatePlan plan = Gates.judged(work.ask(Length.ZERO));
-        Optional<SoilBand> band = work.band();
-        if (!work.hangs(plan) || band.isEmpty()) return rules.least();
-        HungGate hung = work.hung(plan, band.get());
-        HungLoads loads = work.loads(plan, hung.leaf());
+        GatePlan plan = judged(site, build);
         return DepthForDrop.least(
-                depth -> {
-                    HoleSize hole = new HoleSize(build.hole().diameter(), depth);
-                    return Sags.afterHanging(
-                                    hung,
-                                    work.springs(band.get(), hole).soft(),
-                                    loads,
-                                    site.standards().life())
-                            .total();
-                },
+                depth -> new GateWork(site, build.withDepth(depth))
+                        .afterHangingSoft(plan)
+                        .orElse(Offset.ZERO),
                 site.latch().tolerance().asOffset(),
                 rules.least(),
                 rules.step(),

@@ -1,5 +1,6 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,10 +10,15 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.PostSizes;
 import plumbleaf.engine.quantity.Length;
 
-/** What every run and gate is built of, by id, in the order of the job. */
-record Picks(List<PickedRun> runs, Map<String, PickedGate> gates) implements PostSizes {
+/**
+ * What every run and gate is built of, by id, in the order of the job.
+ *
+ * @param chosen gates whose whole build came out of the search, depth included
+ */
+record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> chosen) implements PostSizes {
     Picks {
         runs = List.copyOf(runs);
+        chosen = List.copyOf(chosen);
         gates = Collections.unmodifiableMap(new LinkedHashMap<>(gates));
     }
 
@@ -29,10 +35,15 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates) implements Pos
         return pick;
     }
 
-    Picks with(Gate gate, PickedGate pick) {
+    /** The cheapest build that passes takes the place of the usual one; where none passes the usual one stays. */
+    Picks with(GateChoice choice) {
         Map<String, PickedGate> changed = new LinkedHashMap<>(gates);
-        changed.put(gate.id(), pick);
-        return new Picks(runs, changed);
+        List<String> found = new ArrayList<>(chosen);
+        choice.choice().cheapest().ifPresent(best -> {
+            changed.put(choice.gate(), best.build());
+            found.add(choice.gate());
+        });
+        return new Picks(runs, changed, found);
     }
 
     @Override

@@ -21,6 +21,7 @@ import plumbleaf.engine.line.Layouts;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLines;
 import plumbleaf.engine.line.SpacingLimit;
+import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.wind.Screen;
@@ -112,11 +113,21 @@ final class YardWork {
         GateSite site = site(gate);
         Stated<Length> depth = job.builds().of(gate).depth();
         PickedGate pick = picks.of(gate);
+        if (picks.chosen().contains(gate.id())) depth = Stated.of(pick.hole().depth());
         if (depth.isSaid()) return GatePosts.of(site, GateWork.design(site, pick), depth, Length.ZERO, postWork);
         Length forDrop = GateWork.depthForDrop(site, pick);
         GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), depth, forDrop, postWork);
         PickedGate deep = pick.withDepth(sized.depth());
         return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, postWork);
+    }
+
+    List<GatePosts> gates() {
+        return job.gates().stream().map(this::gate).toList();
+    }
+
+    /** The search for the cheapest build of a gate that passes. */
+    GateChoice choose(Gate gate, PriceBook book) {
+        return GateChoice.of(site(gate), book, postWork);
     }
 
     /** Rails and picket screws, the worst of each run. */

@@ -29,4 +29,9 @@ public record GateBuild(
                 Stated.open(),
                 Stated.open());
     }
+
+    /** Whether something that strength and sag depend on was left to be chosen. */
+    public boolean isOpen() {
+        return !(frame.isSaid() && hingePost.isSaid() && hole.isSaid() && depth.isSaid());
+    }
 }

@@ -1,0 +1,108 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.GateBuild;
+import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.Shape;
+
+/**
+ * Every build of a gate that a yard would think of: what the job pinned stays, the rest runs over what is stocked, auger sizes and depth steps. Both posts are alike
+ * unless one is pinned: one detail a gate.
+ */
+final class GateLattice {
+    private static final Length NARROWEST_FRAME = Length.inches(1.5);
+    private static final Length WIDEST_FRAME = Length.inches(3);
+    private static final Length NARROWEST_POST = Length.inches(2.375);
+    private static final Length WIDEST_POST = Length.inches(4.5);
+
+    /** Thinner is not welded in an ordinary shop; 14 gauge, common practice, no source. */
+    private static final Length THINNEST_FRAME = Length.inches(0.083);
+
+    private static final Length SHALLOWEST = Length.inches(30);
+    private static final Length DEEPEST = Length.inches(72);
+
+    /** A hole is at least three times as wide as its post; common practice, no source. */
+    private static final double HOLE_OVER_POST = 3;
+
+    private static final Length NARROWEST_HOLE = Length.inches(10);
+    private static final Length WIDEST_HOLE = Length.inches(18);
+
+    private final Catalogue catalogue;
+    private final GateBuild pinned;
+
+    GateLattice(Catalogue catalogue, GateBuild pinned) {
+        this.catalogue = catalogue;
+        this.pinned = pinned;
+    }
+
+    List<PickedGate> builds() {
+        List<PickedGate> builds = new ArrayList<>();
+        for (Section frame : frames())
+            for (int braces : pinned.braces().value().map(List::of).orElse(List.of(0, 1)))
+                for (Section post : posts())
+                    for (HoleSize hole : holes(post)) {
+                        Section latch = pinned.latchPost()
+                                .value()
+                                .flatMap(catalogue::section)
+                                .orElse(post);
+                        builds.add(new PickedGate(frame, braces, pinned.joint().or(Joint.MITERED), post, latch, hole));
+                    }
+        return builds;
+    }
+
+    private List<Section> frames() {
+        return pinned.frame()
+                .value()
+                .flatMap(catalogue::section)
+                .map(List::of)
+                .orElseGet(() -> catalogue.sections().stream()
+                        .filter(section -> section.family().equals("tube")
+                                && section.shape() == Shape.SQUARE
+                                && within(section.depth(), NARROWEST_FRAME, WIDEST_FRAME))
+                        .filter(section -> section.nominalWall().compareTo(THINNEST_FRAME) >= 0
+                                && section.id().startsWith("TUBE"))
+                        .toList());
+    }
+
+    private List<Section> posts() {
+        return pinned.hingePost()
+                .value()
+                .flatMap(catalogue::section)
+                .map(List::of)
+                .orElseGet(() -> catalogue.sections().stream()
+                        .filter(section ->
+                                section.family().equals("pipe") && within(section.depth(), NARROWEST_POST, WIDEST_POST))
+                        .toList());
+    }
+
+    private List<HoleSize> holes(Section post) {
+        List<HoleSize> holes = new ArrayList<>();
+        List<Length> diameters = pinned.hole()
+                .value()
+                .map(List::of)
+                .orElseGet(() -> catalogue.augers().stream()
+                        .filter(auger -> within(auger, NARROWEST_HOLE, WIDEST_HOLE)
+                                && auger.inches()
+                                        >= HOLE_OVER_POST * post.depth().inches())
+                        .toList());
+        for (Length diameter : diameters) for (Length depth : depths()) holes.add(new HoleSize(diameter, depth));
+        return holes;
+    }
+
+    private List<Length> depths() {
+        if (pinned.depth().isSaid()) return List.of(pinned.depth().or(SHALLOWEST));
+        List<Length> depths = new ArrayList<>();
+        for (Length depth = SHALLOWEST; depth.compareTo(DEEPEST) <= 0; depth = depth.plus(catalogue.depthStep()))
+            depths.add(depth);
+        return depths;
+    }
+
+    private static boolean within(Length size, Length least, Length most) {
+        return size.compareTo(least) >= 0 && size.compareTo(most) <= 0;
+    }
+}

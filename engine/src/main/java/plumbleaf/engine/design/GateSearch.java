@@ -1,0 +1,102 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.gate.GateParts;
+import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.labour.Work;
+import plumbleaf.engine.labour.Works;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.money.Money;
+import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.takeoff.FenceNeeds;
+import plumbleaf.engine.takeoff.GateNeeds;
+import plumbleaf.engine.takeoff.Needs;
+import plumbleaf.engine.takeoff.PostTake;
+
+/** Prices and judges the builds of one gate. Leaves are drawn once for each frame and post; a build that drops too far is not looked at further. */
+final class GateSearch {
+    private static final Length GRAVEL = Length.inches(4);
+
+    private final GateSite site;
+    private final PostWork posts;
+    private final BuildPrice price;
+    private final Map<String, GatePlan> plans = new LinkedHashMap<>();
+    private final Map<String, Money> leafPrices = new LinkedHashMap<>();
+    private final Map<String, Money> postPrices = new LinkedHashMap<>();
+
+    GateSearch(GateSite site, PriceBook book, PostWork posts) {
+        this.site = site;
+        this.posts = posts;
+        this.price = new BuildPrice(book);
+    }
+
+    private static String leafOf(PickedGate build) {
+        return build.frame().id() + " " + build.braces() + " " + build.joint().key();
+    }
+
+    private GatePlan plan(PickedGate build) {
+        String posts = build.hingePost().id() + " " + build.latchPost().id();
+        return plans.computeIfAbsent(leafOf(build) + " " + posts, key -> GateWork.judged(site, build));
+    }
+
+    /** A leaf and two posts with their footings; the opening is fixed between the posts, so the leaf is the same on any of them. */
+    Money price(PickedGate build) {
+        Money leaf = leafPrices.computeIfAbsent(leafOf(build), key -> leafPrice(build));
+        return leaf.plus(postPrice(site.first(), build.hingePost(), build.hole()))
+                .plus(postPrice(site.second(), build.latchPost(), build.hole()));
+    }
+
+    private Money leafPrice(PickedGate build) {
+        Needs needs = Needs.none();
+        List<Work> works = new ArrayList<>();
+        GateParts parts = GateWork.parts(site, build);
+        for (Leaf leaf : plan(build).leaves()) {
+            needs = needs.plus(GateNeeds.leaf(leaf, parts));
+            works.addAll(Works.leaf(leaf, parts));
+        }
+        return price.of(needs, works);
+    }
+
+    private Money postPrice(Post post, Section section, HoleSize hole) {
+        String key = post.id() + " " + section.id() + " " + hole.diameter().inches() + " "
+                + hole.depth().inches();
+        return postPrices.computeIfAbsent(key, unused -> {
+            Needs needs = Needs.none();
+            List<Work> works = new ArrayList<>();
+            for (PostTake take : PostTake.of(post, section, hole, GRAVEL)) {
+                needs = needs.plus(FenceNeeds.post(take));
+                works.addAll(Works.post(take, site.job().site().soil()));
+            }
+            return price.of(needs, works);
+        });
+    }
+
+    /** The findings of the build's own parts: sag, hinges, frame, posts, footings. The swing is the ground's and the hand's, not the build's. */
+    List<Finding> judge(PickedGate build) {
+        Optional<Finding> drops = GateWork.dropsTooFar(site, build, plan(build));
+        if (drops.isPresent()) return List.of(drops.get());
+        GateDesign gate = GateWork.designOn(site, build, plan(build));
+        if (gate.hung().isEmpty()) return List.of();
+        GatePosts both = GatePosts.of(site, gate, Stated.of(build.hole().depth()), Length.ZERO, posts);
+        List<Finding> findings = new ArrayList<>();
+        for (Finding finding : gate.findings()) {
+            boolean own = finding.id().startsWith("sag.")
+                    || finding.id().startsWith("hinge.")
+                    || finding.id().startsWith("leaf.");
+            if (own) findings.add(finding);
+        }
+        findings.addAll(both.hinge().findings());
+        findings.addAll(both.latch().findings());
+        return findings;
+    }
+}
