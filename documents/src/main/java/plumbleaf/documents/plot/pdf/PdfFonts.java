@@ -5,6 +5,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -29,7 +32,11 @@ final class PdfFonts {
         try (InputStream file = PdfFonts.class.getResourceAsStream(FOLDER + face.file())) {
             if (file == null)
                 throw new IllegalStateException("The font " + face.file() + " is missing from the program");
-            return PDType0Font.load(document, file, true);
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+            // Ligatures and the like are not used in measuring, and looking for them takes most of the time of a
+            // packet.
+            font.setEnableGsub(false);
+            return PDType0Font.load(document, font, true);
         } catch (IOException unreadable) {
             throw new UncheckedIOException("The font " + face.file() + " cannot be read", unreadable);
         }
