@@ -10,17 +10,20 @@ import java.util.stream.IntStream;
  * size, pairs that cannot beat the best known left out (G. L. Nemhauser and Z. Ullmann, Management Science 15, 1969, with bounds). Check: KnapsackTest.
  */
 final class Knapsack {
+    /** Room for this many states to begin with: most fills of a fence need few. */
+    private static final int FIRST_STATES = 64;
+
     private final long[] size;
     private final long[] worth;
     private final int[] most;
     private final long room;
     private final Effort effort;
 
-    private long[] stateSize = new long[1024];
-    private long[] stateWorth = new long[1024];
-    private int[] stateFrom = new int[1024];
-    private int[] stateItem = new int[1024];
-    private int[] stateTimes = new int[1024];
+    private long[] stateSize = new long[FIRST_STATES];
+    private long[] stateWorth = new long[FIRST_STATES];
+    private int[] stateFrom = new int[FIRST_STATES];
+    private int[] stateItem = new int[FIRST_STATES];
+    private int[] stateTimes = new int[FIRST_STATES];
     private int states;
     private int[] live = {0};
     private int liveCount = 1;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntFunction;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Gate;
@@ -26,6 +25,8 @@ final class RunWind {
     private final RunLine line;
     private final List<WallStretch> stretches = new ArrayList<>();
     private final List<List<Span>> openings = new ArrayList<>();
+    private final List<LegWind> designs = new ArrayList<>();
+    private final List<LegWind> plainGusts = new ArrayList<>();
     private final SiteWind site;
     private final WindTables tables;
 
@@ -51,6 +52,8 @@ final class RunWind {
             Length after = leg + 1 < plan.legs() ? plan.lengths().get(leg + 1) : Length.ZERO;
             stretches.add(new WallStretch(plan.lengths().get(leg), surface, surface.plus(gap), screen, before, after));
             openings.add(openings(run, gates, leg));
+            designs.add(LegWind.of(this.site, stretches.get(leg), openings.get(leg), tables));
+            plainGusts.add(gust(leg, this.site.speed()));
         }
     }
 
@@ -69,14 +72,12 @@ final class RunWind {
 
     /** Design wind on a leg. */
     LegWind design(int leg) {
-        return LegWind.of(site, stretches.get(leg), openings.get(leg), tables);
+        return designs.get(leg);
     }
 
     /** Design wind on every leg. */
     List<LegWind> designOfLegs() {
-        List<LegWind> all = new ArrayList<>();
-        for (int leg = 0; leg < stretches.size(); leg++) all.add(design(leg));
-        return all;
+        return List.copyOf(designs);
     }
 
     /** A gust without the standard's floor on a leg. */
@@ -112,20 +113,20 @@ final class RunWind {
      * comes from one side at a time.
      */
     Optional<TributaryWind> on(Offset from, Offset to) {
-        return worst(from, to, this::design);
+        return worst(from, to, designs);
     }
 
     /** The same in a plain gust of the design speed, without the standard's floor: what a rated gust is scaled from. */
     Optional<TributaryWind> gustOn(Offset from, Offset to) {
-        return worst(from, to, leg -> gust(leg, site.speed()));
+        return worst(from, to, plainGusts);
     }
 
-    private Optional<TributaryWind> worst(Offset from, Offset to, IntFunction<LegWind> wind) {
+    private Optional<TributaryWind> worst(Offset from, Offset to, List<LegWind> winds) {
         Optional<TributaryWind> worst = Optional.empty();
         for (int leg = 0; leg < stretches.size(); leg++) {
             Optional<Span> share = onLeg(leg, from, to);
             if (share.isEmpty()) continue;
-            TributaryWind here = wind.apply(leg).over(share.get());
+            TributaryWind here = winds.get(leg).over(share.get());
             if (worst.isEmpty() || here.momentAtGrade().compareTo(worst.get().momentAtGrade()) > 0)
                 worst = Optional.of(here);
         }

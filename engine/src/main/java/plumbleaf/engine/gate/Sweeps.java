@@ -94,13 +94,16 @@ final class Sweeps {
 
     /** Clearance at one radius and angle: over the highest of the cells there. */
     double clearance(LowEdge edge, double rIn, double angleRad) {
+        return clearance(edge, rIn, OpenAt.angle(angleRad));
+    }
+
+    double clearance(LowEdge edge, double rIn, OpenAt open) {
         double least = Double.POSITIVE_INFINITY;
-        double cos = StrictMath.cos(angleRad);
-        double sin = StrictMath.sin(angleRad);
-        double x = rIn * cos - edge.sideIn() * sin;
-        double y = rIn * sin + edge.sideIn() * cos;
+        double x = rIn * open.cos() - edge.sideIn() * open.sin();
+        double y = rIn * open.sin() + edge.sideIn() * open.cos();
         for (GroundCell cell : cells) {
-            if (cell.holds(x, y)) least = Math.min(least, clearance(cell, edge, rIn, angleRad, cos, sin));
+            if (cell.holds(x, y))
+                least = Math.min(least, clearance(cell, edge, rIn, open.rad(), open.cos(), open.sin()));
         }
         return least;
     }

@@ -24,6 +24,9 @@ final class SwingRemedies {
     private static final double MOVE_STEP_IN = 6;
     private static final double MOVE_MOST_IN = 240;
 
+    /** Less than this is rounding. */
+    private static final double NOTHING_IN = 1e-9;
+
     /** An opening held back below this is no cure. */
     private static final int LEAST_HOLD_BACK_DEG = 45;
 
@@ -190,12 +193,17 @@ final class SwingRemedies {
         int angles = 180;
         double dr = (along.tipIn() - along.fromIn()) / rings;
         double dq = now.opens().radians() / angles;
+        List<OpenAt> low = new ArrayList<>();
+        for (int j = 0; j < angles; j++) {
+            OpenAt open = OpenAt.angle((j + 0.5) * dq);
+            if (along.runningAt(open.rad()).clearIn() < marginIn + NOTHING_IN) low.add(open);
+        }
         double volumeIn3 = 0;
         double deepest = 0;
         for (int i = 0; i < rings; i++) {
             double r = along.fromIn() + (i + 0.5) * dr;
-            for (int j = 0; j < angles; j++) {
-                double shortBy = marginIn - along.runningAt(r, (j + 0.5) * dq);
+            for (OpenAt open : low) {
+                double shortBy = marginIn - along.runningAt(r, open);
                 if (shortBy <= 0) continue;
                 volumeIn3 += shortBy * r * dr * dq;
                 deepest = Math.max(deepest, shortBy);

@@ -106,8 +106,8 @@ final class Swings {
     }
 
     /** The same at one radius and angle. */
-    double runningAt(double rIn, double angleRad) {
-        return sweeps.clearance(runningPlane(), rIn, angleRad);
+    double runningAt(double rIn, OpenAt open) {
+        return sweeps.clearance(runningPlane(), rIn, open);
     }
 
     double fromIn() {
@@ -161,10 +161,10 @@ final class Swings {
         for (int j = 0; j < MAP_RADII; j++)
             radii.add(Length.inches(plane.fromIn() + (plane.toIn() - plane.fromIn()) * j / (MAP_RADII - 1)));
         for (int i = 0; i < MAP_ANGLES; i++) {
-            double q = opens * i / (MAP_ANGLES - 1);
-            angles.add(Angle.radians(q));
+            OpenAt open = OpenAt.angle(opens * i / (MAP_ANGLES - 1));
+            angles.add(Angle.radians(open.rad()));
             clear.add(radii.stream()
-                    .map(r -> Offset.inches(sweeps.clearance(plane, r.inches(), q)))
+                    .map(r -> Offset.inches(sweeps.clearance(plane, r.inches(), open)))
                     .toList());
         }
         return new ClearanceMap(angles, radii, clear);

@@ -42,9 +42,12 @@ final class BesideGround {
     Height of(MeasuredFrom from, double startIn, double endIn, double topFromIn, double topToIn) {
         boolean higher = from == MeasuredFrom.HIGHER_SIDE;
         double own = alongOwnLine(startIn, endIn, topFromIn, topToIn);
+        Offset middle = new Offset((startIn + endIn) / 2);
+        Length reach = new Length((endIn - startIn) / 2).plus(NEAR);
+        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, line, Slope.ZERO);
         List<Height> sides = new ArrayList<>();
-        if (from != MeasuredFrom.OUTSIDE) sides.add(side(1, startIn, endIn, topFromIn, topToIn));
-        if (from != MeasuredFrom.INSIDE) sides.add(side(-1, startIn, endIn, topFromIn, topToIn));
+        if (from != MeasuredFrom.OUTSIDE) sides.add(side(surface, 1, startIn, endIn, topFromIn, topToIn));
+        if (from != MeasuredFrom.INSIDE) sides.add(side(surface, -1, startIn, endIn, topFromIn, topToIn));
         double most = higher ? Double.POSITIVE_INFINITY : own;
         boolean known = true;
         for (Height side : sides) {
@@ -66,11 +69,9 @@ final class BesideGround {
     }
 
     /** @param inwards 1 for the inside, -1 for the outside */
-    private Height side(int inwards, double startIn, double endIn, double topFromIn, double topToIn) {
-        Offset middle = new Offset((startIn + endIn) / 2);
-        Length reach = new Length((endIn - startIn) / 2).plus(NEAR);
-        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, line, Slope.ZERO);
+    private Height side(Surface surface, int inwards, double startIn, double endIn, double topFromIn, double topToIn) {
         if (!surface.findings().isEmpty()) return new Height(Double.NEGATIVE_INFINITY, false);
+        Offset middle = new Offset((startIn + endIn) / 2);
         Direction along = line.line().directionAt(middle);
         Direction inside = line.insideIsLeft() ? along.left() : along.right();
         Offset away = BESIDE.asOffset().times(inwards);

@@ -41,15 +41,18 @@ public final class Sags {
         ByCause cause = split(frame, solved);
         Offset elastic = Offset.inches(solved.displacement(DEAD, freeCorner(frame)));
         Offset total = elastic.plus(cause.hingeSlack());
+        GateFrame soft = closed(gate, gate.foot().soft());
+        FrameSolution softly = soft.solve(List.of(dead(soft), person(soft, loads)));
+        ByCause softCause = split(soft, softly);
         return new GateSag(
                 total,
                 cause,
                 new ByTime(cause.leaf(), total.minus(cause.leaf()), after(frame, solved, cause, life)),
                 new SoilDrops(
-                        drop(gate, gate.foot().soft()).total(),
+                        softCause.total(),
                         cause.total(),
                         drop(gate, gate.foot().stiff()).total()),
-                afterHanging(gate, gate.foot().soft(), loads, life).total(),
+                after(soft, softly, softCause, life).total(),
                 live(frame, solved),
                 Angle.radians(frame.footingTurnRad(solved, DEAD)),
                 drop(gate, gate.foot().sixDeeper()).total(),
