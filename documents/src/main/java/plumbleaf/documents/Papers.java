@@ -46,6 +46,13 @@ public final class Papers {
         return new Papers(PacketSubjects.of(job, design, options)).files();
     }
 
+    /** Every page of the packet as a drawing: what a screen previews and a test looks over. */
+    public static List<Drawing> pages(PacketSubject subject) {
+        Papers papers = new Papers(subject);
+        papers.collect();
+        return papers.parts.stream().flatMap(part -> part.pages.stream()).toList();
+    }
+
     private List<PaperFile> files() {
         collect();
         List<PaperFile> files = new ArrayList<>();

@@ -41,6 +41,9 @@ public record PacketSubject(
         List<String> gusts,
         List<Finding> findings,
         PaperOptions options) {
+    /** Areas of findings that belong on the crew's sheet whatever their ratio. */
+    private static final List<String> SITE_CAUTIONS = List.of("dig.", "weld.", "lift.", "set.");
+
     public PacketSubject {
         posts = List.copyOf(posts);
         checked = List.copyOf(checked);
@@ -140,6 +143,17 @@ public record PacketSubject(
         if (words.isEmpty())
             words.add("No locate ticket is given: call before digging, and dig nothing until the marks are down.");
         return words;
+    }
+
+    /** What must be said before people dig, weld, lift and pour, in the design's own words. */
+    public List<String> siteCautions() {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.CAUTION)
+                .filter(finding ->
+                        SITE_CAUTIONS.stream().anyMatch(area -> finding.id().startsWith(area)))
+                .map(Finding::message)
+                .distinct()
+                .toList();
     }
 
     public PostDetail post(String id) {

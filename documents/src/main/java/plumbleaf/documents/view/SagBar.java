@@ -21,14 +21,17 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.sag.GateSag;
 
-/** The sag budget as one bar: what the latch corner loses by cause, then what comes after hanging, against its limits as lines. */
+/**
+ * The sag budget as one bar: what the latch corner loses by cause when the blocks are pulled, then what comes after hanging. Latch and
+ * eye judge only what comes after, so their limits are measured from where it begins.
+ */
 public final class SagBar {
     private static final double BAR_IN = 0.36;
 
     private SagBar() {}
 
     /**
-     * A limit as a line across the bar.
+     * A limit of what comes after hanging, as a line across the bar.
      *
      * @param words what it limits: {@code seen by eye}, {@code latch still meets}, {@code drags}
      */
@@ -46,9 +49,14 @@ public final class SagBar {
                 new Piece("later, in years", sag.byTime().afterHanging().total().inches(), Material.SOIL));
         double whole =
                 pieces.stream().mapToDouble(piece -> Math.max(0, piece.inches)).sum();
+        double hung = whole - Math.max(0, pieces.get(pieces.size() - 1).inches);
         double most = Math.max(
                 whole,
-                limits.stream().mapToDouble(limit -> limit.at.inches()).max().orElse(0));
+                hung
+                        + limits.stream()
+                                .mapToDouble(limit -> limit.at.inches())
+                                .max()
+                                .orElse(0));
         double perInch = wideIn * 0.97 / Math.max(most, 1e-6);
         List<Mark> marks = new ArrayList<>();
         List<Double> middles = new ArrayList<>();
@@ -84,19 +92,20 @@ public final class SagBar {
                     .centred()
                     .bold());
         }
-        limits(marks, limits, perInch);
+        limits(marks, limits, hung, perInch);
+        marks.add(Text.small(new Point(0, BAR_IN + 0.07), "when the blocks are pulled " + inches(hung)));
         return Drawing.of("Gate " + gate + ", sag budget", Scale.FULL, marks);
     }
 
-    private static void limits(List<Mark> marks, List<Limit> limits, double perInch) {
+    private static void limits(List<Mark> marks, List<Limit> limits, double hung, double perInch) {
         List<Limit> sorted = new ArrayList<>(limits);
         sorted.sort(java.util.Comparator.comparingDouble(limit -> limit.at.inches()));
-        double row = BAR_IN + 0.2 + 0.17 * sorted.size();
+        double row = BAR_IN + 0.36 + 0.17 * sorted.size();
         for (Limit limit : sorted) {
-            double at = limit.at.inches() * perInch;
+            double at = (hung + limit.at.inches()) * perInch;
             marks.add(Stroke.line(
                     new Point(at, -0.03), new Point(at, row), new Look(Layer.CHART, LineKind.VISIBLE, Ink.INK, "")));
-            String words = "limit: " + limit.words + " " + inches(limit.at.inches());
+            String words = "limit after hanging: " + limit.words + " " + inches(limit.at.inches());
             double wide = Lettering.width(words, Text.SMALL, Text.Weight.REGULAR);
             boolean left = at > wide + 0.1;
             marks.add(Text.small(new Point(at + (left ? -0.06 : 0.06), row - 0.03), words)

@@ -1,0 +1,285 @@
+package plumbleaf.reference.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import plumbleaf.cutting.ProvenCutPlanner;
+import plumbleaf.documents.PacketSubjects;
+import plumbleaf.documents.PaperFile;
+import plumbleaf.documents.PaperOptions;
+import plumbleaf.documents.Papers;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Overlaps;
+import plumbleaf.documents.drawing.PaperSize;
+import plumbleaf.documents.drawing.Primitive;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.job.Job;
+import plumbleaf.jobfile.catalogue.StandardCatalogue;
+import plumbleaf.jobfile.catalogue.StandardTables;
+import plumbleaf.jobfile.job.JobFile;
+import plumbleaf.jobfile.pricebook.PriceBooks;
+
+/** All papers of real jobs. */
+class PacketTest {
+    private static final Path EXAMPLES = Path.of("..", "examples");
+    private static final PaperOptions OPTIONS = new PaperOptions(
+            PaperSize.LETTER,
+            PaperSize.TABLOID,
+            List.of("Quill and Rail Fence", "(555) 010-0142", "License 0000"),
+            "A");
+
+    private static String example(String name) throws IOException {
+        return Files.readString(EXAMPLES.resolve(name), StandardCharsets.UTF_8);
+    }
+
+    private static Design design(String text) {
+        Catalogue catalogue = StandardCatalogue.load();
+        Job job = JobFile.read("job.json", text, catalogue)
+                .job()
+                .orElseThrow(() -> new AssertionError("The job does not read"));
+        return Designs.of(
+                job,
+                catalogue,
+                StandardTables.load().standards(),
+                PriceBooks.standard("example-2027").orElseThrow(),
+                new ProvenCutPlanner());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"nursery-lane.json", "kiln-yard.json"})
+    void theSameJobGivesTheSameBytes(String name) throws IOException {
+        Design once = design(example(name));
+        Design again = design(example(name));
+        List<PaperFile> first = Papers.of(once.job(), once, OPTIONS);
+        List<PaperFile> second = Papers.of(again.job(), again, OPTIONS);
+        assertThat(first.stream().map(PaperFile::name))
+                .containsExactlyElementsOf(second.stream().map(PaperFile::name).toList());
+        for (int i = 0; i < first.size(); i++)
+            assertThat(first.get(i).bytes())
+                    .as(first.get(i).name())
+                    .isEqualTo(second.get(i).bytes());
+        assertThat(new TreeSet<>(first.stream().map(PaperFile::name).toList()))
+                .contains(
+                        "packet.pdf",
+                        "gate-G1.pdf",
+                        "gate-G1.svg",
+                        "gate-G1.dxf",
+                        "site-plan.pdf",
+                        "profile.pdf",
+                        "stake-out.pdf",
+                        "order.pdf",
+                        "crew.pdf",
+                        "proposal.pdf",
+                        "calculations.pdf",
+                        "care-card.pdf");
+    }
+
+    @Test
+    void everyPaperSaysWhatItMust() throws IOException {
+        Design design = design(example("nursery-lane.json"));
+        for (PaperFile file : Papers.of(design.job(), design, OPTIONS)) {
+            if (!file.name().endsWith(".pdf")) continue;
+            try (PDDocument pdf = Loader.loadPDF(file.bytes())) {
+                String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+                assertThat(text)
+                        .as(file.name())
+                        .contains("Quill and Rail Fence")
+                        .contains("Nursery on Kettle Lane")
+                        .contains("2027-05-03");
+                assertThat(text)
+                        .as(file.name())
+                        .doesNotContain("NaN")
+                        .doesNotContain("Infinity")
+                        .doesNotContain("null");
+                switch (file.name()) {
+                    case "gate-G1.pdf" ->
+                        assertThat(text)
+                                .contains(
+                                        "HOLD",
+                                        "hinges on the left, swings in",
+                                        "diagonal A to C",
+                                        "Long point",
+                                        "Drill");
+                    case "proposal.pdf" ->
+                        assertThat(text)
+                                .contains("Total", "initials", "mph")
+                                .doesNotContain("overhead")
+                                .doesNotContain("margin");
+                    case "calculations.pdf" ->
+                        assertThat(text)
+                                .contains("Summary", "Assumed and judged", "Seal and signature", "licensed engineer");
+                    case "stake-out.pdf" -> assertThat(text).contains("KR-0417", "P1", "face to face", "bags in all");
+                    case "crew.pdf" -> {
+                        assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+                        assertThat(text).doesNotContain("$");
+                    }
+                    case "care-card.pdf" -> assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+                    case "order.pdf" -> assertThat(text).doesNotContain("$");
+                    case "packet.pdf" ->
+                        assertThat(pdf.getDocumentCatalog()
+                                        .getDocumentOutline()
+                                        .getFirstChild()
+                                        .getTitle())
+                                .isEqualTo("Site plan");
+                    default -> assertThat(pdf.getNumberOfPages()).isPositive();
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "left, in, 4', racked, right, us, TABLOID",
+        "right, in, 3', racked, right, us, TABLOID",
+        "left, out, 6', stepped, right, us, A3",
+        "right, out, 8', racked, left, us, LETTER",
+        "left, in, 4', level-top, left, metric, TABLOID",
+        "right, in, 5', racked, right, metric, A4",
+    })
+    void nothingLiesOverAnythingAndNothingLeavesItsSheet(
+            String hinge, String swing, String opening, String fit, String outside, String display, PaperSize sheets)
+            throws IOException {
+        String text = example("nursery-lane.json")
+                .replace("\"hinge\": \"left\"", "\"hinge\": \"" + hinge + "\"")
+                .replace("\"swing\": \"in\"", "\"swing\": \"" + swing + "\"")
+                .replace("\"opening\": \"4'\"", "\"opening\": \"" + opening + "\"")
+                .replace("\"fit\": \"racked\"", "\"fit\": \"" + fit + "\"")
+                .replace("\"outside\": \"right\"", "\"outside\": \"" + outside + "\"")
+                .replace("\"display\": \"us\"", "\"display\": \"" + display + "\"");
+        Design design = design(text);
+        PaperOptions options = new PaperOptions(PaperSize.LETTER, sheets, OPTIONS.contractor(), "A");
+        List<Drawing> pages = Papers.pages(PacketSubjects.of(design.job(), design, options));
+        List<String> faults = new ArrayList<>();
+        for (Drawing page : pages) {
+            for (String fault : Overlaps.of(page)) faults.add(page.name() + ": " + fault);
+            for (Primitive part : page.primitives())
+                if (part instanceof Text words && words.heightIn() < Text.SMALL - 1e-9)
+                    faults.add(page.name() + ": too small: " + words.text());
+        }
+        assertThat(faults).isEmpty();
+    }
+
+    /** Runs where Python with ezdxf is there; reported as skipped elsewhere. */
+    @Test
+    void drawingsOpenElsewhereWithTheSameExtents(@TempDir Path folder) throws Exception {
+        String python = List.of("/usr/bin/python3", "python3").stream()
+                .filter(PacketTest::hasReader)
+                .findFirst()
+                .orElse("");
+        Assumptions.assumeFalse(python.isEmpty(), "no python3 with ezdxf here");
+        Design design = design(example("nursery-lane.json"));
+        String svg = "";
+        for (PaperFile file : Papers.of(design.job(), design, OPTIONS)) {
+            if (file.name().endsWith(".svg")) svg = new String(file.bytes(), StandardCharsets.UTF_8);
+            if (!file.name().endsWith(".dxf")) continue;
+            Path at = folder.resolve(file.name());
+            Files.write(at, file.bytes());
+            double[] read = extents(python, at);
+            double[] drawn = extents(svg);
+            for (int i = 0; i < 4; i++)
+                assertThat(read[i]).as(file.name() + " side " + i).isCloseTo(drawn[i], within(0.5));
+        }
+    }
+
+    private static boolean hasReader(String python) {
+        try {
+            Process process = new ProcessBuilder(python, "-c", "import ezdxf")
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            return process.waitFor(60, TimeUnit.SECONDS) && process.exitValue() == 0;
+        } catch (IOException absent) {
+            return false;
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    /** Left, bottom, right, top of all but the lettering, by the other program; its audit must find nothing. */
+    private static double[] extents(String python, Path file) throws Exception {
+        String script = """
+                import ezdxf, sys
+                from ezdxf import bbox
+                d = ezdxf.readfile(sys.argv[1])
+                a = d.audit()
+                b = bbox.extents([e for e in d.modelspace() if e.dxftype() != 'TEXT'])
+                print(len(a.errors), len(a.fixes), b.extmin.x, b.extmin.y, b.extmax.x, b.extmax.y)
+                """;
+        Process process = new ProcessBuilder(python, "-c", script, file.toString())
+                .redirectErrorStream(true)
+                .start();
+        try (InputStream out = process.getInputStream()) {
+            String answer = new String(out.readAllBytes(), StandardCharsets.UTF_8).strip();
+            assertThat(process.waitFor()).as(answer).isZero();
+            List<String> words = List.of(answer.split(" ", -1));
+            assertThat(words.subList(0, 2)).as(file.toString()).containsExactly("0", "0");
+            return words.subList(2, 6).stream().mapToDouble(Double::parseDouble).toArray();
+        }
+    }
+
+    private static final Pattern FRAME =
+            Pattern.compile("data-scale=\"([\\d.]+)\" data-frame=\"(\\S+) (\\S+) (\\S+) (\\S+)\"");
+    private static final Pattern PLACE = Pattern.compile("[ML ](-?[\\d.]+) (-?[\\d.]+)(?=[MLZhA\"])");
+    private static final Pattern CIRCLE = Pattern.compile("cx=\"(\\S+)\" cy=\"(\\S+)\" r=\"(\\S+)\"");
+
+    /** The same, read from the paths of an SVG, its lettering and what is cleared behind it left out. */
+    private static double[] extents(String svg) {
+        Matcher frame = FRAME.matcher(svg);
+        assertThat(frame.find()).isTrue();
+        double perUnit = Double.parseDouble(frame.group(1)) / 96;
+        double left = Double.parseDouble(frame.group(2));
+        double top = Double.parseDouble(frame.group(5));
+        double[] box = {1e9, 1e9, -1e9, -1e9};
+        for (String line : svg.split("\n", -1)) {
+            if (line.contains("<text")) continue;
+            Matcher place = PLACE.matcher(line);
+            while (line.startsWith("<path") && place.find())
+                widen(box, left, top, perUnit, place.group(1), place.group(2), 0);
+            Matcher circle = CIRCLE.matcher(line);
+            while (circle.find())
+                widen(
+                        box,
+                        left,
+                        top,
+                        perUnit,
+                        circle.group(1),
+                        circle.group(2),
+                        Double.parseDouble(circle.group(3)) * perUnit);
+        }
+        return box;
+    }
+
+    private static void widen(
+            double[] box, double left, double top, double perUnit, String x, String y, double radius) {
+        double realX = left + Double.parseDouble(x) * perUnit;
+        double realY = top - Double.parseDouble(y) * perUnit;
+        box[0] = Math.min(box[0], realX - radius);
+        box[1] = Math.min(box[1], realY - radius);
+        box[2] = Math.max(box[2], realX + radius);
+        box[3] = Math.max(box[3], realY + radius);
+    }
+}
