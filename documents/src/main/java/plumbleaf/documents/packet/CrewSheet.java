@@ -44,10 +44,6 @@ public final class CrewSheet {
         for (var line : subject.job().existing().lines())
             cautions.add(line.kind() + " at " + subject.length(line.station().inches()) + " on run " + line.run()
                     + ": by hand within " + subject.length(line.tolerance().inches()) + ".");
-        if (!subject.siteCautions().isEmpty()) {
-            cautions.addAll(subject.siteCautions());
-            return cautions;
-        }
         for (GatePaper gate : subject.gates()) {
             double pounds = gate.subject().plan().leaves().get(0).weight().wet().pounds();
             cautions.add("Leaf " + gate.id() + " weighs " + DecimalText.whole(pounds) + " lb: "

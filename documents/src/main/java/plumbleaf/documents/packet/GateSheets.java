@@ -195,6 +195,9 @@ public final class GateSheets {
                 "Frame: " + tube.name() + ", wall "
                         + DecimalText.fixed(tube.nominalWall().inches(), 3) + " in., "
                         + view.parts().joint().key() + " corners"));
+        blocks.add(new Block.Note(
+                "Steel Fy " + DecimalText.fixed(tube.yieldStress().inKsi(), 0) + " ksi, " + tube.yieldConfidence()
+                        + "; seam inside where the coil allows."));
         Table.Builder pieces = Table.with(
                 Column.left("Mark"),
                 Column.words("Piece"),

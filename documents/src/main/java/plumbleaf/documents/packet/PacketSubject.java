@@ -41,9 +41,6 @@ public record PacketSubject(
         List<String> gusts,
         List<Finding> findings,
         PaperOptions options) {
-    /** Areas of findings that belong on the crew's sheet whatever their ratio. */
-    private static final List<String> SITE_CAUTIONS = List.of("dig.", "weld.", "lift.", "set.");
-
     public PacketSubject {
         posts = List.copyOf(posts);
         checked = List.copyOf(checked);
@@ -145,12 +142,11 @@ public record PacketSubject(
         return words;
     }
 
-    /** What must be said before people dig, weld, lift and pour, in the design's own words. */
-    public List<String> siteCautions() {
+    /** What must be said before people dig, in the design's own words. */
+    public List<String> diggingCautions() {
         return findings.stream()
-                .filter(finding -> finding.severity() == Severity.CAUTION)
                 .filter(finding ->
-                        SITE_CAUTIONS.stream().anyMatch(area -> finding.id().startsWith(area)))
+                        finding.severity() == Severity.CAUTION && finding.id().startsWith("dig."))
                 .map(Finding::message)
                 .distinct()
                 .toList();

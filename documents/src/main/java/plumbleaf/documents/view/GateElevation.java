@@ -407,13 +407,17 @@ public final class GateElevation {
         rows.add(
                 outside.at(gate.hingeFaceR(), foot),
                 outside.at(datumR, foot),
-                gate.length(datumR - gate.hingeFaceR()),
+                gate.between(gate.hingeFaceR(), datumR),
                 leaf.id());
-        rows.add(outside.at(datumR, foot), outside.at(latchEdge, foot), gate.length(wide) + " out to out", leaf.id());
+        rows.add(
+                outside.at(datumR, foot),
+                outside.at(latchEdge, foot),
+                gate.between(datumR, latchEdge) + " out to out",
+                leaf.id());
         rows.add(
                 outside.at(latchEdge, foot),
                 outside.at(gate.latchFaceR(), foot),
-                gate.length(gate.latchFaceR() - latchEdge),
+                gate.between(latchEdge, gate.latchFaceR()),
                 leaf.id());
         rows.add(
                 outside.at(gate.hingeFaceR(), foot),

@@ -67,16 +67,19 @@ public final class GatePlanDetail {
                 -Math.max(halfDeep() + scale.real(0.45), way > 0 ? 0 : latch * StrictMath.sin(angle) + scale.real(0.2));
         DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, low, scale);
         rows.add(
-                outside.at(gate.hingeFaceR(), -half), outside.at(0, -half), gate.length(-gate.hingeFaceR()), leaf.id());
+                outside.at(gate.hingeFaceR(), -half),
+                outside.at(0, -half),
+                gate.between(gate.hingeFaceR(), 0),
+                leaf.id());
         rows.add(
                 outside.at(gate.hingeFaceR(), -half),
                 outside.at(hinge, -half),
-                gate.length(hinge - gate.hingeFaceR()),
+                gate.between(gate.hingeFaceR(), hinge),
                 leaf.id());
         rows.add(
                 outside.at(latch, -half),
                 outside.at(gate.latchFaceR(), -half),
-                gate.length(gate.latchFaceR() - latch),
+                gate.between(latch, gate.latchFaceR()),
                 leaf.id());
         rows.add(
                 outside.at(gate.hingeFaceR(), -half),

@@ -47,6 +47,15 @@ public record GateSubject(
         return plan.grade().ratio() * rIn;
     }
 
+    /** A length between two places along the leaf: the difference of the places as they are rounded, so that a chain of them adds up. */
+    String between(double fromR, double toR) {
+        return units.length(rounded(toR - hingeFaceR()) - rounded(fromR - hingeFaceR()));
+    }
+
+    private double rounded(double inches) {
+        return units == DisplayUnits.US ? Math.round(inches * 16) / 16.0 : Math.round(inches * 25.4) / 25.4;
+    }
+
     String length(double inches) {
         return units.length(inches);
     }
