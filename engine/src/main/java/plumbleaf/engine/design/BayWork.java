@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
@@ -19,6 +20,7 @@ import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.strength.BayChecks;
+import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.PicketCheck;
 import plumbleaf.engine.strength.Withdrawal;
 import plumbleaf.engine.wind.TributaryWind;
@@ -35,6 +37,12 @@ final class BayWork {
     private static final double WET_SCREW = 0.7;
 
     private static final double WIND_DURATION = 1.6;
+
+    /**
+     * What a rail is expected to bend with over its allowable in wind: the nominal strength of load and resistance factor design, {@code KF lambda / CD = 2.54
+     * / 1.6}. Source: NDS 2018 Appendix N, Tables N1 and N3, from memory.
+     */
+    private static final double RAIL_RESERVE = 2.54 / WIND_DURATION;
 
     private final Job job;
     private final Catalogue catalogue;
@@ -59,16 +67,35 @@ final class BayWork {
         return worst;
     }
 
-    private List<Finding> checks(Run run, Bay bay, FenceStyle style, Pressure wind) {
-        DesignBasis basis = job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
-        WoodSpecies rails = catalogue.species(style.railSpecies()).orElseThrow();
-        BayChecks checks = BayChecks.of(
+    /** The rails of every bay in a plain gust of the design speed. */
+    List<GustPart> rails(Run run, List<Bay> bays, RunWind wind) {
+        Optional<FenceStyle> style = catalogue.style(run.style());
+        List<GustPart> parts = new ArrayList<>();
+        for (Bay bay : bays) {
+            Optional<TributaryWind> gust = wind.gustOn(bay.start(), bay.end());
+            if (style.isEmpty() || gust.isEmpty()) continue;
+            BayChecks checks = checksOf(run, bay, style.get());
+            double still = checks.railCheck(Pressure.ZERO).windRatio();
+            double blown = checks.railCheck(gust.get().mean()).windRatio() - still;
+            parts.add(new GustPart("rails of " + bay.id(), still, blown / Combination.D_W.wind(), 1, RAIL_RESERVE));
+        }
+        return parts;
+    }
+
+    private BayChecks checksOf(Run run, Bay bay, FenceStyle style) {
+        return BayChecks.of(
                 bay.id(),
                 bay.slopeLength(),
                 run.infill(),
                 style,
-                rails,
+                catalogue.species(style.railSpecies()).orElseThrow(),
                 catalogue.species(style.species()).orElseThrow());
+    }
+
+    private List<Finding> checks(Run run, Bay bay, FenceStyle style, Pressure wind) {
+        DesignBasis basis = job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
+        WoodSpecies rails = catalogue.species(style.railSpecies()).orElseThrow();
+        BayChecks checks = checksOf(run, bay, style);
         List<Finding> findings = new ArrayList<>(checks.railCheck(wind).findings(bay.id(), basis));
         Length threads = LONGEST_SCREW.minus(style.boardThickness());
         Force allowed = Withdrawal.allowed(

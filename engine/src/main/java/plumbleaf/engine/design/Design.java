@@ -18,6 +18,7 @@ import plumbleaf.engine.strength.RatedGust;
  * @param gates in the order of the job
  * @param choices how the builds of gates with nothing, or not all, pinned were chosen
  * @param quote the order, the hours, the days and the price
+ * @param rated the gust at which the first part of the whole build reaches its allowable, and the first its expected ultimate; empty where no wind reaches it
  * @param findings everything there is to say, worst first
  */
 public record Design(
@@ -28,6 +29,7 @@ public record Design(
         List<GateDesign> gates,
         List<GateChoice> choices,
         Quote quote,
+        Optional<RatedGust> rated,
         List<Finding> findings) {
     public Design {
         posts = List.copyOf(posts);
@@ -46,16 +48,5 @@ public record Design(
 
     public Optional<PostDesign> post(String id) {
         return posts.stream().filter(post -> post.id().equals(id)).findFirst();
-    }
-
-    /** The gust at which the first part of the whole build reaches its allowable, and the first its expected ultimate; empty where no wind reaches it. */
-    public Optional<RatedGust> rated() {
-        Optional<RatedGust> whole = Optional.empty();
-        for (PostDesign post : posts) {
-            if (post.rated().isEmpty()) continue;
-            RatedGust here = post.rated().get();
-            whole = Optional.of(whole.map(so -> so.lesser(here)).orElse(here));
-        }
-        return whole;
     }
 }

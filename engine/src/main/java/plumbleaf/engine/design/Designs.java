@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.finding.Finding;
@@ -12,6 +13,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.schedule.Quote;
+import plumbleaf.engine.strength.RatedGust;
 
 /** Designs a job. The one place that knows the order of work: ground, line, wind, gates, posts, stock, money. */
 public final class Designs {
@@ -47,7 +49,26 @@ public final class Designs {
         findings.addAll(yard.bayFindings());
         findings.addAll(SiteRules.of(job, yard.layout(), standards));
         findings.addAll(quote.findings());
-        return new Design(job, yard.ground(), yard.layout(), posts, gates, choices, quote, Findings.join(findings));
+        return new Design(
+                job,
+                yard.ground(),
+                yard.layout(),
+                posts,
+                gates,
+                choices,
+                quote,
+                rated(posts, gates, yard.railGust()),
+                Findings.join(findings));
+    }
+
+    /** The weakest of all links. */
+    private static Optional<RatedGust> rated(
+            List<PostDesign> posts, List<GateDesign> gates, Optional<RatedGust> rails) {
+        List<RatedGust> all = new ArrayList<>();
+        for (PostDesign post : posts) post.rated().ifPresent(all::add);
+        for (GateDesign gate : gates) gate.rated().ifPresent(all::add);
+        rails.ifPresent(all::add);
+        return all.stream().reduce(RatedGust::lesser);
     }
 
     /**

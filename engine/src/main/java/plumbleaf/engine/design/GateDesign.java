@@ -1,11 +1,13 @@
 package plumbleaf.engine.design;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.strength.RatedGust;
 
 /**
  * A gate, designed.
@@ -17,6 +19,7 @@ import plumbleaf.engine.job.Gate;
  * @param hung how each leaf hangs; empty where that is not worked out
  * @param hingePost id of the post it hangs on
  * @param latchPost id of the post it latches to
+ * @param rated the gust at which the first of its links reaches its limits, posts and footings too; empty where that is not worked out
  * @param loadPath links from the leaf to the soil, weakest first
  */
 public record GateDesign(
@@ -27,6 +30,7 @@ public record GateDesign(
         List<HungLeaf> hung,
         String hingePost,
         String latchPost,
+        Optional<RatedGust> rated,
         List<LinkUse> loadPath,
         List<Finding> findings) {
     public GateDesign {
@@ -40,8 +44,17 @@ public record GateDesign(
     }
 
     /** The same on its two posts, with what that adds. */
-    GateDesign onPosts(List<LinkUse> path, List<Finding> more) {
+    GateDesign onPosts(RatedGust gust, List<LinkUse> path, List<Finding> more) {
         return new GateDesign(
-                asked, build, parts, plan, hung, hingePost, latchPost, path, Findings.join(findings, more));
+                asked,
+                build,
+                parts,
+                plan,
+                hung,
+                hingePost,
+                latchPost,
+                Optional.of(gust),
+                path,
+                Findings.join(findings, more));
     }
 }

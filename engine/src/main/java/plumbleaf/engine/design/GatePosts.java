@@ -10,6 +10,7 @@ import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.strength.RatedGust;
 
 /**
  * A gate with its two posts designed.
@@ -41,7 +42,18 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         List<Finding> more = List.of(
                 wall.finding(hinge.id(), site.basis()),
                 SlamCheck.of(hung.gate(), build.latchPost(), slam).finding(gate.id(), slam));
-        return new GatePosts(gate.onPosts(loadPath(hung, wall, hinge, latch), more), hinge, latch);
+        GateGust gust = new GateGust(site, hung);
+        RatedGust onHingePost = gust.post(hinge, CaseForces::hingePost, footing(site, hinge));
+        RatedGust onLatchPost = gust.post(latch, CaseForces::latchPost, footing(site, latch));
+        RatedGust whole = gust.leaf(wall).lesser(onHingePost).lesser(onLatchPost);
+        return new GatePosts(
+                gate.onPosts(whole, loadPath(hung, wall, hinge, latch), more),
+                hinge.rated(onHingePost),
+                latch.rated(onLatchPost));
+    }
+
+    private static FootingGust footing(GateSite site, PostDesign post) {
+        return new FootingGust(post.footing(), site.job().site().soil(), site.standards());
     }
 
     /** The deeper of what its two footings need: both are dug alike. */

@@ -89,10 +89,11 @@ final class GateSearch {
         if (gate.hung().isEmpty()) return List.of();
         GatePosts both = GatePosts.of(site, gate, Stated.of(build.hole().depth()), Length.ZERO, posts);
         List<Finding> findings = new ArrayList<>();
-        for (Finding finding : gate.findings()) {
+        for (Finding finding : both.gate().findings()) {
             boolean own = finding.id().startsWith("sag.")
                     || finding.id().startsWith("hinge.")
-                    || finding.id().startsWith("leaf.");
+                    || finding.id().startsWith("leaf.")
+                    || finding.id().startsWith("post.");
             if (own) findings.add(finding);
         }
         findings.addAll(both.hinge().findings());

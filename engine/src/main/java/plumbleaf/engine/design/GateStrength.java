@@ -39,7 +39,7 @@ final class GateStrength {
         return most;
     }
 
-    private static double ratio(HungLeaf hung, MemberForce force) {
+    static double ratio(HungLeaf hung, MemberForce force) {
         Member member = hung.gate().leaf().member(force.member()).orElseThrow();
         BaseAction action = new BaseAction(
                 Force.pounds(Math.max(0, -force.axial().pounds())),

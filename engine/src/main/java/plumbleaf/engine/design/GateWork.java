@@ -32,9 +32,6 @@ import plumbleaf.engine.sag.HungLoads;
 import plumbleaf.engine.sag.PierSprings;
 import plumbleaf.engine.sag.PostPush;
 import plumbleaf.engine.sag.Sags;
-import plumbleaf.engine.wind.LeafWind;
-import plumbleaf.engine.wind.Screen;
-import plumbleaf.engine.wind.Span;
 import plumbleaf.engine.wind.TributaryWind;
 
 /** Designs one gate with one build: plan, sag, forces, footing, findings. */
@@ -105,6 +102,7 @@ final class GateWork {
                 List.of(hung),
                 hingePost(plan).id(),
                 latchPost(plan).id(),
+                Optional.empty(),
                 List.of(),
                 Findings.join(findings));
     }
@@ -127,6 +125,7 @@ final class GateWork {
                 List.of(),
                 hingePost(plan).id(),
                 latchPost(plan).id(),
+                Optional.empty(),
                 List.of(),
                 Findings.join(findings));
     }
@@ -204,24 +203,15 @@ final class GateWork {
     }
 
     private HungLoads loads(GatePlan plan, Leaf leaf) {
-        int leg = site.wind().legAt(gate.station().asOffset());
-        Offset from = gate.station().asOffset();
-        Span span = site.wind()
-                .onLeg(leg, from, from.plus(gate.opening().asOffset()))
-                .orElseThrow();
-        LeafWind shut = LeafWind.shut(site.wind().design(leg), span);
-        LeafWind gust = LeafWind.shut(site.wind().gust(leg, gate.loads().serviceGust()), span);
-        Length surface = gate.leaf().infill();
-        Screen screen = LeafScreen.of(leaf, site.style());
-        LeafWind open = LeafWind.alone(
-                site.job().site().wind(),
-                leaf.width(),
-                surface,
-                surface.plus(gate.leaf().bottomGap()),
-                screen,
-                site.standards().wind());
+        LeafBlows blows = new LeafBlows(site, leaf);
         boolean atStart = hingeAtStart(plan);
-        return new HungLoads(gate.loads().person(), shut, open, gust, pushes(atStart ? 0 : 1), pushes(atStart ? 1 : 0));
+        return new HungLoads(
+                gate.loads().person(),
+                blows.shut(),
+                blows.open(),
+                blows.shutIn(gate.loads().serviceGust()),
+                pushes(atStart ? 0 : 1),
+                pushes(atStart ? 1 : 0));
     }
 
     /** What the half bay of fence beside a gate post pushes it with. */

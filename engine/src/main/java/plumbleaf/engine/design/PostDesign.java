@@ -42,6 +42,11 @@ public record PostDesign(
         return post.id();
     }
 
+    PostDesign rated(RatedGust gust) {
+        return new PostDesign(
+                post, section, footing, length, concrete, actions, check, checks, Optional.of(gust), findings);
+    }
+
     /** The most that is used of any check. */
     public double utilisation() {
         return checks.stream().mapToDouble(Checkpoint::utilisation).max().orElse(0);

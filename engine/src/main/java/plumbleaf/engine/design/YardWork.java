@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
@@ -24,6 +25,8 @@ import plumbleaf.engine.line.SpacingLimit;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
+import plumbleaf.engine.strength.GustPart;
+import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.wind.Screen;
 
 /** One pass over a yard with every build picked: ground, layout, gates. What a search tries again and again. */
@@ -137,6 +140,17 @@ final class YardWork {
         for (Run run : job.runs())
             findings.addAll(work.of(run, layout.run(run.id()).bays(), wind(run)));
         return findings;
+    }
+
+    /** The gust that the rails of the whole yard stand; empty where no wind reaches one. */
+    Optional<RatedGust> railGust() {
+        List<GustPart> parts = new ArrayList<>();
+        BayWork work = new BayWork(job, catalogue);
+        for (Run run : job.runs())
+            parts.addAll(work.rails(run, layout.run(run.id()).bays(), wind(run)));
+        return parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(RatedGust.of(job.site().wind().speed(), parts));
     }
 
     /** Every new post along the walk, those of the gates as already designed. */

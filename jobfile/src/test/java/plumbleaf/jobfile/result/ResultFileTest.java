@@ -108,7 +108,7 @@ class ResultFileTest {
                 "\"shape\": \"raked\"|\"shape\": \"square\"",
                 "\"fit\": \"racked\"|\"fit\": \"stepped\"",
                 "\"fit\": \"racked\"|\"fit\": \"level-top\"",
-                "\"kind\": \"clay\", \"state\": \"firm\"|\"kind\": \"fill\", \"state\": \"medium\"",
+                "\"kind\": \"sand\", \"state\": \"medium\"|\"kind\": \"fill\", \"state\": \"medium\"",
                 "\"kind\": \"swing\",|\"kind\": \"pair\",",
                 "\"braces\": 1|\"braces\": 0",
             })

@@ -1,0 +1,147 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.HingeForce;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.GustPart;
+import plumbleaf.engine.strength.HingePlate;
+import plumbleaf.engine.strength.Interaction;
+import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.engine.strength.TubeStrength;
+
+/**
+ * The gust a gate's links stand, from the forces of its load cases: {@code D} and {@code D+0.6W} in the same state of the leaf give what its weight and what the
+ * wind do, since forces are linear, and the wind is then let grow. With the whole dead load or 0.6 of it, whichever is worse.
+ * Source: ASCE 7-16 2.4.1 combinations 5 and 7. Check: GateGustTest.
+ */
+final class GateGust {
+    /**
+     * What a hinge is expected to carry over its maker's rating before it gives: as steel's nominal strength is over its allowable. Judgement: makers do not
+     * publish what breaks their hinges.
+     */
+    private static final double HINGE_RESERVE = TubeStrength.SAFETY;
+
+    private static final double ASD = Combination.D_W.wind();
+
+    private final Speed speed;
+    private final HungLeaf hung;
+    private final List<Blown> blown = new ArrayList<>();
+
+    /** One way the wind may blow: the case without it, the case with 0.6 of it, and what part of it is left in a plain gust. */
+    private record Blown(CaseForces still, CaseForces windy, double gustPart) {
+        /** What acts at so many times the wind. */
+        BaseAction at(Function<CaseForces, BaseAction> of, double dead, double wind) {
+            BaseAction weight = of.apply(still);
+            BaseAction blows = of.apply(windy).plus(weight.times(-1)).times(gustPart / ASD);
+            return weight.times(dead).plus(blows.times(wind));
+        }
+
+        double valueAt(ToDoubleFunction<CaseForces> of, double dead, double wind) {
+            double weight = of.applyAsDouble(still);
+            return weight * dead + (of.applyAsDouble(windy) - weight) * gustPart / ASD * wind;
+        }
+    }
+
+    GateGust(GateSite site, HungLeaf hung) {
+        this.speed = site.job().site().wind().speed();
+        this.hung = hung;
+        LeafBlows blows = new LeafBlows(site, hung.gate().leaf());
+        for (CaseForces windy : hung.cases()) {
+            if (windy.combination() != Combination.D_W) continue;
+            for (CaseForces still : hung.cases())
+                if (still.combination() == Combination.D && still.state() == windy.state())
+                    blown.add(new Blown(still, windy, blows.gustPart(windy.state())));
+        }
+    }
+
+    /** Steel and footing of one of its posts. */
+    RatedGust post(PostDesign post, Function<CaseForces, BaseAction> of, FootingGust footing) {
+        List<GustPart> parts = new ArrayList<>();
+        Section steel = post.section();
+        Length height = post.post().outOfGround();
+        for (Blown one : blown) {
+            parts.add(part(
+                    "post " + post.id(),
+                    one,
+                    of,
+                    action -> Interaction.ratio(steel, action, height),
+                    action -> Interaction.ratio(steel, action.times(1 / TubeStrength.SAFETY), height)));
+            if (footing.isKnown())
+                parts.add(part("footing " + footing.part(), one, of, footing::allowableUse, footing::ultimateUse));
+        }
+        return RatedGust.of(speed, parts);
+    }
+
+    private static GustPart part(
+            String link,
+            Blown one,
+            Function<CaseForces, BaseAction> of,
+            ToDoubleFunction<BaseAction> allowableUse,
+            ToDoubleFunction<BaseAction> ultimateUse) {
+        return GustPart.solved(
+                link,
+                times -> Math.max(
+                        allowableUse.applyAsDouble(one.at(of, 1, ASD * times)),
+                        allowableUse.applyAsDouble(one.at(of, Combination.LESS_D_W.dead(), ASD * times))),
+                times -> ultimateUse.applyAsDouble(one.at(of, 1, times)));
+    }
+
+    /** The leaf's frame, its hinges and the wall they pull on. */
+    RatedGust leaf(PostWall wall) {
+        List<GustPart> parts = new ArrayList<>();
+        for (Blown one : blown) {
+            for (int at = 0; at < hung.hinges().size(); at++) {
+                HingeUse use = hung.hinges().get(at);
+                int hinge = at;
+                if (use.capacity().isZero()) continue;
+                double capacity = use.capacity().pounds();
+                parts.add(pulled("hinge " + use.id(), one, hinge, capacity, capacity * HINGE_RESERVE));
+            }
+            int top = hung.hinges().size() - 1;
+            double nominal =
+                    wall.plate().nominal(wall.post(), HingePlate.chordStress(0)).pounds();
+            parts.add(pulled("hinge post wall", one, top, wall.allowed().pounds(), nominal));
+            frame(one, parts);
+        }
+        return RatedGust.of(speed, parts);
+    }
+
+    private static GustPart pulled(String link, Blown one, int hinge, double allowable, double ultimate) {
+        return GustPart.solved(
+                link,
+                times -> Math.max(
+                                pull(one, hinge, 1, ASD * times),
+                                pull(one, hinge, Combination.LESS_D_W.dead(), ASD * times))
+                        / allowable,
+                times -> pull(one, hinge, 1, times) / ultimate);
+    }
+
+    private static double pull(Blown one, int hinge, double dead, double wind) {
+        double along = one.valueAt(each -> force(each, hinge).horizontal().pounds(), dead, wind);
+        double across = one.valueAt(each -> force(each, hinge).across().pounds(), dead, wind);
+        return Math.sqrt(along * along + across * across);
+    }
+
+    private static HingeForce force(CaseForces each, int hinge) {
+        return each.hinges().get(hinge);
+    }
+
+    /** Members on the straight line through what they use without and with the wind. */
+    private void frame(Blown one, List<GustPart> parts) {
+        for (int at = 0; at < one.still().members().size(); at++) {
+            double still = GateStrength.ratio(hung, one.still().members().get(at));
+            double windy = GateStrength.ratio(hung, one.windy().members().get(at));
+            double wind = Math.max(0, windy - still) / ASD * one.gustPart();
+            String link = "frame " + one.still().members().get(at).member();
+            parts.add(new GustPart(link, still, wind, 1, TubeStrength.SAFETY));
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.sag.LeafState;
+import plumbleaf.engine.wind.LeafWind;
+import plumbleaf.engine.wind.Screen;
+import plumbleaf.engine.wind.Span;
+import plumbleaf.engine.wind.TributaryWind;
+
+/** Wind on a gate's leaf, strength level: as the standard designs for, and in a plain gust without its floor. */
+final class LeafBlows {
+    private final GateSite site;
+    private final Length width;
+    private final Length surface;
+    private final Length top;
+    private final Screen screen;
+    private final int leg;
+    private final Span span;
+
+    LeafBlows(GateSite site, Leaf leaf) {
+        this.site = site;
+        this.width = leaf.width();
+        this.surface = site.gate().leaf().infill();
+        this.top = surface.plus(site.gate().leaf().bottomGap());
+        this.screen = LeafScreen.of(leaf, site.style());
+        Offset from = site.gate().station().asOffset();
+        this.leg = site.wind().legAt(from);
+        this.span = site.wind()
+                .onLeg(leg, from, from.plus(site.gate().opening().asOffset()))
+                .orElseThrow();
+    }
+
+    LeafWind shut() {
+        return LeafWind.shut(site.wind().design(leg), span);
+    }
+
+    LeafWind shutIn(Speed gust) {
+        return LeafWind.shut(site.wind().gust(leg, gust), span);
+    }
+
+    LeafWind open() {
+        return LeafWind.alone(
+                site.job().site().wind(),
+                width,
+                surface,
+                top,
+                screen,
+                site.standards().wind());
+    }
+
+    private LeafWind openIn(Speed gust) {
+        return LeafWind.aloneInGust(
+                site.job().site().wind(),
+                gust,
+                width,
+                surface,
+                top,
+                screen,
+                site.standards().wind());
+    }
+
+    /**
+     * What part of the design wind a plain gust of the design speed is, the standard's floor left out: 1 where the floor does not govern. Of leaf and fence beside
+     * it the larger part, which is on the safe side.
+     */
+    double gustPart(LeafState state) {
+        Speed speed = site.job().site().wind().speed();
+        double fence = fencePart();
+        return switch (state) {
+            case CLOSED ->
+                Math.max(
+                        fence,
+                        shutIn(speed).pressure().psf() / shut().pressure().psf());
+            case WORST -> fence;
+            case OPEN ->
+                Math.max(
+                        fence,
+                        openIn(speed).pressure().psf() / open().pressure().psf());
+        };
+    }
+
+    private double fencePart() {
+        double most = 0;
+        for (List<Bay> beside : site.beside())
+            for (Bay bay : beside) {
+                Optional<TributaryWind> design = site.wind().on(bay.start(), bay.end());
+                Optional<TributaryWind> gust = site.wind().gustOn(bay.start(), bay.end());
+                if (design.isPresent() && gust.isPresent())
+                    most = Math.max(
+                            most,
+                            gust.get().force().pounds() / design.get().force().pounds());
+            }
+        return most;
+    }
+}
