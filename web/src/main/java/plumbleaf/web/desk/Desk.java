@@ -23,6 +23,7 @@ import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.room.Rooms;
 import plumbleaf.web.store.JobId;
+import plumbleaf.web.store.JobLine;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.StoredJob;
 
@@ -78,8 +79,12 @@ class Desk {
                 .body(job.document().getBytes(StandardCharsets.UTF_8));
     }
 
+    private DeskLine line(JobLine line) {
+        return DeskLine.of(line, store.open(line.id()).map(rooms::summary).orElse(Rooms.Summary.NONE));
+    }
+
     private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, List<String> errors) {
-        List<DeskLine> jobs = store.list().stream().map(DeskLine::of).toList();
+        List<DeskLine> jobs = store.list().stream().map(this::line).toList();
         List<String> first = errors.size() > MOST_ERRORS ? errors.subList(0, MOST_ERRORS) : errors;
         return pages.html(
                 status, "desk.jte", Map.of("frame", pages.frame(request, "Desk"), "jobs", jobs, "errors", first));

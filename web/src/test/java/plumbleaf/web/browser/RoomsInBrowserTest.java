@@ -16,6 +16,7 @@ import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -25,6 +26,7 @@ import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import plumbleaf.web.Trial;
 import plumbleaf.web.Workspace;
+import plumbleaf.web.desk.DemoJob;
 import plumbleaf.web.page.Room;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.StoredJob;
@@ -40,6 +42,9 @@ class RoomsInBrowserTest {
 
     @Autowired
     private JobStore store;
+
+    @Autowired
+    private DemoJob demo;
 
     private ChromeDriver browser;
     private StoredJob job;
@@ -89,6 +94,61 @@ class RoomsInBrowserTest {
         waitForVersion(2);
         assertThat(browser.switchTo().activeElement().getAttribute("id")).isEqualTo("f-gates-0-leaf-bottomGap");
         assertThat(browser.switchTo().activeElement().getAttribute("value")).hasSize("3\"".length() + 1);
+    }
+
+    @Test
+    void aRemedyIsAppliedWithOnePressAndUndoneWithOne() {
+        openExample();
+        go(Room.GATES);
+        assertThat(browser.findElement(By.id("numbers")).getText()).contains("G1 strikes the ground");
+        browser.findElement(By.xpath("//button[starts-with(text(), 'hang it on the right')]"))
+                .click();
+        waitForVersion(2);
+        assertThat(browser.findElement(By.id("numbers")).getText()).doesNotContain("G1 strikes the ground");
+        assertThat(browser.findElement(By.id("job-bar")).getText()).contains("hinge right");
+        browser.findElement(By.xpath("//button[text()='Undo']")).click();
+        waitForVersion(3);
+        assertThat(browser.findElement(By.id("numbers")).getText()).contains("G1 strikes the ground");
+    }
+
+    @Test
+    void aGateIsMovedByKeyOnTheUnrolledRun() {
+        openExample();
+        go(Room.LINE);
+        WebElement gate = browser.findElement(By.cssSelector(".sheet [data-of=G1][role=slider]"));
+        gate.sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        waitForVersion(2);
+        assertThat(text()).contains("\"station\": \"26' 3\\\"\"");
+    }
+
+    @Test
+    void aGateIsDraggedOnTheUnrolledRun() {
+        openExample();
+        go(Room.LINE);
+        WebElement gate = browser.findElement(By.cssSelector(".sheet [data-of=G1][role=slider]"));
+        new Actions(browser)
+                .clickAndHold(gate)
+                .moveByOffset(15, 0)
+                .moveByOffset(15, 0)
+                .release()
+                .perform();
+        waitForVersion(2);
+        assertThat(text()).doesNotContain("\"run\": \"R1\", \"station\": \"26'\", \"opening\"");
+    }
+
+    @Test
+    void everyRoomShowsADrawingOfTheExample() {
+        openExample();
+        for (Room room : Room.values()) {
+            go(room);
+            assertThat(browser.findElements(By.cssSelector(".sheet svg, .sheet img")))
+                    .as(room.word())
+                    .isNotEmpty();
+        }
+    }
+
+    private void openExample() {
+        job = store.open(demo.put()).orElseThrow();
     }
 
     @Test
