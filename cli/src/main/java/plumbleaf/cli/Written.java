@@ -16,14 +16,24 @@ final class Written {
         bytes(file, text.getBytes(StandardCharsets.UTF_8), over);
     }
 
+    /** Makes a folder where it is missing. */
+    static void folder(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw BadInput.of(folder.toString(), "this is a file, not a folder", "name a folder");
+        } catch (IOException e) {
+            throw BadInput.of(folder.toString(), "this folder cannot be made", "check that you may write there");
+        }
+    }
+
     static void bytes(Path file, byte[] bytes, boolean over) {
         String name = file.toString();
-        Path folder = file.toAbsolutePath().getParent();
         try {
             if (Files.isDirectory(file)) throw BadInput.of(name, "this is a folder", "name a file in it");
             if (!over && Files.exists(file))
                 throw BadInput.of(name, "this file is there already", "name another, or add --over to write over it");
-            Path half = Files.createTempFile(folder, ".plumbleaf", ".part");
+            Path half = file.resolveSibling("." + file.getFileName() + ".part");
             try {
                 Files.write(half, bytes);
                 Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);

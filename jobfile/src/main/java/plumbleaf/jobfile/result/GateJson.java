@@ -69,7 +69,7 @@ final class GateJson {
                 .build();
     }
 
-    private static Json.Members build(PickedGate build) {
+    static Json.Members build(PickedGate build) {
         return Json.object()
                 .put("frame", build.frame().id())
                 .put("braces", build.braces())

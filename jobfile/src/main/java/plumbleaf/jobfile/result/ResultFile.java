@@ -2,6 +2,7 @@ package plumbleaf.jobfile.result;
 
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.ground.GroundPoint;
 import plumbleaf.engine.job.Assumption;
 import plumbleaf.engine.job.Job;
@@ -42,6 +43,7 @@ public final class ResultFile {
                 .put("posts", design.posts(), PostJson::post)
                 .put("bays", design.layout().bays(), BayJson::bay)
                 .put("gates", design.gates(), gate -> GateJson.gate(gate, design))
+                .put("choices", design.choices(), ChoiceJson::choice)
                 .put("takeoff", design.quote().takeoff().lines(), TakeoffJson::line)
                 .put("cutPlans", design.quote().takeoff().cutPlans(), CutPlanJson::plan)
                 .put("hours", design.quote().labour().tasks(), QuoteJson::task)
@@ -53,6 +55,11 @@ public final class ResultFile {
     /** One cut plan alone. */
     public static Node cutPlan(CutPlan plan) {
         return CutPlanJson.plan(plan);
+    }
+
+    /** One search for a build alone. */
+    public static Node choice(GateChoice choice) {
+        return ChoiceJson.choice(choice);
     }
 
     /** The price alone. */

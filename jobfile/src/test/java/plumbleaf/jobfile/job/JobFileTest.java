@@ -204,7 +204,7 @@ class JobFileTest {
                         + "a gate is not released before its opening is measured between standing posts; write asSet,"
                         + " or \"beforePosts\": true when the customer signed for that",
                 "\"share\": \"40%\"|\"share\": \"50%\"|the shares make 110%; let them make 100%",
-                "\"state\": \"firm\"|\"state\": \"loose\"|clay is not loose; write one of soft, firm, stiff",
+                "\"state\": \"medium\"|\"state\": \"firm\"|sand is not firm; write one of loose, medium, dense",
                 "\"turn\": \"90 deg left\"|\"turn\": \"90 deg\"|a turn needs its side; write 90 deg left or 90 deg right",
                 "\"date\": \"2027-05-03\"|\"date\": \"2027-02-30\"|there is no such day; write year-month-day, such as 2027-04-19",
                 "\"weightOn\": 1|\"weightOn\": 3|there is no hinge 3 of 2; count from the bottom, 1 the lowest",
@@ -304,7 +304,7 @@ class JobFileTest {
                     "over\": \"8'\"",
                     "infill\": \"6'\"",
                     "from\": \"37' 6\\\"\"",
-                    "speed\": \"110 mph\"",
+                    "speed\": \"105 mph\"",
                     "overhead\": \"12%\"",
                     "count\": 2")) {
                 assertThat(Examples.NURSERY).contains(key);

@@ -1,0 +1,153 @@
+package plumbleaf.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import plumbleaf.engine.choose.Candidate;
+import plumbleaf.engine.choose.Rejected;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.GateChoice;
+import plumbleaf.engine.design.PickedGate;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.jobfile.job.JobFile;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.JsonReader;
+import plumbleaf.jobfile.json.JsonWriter;
+import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.json.NodePath;
+import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.jobfile.result.ResultFile;
+
+/** The cheapest build of each gate that passes, and why every cheaper one does not. */
+@Command(
+        name = "choose",
+        description = "Finds the cheapest build of each gate that passes, and says why every cheaper one fails.",
+        mixinStandardHelpOptions = true,
+        footer = {"", "What the job pins under builds stays, unless --free is given. Exit 3 where no build passes."})
+final class ChooseVerb implements Callable<Integer> {
+    private static final int SHOWN = 8;
+
+    @Parameters(paramLabel = "FILE", description = "The job file.")
+    private Path file = Path.of("");
+
+    @Option(names = "--gate", paramLabel = "ID", description = "This gate only.")
+    private String only = "";
+
+    @Option(names = "--free", description = "Leave everything about the gates' builds open, whatever the job pins.")
+    private boolean free;
+
+    @Option(names = "--out", paramLabel = "JOB", description = "Write the job with the chosen builds pinned.")
+    private String out = "";
+
+    @Option(names = "--over", description = "Write over a file that is there.")
+    private boolean over;
+
+    @Mixin
+    private Answer answer = new Answer();
+
+    @Override
+    public Integer call() {
+        Node root = tree();
+        Job job = read(root);
+        List<String> gates = new ArrayList<>();
+        for (Gate gate : job.gates()) {
+            if (only.isEmpty() || gate.id().equals(only)) gates.add(gate.id());
+        }
+        if (gates.isEmpty())
+            throw BadInput.of(
+                    file.toString(),
+                    only.isEmpty() ? "there is no gate in this job" : "there is no gate " + only,
+                    only.isEmpty() ? "choose is for gates" : "name a gate of this job");
+        if (free) for (String gate : gates) root = NodePath.of("builds." + gate).remove(root);
+        List<GateChoice> choices = choices(read(root), gates);
+        for (GateChoice choice : choices) root = pinned(root, choice);
+        if (!out.isEmpty()) Written.text(Path.of(out), JsonWriter.write(root), over);
+        answer.document(Json.object()
+                .put("title", job.title())
+                .put("choices", choices, ResultFile::choice)
+                .build());
+        for (GateChoice choice : choices) answer.say(lines(choice));
+        if (!out.isEmpty()) answer.say("Wrote " + out + ".");
+        boolean all =
+                choices.stream().allMatch(choice -> choice.choice().cheapest().isPresent());
+        return all ? ExitCode.FINE : ExitCode.MUST_FIX;
+    }
+
+    /** The file as it stands; it was read as a job before, so it is JSON. */
+    private Node tree() {
+        JobDoor.job(file);
+        return JsonReader.read(new String(JobDoor.bytes(file), StandardCharsets.UTF_8).replace("\ufeff", ""))
+                .match(tree -> tree.root(), broken -> Json.nothing());
+    }
+
+    private Job read(Node root) {
+        return JobFile.read(file.toString(), root, JobDoor.catalogue()).match(good -> good.is(), bad -> {
+            throw new BadInput(bad.all());
+        });
+    }
+
+    private static List<GateChoice> choices(Job job, List<String> gates) {
+        PriceBook book = PriceBooks.of(job);
+        List<GateChoice> choices = new ArrayList<>();
+        for (String gate : gates)
+            choices.add(Designs.choose(job, JobDoor.catalogue(), Designed.standards(), book, gate));
+        return choices;
+    }
+
+    private static Node pinned(Node root, GateChoice choice) {
+        Node changed = root;
+        for (Candidate<PickedGate> best : choice.choice().best()) {
+            PickedGate build = best.build();
+            String at = "builds." + choice.gate() + ".";
+            changed = NodePath.of(at + "frame")
+                    .set(changed, Json.text(build.frame().id()));
+            changed = NodePath.of(at + "braces").set(changed, Json.count(build.braces()));
+            changed = NodePath.of(at + "joint")
+                    .set(changed, Json.text(build.joint().key()));
+            changed = NodePath.of(at + "hingePost")
+                    .set(changed, Json.text(build.hingePost().id()));
+            changed = NodePath.of(at + "latchPost")
+                    .set(changed, Json.text(build.latchPost().id()));
+            changed = NodePath.of(at + "hole")
+                    .set(
+                            changed,
+                            Json.text(LengthText.exact(build.hole().diameter().inches())));
+            changed = NodePath.of(at + "depth")
+                    .set(
+                            changed,
+                            Json.text(LengthText.exact(build.hole().depth().inches())));
+        }
+        return changed;
+    }
+
+    private static List<String> lines(GateChoice choice) {
+        List<String> lines = new ArrayList<>();
+        int all = choice.choice().all();
+        lines.add(choice.gate() + ": " + all + (all == 1 ? " build" : " builds") + " in all");
+        Columns passing = new Columns("llr");
+        for (Candidate<PickedGate> best : choice.choice().best())
+            passing.row("chosen", best.id(), best.price().text());
+        for (Candidate<PickedGate> next : choice.choice().next())
+            passing.row("next", next.id(), next.price().text());
+        lines.addAll(passing.lines(2));
+        if (passing.isEmpty()) lines.add("  No build passes.");
+        List<Rejected> rejected = choice.choice().rejected();
+        lines.add(
+                "  " + rejected.size() + (passing.isEmpty() ? " fail" : " cheaper ones fail") + ", each for a reason:");
+        for (Rejected one : rejected.subList(Math.max(0, rejected.size() - SHOWN), rejected.size()))
+            lines.add("    " + one.price().text() + "  " + one.id() + ": "
+                    + one.because().message());
+        if (rejected.size() > SHOWN)
+            lines.add("    and " + (rejected.size() - SHOWN) + " cheaper still; --json lists them all");
+        return lines;
+    }
+}

@@ -1,0 +1,156 @@
+package plumbleaf.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plumbleaf.jobfile.json.JsonReader;
+import plumbleaf.jobfile.json.JsonWriter;
+import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.json.NodePath;
+
+/** The verbs that need a design, on the example job, whose first idea strikes the ground. */
+class DesignVerbsTest {
+    private static final String NURSERY =
+            Path.of("..", "examples", "nursery-lane.json").toString();
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private static Node tree(String text) {
+        return JsonReader.read(text).match(tree -> tree.root(), broken -> {
+            throw new AssertionError(broken + "\n" + text);
+        });
+    }
+
+    private static String text(Node root, String path) {
+        return NodePath.of(path).find(root).flatMap(Node::asText).orElse("");
+    }
+
+    @Test
+    void designEndsWith3WhileSomethingMustBeFixed() {
+        Terminal run = Terminal.run("design", NURSERY);
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .startsWith("Nursery on Kettle Lane: fails, ")
+                .contains("MUST FIX  G1", "swing.strikes", "    - hang it on the right")
+                .endsWith("Results are for review; local code governs.\n");
+    }
+
+    @Test
+    void designWithJsonIsOneDocumentTheSameToTheByte() {
+        Terminal run = Terminal.run("design", "--json", NURSERY);
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(text(tree(run.out()), "format")).isEqualTo("plumbleaf-design");
+        assertThat(text(tree(run.out()), "verdict")).isEqualTo("fails");
+        assertThat(run.err()).startsWith("Nursery on Kettle Lane: fails, ");
+        assertThat(Terminal.run("design", "--json", NURSERY).out()).isEqualTo(run.out());
+    }
+
+    @Test
+    void aJobWithoutItsGateEndsWith0() throws IOException {
+        String nursery = Files.readString(Path.of(NURSERY));
+        Node without = NodePath.of("builds.G1").remove(NodePath.of("gates[G1]").remove(tree(nursery)));
+        Path file = Files.writeString(folder.resolve("fence.json"), JsonWriter.write(without));
+        Terminal run = Terminal.run("design", file.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("Nursery on Kettle Lane: passes, ");
+    }
+
+    @Test
+    void cutShowsBarsWithTheirProof() {
+        Terminal run = Terminal.run("cut", NURSERY);
+        assertThat(run.out()).contains("TUBE-2x2x0.083", "proven least", "G1a.m1", "kerf 1/8\", end trim 1/2\"");
+        Node document = tree(Terminal.run("cut", "--json", NURSERY).out());
+        assertThat(NodePath.of("cutPlans[0].proven").find(document).flatMap(Node::asFlag))
+                .contains(true);
+    }
+
+    @Test
+    void priceAddsUpToItsTotal() {
+        Terminal run = Terminal.run("price", NURSERY);
+        assertThat(run.out()).contains("Materials: $", "Labor: $", "Profit", "Total", "Payment on signing");
+        Node document = tree(Terminal.run("price", "--json", NURSERY).out());
+        long total = cents(document, "money.total");
+        long stages = 0;
+        for (int i = 0; i < 3; i++) stages += cents(document, "money.stages[" + i + "].amount");
+        assertThat(stages).isEqualTo(total);
+        assertThat(cents(document, "money.price") + cents(document, "money.tax"))
+                .isEqualTo(total);
+    }
+
+    private static long cents(Node document, String path) {
+        return new BigDecimal(text(document, path)).movePointRight(2).longValueExact();
+    }
+
+    @Test
+    void papersAreWrittenAllTheSameAndTwiceTheSame() throws IOException {
+        Path out = folder.resolve("papers");
+        Terminal run = Terminal.run("papers", NURSERY, "--out", out.toString());
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.out())
+                .startsWith("Wrote to " + out + ":\n  packet.pdf\n")
+                .contains("  gate-G1.dxf\n");
+        List<Path> files = list(out);
+        assertThat(files)
+                .extracting(file -> file.getFileName().toString())
+                .contains("packet.pdf", "gate-G1.pdf", "gate-G1.svg", "gate-G1.dxf");
+        Path again = folder.resolve("again");
+        Terminal.run("papers", NURSERY, "--out", again.toString());
+        for (Path file : files) assertThat(again.resolve(file.getFileName())).hasSameBinaryContentAs(file);
+        assertThat(Terminal.run("papers", NURSERY, "--out", out.toString()).code())
+                .isEqualTo(3);
+    }
+
+    @Test
+    void drawWritesDrawingsOnly() throws IOException {
+        Path out = folder.resolve("drawings");
+        assertThat(Terminal.run("draw", NURSERY, "--out", out.toString()).code())
+                .isEqualTo(3);
+        assertThat(list(out))
+                .allMatch(file -> !file.toString().endsWith(".pdf"))
+                .hasSizeGreaterThan(3);
+    }
+
+    @Test
+    void chooseFindsTheCheapestBuildAndPinsIt() throws IOException {
+        Path out = folder.resolve("chosen.json");
+        Terminal run = Terminal.run("choose", NURSERY, "--free", "--out", out.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("G1: ", " builds in all", "  chosen  ", "cheaper ones fail, each for a reason:");
+        assertThat(Files.readString(out)).contains("\"builds\"");
+        Node document = tree(Terminal.run("choose", out.toString(), "--json").out());
+        assertThat(text(document, "choices[0].gate")).isEqualTo("G1");
+        assertThat(NodePath.of("choices[0].builds").find(document).flatMap(Node::asNumber))
+                .contains("1");
+        assertThat(Terminal.run("choose", NURSERY, "--gate", "G7").errorLines())
+                .containsExactly(NURSERY + ": there is no gate G7; name a gate of this job");
+    }
+
+    @Test
+    void nothingIsWrittenForABadFile() throws IOException {
+        Path bad = Files.writeString(folder.resolve("bad.json"), "{}");
+        Path out = folder.resolve("none");
+        Terminal run = Terminal.run("papers", bad.toString(), "--out", out.toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(out).doesNotExist();
+        assertThat(Terminal.run("papers", NURSERY, "--out", out.toString(), "--paper", "foolscap")
+                        .errorLines())
+                .containsExactly("plumbleaf papers: --paper foolscap is not known; write one of letter, a4");
+        assertThat(Terminal.run("papers", NURSERY, "--out", bad.toString()).errorLines())
+                .containsExactly(bad + ": this is a file, not a folder; name a folder");
+    }
+
+    private static List<Path> list(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
+    }
+}
