@@ -11,7 +11,7 @@ public final class CareCard {
     private CareCard() {}
 
     public static Paper of(PacketSubject subject) {
-        Paper.Builder paper = Paper.titled("Care card", subject.running());
+        Paper.Builder paper = Paper.titled("Care card", subject.running()).flag(subject.flag());
         paper.say("Keep this by the gate. It tells you what is normal, what to check, and when to call us.");
         for (GatePaper gate : subject.gates()) {
             paper.heading("Gate " + gate.id() + ": measured on the day it was hung");

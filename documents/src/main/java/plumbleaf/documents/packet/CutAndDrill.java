@@ -34,7 +34,7 @@ public final class CutAndDrill {
         boolean released =
                 gate.asked().release().match(priced -> false, hold -> false, is -> true) && !subject.mustFix();
         Paper.Builder paper = Paper.titled("Cut and drill list, gate " + gate.id(), subject.running())
-                .flag(released ? "RELEASED" : "HOLD")
+                .flag(released ? "RELEASED" : subject.mustFix() ? "HOLD, MUST FIX: see findings" : "HOLD")
                 .say(gate.subject().plan().sentence()
                         + ". Lengths are over the long points: set the stop to them. Saw angles are from square,"
                         + " 0\u00b0 a square cut. Cut long to short.");
