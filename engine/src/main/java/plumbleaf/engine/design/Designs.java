@@ -11,6 +11,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.schedule.Quote;
 import plumbleaf.engine.strength.RatedGust;
@@ -49,6 +50,12 @@ public final class Designs {
         findings.addAll(yard.bayFindings());
         findings.addAll(SiteRules.of(job, yard.layout(), standards));
         findings.addAll(quote.findings());
+        Picks built = picks;
+        List<Finding> priced = RemedyPrices.priced(
+                Findings.join(findings),
+                job,
+                quote.price().total(),
+                other -> total(other, catalogue, standards, built, book, planner));
         return new Design(
                 job,
                 yard.ground(),
@@ -58,7 +65,7 @@ public final class Designs {
                 choices,
                 quote,
                 rated(posts, gates, yard.railGust()),
-                Findings.join(findings));
+                priced);
     }
 
     /** The weakest of all links. */
@@ -83,6 +90,21 @@ public final class Designs {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("No gate " + gate + " in this job"));
         return yard.choose(asked, book);
+    }
+
+    /** What a changed job would come to, with the builds of this one where it pins none; empty where one of its gates finds no place. */
+    private static Optional<Money> total(
+            Job job, Catalogue catalogue, Standards standards, Picks built, PriceBook book, CutPlanner planner) {
+        Picks picks = built.pinnedBy(job, new UsualBuilds(catalogue));
+        YardWork yard = new YardWork(job, catalogue, standards, picks);
+        for (Gate gate : job.gates()) {
+            if (yard.layout().gatePosts(gate.id()).size() != 2) return Optional.empty();
+        }
+        List<GatePosts> gatePosts = yard.judgedGates();
+        List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
+        return Optional.of(StockWork.quote(job, catalogue, book, planner, yard.layout(), yard.posts(gatePosts), gates)
+                .price()
+                .total());
     }
 
     private static Picks usualPicks(Job job, Catalogue catalogue) {

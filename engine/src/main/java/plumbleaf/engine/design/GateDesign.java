@@ -1,9 +1,14 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.job.Gate;
@@ -56,5 +61,16 @@ public record GateDesign(
                 Optional.of(gust),
                 path,
                 Findings.join(findings, more));
+    }
+
+    /** Remedies for a check of plain kind that fails; they are only looked for where it does. */
+    GateDesign withRemedies(String id, Supplier<List<Remedy>> remedies) {
+        List<Finding> cured = new ArrayList<>();
+        for (Finding finding : findings) {
+            boolean failed =
+                    finding instanceof Checked && finding.id().equals(id) && finding.severity() != Severity.PASS;
+            cured.add(failed ? ((Checked) finding).withRemedies(remedies.get()) : finding);
+        }
+        return new GateDesign(asked, build, parts, plan, hung, hingePost, latchPost, rated, loadPath, cured);
     }
 }

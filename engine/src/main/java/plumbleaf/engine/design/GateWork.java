@@ -78,7 +78,8 @@ final class GateWork {
         HungLeaf hung = hang(first, band.get());
         double drop = hung.sag().total().inches()
                 + hung.sag().byTime().afterHanging().total().inches();
-        return hungDesign(Gates.plan(ask(Length.inches(Math.max(0, drop)))), hung);
+        GatePlan plan = Gates.plan(ask(Length.inches(Math.max(0, drop))));
+        return hungDesign(plan, hung).withRemedies("sag.latch", () -> SagRemedies.of(site, build, plan));
     }
 
     /** The soil a leaf hangs in; empty where it does not hang, or nothing is presumed for the soil. */
@@ -238,6 +239,10 @@ final class GateWork {
                             site.standards().life())
                     .total();
         });
+    }
+
+    static Optional<Offset> afterHangingSoft(GateSite site, PickedGate build, GatePlan plan) {
+        return new GateWork(site, build).afterHangingSoft(plan);
     }
 
     /** The finding of a build whose latch corner drops more after hanging in soft soil than its latch takes; empty where it does not. */

@@ -22,4 +22,9 @@ public record PickedGate(Section frame, int braces, Joint joint, Section hingePo
                 + LengthText.inchesOnly(hole.diameter().inches()) + " x "
                 + LengthText.inchesOnly(hole.depth().inches());
     }
+
+    /** On another hinge post. */
+    PickedGate on(Section post) {
+        return new PickedGate(frame, braces, joint, post, latchPost, hole);
+    }
 }

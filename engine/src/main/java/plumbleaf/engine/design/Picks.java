@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.PostSizes;
 import plumbleaf.engine.quantity.Length;
@@ -44,6 +45,16 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
             found.add(choice.gate());
         });
         return new Picks(runs, changed, found);
+    }
+
+    /** These builds for a job that pins other things of its gates: what it pins counts, the rest stays as it was picked. */
+    Picks pinnedBy(Job job, UsualBuilds usual) {
+        Map<String, PickedGate> changed = new LinkedHashMap<>(gates);
+        for (Gate gate : job.gates()) {
+            if (!job.builds().of(gate).isOpen())
+                changed.put(gate.id(), usual.of(job.builds().of(gate)));
+        }
+        return new Picks(runs, changed, chosen);
     }
 
     @Override

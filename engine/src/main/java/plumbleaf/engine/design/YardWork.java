@@ -128,6 +128,18 @@ final class YardWork {
         return job.gates().stream().map(this::gate).toList();
     }
 
+    /** The gates without remedies, for a price alone. */
+    List<GatePosts> judgedGates() {
+        List<GatePosts> gates = new ArrayList<>();
+        for (Gate gate : job.gates()) {
+            GateSite site = site(gate);
+            PickedGate pick = picks.of(gate);
+            GateDesign design = GateWork.designOn(site, pick, GateWork.judged(site, pick));
+            gates.add(GatePosts.of(site, design, Stated.of(pick.hole().depth()), Length.ZERO, postWork));
+        }
+        return gates;
+    }
+
     /** The search for the cheapest build of a gate that passes. */
     GateChoice choose(Gate gate, PriceBook book) {
         return GateChoice.of(site(gate), book, postWork);

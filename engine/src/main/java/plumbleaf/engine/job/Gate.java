@@ -29,4 +29,28 @@ public record Gate(
         asSet = List.copyOf(asSet);
         obstacles = List.copyOf(obstacles);
     }
+
+    public Gate withKind(GateKind changed) {
+        return new Gate(
+                id, changed, run, station, opening, leaf, hingePost, latchPost, hinges, latch, loads, asSet, release,
+                obstacles);
+    }
+
+    public Gate withStation(Length changed) {
+        return new Gate(
+                id, kind, run, changed, opening, leaf, hingePost, latchPost, hinges, latch, loads, asSet, release,
+                obstacles);
+    }
+
+    public Gate withLeaf(LeafSpec changed) {
+        return new Gate(
+                id, kind, run, station, opening, changed, hingePost, latchPost, hinges, latch, loads, asSet, release,
+                obstacles);
+    }
+
+    public Gate withHinges(HingeSpec changed) {
+        return new Gate(
+                id, kind, run, station, opening, leaf, hingePost, latchPost, changed, latch, loads, asSet, release,
+                obstacles);
+    }
 }

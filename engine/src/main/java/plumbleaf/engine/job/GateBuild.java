@@ -34,4 +34,12 @@ public record GateBuild(
     public boolean isOpen() {
         return !(frame.isSaid() && hingePost.isSaid() && hole.isSaid() && depth.isSaid());
     }
+
+    public GateBuild withDepth(Length deep) {
+        return new GateBuild(gate, frame, braces, joint, hingePost, latchPost, hole, Stated.of(deep));
+    }
+
+    public GateBuild withHingePost(String section) {
+        return new GateBuild(gate, frame, braces, joint, Stated.of(section), latchPost, hole, depth);
+    }
 }

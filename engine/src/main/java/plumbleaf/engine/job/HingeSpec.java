@@ -17,4 +17,8 @@ public record HingeSpec(String model, Length fromTop, Length fromBottom, int cou
         if (weightOn < 0 || weightOn >= count)
             throw new IllegalArgumentException("No hinge " + weightOn + " among " + count);
     }
+
+    public HingeSpec withModel(String other) {
+        return new HingeSpec(other, fromTop, fromBottom, count, weightOn);
+    }
 }

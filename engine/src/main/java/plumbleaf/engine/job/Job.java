@@ -49,4 +49,16 @@ public record Job(
     public DesignBasis basisOf(Run run) {
         return run.basis().or(site.basis());
     }
+
+    public Job withGates(List<Gate> changed) {
+        return new Job(
+                title, date, display, site, ground, runs, changed, builds, existing, rules, money, actuals, changes,
+                notes, draft, assumed);
+    }
+
+    public Job withBuilds(Builds changed) {
+        return new Job(
+                title, date, display, site, ground, runs, gates, changed, existing, rules, money, actuals, changes,
+                notes, draft, assumed);
+    }
 }

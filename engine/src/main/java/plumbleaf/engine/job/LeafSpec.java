@@ -18,4 +18,9 @@ public record LeafSpec(
         Length hingeGap,
         Length latchGap,
         Length infillBelowFrame,
-        int midRails) {}
+        int midRails) {
+
+    public LeafSpec withBottomGap(Length gap) {
+        return new LeafSpec(shape, infill, gap, hingeGap, latchGap, infillBelowFrame, midRails);
+    }
+}

@@ -1,0 +1,102 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import plumbleaf.engine.job.Builds;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateBuild;
+import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.Stated;
+import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.QuantityText;
+
+/** Applies the edit of a remedy to a job in hand, as one press in a screen would to its file. */
+final class RemedyEdit {
+    private static final Pattern GATE = Pattern.compile("gates\\[([^]]+)]\\.([A-Za-z.]+)=(.*)");
+    private static final Pattern BUILD = Pattern.compile("builds\\.([^.]+)\\.([A-Za-z]+)=(.*)");
+
+    private RemedyEdit() {}
+
+    /** The job with the edit made; empty where this kind of edit is not priced. */
+    static Optional<Job> on(Job job, String edit) {
+        Matcher gate = GATE.matcher(edit);
+        if (gate.matches()) return onGate(job, gate.group(1), gate.group(2), gate.group(3));
+        Matcher build = BUILD.matcher(edit);
+        return build.matches() ? onBuild(job, build.group(1), build.group(2), build.group(3)) : Optional.empty();
+    }
+
+    private static Optional<Job> onGate(Job job, String id, String key, String value) {
+        List<Gate> gates = new ArrayList<>();
+        boolean made = false;
+        for (Gate gate : job.gates()) {
+            Optional<Gate> edited = gate.id().equals(id) ? edited(gate, key, value) : Optional.empty();
+            made = made || edited.isPresent();
+            gates.add(edited.orElse(gate));
+        }
+        return made ? Optional.of(job.withGates(gates)) : Optional.empty();
+    }
+
+    private static Optional<Gate> edited(Gate gate, String key, String value) {
+        return switch (key) {
+            case "hinge", "swing", "opens" -> swing(gate, key, value).map(gate::withKind);
+            case "station" -> LengthText.length(value).value().map(gate::withStation);
+            case "leaf.bottomGap" ->
+                LengthText.length(value)
+                        .value()
+                        .map(gap -> gate.withLeaf(gate.leaf().withBottomGap(gap)));
+            case "hinges.model" -> Optional.of(gate.withHinges(gate.hinges().withModel(value)));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<GateKind> swing(Gate gate, String key, String value) {
+        return gate.kind()
+                .match(
+                        swing -> switch (key) {
+                            case "hinge" ->
+                                Optional.of(new GateKind.Swing(
+                                        Stated.of(value.equals("left") ? Side.LEFT : Side.RIGHT),
+                                        swing.swing(),
+                                        swing.opens(),
+                                        swing.holdOpen()));
+                            case "swing" ->
+                                Optional.of(new GateKind.Swing(
+                                        swing.hinge(),
+                                        Stated.of(value.equals("in") ? SwingWay.IN : SwingWay.OUT),
+                                        swing.opens(),
+                                        swing.holdOpen()));
+                            default ->
+                                QuantityText.angle(value)
+                                        .value()
+                                        .map(opens -> new GateKind.Swing(
+                                                swing.hinge(), swing.swing(), opens, swing.holdOpen()));
+                        },
+                        pair -> Optional.empty(),
+                        slide -> Optional.empty(),
+                        flagged -> Optional.empty());
+    }
+
+    private static Optional<Job> onBuild(Job job, String gate, String key, String value) {
+        List<GateBuild> builds = new ArrayList<>();
+        for (Gate each : job.gates()) {
+            GateBuild build = job.builds().of(each);
+            builds.add(each.id().equals(gate) ? edited(build, key, value) : build);
+        }
+        return Optional.of(job.withBuilds(new Builds(job.builds().runs(), builds)));
+    }
+
+    private static GateBuild edited(GateBuild build, String key, String value) {
+        return switch (key) {
+            case "depth" ->
+                LengthText.length(value).value().map(build::withDepth).orElse(build);
+            case "hingePost" -> build.withHingePost(value);
+            default -> build;
+        };
+    }
+}
