@@ -7,6 +7,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -143,7 +144,7 @@ class LocalPagesTest {
                 .param("ground.shots[2].elevation", "-1 1/2")
                 .param("ground.shots[3].elevation", "+1/2"));
         assertThat(made.getStatus()).isEqualTo(303);
-        String id = made.getHeader("Location").split("/", -1)[2];
+        String id = Objects.requireNonNull(made.getHeader("Location")).split("/", -1)[2];
         String file = store.open(new JobId(id)).orElseThrow().document();
         assertThat(file)
                 .contains("\"hinge\": \"left\"", "\"swing\": \"in\"", "\"opening\": \"42\\\"\"")
