@@ -17,6 +17,8 @@ final class BarCounts {
     private final long below;
     private final List<Counted> found = new ArrayList<>();
     private final int[] bars;
+    private final int pieces;
+    private final long volume;
     private boolean cutShort;
 
     private BarCounts(Cutting cutting, long least, long below, Effort effort) {
@@ -24,6 +26,8 @@ final class BarCounts {
         this.least = least;
         this.below = below;
         this.bars = new int[cutting.kinds()];
+        this.pieces = cutting.pieces();
+        this.volume = cutting.volume();
         this.fill = new long[cutting.kinds()];
         for (int k = 0; k < fill.length; k++)
             fill[k] = Knapsack.best(cutting.size, cutting.size, cutting.demand, cutting.room[k], effort)
@@ -62,14 +66,13 @@ final class BarCounts {
     private void choose(int kind, long cost, long held) {
         if (cutShort || cost >= below) return;
         if (kind == bars.length) {
-            if (cost < least || held < cutting.volume()) return;
+            if (cost < least || held < volume) return;
             if (found.size() >= MOST) cutShort = true;
             List<Integer> chosen = new ArrayList<>();
             for (int each : bars) chosen.add(each);
             found.add(new Counted(chosen, cost));
             return;
         }
-        int pieces = cutting.pieces();
         int most = Math.min(cutting.supply[kind], pieces);
         long price = cutting.price[kind];
         if (price == 0) {

@@ -1,7 +1,9 @@
 package plumbleaf.engine.design;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import plumbleaf.engine.labour.Labours;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.money.Money;
@@ -16,7 +18,10 @@ import plumbleaf.engine.takeoff.NetUnit;
  * piece and pound with its waste, hours at the crew's rate.
  */
 final class BuildPrice {
+    private record Sale(String item, NetUnit unit) {}
+
     private final PriceBook book;
+    private final Map<Sale, Double> prices = new LinkedHashMap<>();
 
     BuildPrice(PriceBook book) {
         this.book = book;
@@ -34,8 +39,12 @@ final class BuildPrice {
 
     /** The cheapest way a unit is sold; nothing where it has no price, as the order says too. */
     private double perUnit(String item, NetUnit unit) {
-        return book.of(item).stream()
-                .filter(sold -> sold.of() == unit)
+        return prices.computeIfAbsent(new Sale(item, unit), this::perUnit);
+    }
+
+    private double perUnit(Sale sale) {
+        return book.of(sale.item()).stream()
+                .filter(sold -> sold.of() == sale.unit())
                 .mapToDouble(sold -> sold.price().dollars().doubleValue() * (1 + sold.waste()) / sold.contents())
                 .min()
                 .orElse(0);

@@ -10,6 +10,7 @@ import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.labour.Works;
@@ -30,9 +31,22 @@ final class GateSearch {
     private final GateSite site;
     private final PostWork posts;
     private final BuildPrice price;
-    private final Map<String, GatePlan> plans = new LinkedHashMap<>();
-    private final Map<String, Money> leafPrices = new LinkedHashMap<>();
-    private final Map<String, Money> postPrices = new LinkedHashMap<>();
+    private final Map<Hung, GatePlan> plans = new LinkedHashMap<>();
+    private final Map<Made, Money> leafPrices = new LinkedHashMap<>();
+    private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
+
+    /** All that tells one leaf from another. */
+    private record Made(String frame, int braces, Joint joint) {
+        static Made of(PickedGate build) {
+            return new Made(build.frame().id(), build.braces(), build.joint());
+        }
+    }
+
+    /** A leaf between two posts. */
+    private record Hung(Made leaf, String hingePost, String latchPost) {}
+
+    /** A post in its hole. */
+    private record Standing(String post, String section, HoleSize hole) {}
 
     GateSearch(GateSite site, PriceBook book, PostWork posts) {
         this.site = site;
@@ -40,18 +54,15 @@ final class GateSearch {
         this.price = new BuildPrice(book);
     }
 
-    private static String leafOf(PickedGate build) {
-        return build.frame().id() + " " + build.braces() + " " + build.joint().key();
-    }
-
     private GatePlan plan(PickedGate build) {
-        String posts = build.hingePost().id() + " " + build.latchPost().id();
-        return plans.computeIfAbsent(leafOf(build) + " " + posts, key -> GateWork.judged(site, build));
+        Hung hung = new Hung(
+                Made.of(build), build.hingePost().id(), build.latchPost().id());
+        return plans.computeIfAbsent(hung, key -> GateWork.judged(site, build));
     }
 
     /** A leaf and two posts with their footings; the opening is fixed between the posts, so the leaf is the same on any of them. */
     Money price(PickedGate build) {
-        Money leaf = leafPrices.computeIfAbsent(leafOf(build), key -> leafPrice(build));
+        Money leaf = leafPrices.computeIfAbsent(Made.of(build), key -> leafPrice(build));
         return leaf.plus(postPrice(site.first(), build.hingePost(), build.hole()))
                 .plus(postPrice(site.second(), build.latchPost(), build.hole()));
     }
@@ -68,9 +79,7 @@ final class GateSearch {
     }
 
     private Money postPrice(Post post, Section section, HoleSize hole) {
-        String key = post.id() + " " + section.id() + " " + hole.diameter().inches() + " "
-                + hole.depth().inches();
-        return postPrices.computeIfAbsent(key, unused -> {
+        return postPrices.computeIfAbsent(new Standing(post.id(), section.id(), hole), key -> {
             Needs needs = Needs.none();
             List<Work> works = new ArrayList<>();
             for (PostTake take : PostTake.of(post, section, hole, GRAVEL)) {

@@ -235,7 +235,7 @@ final class GateWork {
             return Sags.afterHanging(
                             hung,
                             hung.foot().soft(),
-                            loads(plan, hung.leaf()),
+                            HungLoads.person(gate.loads().person()),
                             site.standards().life())
                     .total();
         });

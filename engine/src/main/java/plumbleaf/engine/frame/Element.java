@@ -66,21 +66,19 @@ final class Element {
         return ex.times(local.x()).plus(ey.times(local.y())).plus(ez.times(local.z()));
     }
 
-    /** Stiffness on the twelve directions of the two nodes. */
+    /** Stiffness on the twelve directions of the two nodes. Most entries of the transform are zero, and are passed over. */
     double[][] nodeStiffness() {
         double[][] half = new double[12][12];
-        for (int i = 0; i < 12; i++)
-            for (int j = 0; j < 12; j++) {
-                double sum = 0;
-                for (int k = 0; k < 12; k++) sum += condensed[i][k] * transform[k][j];
-                half[i][j] = sum;
-            }
         double[][] full = new double[12][12];
-        for (int i = 0; i < 12; i++)
+        for (int k = 0; k < 12; k++)
             for (int j = 0; j < 12; j++) {
-                double sum = 0;
-                for (int k = 0; k < 12; k++) sum += transform[k][i] * half[k][j];
-                full[i][j] = sum;
+                if (transform[k][j] == 0) continue;
+                for (int i = 0; i < 12; i++) half[i][j] += condensed[i][k] * transform[k][j];
+            }
+        for (int k = 0; k < 12; k++)
+            for (int i = 0; i < 12; i++) {
+                if (transform[k][i] == 0) continue;
+                for (int j = 0; j < 12; j++) full[i][j] += transform[k][i] * half[k][j];
             }
         return full;
     }
