@@ -196,6 +196,23 @@ class LocalPagesTest {
     }
 
     @Test
+    void aShotIsAddedWhereTheGroundIsLeastKnownAndMovesNothing() throws Exception {
+        MockHttpServletResponse answer =
+                send(post(at(Room.GROUND) + "/add-shot").with(csrf()).param("version", "1"));
+        assertThat(answer.getStatus()).isEqualTo(303);
+        assertThat(text())
+                .contains("{ \"id\": \"S8\", \"run\": \"R1\", \"station\": \"34'\", \"elevation\": \"-1' 8\\\"\" }");
+    }
+
+    @Test
+    void theHistorySaysWhoDidWhat() throws Exception {
+        send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
+        send(post(at(Room.GATES) + "/undo").with(csrf()).param("version", "2"));
+        assertThat(send(get("/jobs/" + job.id() + "/history")).getContentAsString())
+                .contains("gates[0].opening: 4' \u2192 4' 6", "undo", "started the job");
+    }
+
+    @Test
     void undoAndRedoAreOnePressEach() throws Exception {
         send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
         send(post(at(Room.GATES) + "/undo").with(csrf()).param("version", "2"));

@@ -15,7 +15,8 @@ public record Panel(
         List<Strip> strips,
         List<Bar> bars,
         List<Row> rows,
-        List<Table> tables) {
+        List<Table> tables,
+        List<Press> presses) {
     public Panel {
         notes = List.copyOf(notes);
         fields = List.copyOf(fields);
@@ -23,35 +24,47 @@ public record Panel(
         bars = List.copyOf(bars);
         rows = List.copyOf(rows);
         tables = List.copyOf(tables);
+        presses = List.copyOf(presses);
     }
 
     public static Panel of(String heading, String of) {
-        return new Panel(heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Panel(heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     public Panel withNotes(List<Note> more) {
-        return new Panel(heading, of, more, fields, strips, bars, rows, tables);
+        return new Panel(heading, of, more, fields, strips, bars, rows, tables, presses);
     }
 
     public Panel withFields(List<Field> more) {
-        return new Panel(heading, of, notes, more, strips, bars, rows, tables);
+        return new Panel(heading, of, notes, more, strips, bars, rows, tables, presses);
     }
 
     public Panel withStrips(List<Strip> more) {
-        return new Panel(heading, of, notes, fields, more, bars, rows, tables);
+        return new Panel(heading, of, notes, fields, more, bars, rows, tables, presses);
     }
 
     public Panel withBars(List<Bar> more) {
-        return new Panel(heading, of, notes, fields, strips, more, rows, tables);
+        return new Panel(heading, of, notes, fields, strips, more, rows, tables, presses);
     }
 
     public Panel withRows(List<Row> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, more, tables);
+        return new Panel(heading, of, notes, fields, strips, bars, more, tables, presses);
     }
 
     public Panel withTables(List<Table> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, more);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, more, presses);
     }
+
+    public Panel withPresses(List<Press> more) {
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, more);
+    }
+
+    /**
+     * Something that one press does.
+     *
+     * @param address below the room's own: {@code add-shot}
+     */
+    public record Press(String words, String address) {}
 
     /**
      * Several small fields of one thing on one line.

@@ -21,7 +21,15 @@ final class GroundRoom {
             strips.add(new Panel.Strip(id, at, note, shotFields(opened, at, id)));
         }
         List<Note> notes = Notes.inAreas(opened.findings(), List.of("ground"));
-        return List.of(Panel.of("Shots", "ground").withNotes(notes).withStrips(strips));
+        return List.of(
+                Panel.of("Shots", "ground").withNotes(notes).withStrips(strips).withPresses(presses(opened)));
+    }
+
+    private static List<Panel.Press> presses(Opened opened) {
+        return NewShot.in(opened)
+                .map(shot ->
+                        List.of(new Panel.Press("Add a shot at " + shot.station() + " of " + shot.run(), "add-shot")))
+                .orElse(List.of());
     }
 
     /** The keys a shot has, so that each is edited in the form it was taken in. */

@@ -80,6 +80,18 @@ class RoomDoor {
         return change(request, id, roomOf(room), version, asked);
     }
 
+    /** A shot to be filled in. */
+    @PostMapping("/{room}/add-shot")
+    ResponseEntity<String> addShot(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam long version) {
+        StoredJob job = open(id);
+        Edited edited = rooms.withNewShot(job);
+        return kept(request, job, roomOf(room), version, new Edit("", Unit.WORDS, ""), edited);
+    }
+
     @PostMapping("/{room}/undo")
     ResponseEntity<String> undo(
             HttpServletRequest request,
@@ -106,7 +118,11 @@ class RoomDoor {
             Saving stale = store.stale(job.id());
             return answer(request, room, stale, edit.path(), edit.unit(), edit.value());
         }
-        Edited edited = rooms.apply(job, edit);
+        return kept(request, job, room, version, edit, rooms.apply(job, edit));
+    }
+
+    private ResponseEntity<String> kept(
+            HttpServletRequest request, StoredJob job, Room room, long version, Edit edit, Edited edited) {
         return edited.match(
                 fine -> answer(
                         request,

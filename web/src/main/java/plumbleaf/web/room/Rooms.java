@@ -113,6 +113,17 @@ public class Rooms {
         return bench.apply(job, edit);
     }
 
+    /** The job with one more shot, in the widest stretch that nobody has measured. */
+    Edited withNewShot(StoredJob job) {
+        Opened opened = bench.open(job, Typed.NOTHING);
+        return NewShot.in(opened)
+                .<Edited>map(shot -> new Edited.Fine(
+                        job.title(),
+                        opened.text().appended("ground.shots", shot.json()).text(),
+                        "shot " + shot.id() + " at " + shot.station() + " of " + shot.run()))
+                .orElseGet(() -> new Edited.Refused("", "There is no stretch left without a shot."));
+    }
+
     String valueAt(StoredJob job, String path) {
         return path.isEmpty() ? "" : DocumentText.of(job.document()).value(path).orElse("");
     }
