@@ -1,11 +1,14 @@
 package plumbleaf.engine.design;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.LocateTicket;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.pricing.PriceBook;
@@ -43,6 +46,12 @@ final class StockWork {
         for (GateDesign gate : gates) {
             for (Leaf leaf : gate.plan().leaves()) leaves.add(new Assembly.BuiltLeaf(leaf, gate.parts()));
         }
-        return Quotes.of(new Assembly(takes, bays, leaves, job.gates()), job, book, Saws.USUAL, planner, job.date());
+        return Quotes.of(new Assembly(takes, bays, leaves, job.gates()), job, book, Saws.USUAL, planner, firstDay(job));
+    }
+
+    /** The first day that the locate ticket lets anyone dig; no day is promised before there is a ticket. */
+    private static Stated<LocalDate> firstDay(Job job) {
+        List<LocateTicket> tickets = job.existing().tickets();
+        return tickets.isEmpty() ? Stated.open() : Stated.of(tickets.get(0).digFrom());
     }
 }
