@@ -49,18 +49,14 @@ public record GateDesign(
     }
 
     /** The same on its two posts, with what that adds. */
-    GateDesign onPosts(RatedGust gust, List<LinkUse> path, List<Finding> more) {
+    GateDesign onPosts(List<LinkUse> path, List<Finding> more) {
         return new GateDesign(
-                asked,
-                build,
-                parts,
-                plan,
-                hung,
-                hingePost,
-                latchPost,
-                Optional.of(gust),
-                path,
-                Findings.join(findings, more));
+                asked, build, parts, plan, hung, hingePost, latchPost, rated, path, Findings.join(findings, more));
+    }
+
+    GateDesign rated(RatedGust gust) {
+        return new GateDesign(
+                asked, build, parts, plan, hung, hingePost, latchPost, Optional.of(gust), loadPath, findings);
     }
 
     /** Remedies for a check of plain kind that fails; they are only looked for where it does. */

@@ -42,14 +42,18 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         List<Finding> more = List.of(
                 wall.finding(hinge.id(), site.basis()),
                 SlamCheck.of(hung.gate(), build.latchPost(), slam).finding(gate.id(), slam));
+        return new GatePosts(gate.onPosts(loadPath(hung, wall, hinge, latch), more), hinge, latch);
+    }
+
+    /** The same with the gust its links stand. A search over builds does not ask for it. */
+    GatePosts rated(GateSite site) {
+        if (gate.hung().isEmpty()) return this;
+        HungLeaf hung = gate.hung().get(0);
         GateGust gust = new GateGust(site, hung);
         RatedGust onHingePost = gust.post(hinge, CaseForces::hingePost, footing(site, hinge));
         RatedGust onLatchPost = gust.post(latch, CaseForces::latchPost, footing(site, latch));
-        RatedGust whole = gust.leaf(wall).lesser(onHingePost).lesser(onLatchPost);
-        return new GatePosts(
-                gate.onPosts(whole, loadPath(hung, wall, hinge, latch), more),
-                hinge.rated(onHingePost),
-                latch.rated(onLatchPost));
+        RatedGust whole = gust.leaf(PostWall.of(hung)).lesser(onHingePost).lesser(onLatchPost);
+        return new GatePosts(gate.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
     }
 
     private static FootingGust footing(GateSite site, PostDesign post) {

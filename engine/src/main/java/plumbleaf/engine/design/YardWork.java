@@ -117,11 +117,14 @@ final class YardWork {
         Stated<Length> depth = job.builds().of(gate).depth();
         PickedGate pick = picks.of(gate);
         if (picks.chosen().contains(gate.id())) depth = Stated.of(pick.hole().depth());
-        if (depth.isSaid()) return GatePosts.of(site, GateWork.design(site, pick), depth, Length.ZERO, postWork);
+        if (depth.isSaid())
+            return GatePosts.of(site, GateWork.design(site, pick), depth, Length.ZERO, postWork)
+                    .rated(site);
         Length forDrop = GateWork.depthForDrop(site, pick);
         GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), depth, forDrop, postWork);
         PickedGate deep = pick.withDepth(sized.depth());
-        return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, postWork);
+        return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, postWork)
+                .rated(site);
     }
 
     List<GatePosts> gates() {
