@@ -13,16 +13,20 @@ import plumbleaf.engine.finding.Severity;
 final class PostFindings {
     private PostFindings() {}
 
-    /** Gate posts speak for themselves; of a run's other posts the worst of each check does for all. */
+    private static final String HEAVE = "footing.heave";
+
+    /** Gate posts speak for themselves, but of heave; of a run's other posts, and of what heaves at a gate, the worst of each check does for all. */
     static List<Finding> of(List<PostDesign> posts) {
         List<Finding> said = new ArrayList<>();
         Map<String, List<Finding>> alike = new LinkedHashMap<>();
         for (PostDesign post : posts) {
-            if (!post.post().gate().isEmpty()) said.addAll(post.findings());
-            else
-                for (Finding finding : post.findings())
-                    alike.computeIfAbsent(post.post().run() + " " + finding.id(), key -> new ArrayList<>())
+            String gate = post.post().gate();
+            for (Finding finding : post.findings()) {
+                if (!gate.isEmpty() && !finding.id().equals(HEAVE)) said.add(finding);
+                else
+                    alike.computeIfAbsent(post.post().run() + " " + gate + " " + finding.id(), key -> new ArrayList<>())
                             .add(finding);
+            }
         }
         for (List<Finding> group : alike.values()) said.add(worst(Findings.join(group)));
         return said;

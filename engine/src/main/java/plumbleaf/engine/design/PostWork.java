@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.action.Combinations;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.catalogue.Catalogue;
@@ -13,6 +14,7 @@ import plumbleaf.engine.footing.DepthNeed;
 import plumbleaf.engine.footing.FootingDemand;
 import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.footing.Footings;
+import plumbleaf.engine.footing.Heave;
 import plumbleaf.engine.footing.LateralSoil;
 import plumbleaf.engine.footing.PoleDepth;
 import plumbleaf.engine.footing.PoleStrength;
@@ -20,6 +22,7 @@ import plumbleaf.engine.footing.Pour;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
@@ -145,17 +148,34 @@ final class PostWork {
                 section.isRound()
                         ? Math.PI * section.depth().inches() * section.depth().inches() / 4
                         : section.depth().inches() * section.width().inches());
+        Pour concrete = Pour.of(footing.hole(), outline);
+        heave(footing, concrete, actions).ifPresent(findings::add);
         return new PostDesign(
                 post,
                 section,
                 footing,
                 post.outOfGround().plus(footing.hole().depth()),
-                Pour.of(footing.hole(), outline),
+                concrete,
                 actions,
                 check,
                 checks,
                 rated,
                 findings);
+    }
+
+    /** Only fine soil grips a shaft when it freezes: clean sand and gravel drain, and rock does not heave. */
+    private Optional<Finding> heave(FootingDesign footing, Pour concrete, List<CombinedAction> actions) {
+        SoilKind soil = job.site().soil().kind();
+        Length frost = job.site().frost().depth();
+        boolean heaves = (soil == SoilKind.CLAY || soil == SoilKind.SILT) && !frost.isZero();
+        if (!heaves) return Optional.empty();
+        double standing = Double.MAX_VALUE;
+        for (CombinedAction each : actions)
+            if (each.combination() == Combination.D)
+                standing = Math.min(standing, each.action().down().pounds());
+        if (standing == Double.MAX_VALUE) standing = 0;
+        Force resisting = concrete.weight().plus(Force.pounds(Math.max(0, standing)));
+        return Optional.of(Heave.finding(footing.part(), footing.hole(), frost, resisting));
     }
 
     private static String footingId(Post post) {
