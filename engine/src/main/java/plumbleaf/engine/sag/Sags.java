@@ -101,18 +101,18 @@ public final class Sags {
     }
 
     /**
-     * Drop by the play of the hinges: {@code (s sign(H_top) - s sign(H_bottom)) b / d}, b from the pin to the free corner, d between the
-     * outermost pins. With play alike at all hinges the outermost two take it up first. The top hinge pulled and the bottom one pushed
-     * give {@code 2 s b / d}. A rigid turn, not part of virtual work.
-     * Source: geometry. Check: SagClosedFormCheck.
+     * Drop by the play of the hinges: {@code 2 s b / d}, b from the pin to the free corner, d between the outermost pins, + down where the
+     * leaf's weight turns it towards the latch. With play alike at all hinges the outermost two take it up and a hinge between them has no
+     * lever, whatever share of the couple it takes later: so the sign is that of the whole couple, not of the top hinge, which a middle
+     * hinge can turn about. A rigid turn, not part of virtual work.
+     * Source: geometry. Checks: SagClosedFormCheck, SecondProgramCheck.
      */
     static double slackIn(HungGate gate, List<HingeForce> hinges) {
-        double play = gate.hinge().slack().inches();
-        HingeForce bottom = hinges.get(0);
-        HingeForce top = hinges.get(hinges.size() - 1);
-        double sides = Math.signum(top.horizontal().pounds())
-                - Math.signum(bottom.horizontal().pounds());
-        return play * sides * leverage(gate);
+        double lowestIn = hinges.get(0).z().inches();
+        double coupleLbIn = 0;
+        for (HingeForce hinge : hinges)
+            coupleLbIn += hinge.horizontal().pounds() * (hinge.z().inches() - lowestIn);
+        return 2 * gate.hinge().slack().inches() * Math.signum(coupleLbIn) * leverage(gate);
     }
 
     /** From the pin to the free corner, over the distance between the outermost pins. */

@@ -38,6 +38,23 @@ class SagSplitTest {
         assertThat(sag.byCause().footing().inches()).isPositive();
     }
 
+    /** A middle hinge may turn the top one's force about, but it has no lever to hold the leaf's play. */
+    @Test
+    void aThirdHingeTakesNoPlayAway() {
+        Leaf leaf = HungGates.leaf(46, 66, 1, 0, 3, SwingWay.IN);
+        HungGate gate = HungGates.gate(leaf, HungGates.ROUND_POST);
+        double play = HungGates.HINGE.slack().inches();
+        double expected =
+                2 * play * leaf.freeCorner().r().inches() / leaf.pinSpacing().inches();
+        List<HingeForce> topPushed = List.of(pulled(leaf, 0, -93), pulled(leaf, 1, 95), pulled(leaf, 2, -2));
+        assertThat(Sags.slackIn(gate, topPushed)).isCloseTo(expected, within(1e-12));
+    }
+
+    private static HingeForce pulled(Leaf leaf, int pin, double pounds) {
+        return new HingeForce(
+                leaf.pins().get(pin).id(), leaf.pins().get(pin).z(), Force.pounds(pounds), Force.ZERO, Force.ZERO);
+    }
+
     @Test
     void softerGroundDropsMoreAndADeeperHoleLess() {
         GateSag sag = Sags.of(walkGate(), PERSON, LifeJudgement.USUAL);
