@@ -160,7 +160,7 @@ public final class GateForces {
                 across += force * beside.height().inches();
             }
         return new BaseAction(
-                Force.ZERO, Force.pounds(push), Force.ZERO, Moment.ZERO, Moment.poundInches(across), Moment.ZERO);
+                Force.ZERO, Force.ZERO, Force.pounds(push), Moment.ZERO, Moment.poundInches(across), Moment.ZERO);
     }
 
     private List<MemberForce> members(GateFrame frame, FrameSolution solved, String loadCase) {
