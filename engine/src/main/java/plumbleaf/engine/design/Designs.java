@@ -11,6 +11,8 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.schedule.Quote;
@@ -114,6 +116,8 @@ public final class Designs {
                 .toList();
         Map<String, PickedGate> gates = new LinkedHashMap<>();
         for (Gate gate : job.gates()) gates.put(gate.id(), usual.of(job.builds().of(gate)));
-        return new Picks(runs, gates, List.of());
+        Map<String, Side> firstSides = new LinkedHashMap<>();
+        for (Run run : job.runs()) firstSides.put(run.id(), run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT);
+        return new Picks(runs, gates, List.of(), firstSides);
     }
 }

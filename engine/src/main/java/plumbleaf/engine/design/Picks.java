@@ -5,9 +5,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.line.PostSizes;
 import plumbleaf.engine.quantity.Length;
 
@@ -15,12 +18,15 @@ import plumbleaf.engine.quantity.Length;
  * What every run and gate is built of, by id, in the order of the job.
  *
  * @param chosen gates whose whole build came out of the search, depth included
+ * @param firstSides of each run, on which side someone outside sees the posts that are nearer its start
  */
-record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> chosen) implements PostSizes {
+record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> chosen, Map<String, Side> firstSides)
+        implements PostSizes {
     Picks {
         runs = List.copyOf(runs);
         chosen = List.copyOf(chosen);
         gates = Collections.unmodifiableMap(new LinkedHashMap<>(gates));
+        firstSides = Collections.unmodifiableMap(new LinkedHashMap<>(firstSides));
     }
 
     PickedRun of(Run run) {
@@ -44,7 +50,7 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
             changed.put(choice.gate(), best.build());
             found.add(choice.gate());
         });
-        return new Picks(runs, changed, found);
+        return new Picks(runs, changed, found, firstSides);
     }
 
     /** These builds for a job that pins other things of its gates: what it pins counts, the rest stays as it was picked. */
@@ -54,7 +60,7 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
             if (!job.builds().of(gate).isOpen())
                 changed.put(gate.id(), usual.of(job.builds().of(gate)));
         }
-        return new Picks(runs, changed, chosen);
+        return new Picks(runs, changed, chosen, firstSides);
     }
 
     @Override
@@ -67,18 +73,30 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
         return of(run).hole();
     }
 
-    /** The hinge and latch posts of a gate are as wide as the wider of the two: which is first turns with the hand. */
     @Override
     public Length firstPost(Gate gate) {
-        PickedGate pick = of(gate);
-        return pick.hingePost().depth().compareTo(pick.latchPost().depth()) > 0
-                ? pick.hingePost().depth()
-                : pick.latchPost().depth();
+        return gatePost(gate, firstSides.get(gate.run()));
     }
 
     @Override
     public Length secondPost(Gate gate) {
-        return firstPost(gate);
+        Side first = firstSides.get(gate.run());
+        return gatePost(gate, first == null ? null : first.other());
+    }
+
+    /** The post on a side of the gate, seen from outside. Where it is not said which post hangs the leaf, both stand as wide as the wider. */
+    private Length gatePost(Gate gate, @Nullable Side side) {
+        PickedGate pick = of(gate);
+        Length hinge = pick.hingePost().depth();
+        Length latch = pick.latchPost().depth();
+        Optional<Side> hung =
+                gate.kind().match(swing -> swing.hinge().value(), pair -> none(), slide -> none(), flagged -> none());
+        if (side == null || hung.isEmpty()) return hinge.compareTo(latch) > 0 ? hinge : latch;
+        return hung.get() == side ? hinge : latch;
+    }
+
+    private static Optional<Side> none() {
+        return Optional.empty();
     }
 
     @Override
