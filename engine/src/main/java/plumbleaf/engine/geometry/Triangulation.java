@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import plumbleaf.engine.quantity.Length;
 
 /**
  * A constrained Delaunay triangulation: the one set of triangles over all points in which every fixed edge stands and no triangle's circle holds a point
@@ -38,6 +39,14 @@ public record Triangulation(List<PlanPoint> points, List<Triangle> triangles, Li
         }
         mesh.settle();
         return new Triangulation(points, mesh.triangles(), mesh.fixedEdges(), refused);
+    }
+
+    /**
+     * Without the triangles at the hull that are lower than this over their longest side: points of one line, but for rounding. The hull may then turn inward by as
+     * much; none may be left.
+     */
+    public Triangulation withoutSlivers(Length thinnerThan) {
+        return new Triangulation(points, HullSlivers.off(points, triangles, thinnerThan), fixed, refused);
     }
 
     /** The triangle that holds a place; on an edge or corner the first of those that touch it. */

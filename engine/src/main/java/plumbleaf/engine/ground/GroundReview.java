@@ -171,7 +171,7 @@ final class GroundReview {
             places.add(other.point().plan());
             heights.add(other.point().elevation());
         }
-        Triangulation triangles = Triangulation.of(places);
+        Triangulation triangles = Triangulation.of(places).withoutSlivers(Surface.ONE_PLACE);
         if (triangles.triangleAt(place).isEmpty()) return Optional.empty();
         return Optional.of(
                 new Surface(triangles, heights, List.of()).heightAt(place).elevation());

@@ -28,7 +28,14 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
     /** Shorter pieces of a walk are rounding: a millionth of an inch. */
     private static final double NOTHING_IN = 1e-6;
 
+    /**
+     * Points nearer to each other than this are one place, points nearer to a line than this lie on it, and places no further outside the hull are not outside: finer
+     * than any tape, coarser than the rounding of a foot on a slanted line.
+     */
+    static final Length ONE_PLACE = Length.inches(0.01);
+
     public Surface {
+        triangles = triangles.withoutSlivers(ONE_PLACE);
         heights = List.copyOf(heights);
         findings = List.copyOf(findings);
         if (triangles.triangles().isEmpty())
@@ -170,7 +177,7 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
                 nearest = side.triangle;
             }
         }
-        return new Under(nearest, new Length(least));
+        return new Under(nearest, least <= ONE_PLACE.inches() ? Length.ZERO : new Length(least));
     }
 
     private static double distance(PlanPoint place, PlanPoint a, PlanPoint b) {
@@ -220,12 +227,21 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
         return triangles.points().get(index);
     }
 
+    /** The plane of a triangle; of a sliver inside the surface, which has none of its own, that of the nearest one round it. */
     private Plane plane(int triangle) {
-        Triangle t = triangles.triangles().get(triangle);
-        return Plane.through(
-                        point(t.a()).at(heights.get(t.a())),
-                        point(t.b()).at(heights.get(t.b())),
-                        point(t.c()).at(heights.get(t.c())))
-                .orElseThrow(() -> new IllegalStateException("A triangle of the ground stands upright"));
+        List<Integer> round = new ArrayList<>(List.of(triangle));
+        for (int i = 0; i < round.size(); i++) {
+            Triangle t = triangles.triangles().get(round.get(i));
+            Optional<Plane> plane = Plane.through(raised(t.a()), raised(t.b()), raised(t.c()));
+            if (plane.isPresent()) return plane.get();
+            for (int side = 0; side < 3; side++) {
+                if (!t.isHullSide(side) && !round.contains(t.beyond(side))) round.add(t.beyond(side));
+            }
+        }
+        throw new IllegalStateException("Every triangle of the ground stands upright");
+    }
+
+    private SpacePoint raised(int index) {
+        return point(index).at(heights.get(index));
     }
 }

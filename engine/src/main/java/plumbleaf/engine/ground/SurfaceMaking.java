@@ -18,9 +18,6 @@ import plumbleaf.engine.quantity.Slope;
  * keep the order of the shots' ids, so the diagonal of four on a circle comes from the smallest id; cut ends come after all shots.
  */
 final class SurfaceMaking {
-    /** Points nearer than this make one corner of the triangles: finer than any tape, coarser than the rounding of a foot on a slanted line. */
-    private static final Length ONE_PLACE = Length.inches(0.01);
-
     private final Ground ground;
     private final PlanPoint pin;
     private final Length reach;
@@ -43,7 +40,7 @@ final class SurfaceMaking {
         List<SpacePoint> profile = profileLine(run);
         for (int i = 1; i < profile.size(); i++) fix(profile.get(i - 1), profile.get(i));
         for (BreakEdge line : ground.breaks()) fix(line.from(), line.to());
-        Triangulation triangles = Triangulation.of(points, edges);
+        Triangulation triangles = Triangulation.of(points, throughPoints()).withoutSlivers(Surface.ONE_PLACE);
         if (triangles.triangles().isEmpty()) return ruled(run, crossSlope);
         for (Edge refused : triangles.refused())
             findings.add(GroundFindings.crossingLines(names.get(refused.from()), names.get(refused.to())));
@@ -67,7 +64,7 @@ final class SurfaceMaking {
 
     private int add(String name, SpacePoint point) {
         for (int i = 0; i < points.size(); i++) {
-            if (points.get(i).distanceTo(point.plan()).compareTo(ONE_PLACE) < 0) return i;
+            if (points.get(i).distanceTo(point.plan()).compareTo(Surface.ONE_PLACE) < 0) return i;
         }
         points.add(point.plan());
         heights.add(point.elevation());
@@ -93,6 +90,32 @@ final class SurfaceMaking {
         int start = add("the edge of the surface", between(from, to, first));
         int end = add("the edge of the surface", between(from, to, last));
         if (start != end) edges.add(new Edge(start, end));
+    }
+
+    /** The edges, cut at every point that lies on them, so that no triangle is left between an edge and a point of it. */
+    private List<Edge> throughPoints() {
+        List<Edge> cut = new ArrayList<>();
+        for (Edge edge : edges) {
+            PlanPoint from = points.get(edge.from());
+            PlanPoint to = points.get(edge.to());
+            double lengthIn = from.distanceTo(to).inches();
+            TreeMap<Double, Integer> on = new TreeMap<>();
+            for (int i = 0; i < points.size(); i++) {
+                double alongIn = ((points.get(i).xIn() - from.xIn()) * (to.xIn() - from.xIn())
+                                + (points.get(i).yIn() - from.yIn()) * (to.yIn() - from.yIn()))
+                        / lengthIn;
+                if (i == edge.from() || i == edge.to() || alongIn <= 0 || alongIn >= lengthIn) continue;
+                PlanPoint foot = from.towards(to, alongIn / lengthIn);
+                if (points.get(i).distanceTo(foot).compareTo(Surface.ONE_PLACE) < 0) on.put(alongIn, i);
+            }
+            int last = edge.from();
+            for (int point : on.values()) {
+                cut.add(new Edge(last, point));
+                last = point;
+            }
+            cut.add(new Edge(last, edge.to()));
+        }
+        return cut;
     }
 
     private static SpacePoint between(SpacePoint from, SpacePoint to, double share) {

@@ -3,6 +3,7 @@ package plumbleaf.engine.ground;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -10,8 +11,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.Edge;
+import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
@@ -215,6 +219,78 @@ class GroundTest {
                 .surfaceNear(PlanPoint.inches(120, 0), Length.feet(12), Books.east(20), Slope.ZERO);
         assertThat(surface.heightAt(PlanPoint.inches(120, 35.9)).elevation().inches())
                 .isEqualTo(0);
+    }
+
+    /** Places on a slanted line are rounded to the grid, some a hair to its left and some to its right: no plane may be made of three of them. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 7, 22, 30, 45, 60, 74, 101, 150, 197, 240, 283, 330, 351})
+    void theGroundOfASlantedLineIsThatOfTheSameLineDueEast(int turnDegrees) {
+        Shot[] shots = {
+            Books.station("S1", 0, 0),
+            Books.station("S2", 5, -9),
+            Books.station("S3", 9, -2),
+            Books.station("S4", 13, -14),
+            Books.station("S5", 17, -11),
+            Books.station("S6", 20, -25),
+            Books.inside("S7", 6, 4, -3),
+            Books.inside("S8", 14, 5, -8)
+        };
+        Direction way = Direction.EAST.turnedLeft(Angle.degrees(turnDegrees));
+        for (int lineOnly = 0; lineOnly < 2; lineOnly++) {
+            GroundBook book = Books.book(lineOnly == 1 ? Arrays.copyOf(shots, 6) : shots);
+            Surface east = around(book, Direction.EAST);
+            Surface slanted = around(book, way);
+            assertThat(slanted.findings()).isEqualTo(east.findings());
+            for (double along = 1; along < 240; along += 7.3) {
+                for (double across = -50; across <= 50; across += 12.5) {
+                    SurfaceHeight there = slanted.heightAt(at(way, along, across));
+                    SurfaceHeight here = east.heightAt(at(Direction.EAST, along, across));
+                    assertThat(there.elevation().inches())
+                            .isCloseTo(here.elevation().inches(), within(1e-4));
+                    assertThat(there.isExtrapolated()).isEqualTo(here.isExtrapolated());
+                }
+            }
+            for (SurfacePiece piece : slanted.along(at(way, 1, 0), at(way, 239, 0)))
+                assertThat(piece.extrapolated()).isFalse();
+            for (SurfaceFacet facet : slanted.facetsCovering(at(way, 120, 0), Length.inches(90))) {
+                assertThat(facet.plane().toEast()).isBetween(-1.0, 1.0);
+                assertThat(facet.plane().toNorth()).isBetween(-1.0, 1.0);
+            }
+        }
+    }
+
+    private static Surface around(GroundBook book, Direction way) {
+        RunLine run = new RunLine("R1", new PlanLine(PlanPoint.ORIGIN, List.of(way), List.of(Length.feet(20))), true);
+        return Ground.of(book, List.of(run)).surfaceNear(at(way, 120, 0), Length.feet(12), run, Slope.ratio(0.03));
+    }
+
+    private static PlanPoint at(Direction way, double alongIn, double acrossIn) {
+        return PlanPoint.ORIGIN.moved(way, new Offset(alongIn)).moved(way.left(), new Offset(acrossIn));
+    }
+
+    /** A break line that passes a hair from a shot goes through it: the ground there is the shot's. */
+    @Test
+    void aBreakLineThroughAShotButForRoundingBendsThere() {
+        for (double off : new double[] {-1e-3, -1e-6, 0, 1e-6, 1e-3}) {
+            GroundBook book = new GroundBook(
+                    new Benchmark("", Offset.ZERO),
+                    List.of(),
+                    List.of(
+                            Books.station("S1", 0, 0),
+                            Books.station("S2", 20, 0),
+                            Books.at("S3", 0, 40, 0),
+                            Books.at("S4", 120, 40 + off, 8),
+                            Books.at("S5", 240, 40, 0),
+                            Books.at("S6", 120, 80, 0)),
+                    List.of(new Breakline("kerb", List.of("S3", "S5"))),
+                    List.of());
+            Surface surface = Ground.of(book, List.of(Books.east(20)))
+                    .surfaceNear(PlanPoint.inches(120, 0), Length.feet(20), Books.east(20), Slope.ZERO);
+            assertThat(surface.heightAt(PlanPoint.inches(60, 40)).elevation().inches())
+                    .isCloseTo(4, within(0.01));
+            assertThat(surface.heightAt(PlanPoint.inches(120, 39.9)).elevation().inches())
+                    .isCloseTo(8, within(0.05));
+        }
     }
 
     @Test
