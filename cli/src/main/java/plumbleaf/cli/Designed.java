@@ -9,6 +9,7 @@ import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
+import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /** A job file read and designed with the catalogue, tables and price book that come with the program. */
@@ -20,9 +21,11 @@ final class Designed {
     }
 
     static Designed from(Path file) {
-        Job job = JobDoor.job(file).is();
+        JobReading.Good reading = JobDoor.job(file);
+        Job job = reading.is();
         PriceBook book = PriceBooks.of(job);
-        return new Designed(Designs.of(job, JobDoor.catalogue(), standards(), book, new ProvenCutPlanner()));
+        Design design = Designs.of(job, JobDoor.catalogue(), standards(), book, new ProvenCutPlanner());
+        return new Designed(design.with(reading.gaps()));
     }
 
     static Standards standards() {

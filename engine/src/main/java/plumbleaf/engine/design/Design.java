@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Layout;
@@ -36,6 +37,11 @@ public record Design(
         gates = List.copyOf(gates);
         choices = List.copyOf(choices);
         findings = List.copyOf(findings);
+    }
+
+    /** The same with more to say, such as what a draft still lacks. */
+    public Design with(List<Finding> more) {
+        return new Design(job, ground, layout, posts, gates, choices, quote, Findings.join(findings, more));
     }
 
     public Verdict verdict() {

@@ -17,11 +17,13 @@ public sealed interface SoilStiffness {
     /**
      * Spring at grade where the top of the ground counts for nothing: a shorter pier below it, seen from above.
      *
-     * @param looseTop less than the hole's depth
+     * @param looseTop where it reaches the foot of the pier, an inch of ground is left to hold it: hardly anything, so that what stands in it
+     *     moves beyond every limit
      */
     default PierSpring spring(HoleSize hole, Length looseTop) {
-        return spring(new HoleSize(hole.diameter(), hole.depth().minus(looseTop)))
-                .seenFromAbove(looseTop.inches());
+        double heldIn = Math.max(1, hole.depth().inches() - looseTop.inches());
+        return spring(new HoleSize(hole.diameter(), Length.inches(heldIn)))
+                .seenFromAbove(hole.depth().inches() - heldIn);
     }
 
     /**

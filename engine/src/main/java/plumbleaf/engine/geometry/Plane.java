@@ -45,7 +45,7 @@ public record Plane(SpacePoint through, double toEast, double toNorth) {
                 + toNorth * (point.yIn() - through.plan().yIn()));
     }
 
-    /** Rise over run in a direction; a face steeper than a slope can be is a fault to ask for. */
+    /** Rise over run in a direction. */
     public Slope gradeTowards(Direction direction) {
         return new Slope(toEast * direction.east() + toNorth * direction.north());
     }

@@ -1,13 +1,16 @@
 package plumbleaf.engine.quantity;
 
-/** A grade: rise over run, positive upwards in the direction it is taken. */
+/**
+ * A grade: rise over run, positive upwards in the direction it is taken. Ground at a wall or a curb, or a slip of the rod, may stand nearly upright: that is
+ * for findings to say, not for this.
+ */
 public record Slope(double ratio) implements Comparable<Slope> {
     public static final Slope ZERO = new Slope(0);
 
     public Slope {
-        if (!(ratio > -20 && ratio < 20))
+        if (!(ratio > -1e12 && ratio < 1e12))
             throw new IllegalArgumentException(
-                    "Slope must be -20 to 20 rise over run, was " + DecimalText.shortest(ratio));
+                    "Slope must be -1e12 to 1e12 rise over run, was " + DecimalText.shortest(ratio));
         ratio = ratio + 0.0;
     }
 
