@@ -45,7 +45,10 @@ final class Issue {
     /** Every file of the packet, in order. */
     List<PaperFile> files(Design design) {
         if (design.job().runs().isEmpty())
-            throw BadInput.of("plumbleaf papers", "there is no finished run in this draft", "give a run its leg and its style first");
+            throw BadInput.of(
+                    "plumbleaf papers",
+                    "there is no finished run in this draft",
+                    "give a run its leg and its style first");
         return Papers.of(design.job(), design, options());
     }
 

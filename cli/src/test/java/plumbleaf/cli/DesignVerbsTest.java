@@ -146,15 +146,18 @@ class DesignVerbsTest {
 
     @Test
     void whatADraftLacksIsSaidAmongTheFindings() throws IOException {
-        String draft = "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"draft\": true, \"runs\": [ { \"id\": \"R1\" } ] }";
+        String draft =
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"draft\": true, \"runs\": [ { \"id\": \"R1\" } ] }";
         Path file = Files.writeString(folder.resolve("draft.json"), draft);
         Terminal run = Terminal.run("design", file.toString());
         assertThat(run.code()).isZero();
         assertThat(run.out())
                 .startsWith("Fence job: open, ")
                 .contains("CANNOT SAY  runs[0].style: runs[0].style is not filled in yet: a text is needed.");
-        assertThat(Terminal.run("papers", file.toString(), "--out", folder.toString()).errorLines())
-                .containsExactly("plumbleaf papers: there is no finished run in this draft; give a run its leg and its style first");
+        assertThat(Terminal.run("papers", file.toString(), "--out", folder.toString())
+                        .errorLines())
+                .containsExactly(
+                        "plumbleaf papers: there is no finished run in this draft; give a run its leg and its style first");
     }
 
     @Test

@@ -41,7 +41,7 @@ public record Design(
 
     /** The same with more to say, such as what a draft still lacks. */
     public Design with(List<Finding> more) {
-        return new Design(job, ground, layout, posts, gates, choices, quote, Findings.join(findings, more));
+        return new Design(job, ground, layout, posts, gates, choices, quote, rated, Findings.join(findings, more));
     }
 
     public Verdict verdict() {

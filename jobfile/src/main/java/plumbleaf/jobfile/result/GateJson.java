@@ -1,5 +1,6 @@
 package plumbleaf.jobfile.result;
 
+import java.util.List;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HingeUse;
@@ -8,6 +9,7 @@ import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.design.PickedGate;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.design.SagLimits;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Hand;
@@ -37,13 +39,20 @@ final class GateJson {
                 .put("pinElevationIn", plan.pinElevation().inches())
                 .put("build", build(gate.build()))
                 .put("leaves", plan.leaves(), LeafJson::leaf);
-        plan.swing().ifPresent(swing -> members.put("swing", SwingJson.swing(swing, gate.findings())));
+        plan.swing().ifPresent(swing -> members.put("swing", SwingJson.swing(swing, ofGate(gate, design))));
         members.put(
                 "everyHand",
                 plan.everyHand(),
                 (Swing swing) -> SwingJson.hand(swing).build());
         for (HungLeaf hung : gate.hung().subList(0, Math.min(1, gate.hung().size()))) hung(gate, hung, design, members);
         return members.put("loadPath", gate.loadPath(), GateJson::link).build();
+    }
+
+    /** What the whole design says of a gate: its remedies have their price there. */
+    private static List<Finding> ofGate(GateDesign gate, Design design) {
+        return design.findings().stream()
+                .filter(finding -> finding.part().equals(gate.id()))
+                .toList();
     }
 
     private static String kindKey(GateKind kind) {
