@@ -43,7 +43,8 @@ public final class Designs {
         List<GatePosts> gatePosts = yard.gates();
         List<PostDesign> posts = yard.posts(gatePosts);
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
-        Quote quote = StockWork.quote(job, catalogue, book, planner, yard.layout(), posts, gates);
+        CutPlanner cuts = new RememberedCuts(planner);
+        Quote quote = StockWork.quote(job, catalogue, book, cuts, yard.layout(), posts, gates);
         List<Finding> findings = new ArrayList<>(yard.ground().findings());
         findings.addAll(yard.layout().findings());
         for (GateDesign gate : gates) findings.addAll(gate.findings());
@@ -57,7 +58,7 @@ public final class Designs {
                 Findings.join(findings),
                 job,
                 quote.price().total(),
-                other -> total(other, catalogue, standards, built, book, planner));
+                other -> total(other, catalogue, standards, built, book, cuts));
         return new Design(
                 job,
                 yard.ground(),
@@ -102,7 +103,7 @@ public final class Designs {
         for (Gate gate : job.gates()) {
             if (yard.layout().gatePosts(gate.id()).size() != 2) return Optional.empty();
         }
-        List<GatePosts> gatePosts = yard.judgedGates();
+        List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         return Optional.of(StockWork.quote(job, catalogue, book, planner, yard.layout(), yard.posts(gatePosts), gates)
                 .price()

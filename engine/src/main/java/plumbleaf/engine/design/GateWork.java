@@ -71,6 +71,11 @@ final class GateWork {
         return band.isEmpty() ? work.plain(plan) : work.hungDesign(plan, work.hang(plan, band.get()));
     }
 
+    /** Leaves and posts, and nothing of how they hang. */
+    static GateDesign unhung(GateSite site, PickedGate build) {
+        return new GateWork(site, build).plain(judged(site, build));
+    }
+
     private GateDesign design() {
         GatePlan first = Gates.judged(ask(Length.ZERO));
         Optional<SoilBand> band = bandToHangIn(first);

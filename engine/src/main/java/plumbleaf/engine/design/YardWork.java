@@ -131,13 +131,13 @@ final class YardWork {
         return job.gates().stream().map(this::gate).toList();
     }
 
-    /** The gates without remedies, for a price alone. */
-    List<GatePosts> judgedGates() {
+    /** The gates drawn and not hung: what a price alone needs. */
+    List<GatePosts> unhungGates() {
         List<GatePosts> gates = new ArrayList<>();
         for (Gate gate : job.gates()) {
             GateSite site = site(gate);
             PickedGate pick = picks.of(gate);
-            GateDesign design = GateWork.designOn(site, pick, GateWork.judged(site, pick));
+            GateDesign design = GateWork.unhung(site, pick);
             gates.add(GatePosts.of(site, design, Stated.of(pick.hole().depth()), Length.ZERO, postWork));
         }
         return gates;
