@@ -39,6 +39,9 @@ final class GateWork {
     /** Depths tried when the drop asks for more: no hole of a gate post is dug deeper by an ordinary crew. Judgement. */
     private static final Length DEEPEST = Length.feet(8);
 
+    /** Less of a footing than this below the loose top holds nothing. Judgement. */
+    private static final Length LEAST_IN_SOUND_SOIL = Length.inches(1);
+
     private final GateSite site;
     private final PickedGate build;
     private final Gate gate;
@@ -91,7 +94,15 @@ final class GateWork {
     private Optional<SoilBand> bandToHangIn(GatePlan plan) {
         boolean hangs = gate.kind().match(swing -> true, pair -> false, slide -> false, flagged -> false)
                 && !plan.leaves().isEmpty();
-        return hangs ? SoilBand.of(site.job().site().soil(), site.standards().soil()) : Optional.empty();
+        return hangs && reachesSoundSoil()
+                ? SoilBand.of(site.job().site().soil(), site.standards().soil())
+                : Optional.empty();
+    }
+
+    /** Whether the footing goes below the loose top, where alone soil holds it. */
+    private boolean reachesSoundSoil() {
+        Length needed = site.job().site().soil().looseTop().plus(LEAST_IN_SOUND_SOIL);
+        return build.hole().depth().compareTo(needed) >= 0;
     }
 
     private GateDesign hungDesign(GatePlan plan, HungLeaf hung) {
@@ -121,7 +132,10 @@ final class GateWork {
                     Severity.CANNOT_SAY,
                     gate.id(),
                     gate.id()
-                            + ": its drop and forces are not worked out, since its kind or its soil has no numbers here.",
+                            + ": its drop and forces are not worked out, since "
+                            + (reachesSoundSoil()
+                                    ? "its kind or its soil has no numbers here."
+                                    : "its footing does not reach below the loose top of the soil. Dig deeper."),
                     Basis.judgement("not worked out here")));
         return new GateDesign(
                 gate,

@@ -27,6 +27,9 @@ import plumbleaf.engine.quantity.Moment;
 public final class Footings {
     private static final String CODE = "IBC 2021 1807.3.2";
 
+    /** The least of a footing in soil that holds it, below a loose top. Judgement. */
+    private static final Length LEAST_IN_SOUND_SOIL = Length.feet(1);
+
     private Footings() {}
 
     /**
@@ -43,7 +46,7 @@ public final class Footings {
             FootingRules rules,
             DesignBasis basis) {
         List<DepthNeed> binding = new ArrayList<>();
-        binding.add(new DepthNeed(DepthCause.MINIMUM, rules.least()));
+        binding.add(new DepthNeed(DepthCause.MINIMUM, least(soil, rules)));
         binding.add(new DepthNeed(
                 DepthCause.FROST,
                 frost.depth().isZero() ? Length.ZERO : frost.depth().plus(rules.frostMargin())));
@@ -67,7 +70,12 @@ public final class Footings {
                 governing.depth(),
                 pinned.isSaid() ? DepthCause.GIVEN : governing.cause(),
                 needs,
-                findings(demand, depth, binding, every, presumed, basis, frost));
+                findings(demand, depth, binding, every, presumed, basis, frost, soil.looseTop()));
+    }
+
+    private static Length least(Soil soil, FootingRules rules) {
+        Length throughLoose = soil.looseTop().plus(LEAST_IN_SOUND_SOIL);
+        return throughLoose.compareTo(rules.least()) > 0 ? throughLoose : rules.least();
     }
 
     private static List<CombinedAction> ofEveryDay(List<CombinedAction> actions) {
@@ -113,8 +121,17 @@ public final class Footings {
             DepthNeed every,
             boolean presumed,
             DesignBasis basis,
-            Frost frost) {
+            Frost frost,
+            Length looseTop) {
         List<Finding> findings = new ArrayList<>();
+        if (!looseTop.isZero() && depth.compareTo(looseTop) <= 0)
+            findings.add(Checked.note(
+                    "footing.loose-top",
+                    Severity.MUST_FIX,
+                    demand.part(),
+                    "Footing " + demand.part() + ": " + text(depth) + " deep, all of it in the loose top of "
+                            + text(looseTop) + ", which holds nothing. Dig deeper.",
+                    Basis.judgement("a loose top counts for nothing")));
         Severity failed = basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION;
         for (DepthNeed need : binding) {
             switch (need.cause()) {

@@ -23,6 +23,9 @@ import plumbleaf.jobfile.input.TextKind;
 /** {@code site}: who, where, how it is judged, wind, frost and soil. */
 final class SiteForm {
     private static final Length FROST = Length.inches(30);
+    /** Less is no basic wind speed of any map, but a slip of the pen. Judgement. */
+    private static final Speed CALMEST = Speed.mph(30);
+
     private static final Length LOOSE_TOP = Length.inches(6);
 
     private SiteForm() {}
@@ -63,8 +66,14 @@ final class SiteForm {
 
     private static SiteWind wind(Fields wind, List<Use> uses) {
         boolean publicWay = uses.contains(Use.PUBLIC_WAY);
+        Speed speed = wind.assumed("speed", TextKind.SPEED, Speed.mph(115), "judgement; ask the building office");
+        if (speed.compareTo(CALMEST) < 0)
+            wind.refuse(
+                    "speed",
+                    "no place is as calm as this",
+                    "write the basic wind speed that the building office names, such as 105 mph");
         return new SiteWind(
-                wind.assumed("speed", TextKind.SPEED, Speed.mph(115), "judgement; ask the building office"),
+                speed,
                 wind.assumed("exposure", Words.EXPOSURE, Exposure.C, "open country, on the safe side"),
                 wind.assumed("edition", Words.EDITION, WindEdition.ASCE_7_16, Words.JUDGED),
                 wind.assumed(

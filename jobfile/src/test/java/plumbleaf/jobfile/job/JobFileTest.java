@@ -205,6 +205,8 @@ class JobFileTest {
                         + " or \"beforePosts\": true when the customer signed for that",
                 "\"share\": \"40%\"|\"share\": \"50%\"|the shares make 110%; let them make 100%",
                 "\"state\": \"medium\"|\"state\": \"firm\"|sand is not firm; write one of loose, medium, dense",
+                "\"speed\": \"105 mph\"|\"speed\": \"0 mph\"|no place is as calm as this;"
+                        + " write the basic wind speed that the building office names, such as 105 mph",
                 "\"turn\": \"90 deg left\"|\"turn\": \"90 deg\"|a turn needs its side; write 90 deg left or 90 deg right",
                 "\"date\": \"2027-05-03\"|\"date\": \"2027-02-30\"|there is no such day; write year-month-day, such as 2027-04-19",
                 "\"weightOn\": 1|\"weightOn\": 3|there is no hinge 3 of 2; count from the bottom, 1 the lowest",
