@@ -12,7 +12,6 @@ import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
@@ -49,17 +48,11 @@ class Bench {
             Design known = latest.get(text);
             if (known != null) return known;
         }
-        Design design = Designs.of(job, catalogue, standards, book(job), planner);
+        Design design = Designs.of(job, catalogue, standards, PriceBooks.of(job), planner);
         synchronized (latest) {
             latest.put(text, design);
         }
         return design;
-    }
-
-    private static PriceBook book(Job job) {
-        return PriceBooks.standard(job.money().priceBook())
-                .or(() -> PriceBooks.standard(PriceBooks.STANDARD.get(0)))
-                .orElseThrow();
     }
 
     /** The text with an edit, or why it cannot be. */
