@@ -10,6 +10,11 @@ import java.util.List;
  */
 final class BarCounts {
     private static final int MOST = 200_000;
+    /** Where there are thousands of pieces the counts are without number: then the list is given up, and the plan says how far it is proven. */
+    private static final long MOST_LOOKS = 2_000_000;
+
+    /** Of the quotient of price and fill, on the safe side. */
+    private static final double ROUNDING = 1e-9;
 
     private final Cutting cutting;
     private final long[] fill;
@@ -19,6 +24,10 @@ final class BarCounts {
     private final int[] bars;
     private final int pieces;
     private final long volume;
+    /** Least price of an inch's worth that this kind of bar or a later one can hold: what cannot be had for less is not looked at. */
+    private final double[] rate;
+
+    private long looks;
     private boolean cutShort;
 
     private BarCounts(Cutting cutting, long least, long below, Effort effort) {
@@ -32,6 +41,17 @@ final class BarCounts {
         for (int k = 0; k < fill.length; k++)
             fill[k] = Knapsack.best(cutting.size, cutting.size, cutting.demand, cutting.room[k], effort)
                     .worth();
+        this.rate = new double[cutting.kinds() + 1];
+        rate[cutting.kinds()] = Double.MAX_VALUE;
+        for (int k = cutting.kinds() - 1; k >= 0; k--)
+            rate[k] = Math.min(
+                    rate[k + 1], fill[k] > 0 ? (double) cutting.price[k] / fill[k] * (1 - ROUNDING) : Double.MAX_VALUE);
+    }
+
+    /** Whether what is still to be held costs too much, however the later kinds are counted. */
+    private boolean tooDear(int kind, long cost, long held) {
+        if (held >= volume) return false;
+        return kind == bars.length || cost + Math.floor((volume - held) * rate[kind]) >= below;
     }
 
     /** A set of bars and its cost. */
@@ -64,7 +84,8 @@ final class BarCounts {
     }
 
     private void choose(int kind, long cost, long held) {
-        if (cutShort || cost >= below) return;
+        if (++looks > MOST_LOOKS) cutShort = true;
+        if (cutShort || cost >= below || tooDear(kind, cost, held)) return;
         if (kind == bars.length) {
             if (cost < least || held < volume) return;
             if (found.size() >= MOST) cutShort = true;
