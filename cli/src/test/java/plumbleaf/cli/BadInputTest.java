@@ -61,6 +61,30 @@ class BadInputTest {
         assertThat(run.code()).isEqualTo(2);
     }
 
+    /** What was left empty is said once, where it stands, and no sentence has a hole in it. */
+    @Test
+    void anEmptySetupIsSaidOnce() throws IOException {
+        String nursery = Files.readString(NURSERY);
+        String from = "\"setup\": \"H1\"";
+        assertThat(nursery).contains(from);
+        Path file = file("yard.json", nursery.replaceFirst(from, "\"setup\": \"\""));
+        assertThat(Terminal.run("check", file.toString()).errorLines())
+                .singleElement()
+                .asString()
+                .endsWith(".setup: a text is missing; write it, or leave the key away");
+    }
+
+    /** A limit is told in the units that the value was written in. */
+    @Test
+    void aLimitIsToldInTheUnitsOfTheValue() throws IOException {
+        String nursery = Files.readString(NURSERY);
+        Path file = file("yard.json", nursery.replace("\"opening\": \"4'\"", "\"opening\": \"90 m\""));
+        assertThat(Terminal.run("check", file.toString()).errorLines())
+                .anyMatch(
+                        line -> line.endsWith(
+                                "gates[0].opening \"90 m\": this is more than 12.2 m, the most here; check the number and its unit"));
+    }
+
     @Test
     void notJson() throws IOException {
         Path file = file("yard.json", "Kiln yard, 46 ft\n");

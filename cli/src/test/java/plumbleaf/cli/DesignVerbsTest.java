@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import plumbleaf.jobfile.json.JsonReader;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
@@ -42,6 +44,25 @@ class DesignVerbsTest {
                 .startsWith("Nursery on Kettle Lane: fails, ")
                 .contains("MUST FIX  G1", "swing.strikes", "    - hang it on the right")
                 .endsWith("Results are for review; local code governs.\n");
+    }
+
+    /** One slip of the rod, on every shot in turn, up and down: said in words, never our fault. */
+    @ParameterizedTest
+    @ValueSource(strings = {"5000'", "-5000'", "29000'"})
+    void aShotFarOffItsNeighborsIsAFinding(String elevation) throws IOException {
+        String nursery = Files.readString(Path.of(NURSERY));
+        List<String> shots =
+                nursery.lines().filter(line -> line.contains("\"rod\"")).toList();
+        assertThat(shots).hasSizeGreaterThan(10);
+        for (String shot : shots) {
+            String far = shot.replaceAll("\"setup\".*\"rod\": \"[^}]*\\\\\"\"", "\"elevation\": \"" + elevation + "\"");
+            assertThat(far).isNotEqualTo(shot);
+            Path file = Files.writeString(folder.resolve("far.json"), nursery.replace(shot, far));
+            Terminal run = Terminal.run("design", file.toString());
+            assertThat(run.errorLines()).as(far).isEmpty();
+            assertThat(run.code()).as(far).isEqualTo(3);
+            assertThat(run.out()).as(far).contains("ground.blunder", " off ");
+        }
     }
 
     @Test

@@ -47,7 +47,7 @@ final class YardWork {
         this.standards = standards;
         this.picks = picks;
         this.lines = RunLines.of(job);
-        this.ground = Ground.of(job.ground(), Levelled.of(job.ground()), lines);
+        this.ground = Ground.of(job.ground(), Levelled.of(job.ground(), job.display()), lines, job.display());
         List<RunWind> made = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
         this.winds = made;

@@ -1,6 +1,7 @@
 package plumbleaf.engine.gate;
 
 import java.util.Optional;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Slope;
 
@@ -9,11 +10,19 @@ final class LeafRoom {
     /** Between two faces of tube a torch and a hand need this much: judgement. */
     private static final double LEAST_CLEAR_IN = 2;
 
+    /** No leaf follows ground steeper than one in one: that is a cliff, or a slip of the rod. Judgement. */
+    private static final double STEEPEST = 1;
+
     private LeafRoom() {}
 
     /** What is wrong, as half a sentence; nothing where the leaf can be made. */
     static Optional<String> trouble(GateAsk ask, double widthIn, Slope bottom, Slope top) {
         DisplayUnits display = ask.display();
+        double steepest = Math.max(Math.abs(bottom.ratio()), Math.abs(top.ratio()));
+        if (steepest > STEEPEST)
+            return Optional.of(
+                    "it would follow a grade of " + DecimalText.upTo(100 * steepest, 0)
+                            + " % from post to post, and no leaf hangs on more than 100 %: read the shots beside it again, or make the leaf square");
         double tube = ask.parts().frame().depth().inches();
         double leastWidth = 2 * tube + LEAST_CLEAR_IN;
         if (widthIn < leastWidth)

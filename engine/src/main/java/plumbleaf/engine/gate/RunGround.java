@@ -51,7 +51,7 @@ public record RunGround(Ground ground, RunLine run, Slope crossSlope) implements
             SurfaceHeight height = surface.heightAt(place);
             if (height.beyond().compareTo(furthest) <= 0) continue;
             furthest = height.beyond();
-            worst = surface.extrapolation(part, place);
+            worst = surface.extrapolation(part, place, ground.display());
         }
         worst.ifPresent(doubts::add);
         return List.copyOf(doubts);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
@@ -16,13 +17,15 @@ import plumbleaf.engine.quantity.Slope;
  * @param points in the order of their ids
  * @param profiles one for each run, in the order of the runs
  * @param breaks the pieces of the break lines
+ * @param display units that its findings tell lengths in
  */
 public record Ground(
         List<GroundPoint> points,
         List<Profile> profiles,
         List<BreakEdge> breaks,
         List<LaterGround> later,
-        List<Finding> findings) {
+        List<Finding> findings,
+        DisplayUnits display) {
     public Ground {
         points = List.copyOf(points);
         profiles = List.copyOf(profiles);
@@ -32,22 +35,23 @@ public record Ground(
     }
 
     public static Ground of(GroundBook book, List<RunLine> runs) {
-        return of(book, Levelled.of(book), runs);
+        return of(book, Levelled.of(book), runs, DisplayUnits.US);
     }
 
     /** With heights that are worked out already, as where legs taped along the ground were reduced with them. */
-    public static Ground of(GroundBook book, Levelled levelled, List<RunLine> runs) {
+    public static Ground of(GroundBook book, Levelled levelled, List<RunLine> runs, DisplayUnits display) {
+        GroundFindings say = new GroundFindings(display);
         List<Finding> findings = new ArrayList<>(levelled.findings());
-        Placing placing = new Placing(levelled, runs);
+        Placing placing = new Placing(levelled, runs, say);
         List<GroundPoint> points = new ArrayList<>();
         for (LevelledShot shot : levelled.shots()) placing.place(shot).ifPresent(points::add);
         findings.addAll(placing.findings());
         points.sort(Comparator.comparing(GroundPoint::shot, ShotOrder.BY_ID));
         List<Profile> profiles = new ArrayList<>();
         for (RunLine run : runs) profiles.add(profileOf(run.id(), points));
-        List<BreakEdge> breaks = breaks(book, points, findings);
-        findings.addAll(GroundReview.of(points, profiles, runs));
-        return new Ground(points, profiles, breaks, book.later(), findings);
+        List<BreakEdge> breaks = breaks(book, points, say, findings);
+        findings.addAll(GroundReview.of(points, profiles, runs, say));
+        return new Ground(points, profiles, breaks, book.later(), findings, display);
     }
 
     public Profile profile(String run) {
@@ -96,7 +100,8 @@ public record Ground(
         return Profile.of(run, on);
     }
 
-    private static List<BreakEdge> breaks(GroundBook book, List<GroundPoint> points, List<Finding> findings) {
+    private static List<BreakEdge> breaks(
+            GroundBook book, List<GroundPoint> points, GroundFindings say, List<Finding> findings) {
         List<BreakEdge> edges = new ArrayList<>();
         for (Breakline line : book.breaklines()) {
             Optional<GroundPoint> last = Optional.empty();
@@ -104,7 +109,7 @@ public record Ground(
                 Optional<GroundPoint> here = points.stream()
                         .filter(point -> point.shot().equals(shot))
                         .findFirst();
-                if (here.isEmpty()) findings.add(GroundFindings.unknownInBreakline(line.what(), shot));
+                if (here.isEmpty()) findings.add(say.unknownInBreakline(line.what(), shot));
                 if (here.isPresent() && last.isPresent())
                     edges.add(new BreakEdge(last.get().point(), here.get().point()));
                 last = here;

@@ -13,8 +13,12 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 
-/** What can be said about a ground book, in the words of the trade. */
-final class GroundFindings {
+/**
+ * What can be said about a ground book, in the words of the trade.
+ *
+ * @param display units that lengths are told in
+ */
+record GroundFindings(DisplayUnits display) {
     /** Allowed misclosure of one setup; it grows with the square root of their number. Common practice, no source. */
     static final Length CLOSURE_PER_SETUP = Length.inches(0.25);
 
@@ -27,9 +31,7 @@ final class GroundFindings {
     /** Two shots at one place agree to this: what tape and line level can do. Common practice, no source. */
     static final Length REPEAT = Length.inches(0.5);
 
-    private GroundFindings() {}
-
-    static Finding sameId(String id) {
+    Finding sameId(String id) {
         return Checked.note(
                 "ground.same-id",
                 Severity.MUST_FIX,
@@ -38,7 +40,7 @@ final class GroundFindings {
                 Basis.job("ids are used once"));
     }
 
-    static Finding noHeight(String id) {
+    Finding noHeight(String id) {
         return Checked.note(
                 "ground.reference",
                 Severity.CANNOT_SAY,
@@ -49,7 +51,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding noPlace(String id) {
+    Finding noPlace(String id) {
         return Checked.note(
                 "ground.place",
                 Severity.CANNOT_SAY,
@@ -58,7 +60,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding beyondRun(String id, String run, Length station, Length end) {
+    Finding beyondRun(String id, String run, Length station, Length end) {
         return Checked.note(
                 "ground.beyond-run",
                 Severity.CAUTION,
@@ -68,7 +70,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding closure(String id, Length off, int setups) {
+    Finding closure(String id, Length off, int setups) {
         double limitIn = CLOSURE_PER_SETUP.inches() * Math.sqrt(Math.max(1, setups));
         return Checked.of(
                 "ground.closure",
@@ -80,7 +82,7 @@ final class GroundFindings {
                 Measure.demand(off.inches(), limitIn, "in"));
     }
 
-    static Finding onePlace(String first, String second, Length apart) {
+    Finding onePlace(String first, String second, Length apart) {
         boolean agree = apart.compareTo(REPEAT) <= 0;
         return new Checked(
                 "ground.one-place",
@@ -94,7 +96,7 @@ final class GroundFindings {
                 List.of());
     }
 
-    static Finding blunder(String id, Length off) {
+    Finding blunder(String id, Length off) {
         return Checked.of(
                 "ground.blunder",
                 Severity.CAUTION,
@@ -105,7 +107,7 @@ final class GroundFindings {
                 Measure.demand(off.inches(), BLUNDER.inches(), "in"));
     }
 
-    static Finding gap(String run, ProfilePoint from, ProfilePoint to) {
+    Finding gap(String run, ProfilePoint from, ProfilePoint to) {
         Length apart = to.station().minus(from.station()).size();
         return Checked.of(
                 "ground.gap",
@@ -117,7 +119,7 @@ final class GroundFindings {
                 Measure.demand(apart.inches(), GAP.inches(), "in"));
     }
 
-    static Finding unmeasured(String run) {
+    Finding unmeasured(String run) {
         return Checked.note(
                 "ground.missing",
                 Severity.CANNOT_SAY,
@@ -126,7 +128,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding oneShot(String run, String shot) {
+    Finding oneShot(String run, String shot) {
         return Checked.note(
                 "ground.one-shot",
                 Severity.CAUTION,
@@ -135,7 +137,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding extrapolated(String run, Offset from, Offset to, Slope grade) {
+    Finding extrapolated(String run, Offset from, Offset to, Slope grade) {
         return Checked.note(
                 "ground.extrapolated",
                 Severity.CAUTION,
@@ -146,7 +148,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding lowPoint(String run, ProfilePoint low, Length deep) {
+    Finding lowPoint(String run, ProfilePoint low, Length deep) {
         return Checked.note(
                 "ground.low-point",
                 Severity.CAUTION,
@@ -159,7 +161,7 @@ final class GroundFindings {
                 Basis.commonPractice("low points of the profile"));
     }
 
-    static Finding crossingLines(String first, String second) {
+    Finding crossingLines(String first, String second) {
         return Checked.note(
                 "ground.breaklines-cross",
                 Severity.MUST_FIX,
@@ -170,7 +172,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding unknownInBreakline(String what, String shot) {
+    Finding unknownInBreakline(String what, String shot) {
         return Checked.note(
                 "ground.breakline",
                 Severity.CANNOT_SAY,
@@ -180,7 +182,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding beyondShots(String part, Length far) {
+    Finding beyondShots(String part, Length far) {
         return Checked.note(
                 "ground.extrapolated",
                 Severity.CAUTION,
@@ -190,7 +192,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static Finding crossSlopeAssumed(String run, Slope crossSlope) {
+    Finding crossSlopeAssumed(String run, Slope crossSlope) {
         return Checked.note(
                 "ground.cross-slope",
                 Severity.CAUTION,
@@ -201,7 +203,7 @@ final class GroundFindings {
                 Basis.job("ground book"));
     }
 
-    static String text(Length length) {
-        return DisplayUnits.US.length(length);
+    private String text(Length length) {
+        return display.length(length);
     }
 }

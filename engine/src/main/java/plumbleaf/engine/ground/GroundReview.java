@@ -25,12 +25,15 @@ final class GroundReview {
     /** How many of the nearest points stand in for the ground round a shot. */
     private static final int NEIGHBOURS = 12;
 
+    private final GroundFindings say;
     private final List<Finding> findings = new ArrayList<>();
 
-    private GroundReview() {}
+    private GroundReview(GroundFindings say) {
+        this.say = say;
+    }
 
-    static List<Finding> of(List<GroundPoint> points, List<Profile> profiles, List<RunLine> runs) {
-        GroundReview review = new GroundReview();
+    static List<Finding> of(List<GroundPoint> points, List<Profile> profiles, List<RunLine> runs, GroundFindings say) {
+        GroundReview review = new GroundReview(say);
         review.doubled(points);
         for (int i = 0; i < runs.size(); i++) review.profile(profiles.get(i), runs.get(i));
         review.besideTheLines(points);
@@ -57,7 +60,7 @@ final class GroundReview {
             GroundPoint second = points.get(pair.second());
             Length apart =
                     second.point().elevation().minus(first.point().elevation()).size();
-            findings.add(GroundFindings.onePlace(first.shot(), second.shot(), apart));
+            findings.add(say.onePlace(first.shot(), second.shot(), apart));
         }
     }
 
@@ -72,16 +75,15 @@ final class GroundReview {
     private void profile(Profile profile, RunLine run) {
         List<ProfilePoint> points = profile.points();
         if (points.isEmpty()) {
-            findings.add(GroundFindings.unmeasured(run.id()));
+            findings.add(say.unmeasured(run.id()));
             return;
         }
-        if (points.size() == 1)
-            findings.add(GroundFindings.oneShot(run.id(), points.get(0).shot()));
+        if (points.size() == 1) findings.add(say.oneShot(run.id(), points.get(0).shot()));
         ends(profile, run);
         for (int i = 1; i < points.size(); i++) {
             Offset apart = points.get(i).station().minus(points.get(i - 1).station());
             if (apart.size().compareTo(GroundFindings.GAP) > 0)
-                findings.add(GroundFindings.gap(run.id(), points.get(i - 1), points.get(i)));
+                findings.add(say.gap(run.id(), points.get(i - 1), points.get(i)));
         }
         for (int i = 1; i + 1 < points.size(); i++) {
             offItsNeighbours(points.get(i - 1), points.get(i), points.get(i + 1));
@@ -94,9 +96,9 @@ final class GroundReview {
         Offset last = profile.points().get(profile.points().size() - 1).station();
         Offset end = run.line().length().asOffset();
         if (first.inches() > SILENT_IN)
-            findings.add(GroundFindings.extrapolated(run.id(), Offset.ZERO, first, profile.gradeAfter(Offset.ZERO)));
+            findings.add(say.extrapolated(run.id(), Offset.ZERO, first, profile.gradeAfter(Offset.ZERO)));
         if (end.inches() - last.inches() > SILENT_IN)
-            findings.add(GroundFindings.extrapolated(run.id(), last, end, profile.gradeAfter(end)));
+            findings.add(say.extrapolated(run.id(), last, end, profile.gradeAfter(end)));
     }
 
     private void offItsNeighbours(ProfilePoint before, ProfilePoint here, ProfilePoint after) {
@@ -105,7 +107,7 @@ final class GroundReview {
         double onLine = before.elevation().inches()
                 + share * (after.elevation().inches() - before.elevation().inches());
         Length off = new Length(Math.abs(here.elevation().inches() - onLine));
-        if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(GroundFindings.blunder(here.shot(), off));
+        if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(say.blunder(here.shot(), off));
     }
 
     /** A shot lower than both neighbours, seen against the highest ground on either side. */
@@ -121,7 +123,7 @@ final class GroundReview {
         for (int i = at + 1; i < points.size(); i++)
             after = Math.max(after, points.get(i).elevation().inches());
         Length deep = new Length(Math.min(before, after) - here.elevation().inches());
-        if (deep.compareTo(HOLLOW) > 0) findings.add(GroundFindings.lowPoint(run, here, deep));
+        if (deep.compareTo(HOLLOW) > 0) findings.add(say.lowPoint(run, here, deep));
     }
 
     /** A shot beside the lines against the surface of the shots round it. */
@@ -132,7 +134,7 @@ final class GroundReview {
             List<GroundPoint> near = nearest(points, place);
             heightWithout(near, place).ifPresent(expected -> {
                 Length off = point.point().elevation().minus(expected).size();
-                if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(GroundFindings.blunder(point.shot(), off));
+                if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(say.blunder(point.shot(), off));
             });
         }
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -30,7 +31,12 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
     }
 
     public static Levelled of(GroundBook book) {
-        return new Reducing(book).levelled();
+        return of(book, DisplayUnits.US);
+    }
+
+    /** @param display units that its findings tell lengths in */
+    public static Levelled of(GroundBook book, DisplayUnits display) {
+        return new Reducing(book, display).levelled();
     }
 
     public Optional<LevelledShot> shot(String id) {
@@ -69,18 +75,20 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
     /** Follows each shot back to the benchmark. */
     private static final class Reducing {
         private final GroundBook book;
+        private final GroundFindings say;
         private final Map<String, Setup> setups = new LinkedHashMap<>();
         private final Map<String, Shot> shots = new LinkedHashMap<>();
         private final Map<String, Offset> heights = new TreeMap<>();
         private final List<Finding> findings = new ArrayList<>();
 
-        Reducing(GroundBook book) {
+        Reducing(GroundBook book, DisplayUnits display) {
             this.book = book;
+            this.say = new GroundFindings(display);
             for (Setup setup : book.setups()) {
-                if (setups.putIfAbsent(setup.id(), setup) != null) findings.add(GroundFindings.sameId(setup.id()));
+                if (setups.putIfAbsent(setup.id(), setup) != null) findings.add(say.sameId(setup.id()));
             }
             for (Shot shot : book.shots()) {
-                if (shots.putIfAbsent(shot.id(), shot) != null) findings.add(GroundFindings.sameId(shot.id()));
+                if (shots.putIfAbsent(shot.id(), shot) != null) findings.add(say.sameId(shot.id()));
             }
         }
 
@@ -88,7 +96,7 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
             List<LevelledShot> known = new ArrayList<>();
             for (Shot shot : shots.values()) {
                 Optional<Offset> height = heightOf(shot.id(), new TreeSet<>());
-                if (height.isEmpty()) findings.add(GroundFindings.noHeight(shot.id()));
+                if (height.isEmpty()) findings.add(say.noHeight(shot.id()));
                 else if (closes(shot)) findings.add(closure(shot, height.get()));
                 else known.add(new LevelledShot(shot, height.get()));
             }
@@ -110,7 +118,7 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
 
         private Finding closure(Shot shot, Offset height) {
             Length off = height.minus(book.benchmark().elevation()).size();
-            return GroundFindings.closure(shot.id(), off, setups.size());
+            return say.closure(shot.id(), off, setups.size());
         }
 
         private Optional<Offset> heightOf(String id, Set<String> asked) {

@@ -16,11 +16,13 @@ final class Placing {
 
     private final Levelled levelled;
     private final List<RunLine> runs;
+    private final GroundFindings say;
     private final List<Finding> findings = new ArrayList<>();
 
-    Placing(Levelled levelled, List<RunLine> runs) {
+    Placing(Levelled levelled, List<RunLine> runs, GroundFindings say) {
         this.levelled = levelled;
         this.runs = runs;
+        this.say = say;
     }
 
     List<Finding> findings() {
@@ -54,12 +56,12 @@ final class Placing {
         Optional<RunLine> run =
                 runs.stream().filter(line -> line.id().equals(runId)).findFirst();
         if (run.isEmpty() || station.isEmpty()) {
-            findings.add(GroundFindings.noPlace(shot.id()));
+            findings.add(say.noPlace(shot.id()));
             return Optional.empty();
         }
         RunLine line = run.get();
         if (station.get().inches() > line.line().length().inches() + ON_LINE.inches())
-            findings.add(GroundFindings.beyondRun(
+            findings.add(say.beyondRun(
                     shot.id(), runId, station.get().size(), line.line().length()));
         PlanPoint plan = line.line().pointAt(station.get(), line.leftOf(inside));
         GroundPoint elsewhere = byPlan(shot, plan, runId);

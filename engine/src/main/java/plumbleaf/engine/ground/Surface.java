@@ -13,6 +13,7 @@ import plumbleaf.engine.geometry.SpacePoint;
 import plumbleaf.engine.geometry.Triangle;
 import plumbleaf.engine.geometry.Triangulation;
 import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -53,10 +54,10 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
     }
 
     /** What has to be said where a place is used that lies outside the shots. */
-    public Optional<Finding> extrapolation(String part, PlanPoint place) {
+    public Optional<Finding> extrapolation(String part, PlanPoint place, DisplayUnits display) {
         SurfaceHeight height = heightAt(place);
         return height.isExtrapolated()
-                ? Optional.of(GroundFindings.beyondShots(part, height.beyond()))
+                ? Optional.of(new GroundFindings(display).beyondShots(part, height.beyond()))
                 : Optional.empty();
     }
 

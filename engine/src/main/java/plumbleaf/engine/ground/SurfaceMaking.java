@@ -25,12 +25,14 @@ final class SurfaceMaking {
     private final List<Offset> heights = new ArrayList<>();
     private final List<Edge> edges = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
+    private final GroundFindings say;
     private final List<Finding> findings = new ArrayList<>();
 
     SurfaceMaking(Ground ground, PlanPoint pin, Length reach) {
         this.ground = ground;
         this.pin = pin;
         this.reach = reach;
+        this.say = new GroundFindings(ground.display());
     }
 
     Surface around(RunLine run, Slope crossSlope) {
@@ -43,7 +45,7 @@ final class SurfaceMaking {
         Triangulation triangles = Triangulation.of(points, throughPoints()).withoutSlivers(Surface.ONE_PLACE);
         if (triangles.triangles().isEmpty()) return ruled(run, crossSlope);
         for (Edge refused : triangles.refused())
-            findings.add(GroundFindings.crossingLines(names.get(refused.from()), names.get(refused.to())));
+            findings.add(say.crossingLines(names.get(refused.from()), names.get(refused.to())));
         return new Surface(triangles, heights, findings);
     }
 
@@ -147,7 +149,7 @@ final class SurfaceMaking {
             places.add(onLine.moved(inside, wide));
             ground.add(height.plus(wide.times(crossSlope.ratio())));
         }
-        findings.add(GroundFindings.crossSlopeAssumed(run.id(), crossSlope));
+        findings.add(say.crossSlopeAssumed(run.id(), crossSlope));
         return new Surface(Triangulation.of(places, ribs), ground, findings);
     }
 }

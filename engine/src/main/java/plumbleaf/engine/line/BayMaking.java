@@ -28,6 +28,7 @@ final class BayMaking {
     private final Seasons seasons;
     private final BesideGround beside;
     private final MeasuredFrom measuredFrom;
+    private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
 
     BayMaking(
@@ -38,7 +39,8 @@ final class BayMaking {
             Optional<WoodSpecies> species,
             Seasons seasons,
             BesideGround beside,
-            MeasuredFrom measuredFrom) {
+            MeasuredFrom measuredFrom,
+            LineFindings say) {
         this.run = run;
         this.line = line;
         this.profile = profile;
@@ -47,6 +49,7 @@ final class BayMaking {
         this.seasons = seasons;
         this.beside = beside;
         this.measuredFrom = measuredFrom;
+        this.say = say;
     }
 
     List<Finding> findings() {
@@ -168,8 +171,7 @@ final class BayMaking {
             double from = visibleStart(stops.get(first));
             double to = visibleEnd(stops.get(i));
             PicketRow row = PicketRow.across(new Length(Math.max(0, to - from)), made);
-            if (!row.fits())
-                findings.add(LineFindings.picketsMisfit(run.id(), new Offset(from), new Offset(to), row.gap()));
+            if (!row.fits()) findings.add(say.picketsMisfit(run.id(), new Offset(from), new Offset(to), row.gap()));
             List<Length> edges = row.edges(made.boardWidth());
             for (int bay = first; bay < i; bay++) rows.set(bay, row);
             for (int board = 0; board < edges.size(); board++) {

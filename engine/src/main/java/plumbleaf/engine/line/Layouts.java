@@ -36,6 +36,7 @@ public final class Layouts {
     private final List<RunLine> lines;
     private final PostSizes sizes;
     private final SpacingLimit spacing;
+    private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
 
     private Layouts(
@@ -46,6 +47,7 @@ public final class Layouts {
         this.lines = lines;
         this.sizes = sizes;
         this.spacing = spacing;
+        this.say = new LineFindings(job.display());
     }
 
     /**
@@ -69,7 +71,8 @@ public final class Layouts {
                             job.existing(),
                             sizes,
                             spacing,
-                            joinedAt(run, lines.get(i)))
+                            joinedAt(run, lines.get(i)),
+                            say)
                     .place();
             findings.addAll(posts.findings());
             placed.add(posts);
@@ -113,8 +116,7 @@ public final class Layouts {
 
     private double joint(Run other, Run run, RunLine line, PlanPoint at) {
         Foot foot = line.line().footOf(at);
-        if (foot.distance().compareTo(JOIN) > 0)
-            findings.add(LineFindings.joinMissed(other.id(), run.id(), foot.distance()));
+        if (foot.distance().compareTo(JOIN) > 0) findings.add(say.joinMissed(other.id(), run.id(), foot.distance()));
         return foot.station().inches();
     }
 
@@ -156,14 +158,14 @@ public final class Layouts {
         Profile profile = ground.profile(run.id());
         List<Stop> stops = placed.stops();
         Optional<FenceStyle> style = catalogue.style(run.style());
-        if (style.isEmpty() && !run.isLoneGate()) findings.add(LineFindings.unknownStyle(run.id(), run.style()));
+        if (style.isEmpty() && !run.isLoneGate()) findings.add(say.unknownStyle(run.id(), run.style()));
         Optional<WoodSpecies> species = style.flatMap(made -> catalogue.species(made.species()));
         MeasuredFrom from = job.rules().heights().isEmpty()
                 ? MeasuredFrom.LOWER_SIDE
                 : job.rules().heights().get(0).from();
-        Shaping shaping = new Shaping(run, profile, job.rules().gap().largest());
+        Shaping shaping = new Shaping(run, profile, job.rules().gap().largest(), say);
         BesideGround beside = new BesideGround(ground, line);
-        BayMaking making = new BayMaking(run, line.line(), profile, style, species, Seasons.USUAL, beside, from);
+        BayMaking making = new BayMaking(run, line.line(), profile, style, species, Seasons.USUAL, beside, from, say);
         List<Bay> bays = new ArrayList<>();
         Map<Integer, Double> tops = new TreeMap<>();
         int start = 0;
@@ -195,14 +197,14 @@ public final class Layouts {
         for (Bay bay : bays) {
             if (bay.slopeLength().compareTo(longest.slopeLength()) > 0) longest = bay;
             if (bay.groundGapMax().compareTo(widestGap.groundGapMax()) > 0) widestGap = bay;
-            if (bay.groundGapMin().inches() < -Fairing.GAP_ROUNDING_IN) findings.add(LineFindings.digsIn(bay));
+            if (bay.groundGapMin().inches() < -Fairing.GAP_ROUNDING_IN) findings.add(say.digsIn(bay));
         }
-        findings.add(LineFindings.longestBay(run.id(), longest, run.maxBay()));
-        findings.add(LineFindings.gap(widestGap, job.rules().gap()));
-        if (shaping.largestChange() >= 0) findings.add(LineFindings.fairTop(run.id(), shaping.largestChange()));
+        findings.add(say.longestBay(run.id(), longest, run.maxBay()));
+        findings.add(say.gap(widestGap, job.rules().gap()));
+        if (shaping.largestChange() >= 0) findings.add(say.fairTop(run.id(), shaping.largestChange()));
         for (Bay bay : bays) {
             if (bay.pickets().gapWettest().inches() < 0) {
-                findings.add(LineFindings.pressing(run.id(), bay.pickets()));
+                findings.add(say.pressing(run.id(), bay.pickets()));
                 break;
             }
         }
@@ -228,9 +230,9 @@ public final class Layouts {
                 }
             }
             double reached = most;
-            highest.ifPresent(bay -> findings.add(LineFindings.height(bay, new Offset(reached), rule)));
+            highest.ifPresent(bay -> findings.add(say.height(bay, new Offset(reached), rule)));
         }
-        if (!known && !bays.isEmpty()) findings.add(LineFindings.sideUnknown(run.id()));
+        if (!known && !bays.isEmpty()) findings.add(say.sideUnknown(run.id()));
     }
 
     private List<Post> posts(

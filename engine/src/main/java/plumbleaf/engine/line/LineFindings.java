@@ -15,11 +15,13 @@ import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
-/** What can be said about a line of fence, in the words of the trade. */
-final class LineFindings {
-    private LineFindings() {}
-
-    static Finding noLayout(String run, ClosedStretch at, Length forced, Length allowed) {
+/**
+ * What can be said about a line of fence, in the words of the trade.
+ *
+ * @param display units that lengths are told in
+ */
+record LineFindings(DisplayUnits display) {
+    Finding noLayout(String run, ClosedStretch at, Length forced, Length allowed) {
         return new Checked(
                 "line.no-layout",
                 Severity.MUST_FIX,
@@ -34,7 +36,7 @@ final class LineFindings {
                 List.of());
     }
 
-    static Finding fixedInNoDig(String part, PostRole role, Offset station, ClosedStretch at) {
+    Finding fixedInNoDig(String part, PostRole role, Offset station, ClosedStretch at) {
         return Checked.note(
                 "line.no-dig",
                 Severity.MUST_FIX,
@@ -45,7 +47,7 @@ final class LineFindings {
                 Basis.job("no-dig stretch"));
     }
 
-    static Finding gateOffLeg(String gate, String run) {
+    Finding gateOffLeg(String gate, String run) {
         return Checked.note(
                 "line.gate-place",
                 Severity.MUST_FIX,
@@ -54,7 +56,7 @@ final class LineFindings {
                 Basis.job("gate station"));
     }
 
-    static Finding holesMeet(String run, Offset station, Length apart) {
+    Finding holesMeet(String run, Offset station, Length apart) {
         return Checked.note(
                 "line.holes-meet",
                 Severity.CAUTION,
@@ -64,7 +66,7 @@ final class LineFindings {
                 Basis.commonPractice("one hole a post"));
     }
 
-    static Finding joinMissed(String run, String other, Length away) {
+    Finding joinMissed(String run, String other, Length away) {
         return Checked.note(
                 "line.join",
                 Severity.MUST_FIX,
@@ -73,7 +75,7 @@ final class LineFindings {
                 Basis.job("run ends"));
     }
 
-    static Finding longestBay(String run, Bay bay, Length limit) {
+    Finding longestBay(String run, Bay bay, Length limit) {
         return Checked.of(
                 "line.bay",
                 Severity.MUST_FIX,
@@ -84,7 +86,7 @@ final class LineFindings {
                 Measure.demand(bay.slopeLength().inches(), limit.inches(), "in"));
     }
 
-    static Finding gap(Bay bay, GapRule rule) {
+    Finding gap(Bay bay, GapRule rule) {
         return Checked.of(
                 "line.gap",
                 Severity.MUST_FIX,
@@ -95,7 +97,7 @@ final class LineFindings {
                 demand(bay.groundGapMax(), rule.largest()));
     }
 
-    static Finding digsIn(Bay bay) {
+    Finding digsIn(Bay bay) {
         return Checked.note(
                 "line.digs-in",
                 Severity.MUST_FIX,
@@ -106,7 +108,7 @@ final class LineFindings {
                 Basis.job("gap under the fence"));
     }
 
-    static Finding height(Bay bay, Offset most, HeightRule rule) {
+    Finding height(Bay bay, Offset most, HeightRule rule) {
         return Checked.of(
                 "line.height",
                 Severity.MUST_FIX,
@@ -117,7 +119,7 @@ final class LineFindings {
                 demand(most, rule.limit()));
     }
 
-    static Finding sideUnknown(String run) {
+    Finding sideUnknown(String run) {
         return Checked.note(
                 "line.height-side",
                 Severity.CAUTION,
@@ -127,7 +129,7 @@ final class LineFindings {
                 Basis.job("height rule; local code governs"));
     }
 
-    static Finding noFairTop(String run, Offset from, Offset to) {
+    Finding noFairTop(String run, Offset from, Offset to) {
         return Checked.note(
                 "line.top",
                 Severity.CAUTION,
@@ -138,7 +140,7 @@ final class LineFindings {
                 Basis.commonPractice("a fence is faired at its posts"));
     }
 
-    static Finding fairTop(String run, double largestChange) {
+    Finding fairTop(String run, double largestChange) {
         return Checked.note(
                 "line.top",
                 Severity.PASS,
@@ -148,7 +150,7 @@ final class LineFindings {
                 Basis.judgement("least largest change of slope"));
     }
 
-    static Finding picketsMisfit(String run, Offset from, Offset to, Length gap) {
+    Finding picketsMisfit(String run, Offset from, Offset to, Length gap) {
         return Checked.note(
                 "line.pickets",
                 Severity.CAUTION,
@@ -159,7 +161,7 @@ final class LineFindings {
                 Basis.commonPractice("picket layout"));
     }
 
-    static Finding pressing(String run, BayPickets pickets) {
+    Finding pressing(String run, BayPickets pickets) {
         return Checked.note(
                 "line.pickets-press",
                 Severity.CAUTION,
@@ -169,7 +171,7 @@ final class LineFindings {
                 Basis.clause("USDA Wood Handbook FPL-GTR-190, equation 13-2"));
     }
 
-    static Finding unknownStyle(String run, String style) {
+    Finding unknownStyle(String run, String style) {
         return Checked.note(
                 "line.style",
                 Severity.CANNOT_SAY,
@@ -189,11 +191,11 @@ final class LineFindings {
         return from.key().replace('-', ' ');
     }
 
-    private static String text(Length length) {
-        return DisplayUnits.US.length(length);
+    private String text(Length length) {
+        return display.length(length);
     }
 
-    private static String text(Offset offset) {
-        return DisplayUnits.US.length(offset);
+    private String text(Offset offset) {
+        return display.length(offset);
     }
 }

@@ -46,6 +46,7 @@ final class RunPosts {
     private final PostSizes sizes;
     private final SpacingLimit spacing;
     private final List<Double> joinedAt;
+    private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
     private boolean proven = true;
 
@@ -58,7 +59,8 @@ final class RunPosts {
             Existing existing,
             PostSizes sizes,
             SpacingLimit spacing,
-            List<Double> joinedAt) {
+            List<Double> joinedAt,
+            LineFindings say) {
         this.run = run;
         this.line = line.line();
         this.profile = profile;
@@ -67,6 +69,7 @@ final class RunPosts {
         this.sizes = sizes;
         this.spacing = spacing;
         this.joinedAt = joinedAt;
+        this.say = say;
     }
 
     record Placed(List<Stop> stops, boolean proven, List<Finding> findings) {
@@ -155,7 +158,7 @@ final class RunPosts {
                 && line.legAt(new Offset(gate.station().inches()))
                         == line.legAt(new Offset(
                                 gate.station().inches() + gate.opening().inches()));
-        if (!onOneLeg) findings.add(LineFindings.gateOffLeg(gate.id(), run.id()));
+        if (!onOneLeg) findings.add(say.gateOffLeg(gate.id(), run.id()));
     }
 
     /** From outside a run with its outside on the right, stations grow from left to right. */
@@ -194,7 +197,7 @@ final class RunPosts {
             boolean clash = !kept.isEmpty() && apart < (stop.widthIn() + before.widthIn()) / 2 && !twoGates;
             if (!clash) {
                 if (!kept.isEmpty() && apart < (stop.holeIn() + before.holeIn()) / 2 && before.digs() && stop.digs())
-                    findings.add(LineFindings.holesMeet(run.id(), new Offset(before.stationIn()), new Length(apart)));
+                    findings.add(say.holesMeet(run.id(), new Offset(before.stationIn()), new Length(apart)));
                 kept.add(stop);
                 continue;
             }
@@ -232,7 +235,7 @@ final class RunPosts {
             if (!stop.digs()) continue;
             for (ClosedStretch stretch : closed(stop.holeIn() / 2)) {
                 if (stretch.holds(stop.stationIn()))
-                    findings.add(LineFindings.fixedInNoDig(
+                    findings.add(say.fixedInNoDig(
                             stop.gate().isEmpty() ? run.id() : stop.gate(),
                             stop.role(),
                             new Offset(stop.stationIn()),
@@ -256,7 +259,7 @@ final class RunPosts {
                             return true;
                         },
                         stuck -> {
-                            findings.add(LineFindings.noLayout(
+                            findings.add(say.noLayout(
                                     run.id(), stuck.at(), new Length(stuck.forcedIn()), new Length(stuck.allowedIn())));
                             over(from, to, stuck.at(), closed, all);
                             return false;

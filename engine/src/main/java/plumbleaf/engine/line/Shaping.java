@@ -23,13 +23,15 @@ final class Shaping {
     private final Run run;
     private final Profile profile;
     private final Length largestGap;
+    private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
     private double largestChange = -1;
 
-    Shaping(Run run, Profile profile, Length largestGap) {
+    Shaping(Run run, Profile profile, Length largestGap, LineFindings say) {
         this.run = run;
         this.profile = profile;
         this.largestGap = largestGap;
+        this.say = say;
     }
 
     List<Finding> findings() {
@@ -85,7 +87,7 @@ final class Shaping {
         Optional<Fairing.Faired> faired = Fairing.of(new Fairing.Input(
                 stations, grounds, smooth, bends, wanted * LEAST_SHARE_OF_GAP, largestGap.inches(), wanted));
         if (faired.isEmpty()) {
-            findings.add(LineFindings.noFairTop(
+            findings.add(say.noFairTop(
                     run.id(), new Offset(stations.get(0)), new Offset(stations.get(stations.size() - 1))));
         } else {
             largestChange = Math.max(largestChange, faired.get().largestChange());

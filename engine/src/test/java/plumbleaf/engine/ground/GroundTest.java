@@ -16,6 +16,7 @@ import plumbleaf.engine.geometry.Edge;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
@@ -177,7 +178,7 @@ class GroundTest {
         }
         assertThat(surface.triangles().edges()).contains(new Edge(0, 3));
         assertThat(surface.heightAt(PlanPoint.inches(264, 60)).isExtrapolated()).isTrue();
-        assertThat(surface.extrapolation("G1", PlanPoint.inches(264, 60))
+        assertThat(surface.extrapolation("G1", PlanPoint.inches(264, 60), DisplayUnits.US)
                         .orElseThrow()
                         .message())
                 .isEqualTo(

@@ -126,7 +126,7 @@ public record TextKind<T>(
                 SIZE.what(),
                 true,
                 SIZE.example(),
-                text -> SIZE.read().apply(text).then(length -> within(length, length, most)),
+                text -> SIZE.read().apply(text).then(length -> within(text, length, length, most)),
                 SIZE.write());
     }
 
@@ -136,7 +136,7 @@ public record TextKind<T>(
                 LENGTH.what(),
                 true,
                 LENGTH.example(),
-                text -> LENGTH.read().apply(text).then(length -> within(length, length, most)),
+                text -> LENGTH.read().apply(text).then(length -> within(text, length, length, most)),
                 LENGTH.write());
     }
 
@@ -146,15 +146,20 @@ public record TextKind<T>(
                 OFFSET.what(),
                 true,
                 OFFSET.example(),
-                text -> OFFSET.read().apply(text).then(offset -> within(offset, offset.size(), most)),
+                text -> OFFSET.read().apply(text).then(offset -> within(text, offset, offset.size(), most)),
                 OFFSET.write());
     }
 
-    private static <T> Parsed<T> within(T value, Length size, Length most) {
+    /** The most is told in the units that the value was written in. */
+    private static <T> Parsed<T> within(String text, T value, Length size, Length most) {
         if (size.compareTo(most) <= 0) return new Read<>(value);
-        return new Refused<>(
-                "this is more than " + LengthText.exact(most.inches()) + ", the most here",
-                "check the number and its unit");
+        String limit = text.strip().endsWith("m") ? metres(most) : LengthText.exact(most.inches());
+        return new Refused<>("this is more than " + limit + ", the most here", "check the number and its unit");
+    }
+
+    private static String metres(Length length) {
+        double metres = length.inches() * 0.0254;
+        return metres < 10 ? DecimalText.upTo(metres * 1000, 0) + " mm" : DecimalText.upTo(metres, 1) + " m";
     }
 
     /** A share of at most the whole. */

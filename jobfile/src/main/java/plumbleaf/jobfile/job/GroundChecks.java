@@ -39,7 +39,7 @@ final class GroundChecks {
             Setup setup = ground.setups().get(i);
             String at = "ground.setups[" + i + "]";
             checks.id(setup.id(), at);
-            if (!setup.on().equals(BENCHMARK) && !shots.containsKey(setup.on()))
+            if (!setup.on().isEmpty() && !setup.on().equals(BENCHMARK) && !shots.containsKey(setup.on()))
                 checks.refuse(
                         at + ".on",
                         "there is no shot " + setup.on(),
@@ -66,17 +66,22 @@ final class GroundChecks {
                         plan -> true);
         shot.height()
                 .match(
-                        rod -> setups.containsKey(rod.setup())
+                        rod -> isKnownOrEmpty(rod.setup(), setups.keySet())
                                 || refuse(
                                         at + ".setup",
                                         "there is no setup " + rod.setup(),
                                         nearest(rod.setup(), setups.keySet(), "add it under setups")),
                         elevation -> true,
-                        falls -> shots.containsKey(falls.shot())
+                        falls -> isKnownOrEmpty(falls.shot(), shots.keySet())
                                 || refuse(
                                         at + ".from",
                                         "there is no shot " + falls.shot(),
                                         nearest(falls.shot(), shots.keySet(), "name a shot of this job")));
+    }
+
+    /** What was left empty has been said where it was read. */
+    private static boolean isKnownOrEmpty(String id, Set<String> known) {
+        return id.isEmpty() || known.contains(id);
     }
 
     private boolean refuse(String field, String problem, String cure) {
@@ -85,6 +90,7 @@ final class GroundChecks {
     }
 
     private boolean base(String id, String run, String field) {
+        if (id.isEmpty()) return false;
         if (!shots.containsKey(id))
             return refuse(field, "there is no shot " + id, nearest(id, shots.keySet(), "name a shot of this job"));
         boolean sameRun = shots.get(id)

@@ -74,7 +74,10 @@ final class JobChecks {
 
     void all() {
         if (job.runs().size() > MOST_PARTS || job.gates().size() > MOST_PARTS) {
-            refuse(job.runs().size() > MOST_PARTS ? "runs" : "gates", "there are more than 500", "split the job");
+            refuse(
+                    job.runs().size() > MOST_PARTS ? "runs" : "gates",
+                    "there are more than " + MOST_PARTS,
+                    "split the job");
             return;
         }
         if (job.runs().isEmpty() && !job.draft())
@@ -130,7 +133,7 @@ final class JobChecks {
     /** Whether the run is there; says so where it is not, unless a draft has only left it out. */
     boolean runThere(String id, String field) {
         if (runLengths.containsKey(id)) return true;
-        if (!unfinished.contains(id))
+        if (!id.isEmpty() && !unfinished.contains(id))
             refuse(
                     field,
                     "there is no run " + id,

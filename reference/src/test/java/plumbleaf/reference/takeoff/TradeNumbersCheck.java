@@ -164,7 +164,7 @@ class TradeNumbersCheck {
     private static Quote quote() {
         Job job = job();
         List<RunLine> lines = RunLines.of(job);
-        Ground ground = Ground.of(job.ground(), Levelled.of(job.ground()), lines);
+        Ground ground = Ground.of(job.ground(), Levelled.of(job.ground()), lines, job.display());
         Layout layout = Layouts.of(job, CATALOGUE, ground, lines, new Sizes(), SpacingLimit.NONE);
         FenceStyle style = CATALOGUE.style("wood-side-by-side").orElseThrow();
         List<PostTake> posts = new ArrayList<>();
