@@ -1,0 +1,81 @@
+package plumbleaf.benchmarks;
+
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import plumbleaf.cutting.ProvenCutPlanner;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.GateChoice;
+import plumbleaf.engine.design.Standards;
+import plumbleaf.engine.frame.FrameSolution;
+import plumbleaf.engine.frame.Frames;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.jobfile.catalogue.StandardTables;
+import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.jobfile.result.ResultFile;
+
+/** The calculation, warm. Sampled, since an edit is felt at its slowest and not at its average. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(1)
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 5, time = 2)
+public class EngineBenchmark {
+    private final Standards standards = StandardTables.load().standards();
+    private final Job yard = Yards.example("kiln-yard.json");
+    private final Job lane = Yards.example("nursery-lane-settled.json");
+    private final Job open = Yards.openYard();
+    private final Job tenth = Yards.perimeter(0.1);
+    private final PriceBook book = PriceBooks.of(yard);
+    private final Design yardDesign = design(yard);
+    private final FrameSample leaf = FrameSample.leafLike();
+
+    private Design design(Job job) {
+        return Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
+    }
+
+    /** A frame of a leaf's size: 60 unknowns and more, three cases. */
+    @Benchmark
+    public FrameSolution frame() {
+        return Frames.solve(leaf.model(), leaf.cases());
+    }
+
+    /** An edit of a yard with one gate: everything worked out anew. */
+    @Benchmark
+    public Design yard() {
+        return design(yard);
+    }
+
+    @Benchmark
+    public Design lane() {
+        return design(lane);
+    }
+
+    /** 528 ft of fence with a gate. */
+    @Benchmark
+    public Design tenthOfAMile() {
+        return design(tenth);
+    }
+
+    /** The cheapest build of a gate of which nothing is pinned, with the proof. */
+    @Benchmark
+    public GateChoice choose() {
+        return Designs.choose(open, Yards.CATALOGUE, standards, book, "G1");
+    }
+
+    /** The result as the text a program reads. */
+    @Benchmark
+    public String result() {
+        return ResultFile.write(yardDesign);
+    }
+}

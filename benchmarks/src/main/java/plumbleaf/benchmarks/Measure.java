@@ -1,0 +1,64 @@
+package plumbleaf.benchmarks;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Measures everything and writes {@code docs/benchmarks.md}. Started by {@code ./measure}, from the project's folder. */
+public final class Measure {
+    private static final int RUNS = 9;
+    private static final int BRIEF_RUNS = 2;
+
+    private Measure() {}
+
+    public static void main(String[] arguments) throws IOException {
+        boolean brief = List.of(arguments).contains("--brief");
+        List<String> page = new ArrayList<>();
+        page.add(
+                "# Measured\n\nWritten by `./measure`. " + machine()
+                        + "\nTimes move with the machine and with what else it does; no test asks for one. A goal that is not met says so.\n");
+        section(page, "Inside a warm process", InProcess.rows(brief));
+        section(page, "Commands, each a cold process", Commands.rows(brief ? BRIEF_RUNS : RUNS));
+        section(
+                page,
+                "Cut plans beside general solvers: twenty sizes, three hundred pieces",
+                CutDuel.rows(brief ? 1 : 5));
+        section(page, "A perimeter with a gate every 500 ft", Scale.rows(Scale.points()));
+        Path out = Path.of("docs", "benchmarks.md");
+        Files.writeString(out, String.join("\n", page) + "\n", StandardCharsets.UTF_8);
+        System.err.println("Written: " + out);
+    }
+
+    private static void section(List<String> page, String title, List<String> rows) {
+        page.add("## " + title + "\n");
+        page.addAll(rows);
+        page.add("");
+    }
+
+    private static String machine() throws IOException {
+        String processor = "unknown processor";
+        Path info = Path.of("/proc/cpuinfo");
+        if (Files.exists(info))
+            processor = Files.readAllLines(info).stream()
+                    .filter(line -> line.startsWith("model name"))
+                    .findFirst()
+                    .map(line -> line.substring(line.indexOf(':') + 1).trim())
+                    .orElse(processor);
+        return Runtime.getRuntime().availableProcessors() + " processors (" + processor + "), Java "
+                + System.getProperty("java.version") + ", " + System.getProperty("os.name")
+                + version("cbc", "Version: (\\S+)", "-stop")
+                + version("glpsol", "GLPK.*?([0-9]+\\.[0-9]+)", "--version") + ".";
+    }
+
+    private static String version(String program, String pattern, String word) {
+        if (!Program.isThere(program)) return "";
+        Optional<Program.Run> run = Program.run(List.of(program, word), 10);
+        java.util.regex.Matcher found = java.util.regex.Pattern.compile(pattern)
+                .matcher(run.map(Program.Run::output).orElse(""));
+        return ", " + program + (found.find() ? " " + found.group(1) : "");
+    }
+}

@@ -1,0 +1,57 @@
+package plumbleaf.benchmarks;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+
+/** Another process, from its start to its end. */
+final class Program {
+    private Program() {}
+
+    /**
+     * @param millis from start to end
+     * @param output all it said
+     * @param exit its exit status
+     */
+    record Run(double millis, String output, int exit) {}
+
+    /** Runs it and waits; empty when it took longer than it may. */
+    static Optional<Run> run(List<String> command, int mostSeconds) {
+        try {
+            Path said = Files.createTempFile("measured", ".txt");
+            try {
+                long start = System.nanoTime();
+                Process process = new ProcessBuilder(command)
+                        .redirectErrorStream(true)
+                        .redirectOutput(said.toFile())
+                        .start();
+                boolean ended = process.waitFor(mostSeconds, TimeUnit.SECONDS);
+                double millis = (System.nanoTime() - start) / 1e6;
+                if (!ended) {
+                    process.destroyForcibly().waitFor();
+                    return Optional.empty();
+                }
+                return Optional.of(
+                        new Run(millis, Files.readString(said, StandardCharsets.UTF_8), process.exitValue()));
+            } finally {
+                Files.deleteIfExists(said);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("Cannot run " + command.get(0), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("Stopped while waiting for " + command.get(0), e);
+        }
+    }
+
+    static boolean isThere(String name) {
+        for (String folder : System.getenv().getOrDefault("PATH", "").split(":"))
+            if (Files.isExecutable(Path.of(folder, name))) return true;
+        return false;
+    }
+}
