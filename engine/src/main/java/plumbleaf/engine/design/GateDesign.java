@@ -22,8 +22,8 @@ import plumbleaf.engine.strength.RatedGust;
  * @param parts the same with hinge, latch and infill
  * @param plan opening, leaves, swing
  * @param hung how each leaf hangs; empty where that is not worked out
- * @param hingePost id of the post it hangs on
- * @param latchPost id of the post it latches to
+ * @param hingePost id of the post it hangs on; of a pair, leaf a
+ * @param latchPost id of the post it latches to; of a pair, the post leaf b hangs on
  * @param rated the gust at which the first of its links reaches its limits, posts and footings too; empty where that is not worked out
  * @param loadPath links from the leaf to the soil, weakest first
  */

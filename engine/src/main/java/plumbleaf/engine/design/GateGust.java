@@ -6,6 +6,8 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
@@ -50,10 +52,11 @@ final class GateGust {
         }
     }
 
-    GateGust(GateSite site, HungLeaf hung) {
+    GateGust(GateSite site, GatePlan plan, HungLeaf hung) {
         this.speed = site.job().site().wind().speed();
         this.hung = hung;
-        LeafBlows blows = new LeafBlows(site, hung.gate().leaf());
+        LeafHang hang = plan.hang(hung.id()).orElseThrow();
+        LeafBlows blows = LeafBlows.on(site, plan, hang);
         for (CaseForces windy : hung.cases()) {
             if (windy.combination() != Combination.D_W) continue;
             for (CaseForces still : hung.cases())

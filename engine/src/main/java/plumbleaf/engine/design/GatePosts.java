@@ -30,29 +30,45 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                     work.gatePostWithoutGate(hingePost, build.hingePost(), hole, depth, site.wind()),
                     work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind()));
         }
-        HungLeaf hung = gate.hung().get(0);
-        List<CombinedAction> onHinge =
-                hung.cases().stream().map(CaseForces::onHingePost).toList();
-        List<CombinedAction> onLatch =
-                hung.cases().stream().map(CaseForces::onLatchPost).toList();
-        PostDesign hinge = work.gatePost(hingePost, build.hingePost(), hole, depth, onHinge, forDrop, site.wind());
-        PostDesign latch = work.gatePost(latchPost, build.latchPost(), hole, depth, onLatch, forDrop, site.wind());
-        PostWall wall = PostWall.of(hung);
-        Speed slam = site.gate().loads().slamSpeed();
-        List<Finding> more = List.of(
-                wall.finding(hinge.id(), site.basis()),
-                SlamCheck.of(hung.gate(), build.latchPost(), slam).finding(gate.id(), slam));
-        return new GatePosts(gate.onPosts(loadPath(hung, wall, hinge, latch), more), hinge, latch);
+        PostDesign hinge = work.gatePost(
+                hingePost, build.hingePost(), hole, depth, actions(gate, hingePost), forDrop, site.wind());
+        PostDesign latch = work.gatePost(
+                latchPost, build.latchPost(), hole, depth, actions(gate, latchPost), forDrop, site.wind());
+        List<Finding> more = new ArrayList<>();
+        for (HungLeaf hung : gate.hung()) more.add(PostWall.of(hung).finding(hung.post(), site.basis()));
+        if (gate.hung().size() == 1) {
+            Speed slam = site.gate().loads().slamSpeed();
+            more.add(SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), slam)
+                    .finding(gate.id(), slam));
+        }
+        return new GatePosts(gate.onPosts(loadPath(gate, hinge, latch), more), hinge, latch);
+    }
+
+    /** What the leaves bring to a post: the one that hangs on it, and the one that latches to it. */
+    private static List<CombinedAction> actions(GateDesign gate, Post post) {
+        List<CombinedAction> actions = new ArrayList<>();
+        for (HungLeaf hung : gate.hung()) {
+            if (hung.post().equals(post.id())) for (CaseForces each : hung.cases()) actions.add(each.onHingePost());
+            if (hung.latchPost().filter(post.id()::equals).isPresent())
+                for (CaseForces each : hung.cases()) actions.add(each.onLatchPost());
+        }
+        return actions;
     }
 
     /** The same with the gust its links stand. A search over builds does not ask for it. */
     GatePosts rated(GateSite site) {
         if (gate.hung().isEmpty()) return this;
-        HungLeaf hung = gate.hung().get(0);
-        GateGust gust = new GateGust(site, hung);
+        HungLeaf first = gate.hung().get(0);
+        HungLeaf last = gate.hung().get(gate.hung().size() - 1);
+        GateGust gust = new GateGust(site, gate.plan(), first);
+        GateGust other = new GateGust(site, gate.plan(), last);
         RatedGust onHingePost = gust.post(hinge, CaseForces::hingePost, footing(site, hinge));
-        RatedGust onLatchPost = gust.post(latch, CaseForces::latchPost, footing(site, latch));
-        RatedGust whole = gust.leaf(PostWall.of(hung)).lesser(onHingePost).lesser(onLatchPost);
+        RatedGust onLatchPost = other.post(
+                latch,
+                last.latchPost().isPresent() ? CaseForces::latchPost : CaseForces::hingePost,
+                footing(site, latch));
+        RatedGust leaves = gust.leaf(PostWall.of(first)).lesser(other.leaf(PostWall.of(last)));
+        RatedGust whole = leaves.lesser(onHingePost).lesser(onLatchPost);
         return new GatePosts(gate.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
     }
 
@@ -67,15 +83,19 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         return hingeDepth.compareTo(latchDepth) > 0 ? hingeDepth : latchDepth;
     }
 
-    private static List<LinkUse> loadPath(HungLeaf hung, PostWall wall, PostDesign hinge, PostDesign latch) {
+    private static List<LinkUse> loadPath(GateDesign gate, PostDesign hinge, PostDesign latch) {
         List<LinkUse> path = new ArrayList<>();
-        GateStrength.FrameUse frame = GateStrength.frame(hung, true);
-        path.add(new LinkUse("leaf frame", frame.member(), frame.utilisation()));
-        for (HingeUse use : hung.hinges())
-            use.utilisation().ifPresent(ratio -> path.add(new LinkUse("hinge", use.id(), ratio)));
-        path.add(new LinkUse("hinge post wall", hinge.id(), wall.utilisation()));
+        for (HungLeaf hung : gate.hung()) {
+            GateStrength.FrameUse frame = GateStrength.frame(hung, true);
+            path.add(new LinkUse("leaf frame", frame.member(), frame.utilisation()));
+            for (HingeUse use : hung.hinges())
+                use.utilisation().ifPresent(ratio -> path.add(new LinkUse("hinge", use.id(), ratio)));
+            path.add(new LinkUse(
+                    "hinge post wall", hung.post(), PostWall.of(hung).utilisation()));
+        }
+        boolean single = gate.hung().size() == 1;
         for (PostDesign post : List.of(hinge, latch)) {
-            String name = post.equals(hinge) ? "hinge post" : "latch post";
+            String name = post.equals(hinge) || !single ? "hinge post" : "latch post";
             for (Checkpoint check : post.checks()) {
                 boolean steel = check.check().equals("steel");
                 path.add(new LinkUse(

@@ -16,10 +16,10 @@ import plumbleaf.engine.gate.GateAsk;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Gates;
-import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Opening;
 import plumbleaf.engine.job.Gate;
-import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.DisplayUnits;
@@ -32,6 +32,8 @@ import plumbleaf.engine.sag.HungLoads;
 import plumbleaf.engine.sag.PierSprings;
 import plumbleaf.engine.sag.PostPush;
 import plumbleaf.engine.sag.Sags;
+import plumbleaf.engine.sag.ShutAt;
+import plumbleaf.engine.section.Section;
 import plumbleaf.engine.wind.TributaryWind;
 
 /** Designs one gate with one build: plan, sag, forces, footing, findings. */
@@ -83,16 +85,20 @@ final class GateWork {
         GatePlan first = Gates.judged(ask(Length.ZERO));
         Optional<SoilBand> band = bandToHangIn(first);
         if (band.isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
-        HungLeaf hung = hang(first, band.get());
-        double drop = hung.sag().total().inches()
-                + hung.sag().byTime().afterHanging().total().inches();
-        GatePlan plan = Gates.plan(ask(Length.inches(Math.max(0, drop))));
+        List<HungLeaf> hung = hang(first, band.get());
+        double drop = 0;
+        for (HungLeaf leaf : hung)
+            drop = Math.max(
+                    drop,
+                    leaf.sag().total().inches()
+                            + leaf.sag().byTime().afterHanging().total().inches());
+        GatePlan plan = Gates.plan(ask(Length.inches(drop)));
         return hungDesign(plan, hung).withRemedies("sag.latch", () -> SagRemedies.of(site, build, plan));
     }
 
     /** The soil a leaf hangs in; empty where it does not hang, or nothing is presumed for the soil. */
     private Optional<SoilBand> bandToHangIn(GatePlan plan) {
-        boolean hangs = gate.kind().match(swing -> true, pair -> false, slide -> false, flagged -> false)
+        boolean hangs = gate.kind().match(swing -> true, pair -> true, slide -> false, flagged -> false)
                 && !plan.leaves().isEmpty();
         return hangs && reachesSoundSoil()
                 ? SoilBand.of(site.job().site().soil(), site.standards().soil())
@@ -105,20 +111,22 @@ final class GateWork {
         return build.hole().depth().compareTo(needed) >= 0;
     }
 
-    private GateDesign hungDesign(GatePlan plan, HungLeaf hung) {
+    private GateDesign hungDesign(GatePlan plan, List<HungLeaf> hung) {
         List<Finding> findings = new ArrayList<>(plan.findings());
-        Leaf leaf = hung.gate().leaf();
-        findings.addAll(SagFindings.of(leaf.id(), hung.sag(), hung.limits(), display));
-        findings.addAll(GateStrength.findings(leaf.id(), hung, site.basis()));
-        findings.addAll(HingeChecks.findings(gate.id(), hung.hinges(), site.hinge()));
+        for (HungLeaf leaf : hung) {
+            findings.addAll(SagFindings.of(leaf.id(), leaf.sag(), leaf.limits(), display));
+            findings.addAll(GateStrength.findings(leaf.id(), leaf, site.basis()));
+            String part = hung.size() == 1 ? gate.id() : leaf.id();
+            findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
+        }
         return new GateDesign(
                 gate,
                 build,
                 parts(),
                 plan,
-                List.of(hung),
-                hingePost(plan).id(),
-                latchPost(plan).id(),
+                hung,
+                firstPost(plan).id(),
+                secondPost(plan).id(),
                 Optional.empty(),
                 List.of(),
                 Findings.join(findings));
@@ -143,8 +151,8 @@ final class GateWork {
                 parts(),
                 plan,
                 List.of(),
-                hingePost(plan).id(),
-                latchPost(plan).id(),
+                firstPost(plan).id(),
+                secondPost(plan).id(),
                 Optional.empty(),
                 List.of(),
                 Findings.join(findings));
@@ -177,54 +185,78 @@ final class GateWork {
                 display);
     }
 
-    private boolean hingeAtStart(GatePlan plan) {
-        return plan.leaves().isEmpty()
-                || plan.opening().hingeAtStart(plan.leaves().get(0).hand().hinge());
+    /** The post of the only leaf, or of a pair's leaf a. */
+    private Post firstPost(GatePlan plan) {
+        return plan.hangs().isEmpty()
+                ? site.first()
+                : hingePost(plan, plan.hangs().get(0));
     }
 
-    private Post hingePost(GatePlan plan) {
-        return hingeAtStart(plan) ? site.first() : site.second();
+    private Post secondPost(GatePlan plan) {
+        return firstPost(plan).equals(site.first()) ? site.second() : site.first();
     }
 
-    private Post latchPost(GatePlan plan) {
-        return hingeAtStart(plan) ? site.second() : site.first();
+    private static boolean hingeAtStart(GatePlan plan, LeafHang hang) {
+        return plan.opening().hingeAtStart(hang.leaf().hand().hinge());
     }
 
-    private HungLeaf hang(GatePlan plan, SoilBand band) {
-        HungGate hung = hungGate(plan, band);
-        HungLoads loads = loads(plan, hung.leaf());
-        List<CaseForces> cases = GateForces.of(hung, loads);
-        return new HungLeaf(
-                hung,
-                Sags.of(hung, loads, site.standards().life()),
-                SagLimits.of(site.latch(), hung.leaf().width()),
-                cases,
-                HingeChecks.uses(hung.leaf(), cases, site.hinge()));
+    private Post hingePost(GatePlan plan, LeafHang hang) {
+        return hingeAtStart(plan, hang) ? site.first() : site.second();
     }
 
-    private HungGate hungGate(GatePlan plan, SoilBand band) {
-        GateKind.Swing swing = gate.kind().match(is -> is, pair -> fault(), slide -> fault(), flagged -> fault());
-        Post post = hingePost(plan);
+    private Post otherPost(GatePlan plan, LeafHang hang) {
+        return hingeAtStart(plan, hang) ? site.second() : site.first();
+    }
+
+    private List<HungLeaf> hang(GatePlan plan, SoilBand band) {
+        List<HungLeaf> leaves = new ArrayList<>();
+        boolean single = plan.hangs().size() == 1;
+        for (LeafHang hang : plan.hangs()) {
+            HungGate hung = hungGate(plan, hang, band);
+            HungLoads loads = loads(plan, hang);
+            List<CaseForces> cases = GateForces.of(hung, loads);
+            leaves.add(new HungLeaf(
+                    hung,
+                    Sags.of(hung, loads, site.standards().life()),
+                    SagLimits.of(site.latch(), hung.leaf().width()),
+                    cases,
+                    HingeChecks.uses(hung.leaf(), cases, site.hinge()),
+                    hingePost(plan, hang).id(),
+                    single ? Optional.of(otherPost(plan, hang).id()) : Optional.empty()));
+        }
+        return leaves;
+    }
+
+    private HungGate hungGate(GatePlan plan, LeafHang hang, SoilBand band) {
+        Post post = hingePost(plan, hang);
+        boolean single = plan.hangs().size() == 1;
+        Section steel = build.postOf(hang.leaf().hand().hinge(), single);
         return new HungGate(
-                plan.leaves().get(0),
+                hang.leaf(),
                 site.hinge(),
-                build.hingePost(),
-                build.hingePost().depth().times(0.5),
+                steel,
+                steel.depth().times(0.5),
                 Length.inches(
-                        Math.max(1, post.top().inches() - plan.pinElevation().inches())),
-                latchPost(plan).grade().minus(plan.pinElevation()),
+                        Math.max(1, post.top().inches() - hang.pinElevation().inches())),
+                otherPost(plan, hang).grade().minus(hang.pinElevation()),
                 PierSprings.of(band, build.hole(), site.job().site().soil().looseTop()),
-                swing.opens(),
-                swing.holdOpen());
+                hang.swing().opens(),
+                gate.kind()
+                        .match(
+                                swing -> swing.holdOpen(),
+                                pair -> pair.holdOpen(),
+                                slide -> fault(),
+                                flagged -> fault()),
+                single ? ShutAt.LATCH : ShutAt.FOOT);
     }
 
-    private static GateKind.Swing fault() {
-        throw new IllegalStateException("Only a swing gate hangs");
+    private static HoldOpen fault() {
+        throw new IllegalStateException("Only a gate that swings hangs");
     }
 
-    private HungLoads loads(GatePlan plan, Leaf leaf) {
-        LeafBlows blows = new LeafBlows(site, leaf);
-        boolean atStart = hingeAtStart(plan);
+    private HungLoads loads(GatePlan plan, LeafHang hang) {
+        LeafBlows blows = LeafBlows.on(site, plan, hang);
+        boolean atStart = hingeAtStart(plan, hang);
         return new HungLoads(
                 gate.loads().person(),
                 blows.shut(),
@@ -247,17 +279,21 @@ final class GateWork {
         return pushes;
     }
 
-    /** What comes after hanging in soft soil, where a build hangs at all. */
+    /** What comes after hanging in soft soil, of the leaf that drops most, where a build hangs at all. */
     private Optional<Offset> afterHangingSoft(GatePlan plan) {
-        return bandToHangIn(plan).map(band -> {
-            HungGate hung = hungGate(plan, band);
-            return Sags.afterHanging(
-                            hung,
-                            hung.foot().soft(),
-                            HungLoads.person(gate.loads().person()),
-                            site.standards().life())
-                    .total();
-        });
+        return bandToHangIn(plan)
+                .flatMap(band -> plan.hangs().stream()
+                        .map(hang -> afterHangingSoft(hungGate(plan, hang, band)))
+                        .reduce((one, other) -> other.compareTo(one) > 0 ? other : one));
+    }
+
+    private Offset afterHangingSoft(HungGate hung) {
+        return Sags.afterHanging(
+                        hung,
+                        hung.foot().soft(),
+                        HungLoads.person(gate.loads().person()),
+                        site.standards().life())
+                .total();
     }
 
     static Optional<Offset> afterHangingSoft(GateSite site, PickedGate build, GatePlan plan) {

@@ -2,7 +2,9 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -23,7 +25,8 @@ final class LeafBlows {
     private final int leg;
     private final Span span;
 
-    LeafBlows(GateSite site, Leaf leaf) {
+    /** A leaf that closes the opening between two distances from the face nearer the run's start. */
+    private LeafBlows(GateSite site, Leaf leaf, Offset fromFace, Offset toFace) {
         this.site = site;
         this.width = leaf.width();
         this.surface = site.gate().leaf().infill();
@@ -31,9 +34,22 @@ final class LeafBlows {
         this.screen = LeafScreen.of(leaf, site.style());
         Offset from = site.gate().station().asOffset();
         this.leg = site.wind().legAt(from);
-        this.span = site.wind()
-                .onLeg(leg, from, from.plus(site.gate().opening().asOffset()))
-                .orElseThrow();
+        this.span =
+                site.wind().onLeg(leg, from.plus(fromFace), from.plus(toFace)).orElseThrow();
+    }
+
+    /** The only leaf closes the whole opening, a leaf of a pair its own end of it. */
+    static LeafBlows on(GateSite site, GatePlan plan, LeafHang hang) {
+        Offset clear = site.gate().opening().asOffset();
+        if (plan.hangs().size() == 1) return new LeafBlows(site, hang.leaf(), Offset.ZERO, clear);
+        Offset reach = site.gate()
+                .leaf()
+                .hingeGap()
+                .asOffset()
+                .plus(hang.leaf().width().asOffset());
+        return plan.opening().hingeAtStart(hang.leaf().hand().hinge())
+                ? new LeafBlows(site, hang.leaf(), Offset.ZERO, reach)
+                : new LeafBlows(site, hang.leaf(), clear.minus(reach), clear);
     }
 
     LeafWind shut() {

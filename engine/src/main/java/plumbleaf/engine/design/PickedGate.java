@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.section.Section;
@@ -9,6 +10,8 @@ import plumbleaf.engine.section.Section;
 /**
  * A gate's build with everything picked.
  *
+ * @param hingePost of a pair, the left leaf's
+ * @param latchPost of a pair, the right leaf's: both are hinge posts
  * @param hole of both posts
  */
 public record PickedGate(Section frame, int braces, Joint joint, Section hingePost, Section latchPost, HoleSize hole) {
@@ -26,5 +29,15 @@ public record PickedGate(Section frame, int braces, Joint joint, Section hingePo
     /** On another hinge post. */
     PickedGate on(Section post) {
         return new PickedGate(frame, braces, joint, post, latchPost, hole);
+    }
+
+    /** Both leaves of a pair on other posts. */
+    PickedGate bothOn(Section post) {
+        return new PickedGate(frame, braces, joint, post, post, hole);
+    }
+
+    /** The post a leaf hangs on: of a pair, the left leaf's is the one named first, the right leaf's the other. */
+    Section postOf(Side hinge, boolean single) {
+        return single || hinge == Side.LEFT ? hingePost : latchPost;
     }
 }

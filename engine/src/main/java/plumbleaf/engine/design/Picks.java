@@ -89,8 +89,12 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
         PickedGate pick = of(gate);
         Length hinge = pick.hingePost().depth();
         Length latch = pick.latchPost().depth();
-        Optional<Side> hung =
-                gate.kind().match(swing -> swing.hinge().value(), pair -> none(), slide -> none(), flagged -> none());
+        Optional<Side> hung = gate.kind()
+                .match(
+                        swing -> swing.hinge().value(),
+                        pair -> Optional.of(Side.LEFT),
+                        slide -> none(),
+                        flagged -> none());
         if (side == null || hung.isEmpty()) return hinge.compareTo(latch) > 0 ? hinge : latch;
         return hung.get() == side ? hinge : latch;
     }

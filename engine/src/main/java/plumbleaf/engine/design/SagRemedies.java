@@ -40,7 +40,7 @@ final class SagRemedies {
         }
         boolean first = true;
         for (Section post : stiffer(site, build)) {
-            double after = after(site, build.on(post), plan);
+            double after = after(site, on(site, build, post), plan);
             boolean enough = after <= limit(site);
             if (first || enough)
                 found.add(remedy(site, "stiffer-post", "hang it on a " + post.name(), after, "hingePost=" + post.id()));
@@ -58,6 +58,11 @@ final class SagRemedies {
                 .sorted(Comparator.comparingDouble(Section::ixIn4))
                 .limit(STEPS)
                 .toList();
+    }
+
+    private static PickedGate on(GateSite site, PickedGate build, Section post) {
+        boolean pair = site.gate().kind().match(swing -> false, is -> true, slide -> false, flagged -> false);
+        return pair ? build.bothOn(post) : build.on(post);
     }
 
     private static double after(GateSite site, PickedGate build, GatePlan plan) {

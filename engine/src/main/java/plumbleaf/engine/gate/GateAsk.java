@@ -4,6 +4,7 @@ import java.util.List;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 
@@ -27,6 +28,13 @@ public record GateAsk(
         DisplayUnits display) {
     public GateAsk {
         hingesToTry = List.copyOf(hingesToTry);
+    }
+
+    /** The same for a leaf of a pair: each hangs on the post of its own side, leaf a on the one named first. */
+    GateAsk hungOn(Hand hand) {
+        return hand.hinge() == Side.LEFT
+                ? this
+                : new GateAsk(gate, opening, parts.turned(), ground, gap, drop, hingesToTry, display);
     }
 
     GateAsk over(GroundUnder remembered) {

@@ -18,7 +18,7 @@ import plumbleaf.engine.quantity.Slope;
  * @param latchPostCentre the same of the latch post
  * @param grade of the ground between the post faces, hinge to latch, + up
  * @param pinElevation elevation of finished grade at the pin axis: z = 0
- * @param leaves one of a swing gate, two of a pair, none where the kind is not worked out
+ * @param hangs one leaf of a swing gate, two of a pair with leaf a first, none where the kind is not worked out
  * @param swings of the stated hand, or of each in question, worst first; for a pair the worst of each leaf
  * @param everyHand all that were worked out: the four hinge and swing sides of a single leaf
  */
@@ -31,16 +31,26 @@ public record GatePlan(
         Length latchPostCentre,
         Slope grade,
         Offset pinElevation,
-        List<Leaf> leaves,
+        List<LeafHang> hangs,
         List<Swing> swings,
         List<Swing> everyHand,
         List<Finding> findings) {
     public GatePlan {
         hands = List.copyOf(hands);
-        leaves = List.copyOf(leaves);
+        hangs = List.copyOf(hangs);
         swings = List.copyOf(swings);
         everyHand = List.copyOf(everyHand);
         findings = List.copyOf(findings);
+    }
+
+    /** Its leaves, a before b. */
+    public List<Leaf> leaves() {
+        return hangs.stream().map(LeafHang::leaf).toList();
+    }
+
+    /** A leaf in its place, by its id. */
+    public Optional<LeafHang> hang(String leaf) {
+        return hangs.stream().filter(hang -> hang.id().equals(leaf)).findFirst();
     }
 
     /** The swing to show: the stated hand's, or the worst of those in question. */

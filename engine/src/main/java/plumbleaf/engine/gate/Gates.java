@@ -10,11 +10,9 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.job.AsSet;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
-import plumbleaf.engine.job.Side;
-import plumbleaf.engine.job.Stated;
-import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
 
 /** Works out a gate: opening, hand, leaves, swing, findings. */
 public final class Gates {
@@ -37,7 +35,7 @@ public final class Gates {
                 .kind()
                 .match(
                         swing -> swingGate(ask, opening, swing, cures ? Cures.OF_A_SINGLE_LEAF : Cures.NONE),
-                        pair -> pairGate(ask, opening, pair, cures ? Cures.OF_A_LEAF : Cures.NONE),
+                        pair -> PairGates.plan(ask, opening, pair, cures ? Cures.OF_A_LEAF : Cures.NONE),
                         slide -> without(
                                 ask,
                                 opening,
@@ -60,7 +58,7 @@ public final class Gates {
     }
 
     /** One leaf on one hand, with what it is asked. */
-    private record Hung(String part, SwingAsk ask, Swing swing) {}
+    record Hung(String part, SwingAsk ask, Swing swing) {}
 
     private static GatePlan swingGate(GateAsk ask, Opening opening, GateKind.Swing kind, Cures cures) {
         Gate gate = ask.gate();
@@ -77,70 +75,22 @@ public final class Gates {
                 all.stream().filter(hung -> asked.contains(hung.ask().hand())).toList());
         inQuestion.sort(WORST_FIRST);
         Hung shown = inQuestion.get(0);
-        Leaf leaf = leaf(gate.id() + "a", ask, shown.ask());
+        Hand hand = shown.ask().hand();
+        PlanPoint latchFoot = opening.faceAt(hand.hinge().other());
+        Slope grade = LeafLayout.grade(opening, hand, ask.ground());
+        LeafHang hang = hang(gate.id() + "a", ask, shown, grade, latchFoot);
         boolean handSaid = asked.size() == 1;
         List<Finding> findings = new ArrayList<>();
         if (!handSaid)
             findings.add(
                     GateFindings.hand(gate, kind.hinge().isSaid(), kind.swing().isSaid()));
         findings.addAll(common(ask));
-        findings.addAll(ofLeaf(ask, shown, leaf, cures));
+        findings.addAll(ofLeaf(ask, shown, hang.leaf(), cures));
         String sentence = handSaid ? shown.ask().hand().sentence() : "Seen from outside: hand not yet said";
-        return plan(ask, opening, asked, sentence, List.of(leaf), swings(inQuestion), swings(all), findings);
+        return plan(ask, opening, asked, sentence, List.of(hang), swings(inQuestion), swings(all), findings);
     }
 
-    private static GatePlan pairGate(GateAsk ask, Opening opening, GateKind.Pair kind, Cures cures) {
-        Gate gate = ask.gate();
-        List<Hand> asked = new ArrayList<>();
-        List<Hung> shown = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>(common(ask));
-        List<Leaf> leaves = new ArrayList<>();
-        List<Hung> all = new ArrayList<>();
-        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-            boolean isA = side == Side.LEFT;
-            String name = gate.id() + (isA ? "a" : "b");
-            double share = isA ? kind.split() : 1 - kind.split();
-            double width = LeafLayout.pairWidthIn(gate.leaf(), opening.clear(), share);
-            Optional<String> trouble = LeafLayout.trouble(ask, opening, new Hand(side, SwingWay.IN), width);
-            if (trouble.isPresent()) return cannotBeMade(ask, opening, trouble.get());
-            List<Hung> both = new ArrayList<>();
-            for (Hand hand : Hand.agreeing(Stated.of(side), kind.swing())) {
-                asked.add(hand);
-                both.add(hung(name, ask, LeafLayout.swingOfPair(ask, opening, hand, kind.opens(), share)));
-            }
-            both.sort(WORST_FIRST);
-            all.addAll(both);
-            Hung worst = both.get(0);
-            shown.add(worst);
-            Leaf leaf = leaf(name, ask, worst.ask());
-            leaves.add(leaf);
-            findings.addAll(ofLeaf(ask, worst, leaf, cures));
-        }
-        findings.add(meeting(ask, leaves, shown));
-        if (!kind.swing().isSaid()) findings.add(GateFindings.hand(gate, true, false));
-        findings.add(GateFindings.notWorkedOut(
-                gate.id(),
-                "how the two leaves of a pair hold each other in wind, and the drop rod, are not worked out yet."));
-        shown.sort(WORST_FIRST);
-        String sentence = "Seen from outside: a pair, " + gate.id() + "a on the left"
-                + kind.swing().value().map(way -> ", swings " + way.key()).orElse(", swing not yet said");
-        return plan(ask, opening, asked, sentence, leaves, swings(shown), swings(all), findings);
-    }
-
-    /** How far the tops of the two leaves miss each other where they meet: each is raked from the ground at its own pins. */
-    private static Finding meeting(GateAsk ask, List<Leaf> leaves, List<Hung> shown) {
-        List<Double> heights = new ArrayList<>();
-        double halfGap = ask.gate().leaf().latchGap().inches() / 2;
-        for (int i = 0; i < leaves.size(); i++) {
-            Outline outline = leaves.get(i).outline();
-            SwingAsk hung = shown.get(i).ask();
-            double middle = outline.latchEdge().inches() + halfGap;
-            heights.add(elevationAtPin(ask, hung.opening(), hung.hand()) + outline.topIn(middle));
-        }
-        return GateFindings.meeting(ask.gate(), Math.abs(heights.get(0) - heights.get(1)), ask.display());
-    }
-
-    private static GatePlan cannotBeMade(GateAsk ask, Opening opening, String why) {
+    static GatePlan cannotBeMade(GateAsk ask, Opening opening, String why) {
         List<Finding> findings = List.of(GateFindings.cannotBeMade(ask.gate().id(), why));
         return plan(ask, opening, List.of(), "Not worked out", List.of(), List.of(), List.of(), findings);
     }
@@ -150,49 +100,49 @@ public final class Gates {
         return plan(ask, opening, List.of(), "Not worked out", List.of(), List.of(), List.of(), findings);
     }
 
-    private static final Comparator<Hung> WORST_FIRST = Comparator.<Hung, Offset>comparing(
+    static final Comparator<Hung> WORST_FIRST = Comparator.<Hung, Offset>comparing(
                     hung -> hung.swing().running().clear())
             .thenComparing(hung -> hung.ask().hand().hinge())
             .thenComparing(hung -> hung.ask().hand().swing());
 
-    private static Hung hung(String part, GateAsk ask, SwingAsk swing) {
+    static Hung hung(String part, GateAsk ask, SwingAsk swing) {
         return new Hung(part, swing, Swings.of(swing, ask.ground()));
     }
 
-    private static List<Swing> swings(List<Hung> hung) {
+    static List<Swing> swings(List<Hung> hung) {
         return hung.stream().map(Hung::swing).toList();
     }
 
-    private static Leaf leaf(String id, GateAsk ask, SwingAsk hung) {
-        Opening opening = hung.opening();
-        double pin = elevationAtPin(ask, opening, hung.hand());
-        double latchGround = ask.ground()
-                .elevation(opening.faceAt(hung.hand().hinge().other()))
-                .inches();
+    /** Drawn out where it hangs, on a grade. */
+    static LeafHang hang(String id, GateAsk ask, Hung hung, Slope grade, PlanPoint latchFoot) {
+        SwingAsk swing = hung.ask();
+        double pin = elevationAtPin(ask, swing.opening(), swing.hand());
+        double latchGround = ask.ground().elevation(latchFoot).inches();
         double latchZ = latchGround - pin + ask.gate().latch().height().inches();
-        return LeafMaker.make(
+        Leaf leaf = LeafMaker.make(
                 id,
-                hung.hand(),
-                hung.outline(),
-                ask.parts(),
+                swing.hand(),
+                swing.outline(),
+                swing.parts(),
                 ask.gate().leaf().midRails(),
                 ask.gate().hinges(),
                 Offset.inches(latchZ));
+        return new LeafHang(leaf, grade, Offset.inches(pin), hung.swing());
     }
 
-    private static double elevationAtPin(GateAsk ask, Opening opening, Hand hand) {
+    static double elevationAtPin(GateAsk ask, Opening opening, Hand hand) {
         PlanPoint pin =
                 SwingAxes.of(opening, hand, ask.parts().hinge().pinOffset()).pin();
         return ask.ground().elevation(pin).inches();
     }
 
-    private static List<Finding> common(GateAsk ask) {
+    static List<Finding> common(GateAsk ask) {
         return List.of(
                 GateFindings.release(ask.gate()),
                 GateFindings.latchGap(ask.gate(), ask.parts().latch(), ask.display()));
     }
 
-    private static List<Finding> ofLeaf(GateAsk ask, Hung hung, Leaf leaf, Cures cures) {
+    static List<Finding> ofLeaf(GateAsk ask, Hung hung, Leaf leaf, Cures cures) {
         List<Finding> findings = new ArrayList<>();
         findings.addAll(doubts(ask, hung));
         findings.addAll(SwingFindings.of(hung.part(), ask, hung.ask(), hung.swing(), cures));
@@ -221,16 +171,16 @@ public final class Gates {
         return axes.plan(Offset.inches(r * StrictMath.cos(q)), Offset.inches(r * StrictMath.sin(q)));
     }
 
-    private static GatePlan plan(
+    static GatePlan plan(
             GateAsk ask,
             Opening opening,
             List<Hand> hands,
             String sentence,
-            List<Leaf> leaves,
+            List<LeafHang> hangs,
             List<Swing> shown,
             List<Swing> all,
             List<Finding> findings) {
-        Hand hand = leaves.isEmpty() ? Hand.all().get(0) : leaves.get(0).hand();
+        Hand hand = hangs.isEmpty() ? Hand.all().get(0) : hangs.get(0).leaf().hand();
         return new GatePlan(
                 ask.gate().id(),
                 hands,
@@ -238,9 +188,11 @@ public final class Gates {
                 opening,
                 ask.parts().hingePost().depth().times(0.5),
                 ask.parts().latchPost().depth().times(0.5),
-                LeafLayout.grade(opening, hand, ask.ground()),
+                hangs.isEmpty()
+                        ? LeafLayout.grade(opening, hand, ask.ground())
+                        : hangs.get(0).grade(),
                 Offset.inches(elevationAtPin(ask, opening, hand)),
-                leaves,
+                hangs,
                 shown,
                 all,
                 Findings.join(findings));

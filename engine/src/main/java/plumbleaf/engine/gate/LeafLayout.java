@@ -2,8 +2,11 @@ package plumbleaf.engine.gate;
 
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.LeafSpec;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -13,7 +16,9 @@ import plumbleaf.engine.quantity.Slope;
  * How wide a leaf is and how it lies in its opening.
  *
  * <p>Leaf = opening less hinge gap and latch gap; the leaves of a pair share the opening less two hinge gaps and the meeting gap, which is the latch gap.
- * The grade of a raked leaf is that of the straight line over the ground from post face to post face, hinge to latch.
+ * The grade of a raked leaf is that of the straight line over the ground from post face to post face, hinge to latch; a leaf of a pair follows its own
+ * half, from its post face to the ground below the middle of the meeting gap, so that both tops meet there. Square leaves of a pair lie level with each
+ * other, as high above the ground as was asked at the higher of the two pins.
  */
 final class LeafLayout {
     private LeafLayout() {}
@@ -41,26 +46,64 @@ final class LeafLayout {
         return spec.shape().match(square -> Slope.ZERO, raked -> grade, sloped -> sloped.top());
     }
 
-    /** What keeps a leaf of this width from being made on a hand. */
+    /** What keeps the only leaf of an opening from being made on a hand. */
     static Optional<String> trouble(GateAsk ask, Opening opening, Hand hand, double widthIn) {
-        Slope grade = grade(opening, hand, ask.ground());
+        return trouble(ask, grade(opening, hand, ask.ground()), widthIn);
+    }
+
+    /** What keeps a leaf of a pair from being made. */
+    static Optional<String> troubleOfPair(GateAsk ask, Opening opening, Hand hand, double share) {
+        double widthIn = pairWidthIn(ask.gate().leaf(), opening.clear(), share);
+        if (widthIn <= 0) return LeafRoom.trouble(ask, widthIn, Slope.ZERO, Slope.ZERO);
+        return trouble(ask, gradeOfPair(ask, opening, hand, share), widthIn);
+    }
+
+    private static Optional<String> trouble(GateAsk ask, Slope grade, double widthIn) {
         LeafSpec spec = ask.gate().leaf();
         return LeafRoom.trouble(ask, widthIn, bottom(spec, grade), top(spec, grade));
     }
 
-    /** The outline of the only leaf of an opening. */
-    static Outline single(LeafSpec spec, Length clear, Length pinOffset, Slope grade) {
-        return outline(spec, singleWidthIn(spec, clear), pinOffset, grade);
+    /** Where the middle of the meeting gap of a pair lies, from the post face at this leaf's hinges. */
+    private static double meetingIn(LeafSpec spec, Opening opening, double share) {
+        return spec.hingeGap().inches()
+                + pairWidthIn(spec, opening.clear(), share)
+                + spec.latchGap().inches() / 2;
     }
 
-    /** The outline of one leaf of a pair that takes a share of the width. */
-    static Outline ofPair(LeafSpec spec, Length clear, Length pinOffset, Slope grade, double share) {
-        return outline(spec, pairWidthIn(spec, clear, share), pinOffset, grade);
+    /** The plan point in the middle of the meeting gap, for a leaf on this hand that takes this share. */
+    static PlanPoint meeting(LeafSpec spec, Opening opening, Hand hand, double share) {
+        Direction along = opening.hingeAtStart(hand.hinge())
+                ? opening.along()
+                : opening.along().reversed();
+        return opening.faceAt(hand.hinge()).moved(along, Offset.inches(meetingIn(spec, opening, share)));
     }
 
-    private static Outline outline(LeafSpec spec, double widthIn, Length pinOffset, Slope grade) {
+    /** Grade of the ground under one leaf of a pair, from its post face to where the leaves meet, + up. */
+    static Slope gradeOfPair(GateAsk ask, Opening opening, Hand hand, double share) {
+        LeafSpec spec = ask.gate().leaf();
+        double atHinge = ask.ground().elevation(opening.faceAt(hand.hinge())).inches();
+        double atMeeting =
+                ask.ground().elevation(meeting(spec, opening, hand, share)).inches();
+        return Slope.ratio((atMeeting - atHinge) / meetingIn(spec, opening, share));
+    }
+
+    /** How much higher than was asked a square leaf of a pair hangs, so that both lie level with each other. */
+    private static double liftIn(GateAsk ask, Opening opening, Hand hand) {
+        boolean square = ask.gate().leaf().shape().match(is -> true, raked -> false, sloped -> false);
+        if (!square) return 0;
+        Length pinOffset = ask.parts().hinge().pinOffset();
+        double own = ask.ground()
+                .elevation(SwingAxes.of(opening, hand, pinOffset).pin())
+                .inches();
+        double other = ask.ground()
+                .elevation(SwingAxes.of(opening, hand.otherHinge(), pinOffset).pin())
+                .inches();
+        return Math.max(0, other - own);
+    }
+
+    private static Outline outline(LeafSpec spec, double widthIn, Length pinOffset, Slope grade, double liftIn) {
         double hingeEdge = spec.hingeGap().inches() - pinOffset.inches();
-        double bottomGap = spec.bottomGap().inches();
+        double bottomGap = spec.bottomGap().inches() + liftIn;
         double below = spec.infillBelowFrame().inches();
         return new Outline(
                 Offset.inches(hingeEdge),
@@ -76,14 +119,23 @@ final class LeafLayout {
     static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens) {
         Slope grade = grade(opening, hand, ask.ground());
         Length pinOffset = ask.parts().hinge().pinOffset();
-        return swing(ask, opening, hand, opens, single(ask.gate().leaf(), opening.clear(), pinOffset, grade));
+        LeafSpec spec = ask.gate().leaf();
+        return swing(
+                ask, opening, hand, opens, outline(spec, singleWidthIn(spec, opening.clear()), pinOffset, grade, 0));
     }
 
     /** The question of the swing of a pair's leaf: leaf a hangs on the left, seen from outside. */
     static SwingAsk swingOfPair(GateAsk ask, Opening opening, Hand hand, Angle opens, double share) {
-        Slope grade = grade(opening, hand, ask.ground());
+        LeafSpec spec = ask.gate().leaf();
+        Slope grade = gradeOfPair(ask, opening, hand, share);
+        double widthIn = pairWidthIn(spec, opening.clear(), share);
         Length pinOffset = ask.parts().hinge().pinOffset();
-        return swing(ask, opening, hand, opens, ofPair(ask.gate().leaf(), opening.clear(), pinOffset, grade, share));
+        return swing(
+                ask.hungOn(hand),
+                opening,
+                hand,
+                opens,
+                outline(spec, widthIn, pinOffset, grade, liftIn(ask, opening, hand)));
     }
 
     private static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens, Outline outline) {
@@ -105,7 +157,7 @@ final class LeafLayout {
 
     /**
      * What stands about, as points in plan. It was measured from the hinge and to the side that were said; where the hand was not said, from those of the
-     * hand in question.
+     * hand in question; at a pair from the pins of leaf a, the left one.
      */
     private static List<StandingThing> things(GateAsk ask, Hand hand) {
         Hand measured = ask.gate()
@@ -113,7 +165,7 @@ final class LeafLayout {
                 .match(
                         swing -> new Hand(
                                 swing.hinge().or(hand.hinge()), swing.swing().or(hand.swing())),
-                        pair -> hand,
+                        pair -> new Hand(Side.LEFT, pair.swing().or(hand.swing())),
                         slide -> hand,
                         flagged -> hand);
         SwingAxes axes =

@@ -243,8 +243,8 @@ final class SwingRemedies {
     }
 
     private void pair() {
-        double width = LeafLayout.pairWidthIn(ask.gate().leaf(), now.opening().clear(), 0.5);
-        if (LeafLayout.trouble(ask, now.opening(), now.hand(), width).isPresent()) return;
+        for (Hand hand : List.of(now.hand(), now.hand().otherHinge()))
+            if (LeafLayout.troubleOfPair(ask, now.opening(), hand, 0.5).isPresent()) return;
         List<Swing> leaves = new ArrayList<>();
         for (Hand hand : List.of(now.hand(), now.hand().otherHinge())) {
             SwingAsk half = LeafLayout.swingOfPair(ask, now.opening(), hand, now.opens(), 0.5);

@@ -8,6 +8,10 @@
  * <p>Read {@link plumbleaf.engine.gate.Hand}, {@link plumbleaf.engine.gate.Outline}, {@link plumbleaf.engine.gate.Leaf} and its maker
  * {@link plumbleaf.engine.gate.LeafMaker}, then {@link plumbleaf.engine.gate.Sweeps}, {@link plumbleaf.engine.gate.Swing}, and last
  * {@link plumbleaf.engine.gate.Gates}, which puts them together.
+ *
+ * <p>A gate has one leaf or, as a pair, two: {@link plumbleaf.engine.gate.GatePlan#hangs()} holds each as a {@link plumbleaf.engine.gate.LeafHang}, with its
+ * own hand, grade, pin and swing, leaf a (the left one from outside) first. What is asked of a leaf goes through there; the plan's own grade and pin are
+ * those of the first. {@code PairGates} works a pair out.
  */
 @NullMarked
 package plumbleaf.engine.gate;

@@ -20,8 +20,9 @@ public sealed interface GateKind {
         }
     }
 
-    /** Two leaves; leaf a is the left one from outside and takes {@code split} of the width. */
-    record Pair(double split, Side active, Stated<SwingWay> swing, Angle opens, HoldOpen holdOpen) implements GateKind {
+    /** Two leaves; leaf a is the left one from outside and takes {@code split} of the width; {@code active} is the side that opens first. */
+    record Pair(double split, Side active, Stated<SwingWay> swing, Angle opens, HoldOpen holdOpen, Meeting meeting)
+            implements GateKind {
         @Override
         public <T> T match(
                 Function<Swing, T> swing,

@@ -165,7 +165,11 @@ final class RunPosts {
     private boolean hingesOnFirst(Gate gate) {
         Side firstSide = run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT;
         return gate.kind()
-                .match(swing -> swing.hinge().or(firstSide) == firstSide, pair -> true, slide -> true, flagged -> true);
+                .match(
+                        swing -> swing.hinge().or(firstSide) == firstSide,
+                        pair -> firstSide == Side.LEFT,
+                        slide -> true,
+                        flagged -> true);
     }
 
     private Stop gatePost(Gate gate, double stationIn, double widthIn, boolean hinge) {

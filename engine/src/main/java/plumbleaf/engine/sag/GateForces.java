@@ -60,7 +60,7 @@ public final class GateForces {
     }
 
     private void closed() {
-        GateFrame frame = frame(Angle.ZERO, new HeldAt.AtLatch(), false);
+        GateFrame frame = frame(Angle.ZERO, gate.shutAt().heldAt(), false);
         add(frame, LeafState.CLOSED, Angle.ZERO, true, true);
     }
 
@@ -207,7 +207,7 @@ public final class GateForces {
      * all round, which may move the angle but not the forces, since those are solved for at the angle found.
      */
     private Angle worstAngle() {
-        GateFrame frame = frame(Angle.ZERO, new HeldAt.AtLatch(), false);
+        GateFrame frame = frame(Angle.ZERO, gate.shutAt().heldAt(), false);
         FrameSolution solved = frame.solve(List.of(
                 new LoadCase("D+L", acting(frame, LeafState.WORST, Combination.D_L, WindWay.NONE, false, false))));
         List<HingeForce> hinges = frame.hinges(solved, "D+L");

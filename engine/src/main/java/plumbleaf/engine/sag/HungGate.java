@@ -19,6 +19,7 @@ import plumbleaf.engine.section.Section;
  * @param foot what the hinge post stands in
  * @param opens how far the leaf opens
  * @param holdOpen what holds it there
+ * @param shutAt where it is kept while it is closed
  */
 public record HungGate(
         Leaf leaf,
@@ -29,7 +30,8 @@ public record HungGate(
         Offset latchPostGrade,
         PierSprings foot,
         Angle opens,
-        HoldOpen holdOpen) {
+        HoldOpen holdOpen,
+        ShutAt shutAt) {
     /** Where the post's axis stands: this far from the pin, away from the latch. */
     Length pinToPostAxis() {
         return hinge.pinOffset().plus(hingePostCentre);
@@ -38,11 +40,29 @@ public record HungGate(
     /** The same gate on another post, whose own depth tells where its centre lies. */
     public HungGate on(Section post) {
         return new HungGate(
-                leaf, hinge, post, post.depth().times(0.5), hingePostHeight, latchPostGrade, foot, opens, holdOpen);
+                leaf,
+                hinge,
+                post,
+                post.depth().times(0.5),
+                hingePostHeight,
+                latchPostGrade,
+                foot,
+                opens,
+                holdOpen,
+                shutAt);
     }
 
     public HungGate in(PierSprings other) {
         return new HungGate(
-                leaf, hinge, hingePost, hingePostCentre, hingePostHeight, latchPostGrade, other, opens, holdOpen);
+                leaf,
+                hinge,
+                hingePost,
+                hingePostCentre,
+                hingePostHeight,
+                latchPostGrade,
+                other,
+                opens,
+                holdOpen,
+                shutAt);
     }
 }

@@ -81,7 +81,7 @@ public final class Sags {
     }
 
     private static GateFrame closed(HungGate gate, PierSpring foot) {
-        return new GateFrame(gate, foot, Angle.ZERO, new HeldAt.AtLatch(), false);
+        return new GateFrame(gate, foot, Angle.ZERO, gate.shutAt().heldAt(), false);
     }
 
     private static Probe freeCorner(GateFrame frame) {

@@ -55,7 +55,8 @@ final class HungGates {
                 Offset.ZERO,
                 sand(36),
                 Angle.degrees(90),
-                new HoldOpen.Free());
+                new HoldOpen.Free(),
+                ShutAt.LATCH);
     }
 
     static PierSprings sand(double depthIn) {
@@ -154,7 +155,8 @@ final class HungGates {
                 gate.latchPostGrade(),
                 gate.foot(),
                 gate.opens(),
-                gate.holdOpen());
+                gate.holdOpen(),
+                ShutAt.LATCH);
     }
 
     static HungGate heldBy(HungGate gate, HoldOpen hold) {
@@ -167,7 +169,8 @@ final class HungGates {
                 gate.latchPostGrade(),
                 gate.foot(),
                 gate.opens(),
-                hold);
+                hold,
+                ShutAt.LATCH);
     }
 
     static HingeModel hinge(double stiffness) {

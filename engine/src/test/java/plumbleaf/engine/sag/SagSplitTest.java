@@ -91,7 +91,8 @@ class SagSplitTest {
                     gate.latchPostGrade(),
                     gate.foot(),
                     gate.opens(),
-                    gate.holdOpen());
+                    gate.holdOpen(),
+                    ShutAt.LATCH);
             ByCause before = Sags.drop(gate, gate.foot().likely());
             ByCause after = Sags.drop(stiffer, gate.foot().likely());
             assertThat(after.post().inches()).isCloseTo(before.post().inches() / factor, within(1e-4));

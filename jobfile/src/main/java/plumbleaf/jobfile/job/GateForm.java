@@ -12,6 +12,7 @@ import plumbleaf.engine.job.GateLoads;
 import plumbleaf.engine.job.HingeSpec;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.LatchSpec;
+import plumbleaf.engine.job.Meeting;
 import plumbleaf.engine.job.Obstacle;
 import plumbleaf.engine.job.PostSpec;
 import plumbleaf.engine.job.Release;
@@ -76,7 +77,8 @@ final class GateForm {
                         gate.assumed("active", Words.SIDE, Side.RIGHT, Words.CUSTOM),
                         Open.of(gate.given("swing", Words.SWING)),
                         opens(gate),
-                        holdOpen(gate));
+                        holdOpen(gate),
+                        Meeting.usual());
             case "slide" -> new GateKind.Slide(gate.needed("slides", Words.SIDE, Side.LEFT));
             case "flagged" -> new GateKind.Flagged(gate.needed("name", TextKind.WORDS, ""));
             default ->

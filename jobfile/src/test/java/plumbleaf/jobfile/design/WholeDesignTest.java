@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
@@ -179,10 +180,7 @@ class WholeDesignTest {
     /** Kinds whose drop and forces are not worked out, or not with such a hand, say so. */
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "\"kind\": \"pair\", \"swing\": \"in\"",
-                "\"kind\": \"slide\", \"slides\": \"left\"",
-                "\"kind\": \"flagged\", \"name\": \"vertical lift\""
+            strings = {"\"kind\": \"slide\", \"slides\": \"left\"", "\"kind\": \"flagged\", \"name\": \"vertical lift\""
             })
     void otherKindsOfGateAreAnsweredToo(String kind) {
         Yard yard = NURSERY.with("\"kind\": \"swing\"", kind)
@@ -192,5 +190,21 @@ class WholeDesignTest {
         says(design);
         assertThat(Yard.gate(design).hung()).isEmpty();
         assertThat(design.verdict()).isNotEqualTo(Verdict.PASSES);
+    }
+
+    /** Both leaves hang, each on its own post, and each is judged by its own name. */
+    @Test
+    void aPairHangsFromBothPosts() {
+        Design design = NURSERY.with("\"kind\": \"swing\"", "\"kind\": \"pair\", \"swing\": \"in\"")
+                .with(", \"hinge\": \"left\", \"swing\": \"in\", \"opens\": \"90 deg\"", "")
+                .design();
+        says(design);
+        GateDesign gate = Yard.gate(design);
+        assertThat(gate.hung()).extracting(HungLeaf::id).containsExactly("G1a", "G1b");
+        assertThat(gate.hung()).extracting(HungLeaf::post).containsExactly(gate.hingePost(), gate.latchPost());
+        assertThat(design.findings().stream()
+                        .filter(finding -> finding.id().equals("sag.latch"))
+                        .map(Finding::part))
+                .containsExactlyInAnyOrder("G1a", "G1b");
     }
 }

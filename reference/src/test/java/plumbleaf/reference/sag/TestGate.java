@@ -30,6 +30,7 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.PierSprings;
+import plumbleaf.engine.sag.ShutAt;
 import plumbleaf.engine.section.Section;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 
@@ -126,7 +127,8 @@ record TestGate(
                 Offset.ZERO,
                 PierSprings.of(band, new HoleSize(Length.inches(12), Length.inches(depthIn)), Length.ZERO),
                 Angle.degrees(90),
-                new HoldOpen.Free());
+                new HoldOpen.Free(),
+                ShutAt.LATCH);
     }
 
     /** From the pin to the post's axis. */
