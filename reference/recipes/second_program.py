@@ -29,7 +29,7 @@ SECTIONS = {
     "TUBE-2x2x0.083": (2.0, 36, 2.11, 0.6187, 0.3734, 0.3734, 0.4403, 0.5971),
     "TUBE-1.5x1.5x0.12": (1.5, 36, 2.13, 0.6253, 0.1923, 0.2563, 0.3167, 0.3244),
 }
-HINGES = {"HINGE-ADJ-0.625": dict(slack=0.03125, k=60000.0, lb=2.5, pin=0.375)}
+HINGES = {"HINGE-ADJ-0.625": dict(slack=0.03125, k=60000.0, lb=2.5, pin=0.375, side=1.5)}
 LATCHES = {"LATCH-THUMB": dict(lb=1.2)}
 STYLES = {"wood-side-by-side": dict(board=(5.5, 0.625), rail=(3.5, 1.5), g=0.36, gap=0.125, gaps=(0.0625, 0.25), rip=2.5)}
 SAND = {"loose": 8.1, "medium": 24.3, "dense": 64.8}
@@ -212,7 +212,11 @@ class Job:
         hinge_face = face if low_is_hinge else face + clear
         latch_face = face + clear if low_is_hinge else face
         self.pin_s = hinge_face + self.dir * self.pin_off
-        self.pin_z = self.grade(self.pin_s)
+        self.way = 1 if gate["swing"] == "in" else -1
+        self.pin_e = hinge["side"]  # off the leaf's plane, to the swing side
+        self.pin_n = -self.way * self.pin_e  # the same, + outside
+        self.pin = self.at(self.pin_s, self.way * self.pin_e)
+        self.pin_z = self.grade(self.pin_s)  # on the fence line, beside the pin
         m = (self.grade(latch_face) - self.grade(hinge_face)) / clear if spec["shape"] == "raked" else 0.0
         r0 = gap_h - self.pin_off
         r1 = r0 + clear - gap_h - gap_l
@@ -304,14 +308,14 @@ class Job:
 
     # ---- swing
     def triangles(self):
-        pin = self.at(self.pin_s, 0)
+        pin = self.pin
         reach = 2 * self.r1
         ids = [i for i in self.plan if np.hypot(*(self.plan[i] - pin)) <= reach + 1e-9]
         run = [i for i in self.profile_ids if i in ids]
         p = {i: self.plan[i] for i in ids}
         height = dict(self.z)
         for k, side in (("S9001", -1), ("S9002", 1)):  # where the profile leaves the circle
-            s = self.pin_s + side * reach
+            s = self.pin_s + side * math.sqrt(reach**2 - self.pin_e**2)
             if self.profile[0][0] < s < self.legs[0] and s < self.profile[0][-1]:
                 p[k], height[k] = self.at(s, 0), self.grade(s)
                 ids.append(k)
@@ -395,8 +399,9 @@ class Job:
 
     def along_ray(self, q, way):
         """Least clearance over the leaf's bottom edge at an angle: ends, and where the edge passes over a side of a triangle."""
-        pin = self.at(self.pin_s, 0)
         u = np.array([self.dir * math.cos(q), way * math.sin(q)])
+        v = np.array([-self.dir * math.sin(q), way * math.cos(q)])
+        pin = self.pin - self.pin_e * v  # where the leaf's plane passes the pin
         rs = {self.r0, self.r1}
         for corners, _ in self.tris:
             for i in range(3):
@@ -407,12 +412,13 @@ class Job:
                 r, k = np.linalg.solve(m, s - pin)
                 if -1e-9 <= k <= 1 + 1e-9 and self.r0 < r < self.r1:
                     rs.add(float(r))
-        return min((self.pin_z + self.bottom(r) - self.ground(pin + r * u), r) for r in rs)
+        self.ray = [(self.pin_z + self.bottom(r) - self.ground(pin + r * u), r) for r in rs]
+        return min(self.ray)
 
     def swing(self):
         name = "swing.%s-%s." % (self.gate["hinge"], self.gate["swing"])
         self.triangles()
-        way = 1 if self.gate["swing"] == "in" else -1
+        way = self.way
         opens = math.radians(unit(self.gate["opens"]))
         qs = np.linspace(0, math.pi, 361)
         c = [self.along_ray(q, way)[0] for q in qs]
@@ -429,7 +435,8 @@ class Job:
         least, r = self.along_ray(q, way)
         self.put(name + "minClearanceIn", least)
         if len([v for v in inside if v[0] < least + 1e-4]) <= 2:
-            self.put(name + "atRadiusIn", r)
+            if all(abs(s - r) < 0.01 for c0, s in self.ray if c0 < least + 1e-4):  # not level with the ground over a stretch
+                self.put(name + "atRadiusIn", r)
             self.put(name + "atAngleDeg", math.degrees(q))
         end = math.pi
         for i in range(len(qs)):
@@ -547,8 +554,13 @@ class Job:
         for i, j, section, group in parts:
             add([*range(6 * i, 6 * i + 6), *range(6 * j, 6 * j + 6)], self.beam(nodes[i], nodes[j], section), group)
         for i, j, holds in links:
-            for axis_no, k in ((0, hinge["k"]), (1, hinge["k"]), (2, 1e9 if holds else 0.0)):
-                add([6 * i + axis_no, 6 * j + axis_no], k * np.array([[1, -1], [-1, 1]]), "hinge")
+            at_pin = np.zeros((3, 12))  # give between the two halves of the hinge at its pin, which stands off by pin_n
+            for first, sign in ((0, 1), (6, -1)):
+                at_pin[:, first:first + 3] = sign * np.eye(3)
+                at_pin[0, first + 5] = -sign * self.pin_n
+                at_pin[2, first + 3] = sign * self.pin_n
+            stiff = np.diag([hinge["k"], hinge["k"], 1e9 if holds else 0.0])
+            add([*range(6 * i, 6 * i + 6), *range(6 * j, 6 * j + 6)], at_pin.T @ stiff @ at_pin, "hinge")
         foot = 6 * posts[0]
         soil = self.soil(which)
         # u along r with the turn about n (+ about n lowers +r: x = z ny): a foot leaning to +r has the turn ry > 0
@@ -569,7 +581,8 @@ class Job:
             causes[group] = causes.get(group, 0.0) + float(w[dofs] @ k @ u[dofs])
         forces = []
         for i, j, holds in links:
-            give = u[6 * i:6 * i + 3] - u[6 * j:6 * j + 3]
+            off = lambda d: u[6 * d:6 * d + 3] + np.cross(u[6 * d + 3:6 * d + 6], [0.0, self.pin_n, 0.0])
+            give = off(i) - off(j)
             forces.append((hinge["k"] * give[0], hinge["k"] * give[1], -(1e9 if holds else 0.0) * give[2]))
         return causes, float(v @ u), forces
 
@@ -707,10 +720,11 @@ class Job:
             half[first == (self.dir == 1)] = (0.6 * worst * surface / 144, p)
         fence, arm = half[True][0], gap + surface / 2
         dead = self.weight * self.cg[1]
+        turned = self.weight * (self.cg[1] - self.pin_n)
         for way, sign in (("wind-in", -1), ("wind-out", 1)):
             if len(self.pins()) == 2:
-                self.put("hinge1.D+0.6W.%s.acrossLb" % way, sign * lower - dead / (high - low))
-                self.put("hinge2.D+0.6W.%s.acrossLb" % way, sign * upper + dead / (high - low))
+                self.put("hinge1.D+0.6W.%s.acrossLb" % way, sign * lower - turned / (high - low))
+                self.put("hinge2.D+0.6W.%s.acrossLb" % way, sign * upper + turned / (high - low))
             self.put("hingePost.D+0.6W.%s.acrossLb" % way, sign * (lower + upper + fence))
             if len(self.pins()) == 2:
                 self.put("hingePost.D+0.6W.%s.momentAcrossLbIn" % way, sign * (lower * low + upper * high + fence * arm) + dead)

@@ -55,14 +55,17 @@ public final class GatePlanDetail {
                 Material.STEEL_FACE,
                 Look.visible(Layer.GATE).of(leaf.id())));
         cladding(hinge, latch, half);
-        Point pin = outside.at(0, 0);
+        double way = leaf.hand().swing() == SwingWay.IN ? 1 : -1;
+        double off = gate.parts().hinge().swingOffset().inches();
+        Point pin = outside.at(0, way * off);
         marks.add(Arc.circle(
                 pin, 0.5, Look.visible(Layer.HARDWARE).of(leaf.pins().get(0).id())));
         double angle = Math.min(opens(), SHOWN_RAD);
-        double way = leaf.hand().swing() == SwingWay.IN ? 1 : -1;
-        double closed = outside.alongRad();
-        double open = closed + outside.rightward() * way * angle;
-        marks.add(new SwingArc(pin, latch, closed, open, Look.thin(Layer.SWING).of(leaf.id())));
+        double turn = outside.rightward() * way;
+        double closed = outside.alongRad() - turn * StrictMath.atan2(off, latch);
+        double reach = Math.sqrt(latch * latch + off * off);
+        marks.add(new SwingArc(
+                pin, reach, closed, closed + turn * angle, Look.thin(Layer.SWING).of(leaf.id())));
         double low =
                 -Math.max(halfDeep() + scale.real(0.45), way > 0 ? 0 : latch * StrictMath.sin(angle) + scale.real(0.2));
         DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, low, scale);

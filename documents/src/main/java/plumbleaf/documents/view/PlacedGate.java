@@ -16,6 +16,6 @@ public record PlacedGate(GateSubject gate) {
 
     SwingAxes axes() {
         return SwingAxes.of(
-                gate.plan().opening(), gate.leaf().hand(), gate.parts().hinge().pinOffset());
+                gate.plan().opening(), gate.leaf().hand(), gate.parts().hinge().pin());
     }
 }

@@ -2,8 +2,10 @@ package plumbleaf.documents.view;
 
 import java.util.List;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.catalogue.RailCount;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.GateAsk;
@@ -60,7 +62,8 @@ final class SampleGate {
                 Length.inches(48),
                 Length.inches(1 / 64.0),
                 20_000,
-                Length.inches(1),
+                new PinPlace(Length.inches(0.375), Length.inches(1.5), Angle.degrees(180)),
+                HingeFixing.welded(Length.inches(3), Length.inches(0.25), Length.inches(0.1875)),
                 Length.inches(0.5),
                 Length.ZERO,
                 false,
@@ -115,6 +118,8 @@ final class SampleGate {
                         "L",
                         "latch",
                         Length.inches(0.25),
+                        Length.inches(0.75),
+                        Force.pounds(600),
                         Length.inches(0.375),
                         Length.inches(1),
                         false,

@@ -11,8 +11,7 @@ import plumbleaf.engine.quantity.Length;
  * @param capacitySpacing hinge spacing at which it holds
  * @param slack play of the pin in the knuckle, across
  * @param stiffnessLbPerIn horizontal force per inch of give of one hinge, its arm and its fixing
- * @param pinOffset from the face of the post to the pin's centre, along the run
- * @param adjusts whether the leaf can be reset after hanging, and by how much
+ * @param adjusts how far the leaf can be reset after hanging, either way; zero when not
  * @param risePerDegree how much the leaf rises for each degree of opening; zero for a plain hinge
  */
 public record HingeModel(
@@ -23,9 +22,56 @@ public record HingeModel(
         Length capacitySpacing,
         Length slack,
         double stiffnessLbPerIn,
-        Length pinOffset,
+        PinPlace pin,
+        HingeFixing fixing,
         Length adjusts,
         Length risePerDegree,
         boolean selfClosing,
         Force weight,
-        String source) {}
+        String source) {
+    /** From the face of the post to the pin's centre, along the run. */
+    public Length pinOffset() {
+        return pin.offset();
+    }
+
+    /** From the leaf's middle plane to the pin's centre, towards the swing side. */
+    public Length swingOffset() {
+        return pin.swingSide();
+    }
+
+    public HingeModel rising(Length perDegree) {
+        return new HingeModel(
+                id,
+                name,
+                capacityPerPair,
+                capacityWidth,
+                capacitySpacing,
+                slack,
+                stiffnessLbPerIn,
+                pin,
+                fixing,
+                adjusts,
+                perDegree,
+                selfClosing,
+                weight,
+                source);
+    }
+
+    public HingeModel at(PinPlace other) {
+        return new HingeModel(
+                id,
+                name,
+                capacityPerPair,
+                capacityWidth,
+                capacitySpacing,
+                slack,
+                stiffnessLbPerIn,
+                other,
+                fixing,
+                adjusts,
+                risePerDegree,
+                selfClosing,
+                weight,
+                source);
+    }
+}

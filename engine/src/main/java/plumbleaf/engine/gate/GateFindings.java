@@ -3,7 +3,6 @@ package plumbleaf.engine.gate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -11,7 +10,6 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Release;
-import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
@@ -57,84 +55,19 @@ final class GateFindings {
     }
 
     private static Finding released(Gate gate, Release.Released released) {
-        boolean early = released.beforePosts() || gate.asSet().isEmpty();
+        boolean measured = !gate.asSet().isEmpty();
+        Severity severity = measured ? Severity.PASS : released.beforePosts() ? Severity.CAUTION : Severity.MUST_FIX;
+        String how = measured
+                ? "."
+                : released.beforePosts()
+                        ? ", to be built before its posts stand, as signed for. Its gaps are judged for posts nobody has seen."
+                        : ", and its opening was not measured between standing posts. Measure it, or have building before the posts signed for.";
         return Checked.note(
                 "gate.release",
-                early ? Severity.CAUTION : Severity.PASS,
+                severity,
                 gate.id(),
-                gate.id() + " is released, revision " + released.revision() + ", by " + released.by()
-                        + (early ? ", before its posts were measured as they stand." : "."),
+                gate.id() + " is released, revision " + released.revision() + ", by " + released.by() + how,
                 Basis.job("release"));
-    }
-
-    static Finding latchGap(Gate gate, LatchModel latch, DisplayUnits display) {
-        double gap = gate.leaf().latchGap().inches();
-        boolean wide = gap > latch.greatest().inches();
-        boolean fits = !wide && gap >= latch.least().inches();
-        Measure measure = wide
-                ? Measure.demand(gap, latch.greatest().inches(), "in")
-                : Measure.provided(gap, latch.least().inches(), "in");
-        String range = display.length(latch.least()) + " to " + display.length(latch.greatest());
-        return new Checked(
-                "gate.latch-gap",
-                fits ? Severity.PASS : Severity.MUST_FIX,
-                gate.id(),
-                gate.id() + ": the latch gap of " + display.length(gap) + (fits ? " suits" : " does not suit") + " the "
-                        + latch.name() + ", which takes " + range + ".",
-                Basis.job("range of the latch picked"),
-                Optional.of(measure),
-                List.of());
-    }
-
-    /**
-     * Room for the nose: the corner of the latch edge on the side away from the swing turns on {@code sqrt(r2 + e2)} and needs that much less r beyond the
-     * leaf's edge. Source: plane geometry.
-     */
-    static Finding nose(String part, Gate gate, SwingAsk swing, DisplayUnits display) {
-        SwingAxes axes =
-                SwingAxes.of(swing.opening(), swing.hand(), swing.hinge().pinOffset());
-        double r = swing.outline().latchEdge().inches();
-        double behind = 0;
-        for (LowStrip strip : CladdingFaces.strips(swing.outline(), swing.parts(), axes.viewerSign()))
-            behind = Math.max(behind, -strip.nearIn());
-        double sweep = Math.sqrt(r * r + behind * behind) - r;
-        double gap = gate.leaf().latchGap().inches();
-        return Checked.of(
-                "gate.nose",
-                Severity.MUST_FIX,
-                part,
-                part + ": as it opens, the latch edge needs " + display.length(sweep) + " of the latch gap of "
-                        + display.length(gap) + ".",
-                Basis.clause("plane geometry: the back corner turns on a longer radius"),
-                Measure.demand(sweep, gap, "in"));
-    }
-
-    /** Whether the heel clears the post: the hinge's place is taken in the middle of the leaf, which a real hinge may better. */
-    static Finding heel(String part, SwingAsk swing) {
-        SwingAxes axes =
-                SwingAxes.of(swing.opening(), swing.hand(), swing.hinge().pinOffset());
-        double leading = 0;
-        for (LowStrip strip : CladdingFaces.strips(swing.outline(), swing.parts(), axes.viewerSign()))
-            leading = Math.max(leading, strip.farIn());
-        Angle meets = Heel.contact(
-                swing.parts().hingePost(),
-                swing.outline().hingeEdge().inches(),
-                leading,
-                swing.hinge().pinOffset().inches(),
-                swing.opens());
-        boolean clears = meets.compareTo(swing.opens()) >= 0;
-        String degrees = DecimalText.upTo(meets.inDegrees(), 0) + " degrees";
-        return Checked.of(
-                "gate.heel",
-                Severity.CAUTION,
-                part,
-                clears
-                        ? part + ": the heel of the leaf clears its post as it opens."
-                        : part + ": with the pin in the middle of the leaf, its heel meets the post " + degrees
-                                + " open. Take a hinge whose pin stands off on the swing side, or a wider hinge gap with the pin further from the"
-                                + " post.",
-                Basis.judgement("plane geometry, the pin taken in the middle of the leaf"),
-                Measure.provided(meets.inDegrees(), swing.opens().inDegrees(), "deg"));
     }
 
     /** What the eye allows where the tops of two leaves meet: 1/4 in., common practice, no source. */

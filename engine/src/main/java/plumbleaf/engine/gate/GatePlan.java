@@ -13,11 +13,12 @@ import plumbleaf.engine.quantity.Slope;
  * @param gate id
  * @param hands what was said of the hand, or all that agree with what was said
  * @param sentence the sentence for the hand, or what is missing of it
- * @param opening as used: the smallest reading where it was measured between standing posts
+ * @param opening as used: what is plumb between standing posts, once they were measured
  * @param hingePostCentre distance of the hinge post's centre from the opening's face at the hinges
  * @param latchPostCentre the same of the latch post
  * @param grade of the ground between the post faces, hinge to latch, + up
  * @param pinElevation elevation of finished grade at the pin axis: z = 0
+ * @param fits each leaf's room between the posts as they stand; empty until they were measured
  * @param hangs one leaf of a swing gate, two of a pair with leaf a first, none where the kind is not worked out
  * @param swings of the stated hand, or of each in question, worst first; for a pair the worst of each leaf
  * @param everyHand all that were worked out: the four hinge and swing sides of a single leaf
@@ -31,12 +32,14 @@ public record GatePlan(
         Length latchPostCentre,
         Slope grade,
         Offset pinElevation,
+        List<AsSetFit> fits,
         List<LeafHang> hangs,
         List<Swing> swings,
         List<Swing> everyHand,
         List<Finding> findings) {
     public GatePlan {
         hands = List.copyOf(hands);
+        fits = List.copyOf(fits);
         hangs = List.copyOf(hangs);
         swings = List.copyOf(swings);
         everyHand = List.copyOf(everyHand);

@@ -10,6 +10,8 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.job.AsSet;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.HingeSpec;
+import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
@@ -30,7 +32,10 @@ public final class Gates {
 
     private static GatePlan plan(GateAsk asked, boolean cures) {
         GateAsk ask = asked.over(RememberedGround.of(asked.ground()));
-        Opening opening = measured(ask.opening(), ask.gate().asSet());
+        List<AsSetFit> fits = fits(ask);
+        Opening opening = fits.isEmpty()
+                ? ask.opening()
+                : ask.opening().measured(fits.get(0).clear());
         return ask.gate()
                 .kind()
                 .match(
@@ -47,14 +52,26 @@ public final class Gates {
                                 "a gate of the kind \"" + flagged.name() + "\" is priced by hand, not worked out."));
     }
 
-    /** The smallest of the three readings rules, once the posts stand. */
-    private static Opening measured(Opening planned, List<AsSet> asSet) {
-        if (asSet.isEmpty()) return planned;
-        AsSet last = asSet.get(asSet.size() - 1);
-        Length least = last.top();
-        if (last.middle().compareTo(least) < 0) least = last.middle();
-        if (last.bottom().compareTo(least) < 0) least = last.bottom();
-        return planned.measured(least);
+    /** Each leaf's room between the posts as they stand, by the last time they were measured: of a pair the second hangs on what the reading calls the latch post. */
+    static List<AsSetFit> fits(GateAsk ask) {
+        Gate gate = ask.gate();
+        if (gate.asSet().isEmpty()) return List.of();
+        AsSet last = gate.asSet().get(gate.asSet().size() - 1);
+        AsSetFit first = fit(gate, last, gate.id() + "a");
+        boolean pair = gate.kind().match(swing -> false, is -> true, slide -> false, flagged -> false);
+        return pair ? List.of(first, fit(gate, last.fromTheOtherPost(), gate.id() + "b")) : List.of(first);
+    }
+
+    private static AsSetFit fit(Gate gate, AsSet reading, String leafId) {
+        LeafSpec leaf = gate.leaf();
+        double height = leaf.infill().inches() - leaf.infillBelowFrame().inches();
+        HingeSpec hinges = gate.hinges();
+        double low = hinges.fromBottom().inches();
+        double high = height - hinges.fromTop().inches();
+        List<AsSetFit.At> at = new ArrayList<>();
+        for (int i = 0; i < hinges.count(); i++)
+            at.add(new AsSetFit.At(leafId + ".h" + (i + 1), low + (high - low) * i / (hinges.count() - 1)));
+        return AsSetFit.of(reading, height, at, leaf.hingeGap(), leaf.latchGap());
     }
 
     /** One leaf on one hand, with what it is asked. */
@@ -86,6 +103,7 @@ public final class Gates {
                     GateFindings.hand(gate, kind.hinge().isSaid(), kind.swing().isSaid()));
         findings.addAll(common(ask));
         findings.addAll(ofLeaf(ask, shown, hang.leaf(), cures));
+        for (AsSetFit fit : fits(ask)) findings.addAll(AsSetFindings.of(hang.leaf(), fit, kind.opens(), ask));
         String sentence = handSaid ? shown.ask().hand().sentence() : "Seen from outside: hand not yet said";
         return plan(ask, opening, asked, sentence, List.of(hang), swings(inQuestion), swings(all), findings);
     }
@@ -131,15 +149,14 @@ public final class Gates {
     }
 
     static double elevationAtPin(GateAsk ask, Opening opening, Hand hand) {
-        PlanPoint pin =
-                SwingAxes.of(opening, hand, ask.parts().hinge().pinOffset()).pin();
+        PlanPoint pin = SwingAxes.of(opening, hand, ask.parts().hinge().pin()).pin();
         return ask.ground().elevation(pin).inches();
     }
 
     static List<Finding> common(GateAsk ask) {
         return List.of(
                 GateFindings.release(ask.gate()),
-                GateFindings.latchGap(ask.gate(), ask.parts().latch(), ask.display()));
+                GapFindings.latchGap(ask.gate(), ask.parts().latch(), ask.display()));
     }
 
     static List<Finding> ofLeaf(GateAsk ask, Hung hung, Leaf leaf, Cures cures) {
@@ -147,8 +164,7 @@ public final class Gates {
         findings.addAll(doubts(ask, hung));
         findings.addAll(SwingFindings.of(hung.part(), ask, hung.ask(), hung.swing(), cures));
         findings.add(GateFindings.groundGap(hung.part(), ask, hung.swing()));
-        findings.add(GateFindings.nose(hung.part(), ask.gate(), hung.ask(), ask.display()));
-        findings.add(GateFindings.heel(hung.part(), hung.ask()));
+        findings.addAll(GapFindings.ofLeaf(hung.part(), ask, hung.ask()));
         findings.addAll(GateFindings.leaf(leaf, ask.parts(), ask.display()));
         return findings;
     }
@@ -157,18 +173,14 @@ public final class Gates {
     private static List<Finding> doubts(GateAsk ask, Hung hung) {
         SwingAsk swing = hung.ask();
         SwingAxes axes =
-                SwingAxes.of(swing.opening(), swing.hand(), swing.hinge().pinOffset());
+                SwingAxes.of(swing.opening(), swing.hand(), swing.hinge().pin());
         double tip = swing.outline().latchEdge().inches();
         List<PlanPoint> used = new ArrayList<>();
         for (int eighth = 0; eighth <= 8; eighth++)
-            used.add(under(axes, tip, swing.opens().radians() * eighth / 8));
+            used.add(axes.under(tip, swing.opens().radians() * eighth / 8));
         Clearance worst = hung.swing().running();
-        used.add(under(axes, worst.atRadius().inches(), worst.atAngle().radians()));
+        used.add(axes.under(worst.atRadius().inches(), worst.atAngle().radians()));
         return ask.ground().doubts(hung.part(), axes.pin(), Length.inches(tip), used);
-    }
-
-    private static PlanPoint under(SwingAxes axes, double r, double q) {
-        return axes.plan(Offset.inches(r * StrictMath.cos(q)), Offset.inches(r * StrictMath.sin(q)));
     }
 
     static GatePlan plan(
@@ -192,6 +204,7 @@ public final class Gates {
                         ? LeafLayout.grade(opening, hand, ask.ground())
                         : hangs.get(0).grade(),
                 Offset.inches(elevationAtPin(ask, opening, hand)),
+                fits(ask),
                 hangs,
                 shown,
                 all,

@@ -91,12 +91,14 @@ final class LeafLayout {
     private static double liftIn(GateAsk ask, Opening opening, Hand hand) {
         boolean square = ask.gate().leaf().shape().match(is -> true, raked -> false, sloped -> false);
         if (!square) return 0;
-        Length pinOffset = ask.parts().hinge().pinOffset();
         double own = ask.ground()
-                .elevation(SwingAxes.of(opening, hand, pinOffset).pin())
+                .elevation(
+                        SwingAxes.of(opening, hand, ask.parts().hinge().pin()).pin())
                 .inches();
         double other = ask.ground()
-                .elevation(SwingAxes.of(opening, hand.otherHinge(), pinOffset).pin())
+                .elevation(SwingAxes.of(
+                                opening, hand.otherHinge(), ask.parts().hinge().pin())
+                        .pin())
                 .inches();
         return Math.max(0, other - own);
     }
@@ -169,7 +171,7 @@ final class LeafLayout {
                         slide -> hand,
                         flagged -> hand);
         SwingAxes axes =
-                SwingAxes.of(ask.opening(), measured, ask.parts().hinge().pinOffset());
+                SwingAxes.of(ask.opening(), measured, ask.parts().hinge().pin());
         return ask.gate().obstacles().stream()
                 .map(thing -> new StandingThing(
                         thing.what(), axes.plan(thing.along(), thing.side().asOffset())))

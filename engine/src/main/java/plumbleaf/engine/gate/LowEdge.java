@@ -7,11 +7,15 @@ package plumbleaf.engine.gate;
  * @param toIn r where it ends
  * @param zAtPinIn height produced to r = 0, from grade at the pin axis
  * @param slope rise over run towards the latch
- * @param sideIn how far off the leaf's plane it lies, to the swing side
+ * @param sideIn how far off the pin it lies, to the swing side
  */
 record LowEdge(double fromIn, double toIn, double zAtPinIn, double slope, double sideIn) {
     double heightIn(double rIn) {
         return zAtPinIn + slope * rIn;
+    }
+
+    LowEdge shifted(double toSwingSideIn) {
+        return new LowEdge(fromIn, toIn, zAtPinIn, slope, sideIn + toSwingSideIn);
     }
 
     /** The same line once the leaf has dropped and the ground has risen. */

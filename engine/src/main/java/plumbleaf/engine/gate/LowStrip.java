@@ -11,7 +11,7 @@ import java.util.List;
  * @param farIn its face on the swing side
  */
 record LowStrip(LowEdge edge, double nearIn, double farIn) {
-    /** Both faces, and the leaf's plane where it lies between them. */
+    /** Both faces, and the plane through the pin where it lies between them: there r is largest over a fixed point of the ground. */
     List<LowEdge> lines() {
         List<LowEdge> lines = new ArrayList<>();
         lines.add(at(nearIn));
@@ -22,6 +22,10 @@ record LowStrip(LowEdge edge, double nearIn, double farIn) {
 
     LowEdge at(double sideIn) {
         return new LowEdge(edge.fromIn(), edge.toIn(), edge.zAtPinIn(), edge.slope(), sideIn);
+    }
+
+    LowStrip shifted(double toSwingSideIn) {
+        return new LowStrip(edge.shifted(toSwingSideIn), nearIn + toSwingSideIn, farIn + toSwingSideIn);
     }
 
     LowStrip lowered(double dropAtEndIn, double endIn, double groundRiseIn) {

@@ -49,6 +49,9 @@ final class PairGates {
             hangs.add(hang);
             findings.addAll(Gates.ofLeaf(ask, leaf, hang.leaf(), cures));
         }
+        List<AsSetFit> fits = Gates.fits(ask);
+        for (int i = 0; i < fits.size(); i++)
+            findings.addAll(AsSetFindings.ofPair(hangs.get(i).leaf(), fits.get(i), kind.opens(), ask));
         findings.add(meeting(ask, hangs));
         if (!kind.swing().isSaid()) findings.add(GateFindings.hand(gate, true, false));
         findings.add(GateFindings.notWorkedOut(

@@ -11,7 +11,6 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.quantity.Offset;
 
 /** What is to be said about a swing. */
 final class SwingFindings {
@@ -105,15 +104,15 @@ final class SwingFindings {
 
     /** The same place as a shot is asked for: station, and how far in or out. */
     private static String plan(DisplayUnits display, SwingAsk now, Clearance at) {
-        SwingAxes axes = SwingAxes.of(now.opening(), now.hand(), now.hinge().pinOffset());
+        SwingAxes axes = SwingAxes.of(now.opening(), now.hand(), now.hinge().pin());
         double r = at.atRadius().inches();
         double q = at.atAngle().radians();
-        PlanPoint point = axes.plan(Offset.inches(r * StrictMath.cos(q)), Offset.inches(r * StrictMath.sin(q)));
+        PlanPoint point = axes.under(r, q);
         Opening opening = now.opening();
         double along = (point.xIn() - opening.face().xIn()) * opening.along().east()
                 + (point.yIn() - opening.face().yIn()) * opening.along().north();
         String station = "station " + display.length(opening.station().inches() + along);
-        double off = r * StrictMath.sin(q);
+        double off = axes.sideIn(point) + axes.pinSide().inches();
         String side = now.hand().swing().key();
         return off < CORNER_IN
                 ? station + ", on the line"

@@ -137,7 +137,7 @@ final class SwingRemedies {
         if (along.runningAt(0).clearIn() < marginIn || needed <= 0 || needed > RISE_MOST_IN_PER_DEG) return;
         Optional<HingeModel> stocked = stocked(needed);
         double perDegree = stocked.map(hinge -> hinge.risePerDegree().inches()).orElse(needed * 1.02);
-        Swing tried = Swings.of(now.with(stocked.orElse(rising(now.hinge(), perDegree))), ask.ground());
+        Swing tried = Swings.of(now.with(stocked.orElse(now.hinge().rising(Length.inches(perDegree)))), ask.ground());
         double total = perDegree * now.opens().inDegrees();
         String words = "use hinges that rise " + DecimalText.fixed(perDegree, 3) + " in. a degree, " + length(total)
                 + " in all: " + result(tried);
@@ -152,23 +152,6 @@ final class SwingRemedies {
             if (rise >= neededInPerDeg && less) least = Optional.of(hinge);
         }
         return least;
-    }
-
-    private static HingeModel rising(HingeModel like, double inPerDegree) {
-        return new HingeModel(
-                like.id(),
-                like.name(),
-                like.capacityPerPair(),
-                like.capacityWidth(),
-                like.capacitySpacing(),
-                like.slack(),
-                like.stiffnessLbPerIn(),
-                like.pinOffset(),
-                like.adjusts(),
-                Length.inches(inPerDegree),
-                like.selfClosing(),
-                like.weight(),
-                like.source());
     }
 
     /** The largest whole angle up to which nothing is touched: a wider swing never has more clearance, so halving finds it. */

@@ -25,11 +25,14 @@ final class Swings {
 
     private Swings(SwingAsk ask, GroundUnder ground) {
         this.ask = ask;
-        this.axes = SwingAxes.of(ask.opening(), ask.hand(), ask.hinge().pinOffset());
-        this.plane = CladdingFaces.plane(ask.outline());
-        this.strips = CladdingFaces.strips(ask.outline(), ask.parts(), axes.viewerSign());
+        this.axes = SwingAxes.of(ask.opening(), ask.hand(), ask.hinge().pin());
+        double pinSide = axes.pinSide().inches();
+        this.plane = CladdingFaces.plane(ask.outline()).shifted(-pinSide);
+        this.strips = CladdingFaces.strips(ask.outline(), ask.parts(), axes.viewerSign()).stream()
+                .map(strip -> strip.shifted(-pinSide))
+                .toList();
         this.tipIn = ask.outline().latchEdge().inches();
-        double reach = tipIn;
+        double reach = reach(-plane.sideIn());
         for (LowStrip strip : strips) reach = Math.max(reach, Math.max(reach(-strip.nearIn()), reach(strip.farIn())));
         Length cover = Length.inches(reach + 1);
         PlanPoint pin = axes.pin();
@@ -124,16 +127,16 @@ final class Swings {
 
     /**
      * The open angle at which the leaf's leading face reaches a thing that stands at a point: {@code q = f - asin(e / R)} for the point's polar place
-     * (R, f) and the face e off the leaf's plane; half a turn where the leaf passes clear or the thing stands
+     * (R, f) and the face e off the pin, to the swing side; half a turn where the leaf passes clear or the thing stands
      * behind the closed leaf.
      */
     private double contactWith(StandingThing thing) {
         double x = axes.alongIn(thing.at());
         double y = axes.sideIn(thing.at());
         double radius = Math.sqrt(x * x + y * y);
-        double face = 0;
+        double face = plane.sideIn();
         for (LowStrip strip : strips) face = Math.max(face, strip.farIn());
-        if (y < 0 || radius > reach(face) || radius <= face) return HALF_TURN;
+        if (y < plane.sideIn() || radius > reach(face) || radius <= Math.abs(face)) return HALF_TURN;
         double angle = StrictMath.atan2(y, x) - StrictMath.asin(face / radius);
         return Math.max(0, Math.min(HALF_TURN, angle));
     }

@@ -18,4 +18,10 @@ public record AsSet(
         Offset hingePlumbAlong,
         Offset hingePlumbAcross,
         Offset latchPlumbAlong,
-        Offset latchPlumbAcross) {}
+        Offset latchPlumbAcross) {
+    /** The same readings for a leaf that hangs on the other post. */
+    public AsSet fromTheOtherPost() {
+        return new AsSet(
+                date, top, middle, bottom, latchPlumbAlong, latchPlumbAcross, hingePlumbAlong, hingePlumbAcross);
+    }
+}

@@ -243,7 +243,10 @@ public final class GateForces {
                     hinge.horizontal().pounds(),
                     hinge.across().pounds(),
                     -hinge.down().pounds());
-            Vector arm = new Vector(gate.pinToPostAxis().inches(), 0, hinge.z().inches());
+            Vector arm = new Vector(
+                    gate.pinToPostAxis().inches(),
+                    gate.pinAcross().inches(),
+                    hinge.z().inches());
             moment = moment.plus(arm.cross(turn.toGate(force)));
         }
         Section post = gate.hingePost();

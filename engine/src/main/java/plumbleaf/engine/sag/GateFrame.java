@@ -26,8 +26,8 @@ import plumbleaf.engine.quantity.Moment;
 
 /**
  * Leaf, hinges, hinge post and footing as one frame. A hinge is three springs at its pin: it gives sideways both ways as its maker says,
- * carries weight or not, and turns freely, so a free hinge puts no moment about its axis into the post. The post stands on the
- * footing's coupled spring, which neither sinks nor twists.
+ * carries weight or not, and turns freely, so a free hinge puts no moment about its axis into the post. The pin axis is the origin; it may stand off the middle
+ * plane of the leaf and of the post to the swing side. The post stands on the footing's coupled spring, which neither sinks nor twists.
  */
 final class GateFrame {
     static final String FOOTING = "footing";
@@ -49,7 +49,7 @@ final class GateFrame {
     GateFrame(HungGate gate, PierSpring foot, Angle open, HeldAt heldAt, boolean hingeLocked) {
         this.gate = gate;
         this.turn = Turn.of(gate.leaf().hand(), open);
-        this.leaf = new LeafFrame(gate.leaf(), turn, heldAt);
+        this.leaf = new LeafFrame(gate.leaf(), turn, heldAt, gate.pinAcross());
         this.hingeLocked = hingeLocked;
         this.axisIn = -gate.pinToPostAxis().inches();
         TreeSet<Double> heights = new TreeSet<>();
@@ -146,7 +146,7 @@ final class GateFrame {
         List<Node> nodes = new ArrayList<>();
         List<Member> members = new ArrayList<>();
         for (int i = 0; i < postHeights.size(); i++) {
-            nodes.add(new Node(postNode(i), axisIn, 0, postHeights.get(i)));
+            nodes.add(new Node(postNode(i), axisIn, -gate.pinAcross().inches(), postHeights.get(i)));
             if (i > 0)
                 members.add(Member.fixed(
                         POST + i, postNode(i - 1), postNode(i), LeafFrame.stiffness(gate.hingePost()), Vector.X));

@@ -11,7 +11,7 @@ import plumbleaf.engine.section.Section;
 /**
  * A leaf on its hinges, its post and its footing.
  *
- * @param hinge its stiffness, slack and the distance of its pin from the post's face
+ * @param hinge its stiffness, slack and where its pin stands
  * @param hingePost its depth lies along the run
  * @param hingePostCentre from the post's face at the hinges to its centre
  * @param hingePostHeight above finished grade
@@ -35,6 +35,11 @@ public record HungGate(
     /** Where the post's axis stands: this far from the pin, away from the latch. */
     Length pinToPostAxis() {
         return hinge.pinOffset().plus(hingePostCentre);
+    }
+
+    /** Where the pin stands off the closed leaf's middle plane, + towards the viewer outside. */
+    Offset pinAcross() {
+        return Offset.inches(Turn.swingSign(leaf.hand()) * hinge.swingOffset().inches());
     }
 
     /** The same gate on another post, whose own depth tells where its centre lies. */

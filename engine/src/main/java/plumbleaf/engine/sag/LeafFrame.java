@@ -18,6 +18,7 @@ import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.RailLoad;
 import plumbleaf.engine.material.Steel;
+import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.wind.LeafWind;
 
@@ -34,6 +35,7 @@ final class LeafFrame {
 
     private final Leaf leaf;
     private final Turn turn;
+    private final Vector pinAt;
     private final Map<String, Chain> chains = new LinkedHashMap<>();
     private final List<Node> nodes = new ArrayList<>();
     private final List<Member> members = new ArrayList<>();
@@ -42,9 +44,11 @@ final class LeafFrame {
     private final Chain.Stop corner;
     private final Chain.Stop held;
 
-    LeafFrame(Leaf leaf, Turn turn, HeldAt heldAt) {
+    /** @param pinAcross n of the pin axis, about which the leaf turns */
+    LeafFrame(Leaf leaf, Turn turn, HeldAt heldAt, Offset pinAcross) {
         this.leaf = leaf;
         this.turn = turn;
+        this.pinAt = new Vector(0, pinAcross.inches(), 0);
         for (plumbleaf.engine.gate.Member member : leaf.members()) chains.put(member.id(), new Chain(member));
         for (FrameJoint joint : leaf.joints())
             for (String member : joint.members()) chain(member).add(joint.id(), Chain.vector(joint.at()));
@@ -268,7 +272,7 @@ final class LeafFrame {
     private void build(Chain chain) {
         for (Chain.Stop stop : chain.stops())
             if (nodes.stream().noneMatch(node -> node.id().equals(stop.node())))
-                nodes.add(Node.at(stop.node(), turn.toGate(stop.at())));
+                nodes.add(Node.at(stop.node(), turn.toGate(stop.at().minus(pinAt))));
         Stiffness stiffness = stiffness(chain.member.section());
         for (Chain.Piece piece : chain.pieces()) {
             Vector along = piece.to().at().minus(piece.from().at());

@@ -2,8 +2,10 @@ package plumbleaf.engine.gate;
 
 import java.util.List;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.catalogue.RailCount;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanPoint;
@@ -116,6 +118,10 @@ final class GateSamples {
                 "test");
     }
 
+    static PinPlace pin(double offsetIn, double swingSideIn) {
+        return new PinPlace(Length.inches(offsetIn), Length.inches(swingSideIn), Angle.degrees(180));
+    }
+
     static HingeModel hinge(double risePerDegreeIn) {
         return new HingeModel(
                 "HINGE",
@@ -125,7 +131,8 @@ final class GateSamples {
                 Length.inches(48),
                 Length.inches(0.03125),
                 60_000,
-                Length.inches(0.375),
+                pin(0.375, 0),
+                HingeFixing.welded(Length.inches(3), Length.inches(0.25), Length.inches(0.1875)),
                 Length.inches(0.5),
                 Length.inches(risePerDegreeIn),
                 false,
@@ -138,6 +145,8 @@ final class GateSamples {
                 "LATCH",
                 "thumb latch",
                 Length.inches(0.25),
+                Length.inches(0.75),
+                Force.pounds(600),
                 Length.inches(0.375),
                 Length.inches(1.25),
                 false,

@@ -9,7 +9,6 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.SwingWay;
-import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /** Hands against the plan sketch of the conventions: a run to the east, outside on the right, which is south. */
@@ -24,7 +23,7 @@ class HandTest {
 
     @Test
     void leftFromOutsideIsTheFaceNearerTheStartWhenOutsideIsOnTheRight() {
-        SwingAxes axes = SwingAxes.of(EAST, new Hand(Side.LEFT, SwingWay.IN), Length.inches(0.375));
+        SwingAxes axes = SwingAxes.of(EAST, new Hand(Side.LEFT, SwingWay.IN), GateSamples.pin(0.375, 0));
         assertThat(axes.pin().xIn()).isCloseTo(216.375, within(1e-12));
         assertThat(axes.along()).isEqualTo(Direction.EAST);
         assertThat(axes.side()).isEqualTo(Direction.NORTH);
@@ -33,7 +32,7 @@ class HandTest {
 
     @Test
     void rightFromOutsideIsTheOtherFaceAndPointsBack() {
-        SwingAxes axes = SwingAxes.of(EAST, new Hand(Side.RIGHT, SwingWay.OUT), Length.inches(0.375));
+        SwingAxes axes = SwingAxes.of(EAST, new Hand(Side.RIGHT, SwingWay.OUT), GateSamples.pin(0.375, 0));
         assertThat(axes.pin().xIn()).isCloseTo(263.625, within(1e-12));
         assertThat(axes.along().east()).isEqualTo(-1);
         assertThat(axes.side().north()).isEqualTo(-1);
@@ -43,7 +42,7 @@ class HandTest {
     @Test
     void withOutsideOnTheLeftTheViewerStandsNorthAndHisLeftIsEast() {
         Opening opening = GateSamples.opening(Direction.EAST, Side.LEFT);
-        SwingAxes axes = SwingAxes.of(opening, new Hand(Side.LEFT, SwingWay.OUT), Length.ZERO);
+        SwingAxes axes = SwingAxes.of(opening, new Hand(Side.LEFT, SwingWay.OUT), GateSamples.pin(0, 0));
         assertThat(axes.pin().xIn()).isCloseTo(264, within(1e-12));
         assertThat(axes.along().east()).isEqualTo(-1);
         assertThat(axes.side().north()).isEqualTo(1);
@@ -51,7 +50,7 @@ class HandTest {
 
     @Test
     void aPlanPointGoesThereAndBack() {
-        SwingAxes axes = SwingAxes.of(EAST, new Hand(Side.RIGHT, SwingWay.IN), Length.inches(0.375));
+        SwingAxes axes = SwingAxes.of(EAST, new Hand(Side.RIGHT, SwingWay.IN), GateSamples.pin(0.375, 0));
         PlanPoint point = axes.plan(Offset.inches(20), Offset.inches(7));
         assertThat(axes.alongIn(point)).isCloseTo(20, within(1e-12));
         assertThat(axes.sideIn(point)).isCloseTo(7, within(1e-12));

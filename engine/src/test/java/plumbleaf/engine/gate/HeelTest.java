@@ -19,7 +19,9 @@ class HeelTest {
     void aFlatPostIsMetByTheCorner() {
         double radius = Math.hypot(0.375, 1);
         double expected = Math.acos(-0.375 / radius) - Math.atan2(1, 0.375);
-        assertThat(Heel.contact(SQUARE, 0.375, 1, 0.375, QUARTER).radians()).isCloseTo(expected, within(1e-9));
+        assertThat(Heel.contact(SQUARE, 0.375, 1, GateSamples.pin(0.375, 0), QUARTER)
+                        .radians())
+                .isCloseTo(expected, within(1e-9));
     }
 
     /** (r0 + A cos q)2 + (A sin q - f)2 = R2 with A = p + R: r0 cos q - f sin q = (R2 - r02 - f2 - A2) / 2A. */
@@ -28,15 +30,39 @@ class HeelTest {
         double away = 0.375 + 1.4375;
         double right = (1.4375 * 1.4375 - 0.375 * 0.375 - 1 - away * away) / (2 * away);
         double expected = Math.acos(right / Math.hypot(0.375, 1)) - Math.atan2(1, 0.375);
-        double found = Heel.contact(ROUND, 0.375, 1, 0.375, QUARTER).radians();
+        double found = Heel.contact(ROUND, 0.375, 1, GateSamples.pin(0.375, 0), QUARTER)
+                .radians();
         assertThat(found).isCloseTo(expected, within(1e-9));
         assertThat(found)
-                .isGreaterThan(Heel.contact(SQUARE, 0.375, 1, 0.375, QUARTER).radians());
+                .isGreaterThan(Heel.contact(SQUARE, 0.375, 1, GateSamples.pin(0.375, 0), QUARTER)
+                        .radians());
     }
 
     /** With the pin as far off the post as the corner is from the pin, nothing meets up to 90 degrees. */
     @Test
     void aPinFurtherOffThanTheCornerClears() {
-        assertThat(Heel.contact(SQUARE, 0.375, 1, 1.07, QUARTER)).isEqualTo(QUARTER);
+        assertThat(Heel.contact(SQUARE, 0.375, 1, GateSamples.pin(1.07, 0), QUARTER))
+                .isEqualTo(QUARTER);
+    }
+
+    /** A pin past the leaf's face (f - e < 0) lets the corner move away from the post at once; at half a turn 2 e - f = 2 in. holds the leaf off half of a 4 in. post. */
+    @Test
+    void aPinOffTheSwingSideClearsHalfATurn() {
+        Angle half = Angle.degrees(180);
+        assertThat(Heel.contact(SQUARE, 0.375, 1, GateSamples.pin(0.375, 1.51), half))
+                .isEqualTo(half);
+        assertThat(Heel.contact(ROUND, 0.375, 1, GateSamples.pin(0.375, 1.25), half))
+                .isEqualTo(half);
+    }
+
+    /** 2 e - f = 1.8 in. is less than 2 in.: the leading face meets the post's corner (p, s - e) where p sin q + (s - e) cos q = f - e. */
+    @Test
+    void aPinNotFarEnoughOffMeetsTheCornerBeforeHalfATurn() {
+        double s = 2 - 1.4;
+        double found = Heel.contact(SQUARE, 0.375, 1, GateSamples.pin(0.375, 1.4), Angle.degrees(180))
+                .radians();
+        double there = 0.375 * Math.sin(found) + s * Math.cos(found);
+        assertThat(there).isCloseTo(1 - 1.4, within(1e-9));
+        assertThat(found).isLessThan(Math.PI);
     }
 }

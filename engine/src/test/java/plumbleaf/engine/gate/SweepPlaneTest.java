@@ -94,7 +94,7 @@ class SweepPlaneTest {
                 Length.inches(48),
                 Length.ZERO,
                 Length.ZERO);
-        SwingAxes axes = SwingAxes.of(opening, new Hand(Side.LEFT, SwingWay.IN), Length.inches(0.375));
+        SwingAxes axes = SwingAxes.of(opening, new Hand(Side.LEFT, SwingWay.IN), GateSamples.pin(0.375, 0));
         SpacePoint pin = axes.pin().at(Offset.inches(elevationIn));
         Plane plane = Plane.of(pin, axes.along(), Slope.ratio(alongGrade), Slope.ratio(sideGrade));
         PlaneGround ground = new PlaneGround(plane);

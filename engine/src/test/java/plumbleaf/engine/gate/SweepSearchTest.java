@@ -81,7 +81,7 @@ class SweepSearchTest {
 
     private static Sweeps rough(long seed, double rise) {
         TriangleField field = new TriangleField(seed, 90, 7, 2.5, 0.06, -0.04);
-        SwingAxes axes = new SwingAxes(PlanPoint.inches(1.3, -2.1), Direction.EAST, Direction.NORTH, 1);
+        SwingAxes axes = new SwingAxes(PlanPoint.inches(1.3, -2.1), Direction.EAST, Direction.NORTH, Length.ZERO, 1);
         return new Sweeps(
                 GroundCell.of(field.around(axes.pin(), Length.inches(40), Length.inches(80)), axes, Offset.ZERO), rise);
     }

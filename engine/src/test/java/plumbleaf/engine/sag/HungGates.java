@@ -2,8 +2,10 @@ package plumbleaf.engine.sag;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.footing.SoilBand;
@@ -182,7 +184,8 @@ final class HungGates {
                 Length.inches(48),
                 Length.inches(1 / 32.0),
                 stiffness,
-                Length.inches(0.375),
+                new PinPlace(Length.inches(0.375), Length.ZERO, Angle.degrees(180)),
+                HingeFixing.welded(Length.inches(3), Length.inches(0.25), Length.inches(0.1875)),
                 Length.inches(0.5),
                 Length.ZERO,
                 false,
@@ -195,6 +198,8 @@ final class HungGates {
                 "latch",
                 "a latch",
                 Length.inches(0.25),
+                Length.inches(0.75),
+                Force.pounds(600),
                 Length.inches(0.5),
                 Length.inches(1),
                 true,

@@ -2,11 +2,15 @@ package plumbleaf.jobfile.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.catalogue.Fastening;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.catalogue.RailCount;
 import plumbleaf.engine.catalogue.StockLength;
+import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.jobfile.table.CsvRow;
@@ -84,6 +88,21 @@ public final class PartTables {
                 "slack_in",
                 "stiffness_lb_per_in",
                 "pin_offset_in",
+                "pin_swing_side_in",
+                "opens_deg",
+                "plate_height_in",
+                "plate_thickness_in",
+                "grip_least_in",
+                "grip_most_in",
+                "post_fixing",
+                "post_bolts",
+                "post_size_in",
+                "post_drill_in",
+                "leaf_fixing",
+                "leaf_bolts",
+                "leaf_size_in",
+                "leaf_drill_in",
+                "bolts_apart_in",
                 "adjusts_in",
                 "rise_per_degree_in",
                 "self_closing",
@@ -101,7 +120,17 @@ public final class PartTables {
                         inches(row, "capacity_spacing_in", 1, 240),
                         inches(row, "slack_in", 0, 0.5),
                         row.number("stiffness_lb_per_in", 100, 1e8),
-                        inches(row, "pin_offset_in", 0, 12),
+                        new PinPlace(
+                                inches(row, "pin_offset_in", 0, 12),
+                                inches(row, "pin_swing_side_in", 0, 12),
+                                Angle.degrees(row.number("opens_deg", 1, 360))),
+                        new HingeFixing(
+                                inches(row, "plate_height_in", 0.5, 24),
+                                inches(row, "plate_thickness_in", 0.05, 2),
+                                inches(row, "grip_least_in", 0, 24),
+                                inches(row, "grip_most_in", 0.25, 24),
+                                fastening(row, "post"),
+                                fastening(row, "leaf")),
                         inches(row, "adjusts_in", 0, 6),
                         inches(row, "rise_per_degree_in", 0, 0.5),
                         row.yes("self_closing"),
@@ -114,6 +143,8 @@ public final class PartTables {
                 "id",
                 "name",
                 "tolerance_in",
+                "bite_in",
+                "holds_lb",
                 "least_gap_in",
                 "greatest_gap_in",
                 "self_latching",
@@ -127,6 +158,8 @@ public final class PartTables {
                         row.needed("id"),
                         row.needed("name"),
                         inches(row, "tolerance_in", 0, 4),
+                        inches(row, "bite_in", 0, 12),
+                        pounds(row, "holds_lb", 100_000),
                         inches(row, "least_gap_in", 0, 6),
                         inches(row, "greatest_gap_in", 0, 6),
                         row.yes("self_latching"),
@@ -144,6 +177,18 @@ public final class PartTables {
 
     public static CsvTable<Length> augers(String file, String text) {
         return CsvTable.read(file, text, List.of("diameter_in"), row -> inches(row, "diameter_in", 3, 60));
+    }
+
+    /** Columns {@code post_fixing, post_bolts, post_size_in, post_drill_in} or those of the leaf; bolts stand {@code bolts_apart_in} apart. */
+    private static Fastening fastening(CsvRow row, String side) {
+        String fixing = row.oneOf(side + "_fixing", List.of("weld", "bolt"));
+        Length size = inches(row, side + "_size_in", 0.0625, 2);
+        if (!fixing.equals("bolt")) return new Fastening.Welded(size);
+        return new Fastening.Bolted(
+                (int) row.number(side + "_bolts", 1, 12),
+                size,
+                Length.inches(row.number(side + "_drill_in", size.inches(), size.inches() + 1)),
+                inches(row, "bolts_apart_in", 0, 24));
     }
 
     private static Length inches(CsvRow row, String column, double least, double most) {

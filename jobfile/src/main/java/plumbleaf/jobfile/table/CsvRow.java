@@ -86,6 +86,14 @@ public final class CsvRow {
         return text.equals("yes");
     }
 
+    /** One of a few words. */
+    public String oneOf(String column, List<String> words) {
+        String text = text(column);
+        if (!words.contains(text))
+            error(column, "this is none of " + String.join(", ", words), "write " + String.join(" or ", words));
+        return text;
+    }
+
     /** A cell read by a rule of its own; {@code standIn} is only answered along with an error. */
     public <T> T read(String column, Function<String, Parsed<T>> rule, T standIn) {
         return rule.apply(text(column)).match(read -> read.is(), refused -> {

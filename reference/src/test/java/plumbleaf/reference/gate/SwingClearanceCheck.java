@@ -31,14 +31,17 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 
 /**
- * Least clearance of a raked leaf swung over triangles of shots that lie in one plane, against the closed form c = c0 + r (m_s (1 - cos q) - m_t sin q),
- * stationary at tan q = m_t / m_s, for all four hands and for the largest angle before contact.
+ * Least clearance of a raked leaf swung over triangles of shots that lie in one plane, against the closed form c = c0 + r (m_s (1 - cos q) - m_t sin q) - e (m_s sin q + m_t (1 - cos q)),
+ * e the pin off the leaf, stationary at q = atan(m_t / m_s) + atan(e / r), for all four hands and for the largest angle before contact.
  *
  * Source: analytic geometry of a line turned about a plumb axis over a plane; derivation in the comment of the sweep.
  * Tolerance: 1e-9 in. and 1e-9 rad of rounding.
  */
 class SwingClearanceCheck {
     private static final double TIGHT = 1e-9;
+
+    /** e of the catalogue's hinge: its pin stands so far off the leaf's plane, to the swing side. */
+    private static final double OFF_LINE = 1.5;
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
@@ -65,13 +68,12 @@ class SwingClearanceCheck {
                     .get(0);
             double tip = 48 - 0.375 - 0.625;
             double least = closed;
-            double turning = Math.atan2(sideGrade, alongGrade);
             double full = Math.toRadians(opens);
-            for (double q : new double[] {full, turning, turning + Math.PI}) {
-                if (q < 0 || q > full) continue;
-                least = Math.min(
-                        Math.min(least, at(closed, tip, alongGrade, sideGrade, q)),
-                        at(closed, 0.375, alongGrade, sideGrade, q));
+            for (double r : new double[] {0.375, tip}) {
+                double turning = Math.atan2(sideGrade, alongGrade) + Math.atan2(OFF_LINE, r);
+                for (double q : new double[] {full, turning, turning + Math.PI, turning - Math.PI}) {
+                    if (q >= 0 && q <= full) least = Math.min(least, at(closed, r, alongGrade, sideGrade, q));
+                }
             }
             double nearest = Math.min(least, closed);
             assertThat(swing.least().clear().inches()).isCloseTo(nearest, within(TIGHT));
@@ -87,7 +89,8 @@ class SwingClearanceCheck {
     }
 
     private static double at(double closed, double r, double alongGrade, double sideGrade, double q) {
-        return closed + r * (alongGrade * (1 - Math.cos(q)) - sideGrade * Math.sin(q));
+        double onPin = closed + r * (alongGrade * (1 - Math.cos(q)) - sideGrade * Math.sin(q));
+        return onPin - OFF_LINE * (alongGrade * Math.sin(q) + sideGrade * (1 - Math.cos(q)));
     }
 
     /** Shots on the line and a dozen scattered off it (further than the 3 in. that count as on the line), all in one plane. */

@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.footing.SoilStiffness;
@@ -194,7 +195,9 @@ record TestGate(
                 sold.capacitySpacing(),
                 Length.inches(1 / 16.0),
                 hingeStiffness,
-                Length.inches(PIN_OFFSET_IN),
+                new PinPlace(
+                        Length.inches(PIN_OFFSET_IN), Length.ZERO, sold.pin().opens()),
+                sold.fixing(),
                 sold.adjusts(),
                 sold.risePerDegree(),
                 sold.selfClosing(),
