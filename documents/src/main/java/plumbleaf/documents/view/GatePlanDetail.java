@@ -65,7 +65,11 @@ public final class GatePlanDetail {
         double closed = outside.alongRad() - turn * StrictMath.atan2(off, latch);
         double reach = Math.sqrt(latch * latch + off * off);
         marks.add(new SwingArc(
-                pin, reach, closed, closed + turn * angle, Look.thin(Layer.SWING).of(leaf.id())));
+                pin,
+                reach,
+                closed,
+                closed + turn * angle,
+                Look.thin(Layer.SWING).of(leaf.id())));
         double low =
                 -Math.max(halfDeep() + scale.real(0.45), way > 0 ? 0 : latch * StrictMath.sin(angle) + scale.real(0.2));
         DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, low, scale);
