@@ -13,6 +13,9 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.pricing.Payment;
 import plumbleaf.engine.pricing.Price;
+import plumbleaf.engine.pricing.TaxAmount;
+import plumbleaf.engine.pricing.UnitOffer;
+import plumbleaf.engine.quantity.DecimalText;
 
 /** What the customer reads and signs: scope in plain words, the gate as it will hang, what is in and not in, the price and when it is due. */
 public final class Proposal {
@@ -95,15 +98,29 @@ public final class Proposal {
         in.add("Rails, boards, fasteners, post caps, hinges and latch as drawn");
         if (!subject.gates().isEmpty()) in.add("One gate adjustment within the first two months");
         if (!subject.job().existing().fences().isEmpty()) in.add("Taking out and hauling off the old fence");
+        for (Price price : subject.price()) {
+            for (UnitOffer offer : price.unitOffers()) {
+                if (offer.included() > 0) in.add(DecimalText.upTo(offer.included(), 1) + " times " + offer.name());
+            }
+        }
         return in;
     }
 
     private static List<String> excluded(PacketSubject subject) {
         List<String> out = new ArrayList<>();
-        out.add("Rock, buried concrete, roots: $________ for each hole that refuses; extra depth: $________ a foot");
+        List<UnitOffer> offers = subject.price().stream()
+                .flatMap(price -> price.unitOffers().stream())
+                .toList();
+        for (UnitOffer offer : offers)
+            out.add((offer.included() > 0 ? "Beyond that, " : "If met, ") + offer.name() + ": "
+                    + offer.each().text() + " each");
+        if (offers.isEmpty())
+            out.add(
+                    "Rock, buried concrete, roots: $________ for each hole that refuses; extra depth: $________ a foot");
         out.add("Survey: you tell us where the line is, and stand for it");
         out.add("Private lines nobody marks: irrigation, lighting, drains, dog wire");
         out.add("Staining, grading, permit fees");
+        out.addAll(subject.job().money().offer().exclusions());
         out.add("Ground that rises later (pavers, sod, mulch): tell us now"
                 + (subject.job().ground().later().isEmpty() ? "; none was named" : "; what you named is counted"));
         return out;
@@ -113,7 +130,8 @@ public final class Proposal {
         paper.heading("Price");
         Table.Builder table = Table.with(Column.words(""), Column.right("Amount"));
         table.row("The work as described", price.price().text());
-        if (!price.tax().isZero()) table.row("Sales tax", price.tax().text());
+        for (TaxAmount tax : price.taxes())
+            if (!tax.amount().isZero()) table.row(tax.name(), tax.amount().text());
         table.total("Total", price.total().text());
         paper.add(table.table());
         if (!price.stages().isEmpty()) {

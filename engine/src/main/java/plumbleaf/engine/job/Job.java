@@ -23,16 +23,13 @@ public record Job(
         Existing existing,
         Rules rules,
         MoneyTerms money,
-        List<Actual> actuals,
-        List<Change> changes,
+        JobLog log,
         List<String> notes,
         boolean draft,
         List<Assumption> assumed) {
     public Job {
         runs = List.copyOf(runs);
         gates = List.copyOf(gates);
-        actuals = List.copyOf(actuals);
-        changes = List.copyOf(changes);
         notes = List.copyOf(notes);
         assumed = List.copyOf(assumed);
     }
@@ -52,13 +49,13 @@ public record Job(
 
     public Job withGates(List<Gate> changed) {
         return new Job(
-                title, date, display, site, ground, runs, changed, builds, existing, rules, money, actuals, changes,
-                notes, draft, assumed);
+                title, date, display, site, ground, runs, changed, builds, existing, rules, money, log, notes, draft,
+                assumed);
     }
 
     public Job withBuilds(Builds changed) {
         return new Job(
-                title, date, display, site, ground, runs, gates, changed, existing, rules, money, actuals, changes,
-                notes, draft, assumed);
+                title, date, display, site, ground, runs, gates, changed, existing, rules, money, log, notes, draft,
+                assumed);
     }
 }

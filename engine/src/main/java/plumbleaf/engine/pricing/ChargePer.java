@@ -9,7 +9,9 @@ public enum ChargePer {
     TRIP("trip"),
     HOLE("hole"),
     TON("ton hauled off"),
-    YARD("cubic yard of spoil");
+    YARD("cubic yard of spoil"),
+    /** As many as the job allows for; beyond them by the unit price. */
+    ALLOWANCE("allowance");
 
     private final String key;
 

@@ -17,6 +17,7 @@ public record Counts(double days, int trips, int holes, double tons, double spoi
             case HOLE -> holes;
             case TON -> tons;
             case YARD -> spoilYards;
+            case ALLOWANCE -> 0;
         };
     }
 }

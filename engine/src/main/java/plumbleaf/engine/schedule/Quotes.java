@@ -51,7 +51,7 @@ public final class Quotes {
         Labour labour = Labours.of(works, book.labour());
         Counts counts =
                 new Counts(schedule.siteDays(), trips, assembly.holes(), hauledTons(job), assembly.spoilYards(SWELL));
-        Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money()));
+        Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
         return new Quote(takeoff, labour, schedule, price);
     }
 

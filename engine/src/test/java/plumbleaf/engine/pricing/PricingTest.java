@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.job.Stage;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.money.UnitPrice;
 
@@ -36,12 +37,13 @@ class PricingTest {
     void marginIsNeverMarkup() {
         assertThat(terms("0", "0", "0.20", "0").markup()).isEqualByComparingTo("0.25");
         assertThat(terms("0", "0", "0.5", "0").markup()).isEqualByComparingTo("1");
-        assertThatThrownBy(() -> terms("0", "0", "1", "0")).hasMessage("Margin must be from 0 to below 1, was 1");
+        assertThatThrownBy(() -> terms("0", "0", "1", "0"))
+                .hasMessage("Margin and reserve must be from 0 to below 1 together, were 1 and 0");
     }
 
     @Test
     void overheadByTheDayDoesNotAskForMargin() {
-        Terms byDay = new Terms(
+        Terms byDay = Terms.plain(
                 BigDecimal.ZERO,
                 new Overhead.PerDay(Money.dollars(180), new BigDecimal("2.5")),
                 BigDecimal.ZERO,
@@ -61,6 +63,44 @@ class PricingTest {
         assertThat(price.toMinimum()).isEqualTo(Money.cents(74991));
         assertThat(price.rounding()).isEqualTo(Money.cents(499));
         assertThat(price.price()).isEqualTo(Money.dollars(855));
+    }
+
+    @Test
+    void aTaxFallsOnItsOwnKindsOfCost() {
+        Terms terms = new Terms(
+                BigDecimal.ZERO,
+                new Overhead.OfCost(BigDecimal.ZERO),
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                List.of(
+                        new Tax("state", new BigDecimal("0.05"), List.of()),
+                        new Tax("work in town", new BigDecimal("0.02"), List.of(Category.LABOUR))),
+                Stated.open(),
+                List.of(),
+                List.of());
+        Price price = Pricing.of(
+                List.of(line(Category.MATERIAL, "400.00", true), line(Category.LABOUR, "600.00", false)), PLAIN, terms);
+        assertThat(price.taxes())
+                .containsExactly(
+                        new TaxAmount("state", Money.dollars(20)), new TaxAmount("work in town", Money.dollars(12)));
+        assertThat(price.tax()).isEqualTo(Money.dollars(32));
+    }
+
+    @Test
+    void theReserveIsAShareOfThePriceLikeTheMargin() {
+        Terms terms = new Terms(
+                BigDecimal.ZERO,
+                new Overhead.OfCost(BigDecimal.ZERO),
+                new BigDecimal("0.20"),
+                new BigDecimal("0.05"),
+                List.of(),
+                Stated.open(),
+                List.of(),
+                List.of());
+        Price price = Pricing.of(List.of(line(Category.LABOUR, "750.00", false)), PLAIN, terms);
+        assertThat(price.price()).isEqualTo(Money.dollars(1000));
+        assertThat(price.profit()).isEqualTo(Money.dollars(200));
+        assertThat(price.reserve()).isEqualTo(Money.dollars(50));
     }
 
     @Test
@@ -87,7 +127,12 @@ class PricingTest {
                     share(random, 10),
                     new Overhead.OfCost(share(random, 40)),
                     share(random, 60),
-                    share(random, 12),
+                    share(random, 20),
+                    List.of(
+                            new Tax("state", share(random, 12), List.of()),
+                            new Tax("county", share(random, 5), List.of(Category.MATERIAL, Category.EQUIPMENT))),
+                    Stated.open(),
+                    List.of(),
                     stages);
             HouseRules rules =
                     new HouseRules(Money.cents(random.nextInt(500_000)), Money.cents(1 + random.nextInt(1000)));
@@ -100,6 +145,7 @@ class PricingTest {
                     .isEqualTo(price.cost()
                             .plus(price.overhead())
                             .plus(price.profit())
+                            .plus(price.reserve())
                             .plus(price.toMinimum())
                             .plus(price.rounding()));
             assertThat(price.total()).isEqualTo(price.price().plus(price.tax()));
@@ -124,7 +170,7 @@ class PricingTest {
     }
 
     private static Terms terms(String contingency, String overhead, String margin, String tax) {
-        return new Terms(
+        return Terms.plain(
                 new BigDecimal(contingency),
                 new Overhead.OfCost(new BigDecimal(overhead)),
                 new BigDecimal(margin),

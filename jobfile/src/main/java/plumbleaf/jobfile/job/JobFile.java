@@ -100,9 +100,8 @@ public final class JobFile {
                 builds(root),
                 ExistingForm.read(root.object("existing")),
                 TermsForm.rules(root.object("rules")),
-                TermsForm.money(root.object("money")),
-                TermsForm.actuals(root),
-                TermsForm.changes(root),
+                MoneyForm.money(root.object("money")),
+                LogForm.log(root),
                 root.values("notes", TextKind.WORDS),
                 intake.isDraft(),
                 List.of());
@@ -173,8 +172,7 @@ public final class JobFile {
                 job.existing(),
                 job.rules(),
                 job.money(),
-                job.actuals(),
-                job.changes(),
+                job.log(),
                 job.notes(),
                 job.draft(),
                 assumed);
@@ -227,9 +225,8 @@ public final class JobFile {
         BuildsForm.write(job.builds(), out);
         out.object("existing", existing -> ExistingForm.write(job.existing(), existing));
         out.object("rules", rules -> TermsForm.writeRules(job.rules(), rules));
-        out.object("money", money -> TermsForm.writeMoney(job.money(), money));
-        out.objects("actuals", job.actuals(), TermsForm::writeActual);
-        out.objects("changes", job.changes(), TermsForm::writeChange);
+        out.object("money", money -> MoneyForm.writeMoney(job.money(), money));
+        LogForm.write(job.log(), out);
         out.values("notes", TextKind.WORDS, job.notes());
         return out.build();
     }

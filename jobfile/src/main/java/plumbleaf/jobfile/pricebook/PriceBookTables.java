@@ -177,6 +177,6 @@ public final class PriceBookTables {
                 .<Parsed<ChargePer>>map(Parsed.Read::new)
                 .orElseGet(() -> new Parsed.Refused<>(
                         "nothing is charged by this",
-                        "write job, day on site, trip, hole, ton hauled off or cubic yard of spoil"));
+                        "write job, day on site, trip, hole, ton hauled off, cubic yard of spoil or allowance"));
     }
 }

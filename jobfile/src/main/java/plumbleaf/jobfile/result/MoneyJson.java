@@ -4,6 +4,8 @@ import plumbleaf.engine.pricing.Payment;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.PriceLine;
 import plumbleaf.engine.pricing.Step;
+import plumbleaf.engine.pricing.TaxAmount;
+import plumbleaf.engine.pricing.UnitOffer;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -19,13 +21,32 @@ final class MoneyJson {
                 .put("cost", price.cost().plain())
                 .put("overhead", price.overhead().plain())
                 .put("profit", price.profit().plain())
+                .put("reserve", price.reserve().plain())
                 .put("toMinimum", price.toMinimum().plain())
                 .put("rounding", price.rounding().plain())
                 .put("price", price.price().plain())
                 .put("tax", price.tax().plain())
+                .put("taxes", price.taxes(), MoneyJson::tax)
                 .put("total", price.total().plain())
                 .put("stages", price.stages(), MoneyJson::stage)
-                .put("waterfall", price.waterfall(), MoneyJson::step);
+                .put("waterfall", price.waterfall(), MoneyJson::step)
+                .put("unitOffers", price.unitOffers(), MoneyJson::unitOffer);
+    }
+
+    private static Node tax(TaxAmount tax) {
+        return Json.object()
+                .put("name", tax.name())
+                .put("amount", tax.amount().plain())
+                .build();
+    }
+
+    private static Node unitOffer(UnitOffer offer) {
+        return Json.object()
+                .put("charge", offer.charge())
+                .put("name", offer.name())
+                .put("included", offer.included())
+                .put("each", offer.each().plain())
+                .build();
     }
 
     private static Node line(PriceLine line) {

@@ -108,11 +108,21 @@ final class FullJob {
                 "gap": { "largest": "2\\"", "why": "terrier" }
               },
               "money": {
-                "priceBook": "example-2027", "overhead": "12.5%", "margin": "17.3%", "contingency": "1.1%", "tax": "6.25%",
+                "priceBook": "example-2027", "overhead": "12.5%", "margin": "17.3%", "contingency": "1.1%", "reserve": "1%",
+                "taxes": [{ "name": "state", "rate": "6.25%" }, { "name": "town", "rate": "1%", "on": ["labor", "material"] }], "wage": "$71.50",
+                "options": [{ "id": "better", "name": "heavier posts", "kind": "build", "edits": ["builds.G1.hingePost=F1083-REG-3"] },
+                  { "id": "lock", "name": "a lock", "edits": ["gates[G1].latch="] }],
+                "allowances": [{ "charge": "rock-hole", "count": 2, "why": "ledge next door" }], "exclusions": ["Painting."],
+                "billing": { "retainage": "10%", "bills": [{ "date": "2027-08-01", "what": "on signing", "amount": "$500.00" }],
+                  "paid": [{ "date": "2027-08-09", "how": "check", "amount": "$450.00" }] },
+                "kept": [{ "of": "crew", "price": "66.5" }],
                 "validUntil": "2027-09-01", "stages": [{ "when": "on signing", "share": "33.3%" }, { "when": "when done", "share": "66.7%" }]
               },
-              "actuals": [{ "task": "dig", "quantity": 12.5, "hours": 3.25, "note": "clay" }],
-              "changes": [{ "id": "C1", "date": "2027-08-10", "what": "gate wider", "price": "-$1,240.50", "accepted": true }],
+              "actuals": [{ "date": "2027-08-02", "task": "dig", "soil": "clay", "quantity": 12.5, "hours": 3.25, "note": "clay" }],
+              "used": [{ "date": "2027-08-02", "item": "concrete", "units": 40, "returned": 3 }],
+              "changes": [{ "id": "C1", "date": "2027-08-10", "what": "gate wider", "price": "-$1,240.50", "days": 0.5, "accepted": true }],
+              "warranty": [{ "date": "2028-03-01", "what": "latch misses", "cause": "soil", "hours": 1.5, "cost": "$12.00" }],
+              "moisture": [{ "date": "2027-09-20", "where": "north side", "moisture": "14%" }],
               "notes": ["One.", "Two with \\"quotes\\" and \\u2028."]
             }
             """;

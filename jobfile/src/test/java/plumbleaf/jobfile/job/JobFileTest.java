@@ -78,7 +78,7 @@ class JobFileTest {
         assertThat(job.ground().shots().get(3).height()).isEqualTo(new ShotHeight.Falls("S3", Offset.inches(10)));
         assertThat(job.ground().shots().get(5).place())
                 .isEqualTo(new ShotPlace.OnRun("R1", Length.feet(18), Offset.inches(48)));
-        assertThat(job.money().tax()).isEqualTo(0.0625);
+        assertThat(job.money().taxes().get(0).rate()).isEqualTo(0.0625);
     }
 
     @Test
