@@ -9,6 +9,7 @@ import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.documents.typeset.Pages;
 import plumbleaf.documents.view.GateElevation;
+import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.pricing.Payment;
@@ -55,7 +56,7 @@ public final class Proposal {
                 .orElse(0);
         int posts = layout.posts().size();
         return "Run " + run.id() + ": " + subject.length(length) + " of fence, "
-                + run.style().replace('-', ' ') + ", boards "
+                + layout.style().map(FenceStyle::words).orElse(run.style().replace('-', ' ')) + ", "
                 + subject.length(run.infill().inches()) + " high, " + posts
                 + " posts. It follows the ground "
                 + fit(run) + "; at its highest the top stands " + subject.length(high)
@@ -64,7 +65,7 @@ public final class Proposal {
 
     private static String fit(Run run) {
         return switch (run.fit()) {
-            case RACKED -> "in one sloping line, boards plumb";
+            case RACKED -> "in one sloping line, its uprights plumb";
             case STEPPED -> "in level steps";
             case LEVEL_TOP -> "with a level top and the bottom cut to the ground";
         };

@@ -186,7 +186,9 @@ public final class RunProfile {
                             at(bay.end().inches(), bay.topTo().inches()),
                             at(bay.start().inches(), bay.topFrom().inches())),
                     board));
-        for (FencePicket picket : bay.pickets().pickets()) picket(picket, bottomGrade, topGrade, board);
+        for (FencePicket.Layer layer : FencePicket.Layer.values())
+            for (FencePicket picket : bay.pickets().pickets())
+                if (picket.layer() == layer) picket(picket, bottomGrade, topGrade, board);
         for (RailPiece rail : bay.rails())
             for (double side : List.of(-RAIL_HALF_IN, RAIL_HALF_IN))
                 marks.add(Stroke.line(

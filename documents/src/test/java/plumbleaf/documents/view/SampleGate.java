@@ -1,12 +1,14 @@
 package plumbleaf.documents.view;
 
 import java.util.List;
-import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Board;
+import plumbleaf.engine.catalogue.BoardTop;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.PinPlace;
-import plumbleaf.engine.catalogue.RailCount;
+import plumbleaf.engine.catalogue.Spacing;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.GateAsk;
 import plumbleaf.engine.gate.GateParts;
@@ -69,24 +71,13 @@ final class SampleGate {
                 false,
                 Force.pounds(2),
                 "made up");
-        FenceStyle style = new FenceStyle(
-                "s",
-                "side by side",
-                Length.inches(5.5),
-                Length.inches(0.625),
-                "cedar",
-                Length.inches(3.5),
-                Length.inches(1.5),
-                "cedar",
-                List.of(new RailCount(Length.inches(72), 3)),
-                Length.inches(0.125),
-                Length.ZERO,
-                Length.inches(0.5),
-                Length.inches(2),
-                Length.inches(9),
-                1,
-                2,
-                "made up");
+        Boarding style = new Boarding(
+                new Board(Length.inches(5.5), Length.inches(0.625), "cedar"),
+                new Spacing(Offset.inches(0.125), Offset.ZERO, Offset.inches(0.5), Length.inches(2)),
+                BoardTop.FLAT,
+                false,
+                new Board(Length.inches(3.5), Length.inches(1.5), "cedar"),
+                2);
         WoodSpecies cedar = new WoodSpecies(
                 "cedar",
                 "cedar",

@@ -1,52 +1,52 @@
 package plumbleaf.engine.catalogue;
 
-import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.quantity.Length;
 
 /**
- * How a kind of fence is made. A style is data, so that a user can add one.
+ * How a kind of fence is made. A style is data and a few rules, so that a user can add one.
  *
  * @param id {@code wood-side-by-side}
- * @param boardWidth width and thickness of a picket as bought
- * @param species of the boards, as in the wood tables
- * @param railWidth depth of a rail in the plane of the wind (its larger face stands upright when 3-1/2 in.)
- * @param rails how many, by height of the infill
- * @param gap wanted gap between pickets when set
- * @param leastGap least that may be chosen so that whole pickets fit
- * @param greatestGap most that may be chosen
- * @param leastRip the narrowest picket that may be ripped
- * @param railEdge distance of the lowest rail's centre from the infill's bottom, and of the highest from its top
- * @param solidShare share of the face that stops the wind
+ * @param words what a customer reads of it: {@code cedar boards, side by side}
+ * @param source where its sizes come from
  */
 public record FenceStyle(
         String id,
         String name,
-        Length boardWidth,
-        Length boardThickness,
-        String species,
-        Length railWidth,
-        Length railThickness,
-        String railSpecies,
-        List<RailCount> rails,
-        Length gap,
-        Length leastGap,
-        Length greatestGap,
-        Length leastRip,
-        Length railEdge,
-        double solidShare,
-        int fastenersPerCrossing,
+        String words,
+        FenceInfill infill,
+        FenceRails rails,
+        FencePosts posts,
+        FenceTrim trim,
         String source) {
-    public FenceStyle {
-        rails = List.copyOf(rails);
-        if (!(solidShare > 0 && solidShare <= 1))
-            throw new IllegalArgumentException("Solid share must be above 0 and at most 1");
+    /** Boards as near as this count as closed: wet, they swell shut. Judgement. */
+    private static final double CLOSED_GAP_IN = 0.25;
+
+    /** Its upright boards on wood rails; empty for any other kind. */
+    public Optional<Boarding> boarding() {
+        return rails.match(
+                none -> Optional.empty(),
+                wood -> infill.match(
+                        up -> Optional.of(
+                                new Boarding(up.board(), up.spacing(), up.top(), false, wood.rail(), up.fasteners())),
+                        both -> Optional.of(new Boarding(
+                                both.board(), both.spacing(), both.top(), true, wood.rail(), both.fasteners())),
+                        lying -> Optional.empty(),
+                        panel -> Optional.empty(),
+                        fabric -> Optional.empty(),
+                        mesh -> Optional.empty()),
+                steel -> Optional.empty());
     }
 
-    /** How many rails an infill of this height takes: those of the first row that reaches it, else of the last row. */
+    /** How many rails an infill of this height takes. */
     public int railsFor(Length infill) {
-        for (RailCount row : rails) {
-            if (infill.compareTo(row.upTo()) <= 0) return row.count();
-        }
-        return rails.get(rails.size() - 1).count();
+        return rails.count(infill);
+    }
+
+    /** Share of a row of boards that stops the wind: all of it where gaps are 1/4 in. or less, else {@code w / (w + g)}. */
+    static double solidOf(Board board, Spacing spacing) {
+        double gap = spacing.gap().inches();
+        if (gap <= CLOSED_GAP_IN) return 1;
+        return board.width().inches() / (board.width().inches() + gap);
     }
 }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceRails;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
@@ -57,7 +59,7 @@ final class BayWork {
         Map<String, List<Finding>> alike = new LinkedHashMap<>();
         for (Bay bay : bays) {
             Optional<TributaryWind> here = wind.on(bay.start(), bay.end());
-            if (style.isEmpty() || here.isEmpty()) continue;
+            if (style.flatMap(FenceStyle::boarding).isEmpty() || here.isEmpty()) continue;
             for (Finding finding : checks(run, bay, style.get(), here.get().mean()))
                 alike.computeIfAbsent(finding.id(), id -> new ArrayList<>()).add(finding);
         }
@@ -73,7 +75,7 @@ final class BayWork {
         List<GustPart> parts = new ArrayList<>();
         for (Bay bay : bays) {
             Optional<TributaryWind> gust = wind.gustOn(bay.start(), bay.end());
-            if (style.isEmpty() || gust.isEmpty()) continue;
+            if (style.flatMap(FenceStyle::boarding).isEmpty() || gust.isEmpty()) continue;
             BayChecks checks = checksOf(run, bay, style.get());
             double still = checks.railCheck(Pressure.ZERO).windRatio();
             double blown = checks.railCheck(gust.get().mean()).windRatio() - still;
@@ -83,19 +85,27 @@ final class BayWork {
     }
 
     private BayChecks checksOf(Run run, Bay bay, FenceStyle style) {
+        Boarding boards = style.boarding().orElseThrow();
         return BayChecks.of(
                 bay.id(),
                 bay.slopeLength(),
                 run.infill(),
-                style,
-                catalogue.species(style.railSpecies()).orElseThrow(),
-                catalogue.species(style.species()).orElseThrow());
+                style.railsFor(run.infill()),
+                edge(style.rails()),
+                boards,
+                catalogue.species(boards.railSpecies()).orElseThrow(),
+                catalogue.species(boards.species()).orElseThrow());
     }
 
-    private List<Finding> checks(Run run, Bay bay, FenceStyle style, Pressure wind) {
+    private static Length edge(FenceRails rails) {
+        return rails.match(none -> Length.ZERO, FenceRails.Wood::edge, FenceRails.Steel::edge);
+    }
+
+    private List<Finding> checks(Run run, Bay bay, FenceStyle fence, Pressure wind) {
         DesignBasis basis = job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
+        Boarding style = fence.boarding().orElseThrow();
         WoodSpecies rails = catalogue.species(style.railSpecies()).orElseThrow();
-        BayChecks checks = checksOf(run, bay, style);
+        BayChecks checks = checksOf(run, bay, fence);
         List<Finding> findings = new ArrayList<>(checks.railCheck(wind).findings(bay.id(), basis));
         Length threads = LONGEST_SCREW.minus(style.boardThickness());
         Force allowed = Withdrawal.allowed(

@@ -69,8 +69,9 @@ record GateSite(
 
     /** What fills the leaf: the fence's own boards, or nothing where the fence has none. */
     Cladding cladding() {
-        return style().<Cladding>map(style ->
-                        new Cladding.Wood(style, wood(style.species()), wood(style.railSpecies()), run.finishedFace()))
+        return style().flatMap(FenceStyle::boarding)
+                .<Cladding>map(boards -> new Cladding.Wood(
+                        boards, wood(boards.species()), wood(boards.railSpecies()), run.finishedFace()))
                 .orElse(new Cladding.Open());
     }
 

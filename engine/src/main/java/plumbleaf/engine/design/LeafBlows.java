@@ -31,7 +31,7 @@ final class LeafBlows {
         this.width = leaf.width();
         this.surface = site.gate().leaf().infill();
         this.top = surface.plus(site.gate().leaf().bottomGap());
-        this.screen = LeafScreen.of(leaf, site.style());
+        this.screen = LeafScreen.of(leaf, site.style(), site.catalogue());
         Offset from = site.gate().station().asOffset();
         this.leg = site.wind().legAt(from);
         this.span =

@@ -1,6 +1,5 @@
 package plumbleaf.engine.design;
 
-import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.job.GateBuild;
@@ -14,10 +13,9 @@ import plumbleaf.engine.section.Section;
  * Where a search begins, and what a customary fence gets when nothing is pinned: the sizes most yards would take. Common practice, no source.
  */
 final class UsualBuilds {
-    private static final List<String> LINE_POSTS = List.of("F1083-REG-2", "F1083-REG-2.5");
+    private static final String LINE_POST = "F1083-REG-2";
     private static final String FRAME = "TUBE-2x2x0.083";
     private static final String GATE_POST = "F1083-REG-2.5";
-    private static final Length TALL = Length.feet(6.5);
     private static final Length LINE_HOLE = Length.inches(10);
     private static final Length GATE_HOLE = Length.inches(12);
     private static final Length GATE_DEPTH = Length.inches(36);
@@ -29,7 +27,10 @@ final class UsualBuilds {
     }
 
     PickedRun of(Run run, RunBuild pinned) {
-        String usual = LINE_POSTS.get(run.infill().compareTo(TALL) > 0 ? 1 : 0);
+        String usual = catalogue
+                .style(run.style())
+                .map(style -> style.posts().lineFor(run.infill()))
+                .orElse(LINE_POST);
         return new PickedRun(
                 run.id(), section(pinned.post().or(usual)), pinned.hole().or(LINE_HOLE), pinned.depth());
     }

@@ -10,8 +10,6 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.SpacingLimit;
-import plumbleaf.engine.material.Moisture;
-import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
@@ -29,9 +27,6 @@ import plumbleaf.engine.wind.LegWind;
 final class WindSpacing implements SpacingLimit {
     /** A post is fixed at grade and free on top. Source: AISC 360-22 Table C-A-7.1. */
     private static final double CANTILEVER = 2.1;
-
-    /** Boards of a shadowbox or board-on-board fence lie over one another: at most this many thick. */
-    private static final double BOARDS_THICK = 2;
 
     private final Map<String, Engineered> runs = new LinkedHashMap<>();
 
@@ -57,27 +52,12 @@ final class WindSpacing implements SpacingLimit {
 
     private static Moment allowable(Run run, PickedRun pick, FenceStyle style, Catalogue catalogue) {
         Length height = run.infill().plus(run.bottomGap());
-        double down = pick.post().weightOf(height).pounds() + bayPounds(run, style, catalogue);
+        double down = pick.post().weightOf(height).pounds()
+                + BayWeight.atMost(run.maxBay(), run.infill(), style, catalogue).pounds();
         double may =
                 TubeStrength.compression(pick.post(), height.times(CANTILEVER)).pounds() / TubeStrength.SAFETY;
         double room = Math.max(0, 1 - down / may / 2);
         return TubeStrength.of(pick.post()).allowableWeaker().times(room);
-    }
-
-    /** The longest bay full of water, from above. */
-    private static double bayPounds(Run run, FenceStyle style, Catalogue catalogue) {
-        double length = run.maxBay().inches();
-        double boards = length * run.infill().inches() * style.boardThickness().inches() * BOARDS_THICK;
-        double rails = length
-                * style.railsFor(run.infill())
-                * style.railWidth().inches()
-                * style.railThickness().inches();
-        return boards * wet(style.species(), catalogue) + rails * wet(style.railSpecies(), catalogue);
-    }
-
-    private static double wet(String species, Catalogue catalogue) {
-        Optional<WoodSpecies> wood = catalogue.species(species);
-        return wood.map(is -> is.densityAt(Moisture.WET).perCubicInch()).orElse(0.0);
     }
 
     @Override

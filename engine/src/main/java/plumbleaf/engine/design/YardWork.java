@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plumbleaf.engine.catalogue.Catalogue;
-import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.gate.RememberedGround;
 import plumbleaf.engine.gate.RunGround;
@@ -70,16 +69,11 @@ final class YardWork {
 
     /** A lone gate's run has no fence of its own: the leaf's own height stands for the wall it closes. */
     private RunWind windOn(Run run, RunLine line) {
-        double solid = catalogue.style(run.style()).map(FenceStyle::solidShare).orElse(1.0);
-        return new RunWind(
-                job.site(),
-                run,
-                line,
-                Screen.flat(solid),
-                run.infill(),
-                run.bottomGap(),
-                job.gates(),
-                standards.wind());
+        Screen screen = catalogue
+                .style(run.style())
+                .map(style -> FenceScreen.of(style, catalogue, run.infill()))
+                .orElse(Screen.flat(1));
+        return new RunWind(job.site(), run, line, screen, run.infill(), run.bottomGap(), job.gates(), standards.wind());
     }
 
     GateSite site(Gate gate) {

@@ -1,7 +1,7 @@
 package plumbleaf.engine.gate;
 
 import java.util.function.Function;
-import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.material.WoodSpecies;
 
@@ -22,7 +22,7 @@ public sealed interface Cladding {
      *
      * @param face the side of the frame that the pickets are on; {@code both} counts as outside
      */
-    record Wood(FenceStyle style, WoodSpecies pickets, WoodSpecies nailers, FinishedFace face) implements Cladding {
+    record Wood(Boarding style, WoodSpecies pickets, WoodSpecies nailers, FinishedFace face) implements Cladding {
         @Override
         public <T> T match(Function<Open, T> open, Function<Wood, T> wood) {
             return wood.apply(this);

@@ -14,6 +14,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 
 /** What is to be said about a gate beside its swing: hand, release, gaps, weight, welding. */
 final class GateFindings {
@@ -129,8 +130,8 @@ final class GateFindings {
     }
 
     private static Finding pickets(Leaf leaf, Cladding.Wood wood, DisplayUnits display) {
-        Length least = wood.style().leastGap();
-        Length greatest = wood.style().greatestGap();
+        Offset least = wood.style().leastGap();
+        Offset greatest = wood.style().greatestGap();
         double gap = leaf.picketGap().inches();
         boolean fits = gap >= least.inches() - 1e-9 && gap <= greatest.inches() + 1e-9;
         Length first = leaf.pickets().get(0).width();
@@ -141,7 +142,8 @@ final class GateFindings {
                 "gate.pickets",
                 fits ? Severity.PASS : Severity.CAUTION,
                 leaf.id(),
-                leaf.id() + ": " + leaf.pickets().size() + " pickets with " + display.length(gap) + " between" + ripped
+                leaf.id() + ": " + leaf.pickets().size() + " pickets with " + display.length(leaf.picketGap())
+                        + " between" + ripped
                         + (fits
                                 ? "."
                                 : "; the style asks " + display.length(least) + " to " + display.length(greatest)

@@ -2,7 +2,7 @@ package plumbleaf.engine.gate;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.line.PicketRow;
 import plumbleaf.engine.material.Moisture;
@@ -24,7 +24,7 @@ record Infill(
         boolean fits,
         List<Nailer> nailers,
         List<Picket> pickets,
-        Length gap,
+        Offset gap,
         Length picketThickness,
         Offset nailerN,
         Offset picketN,
@@ -45,12 +45,12 @@ record Infill(
 
     static Infill none() {
         return new Infill(
-                true, List.of(), List.of(), Length.ZERO, Length.ZERO, Offset.ZERO, Offset.ZERO, List.of(), List.of());
+                true, List.of(), List.of(), Offset.ZERO, Length.ZERO, Offset.ZERO, Offset.ZERO, List.of(), List.of());
     }
 
     static Infill of(
             Outline outline, FrameLines lines, List<Member> members, Cladding.Wood wood, List<Offset> boltPlaces) {
-        FenceStyle style = wood.style();
+        Boarding style = wood.style();
         List<Member> rails =
                 members.stream().filter(member -> member.role().isRail()).toList();
         double halfFrame =
@@ -82,7 +82,7 @@ record Infill(
                         boltWeight(boltLength)));
             }
         }
-        PicketRow row = PicketRow.across(outline.width(), style);
+        PicketRow row = PicketRow.across(outline.width(), style.board(), style.spacing());
         List<Picket> pickets = new ArrayList<>();
         List<Length> edges = row.edges(style.boardWidth());
         for (int i = 0; i < edges.size(); i++) {

@@ -29,7 +29,7 @@ public record Leaf(
         List<Weld> welds,
         List<Nailer> nailers,
         List<Picket> pickets,
-        Length picketGap,
+        Offset picketGap,
         List<RailLoad> railLoads,
         List<Fitting> fittings,
         LeafWeight weight) {

@@ -22,6 +22,7 @@ import plumbleaf.engine.quantity.Slope;
  * @param bottomTo elevation of the infill's bottom at the second post
  * @param topFrom elevation of the infill's top at the first post
  * @param topTo elevation of the infill's top at the second post
+ * @param fill what is between or on its rails
  * @param groundGapMin least gap under the infill over the true ground; negative where it digs in
  * @param groundGapMax largest gap
  * @param heightMax most that its top stands over the ground it is measured from
@@ -43,12 +44,23 @@ public record Bay(
         Offset topFrom,
         Offset topTo,
         List<RailPiece> rails,
-        BayPickets pickets,
+        BayFill fill,
         Offset groundGapMin,
         Offset groundGapMax,
         Offset heightMax) {
     public Bay {
         rails = List.copyOf(rails);
+    }
+
+    /** Its upright boards; none where something else fills it. */
+    public BayPickets pickets() {
+        return fill.match(
+                open -> BayPickets.NONE,
+                BayFill.Pickets::row,
+                lying -> BayPickets.NONE,
+                panel -> BayPickets.NONE,
+                fabric -> BayPickets.NONE,
+                mesh -> BayPickets.NONE);
     }
 
     /** Station of the second post's centre. */

@@ -3,6 +3,7 @@ package plumbleaf.engine.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanLine;
@@ -23,7 +24,8 @@ final class BayMaking {
     private final Run run;
     private final PlanLine line;
     private final Profile profile;
-    private final Optional<FenceStyle> style;
+    private final Optional<Boarding> boarding;
+    private final RailRows railRows;
     private final Optional<WoodSpecies> species;
     private final Seasons seasons;
     private final BesideGround beside;
@@ -36,6 +38,7 @@ final class BayMaking {
             PlanLine line,
             Profile profile,
             Optional<FenceStyle> style,
+            RailRows railRows,
             Optional<WoodSpecies> species,
             Seasons seasons,
             BesideGround beside,
@@ -44,7 +47,8 @@ final class BayMaking {
         this.run = run;
         this.line = line;
         this.profile = profile;
-        this.style = style;
+        this.boarding = style.flatMap(FenceStyle::boarding);
+        this.railRows = railRows;
         this.species = species;
         this.seasons = seasons;
         this.beside = beside;
@@ -64,8 +68,8 @@ final class BayMaking {
         List<List<FencePicket>> pickets = new ArrayList<>();
         List<PicketRow> rows = new ArrayList<>();
         for (int i = 0; i < shapes.size(); i++) pickets.add(new ArrayList<>());
-        for (int i = 0; i < shapes.size(); i++) rows.add(new PicketRow(true, Length.ZERO, 0, Length.ZERO));
-        style.ifPresent(made -> fillPickets(made, stops, shapes, pickets, rows));
+        for (int i = 0; i < shapes.size(); i++) rows.add(new PicketRow(true, Offset.ZERO, 0, Length.ZERO));
+        boarding.ifPresent(made -> fillPickets(made, stops, shapes, pickets, rows));
         List<Bay> bays = new ArrayList<>();
         for (int i = 0; i < shapes.size(); i++) {
             bays.add(bay(
@@ -75,12 +79,12 @@ final class BayMaking {
                     shapes.get(i),
                     names.get(i),
                     names.get(i + 1),
-                    bayPickets(rows.get(i), pickets.get(i))));
+                    fill(rows.get(i), pickets.get(i))));
         }
         return bays;
     }
 
-    private Bay bay(String id, Stop from, Stop to, BayShape shape, String first, String second, BayPickets pickets) {
+    private Bay bay(String id, Stop from, Stop to, BayShape shape, String first, String second, BayFill fill) {
         double level = to.stationIn() - from.stationIn();
         Offset start = new Offset(from.stationIn());
         Offset end = new Offset(to.stationIn());
@@ -118,7 +122,7 @@ final class BayMaking {
                 new Offset(shape.topFromIn()),
                 new Offset(shape.topToIn()),
                 rails(shape, level, grade),
-                pickets,
+                fill,
                 new Offset(gapMin),
                 new Offset(gapMax),
                 new Offset(height.mostIn()));
@@ -130,23 +134,17 @@ final class BayMaking {
      * are left square. Source: geometry. Check: RailCutCheck.
      */
     private List<RailPiece> rails(BayShape shape, double level, Slope grade) {
-        if (style.isEmpty()) return List.of();
-        FenceStyle made = style.get();
         double cut = level * Math.sqrt(1 + grade.ratio() * grade.ratio());
-        double plumb = cut + made.railWidth().inches() * Math.abs(grade.ratio());
+        double plumb = cut + railRows.depth().inches() * Math.abs(grade.ratio());
         boolean square = plumb > run.maxBay().inches() + Fairing.GAP_ROUNDING_IN
                 && cut <= run.maxBay().inches() + Fairing.GAP_ROUNDING_IN
                 && !grade.isZero();
         Angle end = square ? Angle.ZERO : new Angle(Math.abs(grade.angle().radians()));
-        int count = made.railsFor(run.infill());
-        double edge = made.railEdge().inches();
-        double low = edge;
-        double high = run.infill().inches() - edge;
         double baseFrom = shape.scribed() ? shape.topFromIn() - run.infill().inches() : shape.bottomFromIn();
         double baseTo = shape.scribed() ? shape.topToIn() - run.infill().inches() : shape.bottomToIn();
         List<RailPiece> rails = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            double over = count == 1 ? run.infill().inches() / 2 : low + (high - low) * i / (count - 1);
+        for (Length row : railRows.heights()) {
+            double over = row.inches();
             rails.add(new RailPiece(
                     new Offset(baseFrom + over),
                     new Offset(baseTo + over),
@@ -159,7 +157,7 @@ final class BayMaking {
 
     /** Lays pickets over each straight piece of the stretch, edge to edge, and gives each to the bay its middle lies in. */
     private void fillPickets(
-            FenceStyle made,
+            Boarding made,
             List<Stop> stops,
             List<BayShape> shapes,
             List<List<FencePicket>> pickets,
@@ -170,7 +168,7 @@ final class BayMaking {
             if (!turns) continue;
             double from = visibleStart(stops.get(first));
             double to = visibleEnd(stops.get(i));
-            PicketRow row = PicketRow.across(new Length(Math.max(0, to - from)), made);
+            PicketRow row = PicketRow.across(new Length(Math.max(0, to - from)), made.board(), made.spacing());
             if (!row.fits()) findings.add(say.picketsMisfit(run.id(), new Offset(from), new Offset(to), row.gap()));
             List<Length> edges = row.edges(made.boardWidth());
             for (int bay = first; bay < i; bay++) rows.set(bay, row);
@@ -178,7 +176,9 @@ final class BayMaking {
                 Length width = row.widthOf(board, made.boardWidth());
                 double at = from + edges.get(board).inches();
                 int bay = bayOf(stops, first, i, at + width.inches() / 2);
-                pickets.get(bay).add(picket(stops.get(bay), stops.get(bay + 1), shapes.get(bay), at, width));
+                FencePicket.Layer layer =
+                        made.spacing().laps() && board % 2 == 1 ? FencePicket.Layer.FRONT : FencePicket.Layer.BACK;
+                pickets.get(bay).add(picket(stops.get(bay), stops.get(bay + 1), shapes.get(bay), at, width, layer));
             }
             first = i;
         }
@@ -212,7 +212,7 @@ final class BayMaking {
         return bay;
     }
 
-    private FencePicket picket(Stop from, Stop to, BayShape shape, double at, Length width) {
+    private FencePicket picket(Stop from, Stop to, BayShape shape, double at, Length width, FencePicket.Layer layer) {
         double middle = at + width.inches() / 2;
         double share = (middle - from.stationIn()) / (to.stationIn() - from.stationIn());
         double bottom = shape.scribed()
@@ -220,11 +220,15 @@ final class BayMaking {
                         + run.bottomGap().inches()
                 : shape.bottomFromIn() + (shape.bottomToIn() - shape.bottomFromIn()) * share;
         double top = shape.topFromIn() + (shape.topToIn() - shape.topFromIn()) * share;
-        return new FencePicket(new Offset(at), width, new Offset(bottom), new Length(Math.max(0, top - bottom)));
+        return new FencePicket(new Offset(at), width, new Offset(bottom), new Length(Math.max(0, top - bottom)), layer);
+    }
+
+    private BayFill fill(PicketRow row, List<FencePicket> pickets) {
+        return boarding.isPresent() ? new BayFill.Pickets(bayPickets(row, pickets)) : new BayFill.Open();
     }
 
     private BayPickets bayPickets(PicketRow row, List<FencePicket> pickets) {
-        Length board = style.map(FenceStyle::boardWidth).orElse(Length.ZERO);
+        Length board = boarding.map(Boarding::boardWidth).orElse(Length.ZERO);
         return new BayPickets(
                 row.gap(),
                 row.endWidth(),
@@ -235,10 +239,10 @@ final class BayMaking {
 
     /** Each board shrinks about its own fixings, so the gap opens by what one board loses. */
     private Offset gapAt(PicketRow row, Length board, Moisture moisture) {
-        if (species.isEmpty() || row.boards() == 0) return row.gap().asOffset();
+        if (species.isEmpty() || row.boards() == 0) return row.gap();
         WoodSpecies wood = species.get();
         Offset grown = WoodMovement.overall(
                 board, wood.tangentialShrinkPct(), wood.fibreSaturation(), seasons.installed(), moisture);
-        return row.gap().asOffset().minus(grown);
+        return row.gap().minus(grown);
     }
 }

@@ -159,13 +159,17 @@ public final class Layouts {
         List<Stop> stops = placed.stops();
         Optional<FenceStyle> style = catalogue.style(run.style());
         if (style.isEmpty() && !run.isLoneGate()) findings.add(say.unknownStyle(run.id(), run.style()));
-        Optional<WoodSpecies> species = style.flatMap(made -> catalogue.species(made.species()));
+        Optional<WoodSpecies> species =
+                style.flatMap(FenceStyle::boarding).flatMap(boards -> catalogue.species(boards.species()));
+        RailRows rails = style.map(made -> RailRows.of(made, catalogue, run.infill()))
+                .orElse(new RailRows(Length.ZERO, List.of()));
         MeasuredFrom from = job.rules().heights().isEmpty()
                 ? MeasuredFrom.LOWER_SIDE
                 : job.rules().heights().get(0).from();
         Shaping shaping = new Shaping(run, profile, job.rules().gap().largest(), say);
         BesideGround beside = new BesideGround(ground, line);
-        BayMaking making = new BayMaking(run, line.line(), profile, style, species, Seasons.USUAL, beside, from, say);
+        BayMaking making =
+                new BayMaking(run, line.line(), profile, style, rails, species, Seasons.USUAL, beside, from, say);
         List<Bay> bays = new ArrayList<>();
         Map<Integer, Double> tops = new TreeMap<>();
         int start = 0;
@@ -187,7 +191,8 @@ public final class Layouts {
         findings.addAll(making.findings());
         check(run, bays, shaping);
         checkHeights(run, bays, beside);
-        return new RunLayout(run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven());
+        return new RunLayout(
+                run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven(), style);
     }
 
     private void check(Run run, List<Bay> bays, Shaping shaping) {
@@ -203,7 +208,7 @@ public final class Layouts {
         findings.add(say.gap(widestGap, job.rules().gap()));
         if (shaping.largestChange() >= 0) findings.add(say.fairTop(run.id(), shaping.largestChange()));
         for (Bay bay : bays) {
-            if (bay.pickets().gapWettest().inches() < 0) {
+            if (bay.pickets().gap().inches() >= 0 && bay.pickets().gapWettest().inches() < 0) {
                 findings.add(say.pressing(run.id(), bay.pickets()));
                 break;
             }

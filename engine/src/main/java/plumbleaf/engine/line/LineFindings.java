@@ -150,7 +150,7 @@ record LineFindings(DisplayUnits display) {
                 Basis.judgement("least largest change of slope"));
     }
 
-    Finding picketsMisfit(String run, Offset from, Offset to, Length gap) {
+    Finding picketsMisfit(String run, Offset from, Offset to, Offset gap) {
         return Checked.note(
                 "line.pickets",
                 Severity.CAUTION,

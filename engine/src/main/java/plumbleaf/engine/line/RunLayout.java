@@ -1,6 +1,8 @@
 package plumbleaf.engine.line;
 
 import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.ground.RunLine;
 
 /**
@@ -10,8 +12,10 @@ import plumbleaf.engine.ground.RunLine;
  * @param bays along the walk; none across a gate
  * @param proven whether the posts between fixed ones are proven best to the last measure; where the spacing limit changes along the run it is proven for
  *     the fewest bays and the least largest bay only
+ * @param style it is built in; empty where the catalogue does not know it, and for a lone gate
  */
-public record RunLayout(String run, RunLine line, List<Post> posts, List<Bay> bays, boolean proven) {
+public record RunLayout(
+        String run, RunLine line, List<Post> posts, List<Bay> bays, boolean proven, Optional<FenceStyle> style) {
     public RunLayout {
         posts = List.copyOf(posts);
         bays = List.copyOf(bays);

@@ -2,7 +2,7 @@ package plumbleaf.engine.strength;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.material.Moisture;
@@ -19,11 +19,19 @@ import plumbleaf.engine.section.Timber;
  * @param span between posts, along the slope
  * @param infill height of the pickets
  * @param rails how many
+ * @param edge distance of the lowest rail's centre from the infill's bottom, and of the highest from its top
  * @param rail one of them as it stands
  * @param pickets species of the pickets
  */
 public record BayChecks(
-        String part, Length span, Length infill, int rails, Timber rail, FenceStyle style, WoodSpecies pickets) {
+        String part,
+        Length span,
+        Length infill,
+        int rails,
+        Length edge,
+        Timber rail,
+        Boarding style,
+        WoodSpecies pickets) {
     /** CM of nails that wood grows and shrinks round. Source: NDS 2018 Table 11.3.3, from memory. */
     private static final double WET_NAIL = 0.25;
 
@@ -33,9 +41,16 @@ public record BayChecks(
 
     /** A bay of a style, its rails on edge. */
     public static BayChecks of(
-            String part, Length span, Length infill, FenceStyle style, WoodSpecies rails, WoodSpecies pickets) {
+            String part,
+            Length span,
+            Length infill,
+            int count,
+            Length edge,
+            Boarding style,
+            WoodSpecies rails,
+            WoodSpecies pickets) {
         Timber rail = new Timber(style.railWidth(), style.railThickness(), rails);
-        return new BayChecks(part, span, infill, style.railsFor(infill), rail, style, pickets);
+        return new BayChecks(part, span, infill, count, edge, rail, style, pickets);
     }
 
     /**
@@ -43,7 +58,7 @@ public record BayChecks(
      * Pickets as simple spans between rails.
      */
     public Length busiestShare() {
-        double edgeIn = style.railEdge().inches();
+        double edgeIn = edge.inches();
         double insideIn = Math.max(0, infill.inches() - 2 * edgeIn);
         if (rails == 1) return infill;
         double gapIn = insideIn / (rails - 1);
@@ -56,10 +71,16 @@ public record BayChecks(
         double own = rail.weightOf(inch, Moisture.WET).pounds();
         double boards = style.boardThickness().inches()
                 * infill.inches()
-                * style.solidShare()
+                * boardsOverFace()
                 * pickets.densityAt(Moisture.WET).perCubicInch();
         double windLbPerIn = wind.inPsi() * busiestShare().inches();
         return new RailCheck(rail, span, own + boards / rails, windLbPerIn);
+    }
+
+    /** Boards over face, all layers; gaps up to 1/4 in. are not taken off. */
+    private double boardsOverFace() {
+        double over = style.boardsOverFace();
+        return style.spacing().gap().inches() > 0.25 ? over : Math.max(1, over);
     }
 
     /**

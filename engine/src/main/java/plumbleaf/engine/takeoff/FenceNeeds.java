@@ -3,6 +3,7 @@ package plumbleaf.engine.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.bars.Piece;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.Pour;
@@ -65,6 +66,10 @@ public final class FenceNeeds {
 
     /** Rails with brackets and screws, pickets with their screws. */
     public static Needs bay(Bay bay, FenceStyle style) {
+        return style.boarding().map(boards -> boarded(bay, boards)).orElse(Needs.none());
+    }
+
+    private static Needs boarded(Bay bay, Boarding style) {
         List<BarNeed> bars = new ArrayList<>();
         List<Need> loose = new ArrayList<>();
         String railItem = WoodItem.rail(style);

@@ -3,7 +3,7 @@ package plumbleaf.engine.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.bars.Piece;
-import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.EndsTurn;
 import plumbleaf.engine.gate.Fitting;
@@ -93,7 +93,7 @@ public final class GateNeeds {
     }
 
     private static Needs infill(Leaf leaf, Cladding.Wood wood) {
-        FenceStyle style = wood.style();
+        Boarding style = wood.style();
         List<Need> loose = new ArrayList<>();
         List<BarNeed> bars = new ArrayList<>();
         for (Nailer nailer : leaf.nailers()) {

@@ -1,19 +1,24 @@
 package plumbleaf.engine.takeoff;
 
-import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Board;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.quantity.DecimalText;
 
 /** What the yard calls a board: {@code rail-2x4/western_redcedar}. Nominal sizes by the dressed ones, PS 20 (from memory). */
 final class WoodItem {
     private WoodItem() {}
 
-    static String picket(FenceStyle style) {
-        return "picket-"
-                + size(style.boardThickness().inches(), style.boardWidth().inches()) + "/" + style.species();
+    static String picket(Boarding style) {
+        return of("picket", style.board());
     }
 
-    static String rail(FenceStyle style) {
-        return "rail-" + size(style.railThickness().inches(), style.railWidth().inches()) + "/" + style.railSpecies();
+    static String rail(Boarding style) {
+        return of("rail", style.rail());
+    }
+
+    /** {@code cap-2x6/western_redcedar}. */
+    static String of(String use, Board board) {
+        return use + "-" + size(board.thickness().inches(), board.width().inches()) + "/" + board.species();
     }
 
     private static String size(double thickIn, double wideIn) {

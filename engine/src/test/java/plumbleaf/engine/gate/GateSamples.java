@@ -1,12 +1,14 @@
 package plumbleaf.engine.gate;
 
 import java.util.List;
-import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Board;
+import plumbleaf.engine.catalogue.BoardTop;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.PinPlace;
-import plumbleaf.engine.catalogue.RailCount;
+import plumbleaf.engine.catalogue.Spacing;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Plane;
@@ -97,25 +99,14 @@ final class GateSamples {
                 "memory");
     }
 
-    static FenceStyle sideBySide() {
-        return new FenceStyle(
-                "wood-side-by-side",
-                "Wood, side by side",
-                Length.inches(5.5),
-                Length.inches(0.625),
-                "western_redcedar",
-                Length.inches(3.5),
-                Length.inches(1.5),
-                "western_redcedar",
-                List.of(new RailCount(Length.inches(999), 3)),
-                Length.inches(0.125),
-                Length.inches(0.0625),
-                Length.inches(0.25),
-                Length.inches(2.5),
-                Length.inches(7),
-                1,
-                2,
-                "test");
+    static Boarding sideBySide() {
+        return new Boarding(
+                new Board(Length.inches(5.5), Length.inches(0.625), "western_redcedar"),
+                new Spacing(Offset.inches(0.125), Offset.inches(0.0625), Offset.inches(0.25), Length.inches(2.5)),
+                BoardTop.FLAT,
+                false,
+                new Board(Length.inches(3.5), Length.inches(1.5), "western_redcedar"),
+                2);
     }
 
     static PinPlace pin(double offsetIn, double swingSideIn) {

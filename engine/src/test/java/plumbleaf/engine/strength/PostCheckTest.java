@@ -7,8 +7,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.action.Combinations;
 import plumbleaf.engine.action.CombinedAction;
-import plumbleaf.engine.catalogue.FenceStyle;
-import plumbleaf.engine.catalogue.RailCount;
+import plumbleaf.engine.catalogue.Board;
+import plumbleaf.engine.catalogue.BoardTop;
+import plumbleaf.engine.catalogue.Boarding;
+import plumbleaf.engine.catalogue.Spacing;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.HoleSize;
@@ -19,6 +21,7 @@ import plumbleaf.engine.material.Moisture;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.SoilRate;
 import plumbleaf.engine.quantity.Speed;
@@ -150,25 +153,15 @@ class PostCheckTest {
     /** Three rails in 72 in., 7 in. from the edges: inner gap 29 in., an end rail 21.5; the inner one is busiest. */
     @Test
     void theBusiestRailOfABay() {
-        FenceStyle style = new FenceStyle(
-                "wood",
-                "wood",
-                Length.inches(5.5),
-                Length.inches(0.625),
-                "western_redcedar",
-                Length.inches(3.5),
-                Length.inches(1.5),
-                "western_redcedar",
-                List.of(new RailCount(Length.inches(78), 3)),
-                Length.inches(0.125),
-                Length.inches(0.0625),
-                Length.inches(0.25),
-                Length.inches(2.5),
-                Length.inches(7),
-                1,
-                2,
-                "test");
-        BayChecks bay = BayChecks.of("B2", Length.inches(96), Length.inches(72), style, Examples.CEDAR, Examples.CEDAR);
+        Boarding style = new Boarding(
+                new Board(Length.inches(5.5), Length.inches(0.625), "western_redcedar"),
+                new Spacing(Offset.inches(0.125), Offset.inches(0.0625), Offset.inches(0.25), Length.inches(2.5)),
+                BoardTop.FLAT,
+                false,
+                new Board(Length.inches(3.5), Length.inches(1.5), "western_redcedar"),
+                2);
+        BayChecks bay = BayChecks.of(
+                "B2", Length.inches(96), Length.inches(72), 3, Length.inches(7), style, Examples.CEDAR, Examples.CEDAR);
         assertThat(bay.busiestShare().inches()).isEqualTo(29);
         RailCheck rail = bay.railCheck(Pressure.psf(27));
         assertThat(rail.windLbPerIn()).isCloseTo(27 / 144.0 * 29, within(1e-12));

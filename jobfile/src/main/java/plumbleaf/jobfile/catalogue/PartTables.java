@@ -1,14 +1,11 @@
 package plumbleaf.jobfile.catalogue;
 
-import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.catalogue.Fastening;
-import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.PinPlace;
-import plumbleaf.engine.catalogue.RailCount;
 import plumbleaf.engine.catalogue.StockLength;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
@@ -16,67 +13,9 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.jobfile.table.CsvRow;
 import plumbleaf.jobfile.table.CsvTable;
 
-/** The tables of styles, hinges, latches, stock lengths and augers. Sizes in inches, weights in pounds; a user's own table has the same headings. */
+/** The tables of hinges, latches, stock lengths and augers. Sizes in inches, weights in pounds; a user's own table has the same headings. */
 public final class PartTables {
     private PartTables() {}
-
-    public static CsvTable<FenceStyle> styles(String file, String text) {
-        List<String> columns = List.of(
-                "id",
-                "name",
-                "board_width_in",
-                "board_thickness_in",
-                "species",
-                "rail_width_in",
-                "rail_thickness_in",
-                "rail_species",
-                "rails",
-                "gap_in",
-                "least_gap_in",
-                "greatest_gap_in",
-                "least_rip_in",
-                "rail_edge_in",
-                "solid_share",
-                "fasteners_per_crossing",
-                "source");
-        return CsvTable.read(file, text, columns, PartTables::style);
-    }
-
-    private static FenceStyle style(CsvRow row) {
-        return new FenceStyle(
-                row.needed("id"),
-                row.needed("name"),
-                inches(row, "board_width_in", 0.5, 24),
-                inches(row, "board_thickness_in", 0.25, 4),
-                row.needed("species"),
-                inches(row, "rail_width_in", 1, 12),
-                inches(row, "rail_thickness_in", 0.5, 6),
-                row.needed("rail_species"),
-                rails(row),
-                inches(row, "gap_in", 0, 12),
-                inches(row, "least_gap_in", 0, 12),
-                inches(row, "greatest_gap_in", 0, 12),
-                inches(row, "least_rip_in", 0.5, 24),
-                inches(row, "rail_edge_in", 0, 24),
-                row.number("solid_share", 0.01, 1),
-                (int) row.number("fasteners_per_crossing", 1, 8),
-                row.needed("source"));
-    }
-
-    /** {@code 48:2 78:3} means two rails up to 48 in. of infill, three up to 78 in. */
-    private static List<RailCount> rails(CsvRow row) {
-        List<RailCount> counts = new ArrayList<>();
-        for (String part : List.of(row.needed("rails").split(" +", -1))) {
-            List<String> pair = List.of(part.split(":", -1));
-            boolean good = pair.size() == 2
-                    && pair.get(0).matches("\\d{1,3}")
-                    && pair.get(1).matches("[1-9]");
-            if (good)
-                counts.add(new RailCount(Length.inches(Integer.parseInt(pair.get(0))), Integer.parseInt(pair.get(1))));
-            else row.error("rails", "\"" + part + "\" is no rail count", "write height:count pairs, like 48:2 78:3");
-        }
-        return counts;
-    }
 
     public static CsvTable<HingeModel> hinges(String file, String text) {
         List<String> columns = List.of(

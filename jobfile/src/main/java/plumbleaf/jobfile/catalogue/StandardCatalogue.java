@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.function.BiFunction;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.table.CsvTable;
@@ -21,7 +23,7 @@ public final class StandardCatalogue {
         return new Catalogue(
                 table("sections.csv", MaterialTables::sections).rows(),
                 table("species.csv", MaterialTables::species).rows(),
-                table("styles.csv", PartTables::styles).rows(),
+                styles(),
                 table("hinges.csv", PartTables::hinges).rows(),
                 table("latches.csv", PartTables::latches).rows(),
                 table("stock-lengths.csv", PartTables::stockLengths).rows(),
@@ -34,6 +36,12 @@ public final class StandardCatalogue {
         CsvTable<T> table = read.apply(name, text(name));
         for (InputError error : table.errors()) throw new IllegalStateException(error.text());
         return table;
+    }
+
+    private static List<FenceStyle> styles() {
+        return StyleFile.read("styles.json", text("styles.json")).match(good -> good.styles(), bad -> {
+            throw new IllegalStateException(bad.all().get(0).text());
+        });
     }
 
     private static String text(String name) {

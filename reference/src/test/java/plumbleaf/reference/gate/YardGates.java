@@ -54,7 +54,8 @@ final class YardGates {
     }
 
     static Cladding cedar() {
-        var style = CATALOGUE.style("wood-side-by-side").orElseThrow();
+        var style =
+                CATALOGUE.style("wood-side-by-side").orElseThrow().boarding().orElseThrow();
         return new Cladding.Wood(
                 style,
                 CATALOGUE.species(style.species()).orElseThrow(),

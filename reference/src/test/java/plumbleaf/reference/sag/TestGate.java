@@ -2,8 +2,8 @@ package plumbleaf.reference.sag;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.Catalogue;
-import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.footing.HoleSize;
@@ -73,7 +73,8 @@ record TestGate(
 
     /** Raked, with a middle rail, nailers and pickets from the catalogue on its outer face. */
     Leaf raked(double slope) {
-        FenceStyle style = CATALOGUE.style("wood-side-by-side").orElseThrow();
+        Boarding style =
+                CATALOGUE.style("wood-side-by-side").orElseThrow().boarding().orElseThrow();
         return made(
                 slope,
                 1,

@@ -1,0 +1,133 @@
+package plumbleaf.engine.line;
+
+import java.util.List;
+import java.util.function.Function;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** What fills a bay, laid out piece by piece. */
+public sealed interface BayFill {
+    <T> T match(
+            Function<Open, T> open,
+            Function<Pickets, T> pickets,
+            Function<Lying, T> lying,
+            Function<Panel, T> panel,
+            Function<Fabric, T> fabric,
+            Function<Mesh, T> mesh);
+
+    /** Nothing: the style is not known. */
+    record Open() implements BayFill {
+        @Override
+        public <T> T match(
+                Function<Open, T> open,
+                Function<Pickets, T> pickets,
+                Function<Lying, T> lying,
+                Function<Panel, T> panel,
+                Function<Fabric, T> fabric,
+                Function<Mesh, T> mesh) {
+            return open.apply(this);
+        }
+    }
+
+    /** Upright boards. */
+    record Pickets(BayPickets row) implements BayFill {
+        @Override
+        public <T> T match(
+                Function<Open, T> open,
+                Function<Pickets, T> pickets,
+                Function<Lying, T> lying,
+                Function<Panel, T> panel,
+                Function<Fabric, T> fabric,
+                Function<Mesh, T> mesh) {
+            return pickets.apply(this);
+        }
+    }
+
+    /**
+     * Boards from post to post, from the bottom up.
+     *
+     * @param gap between them as set
+     * @param rip width of the highest board; the whole width where it is not ripped
+     */
+    record Lying(List<RailPiece> boards, Offset gap, Length rip, Offset gapDriest, Offset gapWettest)
+            implements BayFill {
+        public Lying {
+            boards = List.copyOf(boards);
+        }
+
+        @Override
+        public <T> T match(
+                Function<Open, T> open,
+                Function<Pickets, T> pickets,
+                Function<Lying, T> lying,
+                Function<Panel, T> panel,
+                Function<Fabric, T> fabric,
+                Function<Mesh, T> mesh) {
+            return lying.apply(this);
+        }
+    }
+
+    /**
+     * One metal panel.
+     *
+     * @param length of its rails between the posts, along the grade
+     * @param cut whether it is cut from a whole one
+     * @param pickets upright in it
+     * @param clear between its pickets in plan, which racking does not change and which is less than made where it slopes
+     * @param end clear between the post and its first and last picket
+     * @param swivel of its brackets from square
+     */
+    record Panel(Length length, boolean cut, int pickets, Length clear, Length end, Angle swivel) implements BayFill {
+        @Override
+        public <T> T match(
+                Function<Open, T> open,
+                Function<Pickets, T> pickets,
+                Function<Lying, T> lying,
+                Function<Panel, T> panel,
+                Function<Fabric, T> fabric,
+                Function<Mesh, T> mesh) {
+            return panel.apply(this);
+        }
+    }
+
+    /**
+     * Woven fabric, stretched past its posts.
+     *
+     * @param length along the grade
+     */
+    record Fabric(Length length, Length height) implements BayFill {
+        @Override
+        public <T> T match(
+                Function<Open, T> open,
+                Function<Pickets, T> pickets,
+                Function<Lying, T> lying,
+                Function<Panel, T> panel,
+                Function<Fabric, T> fabric,
+                Function<Mesh, T> mesh) {
+            return fabric.apply(this);
+        }
+    }
+
+    /**
+     * Sheets of welded wire, cut to the bay.
+     *
+     * @param sheets length of each piece, along the grade
+     */
+    record Mesh(List<Length> sheets, Length height) implements BayFill {
+        public Mesh {
+            sheets = List.copyOf(sheets);
+        }
+
+        @Override
+        public <T> T match(
+                Function<Open, T> open,
+                Function<Pickets, T> pickets,
+                Function<Lying, T> lying,
+                Function<Panel, T> panel,
+                Function<Fabric, T> fabric,
+                Function<Mesh, T> mesh) {
+            return mesh.apply(this);
+        }
+    }
+}
