@@ -19,7 +19,8 @@ final class SagFindings {
                 release(gate, sag, limits, display),
                 latch(gate, sag, limits, display),
                 eye(gate, sag, limits, display),
-                live(gate, sag.latchLive(), limits, display));
+                person(gate, sag, limits, display),
+                gust(gate, sag.gust(), limits, display));
     }
 
     private static Finding release(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
@@ -63,16 +64,49 @@ final class SagFindings {
                 Measure.demand(after, limits.eye().inches(), "in"));
     }
 
-    private static Finding live(String gate, LatchLive live, SagLimits limits, DisplayUnits display) {
-        String message = gate + ": under a " + live.from() + " the latch moves "
-                + display.length(live.size()) + "; it should stay engaged, and takes "
-                + display.length(limits.latch()) + " either way.";
+    /** While a person hangs on the leaf the bar lies in its keeper; what must fit afterwards is what stays of the drop. Pulled out of the keeper it may never be. */
+    private static Finding person(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
+        LatchLive live = sag.person();
+        double stays = sag.byTime().afterHanging().residual().inches();
+        String message = gate + ": a person on the latch edge brings the latch down " + display.length(live.down())
+                + " and " + sideways(live, display) + " while they hang there; " + display.length(stays)
+                + " of the drop stays. The latch takes " + display.length(limits.latch())
+                + " either way and reaches " + display.length(limits.bite()) + " into its keeper.";
         return Checked.of(
                 "sag.live",
                 Severity.CAUTION,
                 gate,
                 message,
-                Basis.judgement("the latch stays engaged under whatever comes and goes"),
-                Measure.demand(live.size().inches(), limits.latch().inches(), "in"));
+                Basis.judgement("what stays must fit the latch; what comes and goes must not pull it out"),
+                tighter(stays, live, limits));
+    }
+
+    private static Finding gust(String gate, LatchLive live, SagLimits limits, DisplayUnits display) {
+        String message = gate + ": the service gust moves the latch "
+                + display.length(Math.abs(live.down().inches()))
+                + " in height and " + sideways(live, display) + "; it takes " + display.length(limits.latch())
+                + " either way and reaches " + display.length(limits.bite()) + " into its keeper.";
+        return Checked.of(
+                "sag.gust",
+                Severity.CAUTION,
+                gate,
+                message,
+                Basis.judgement("the latch stays engaged in a service gust"),
+                tighter(Math.abs(live.down().inches()), live, limits));
+    }
+
+    private static String sideways(LatchLive live, DisplayUnits display) {
+        double away = live.away().inches();
+        return display.length(Math.abs(away)) + (away < 0 ? " away from its post" : " towards its post");
+    }
+
+    /** Height against the tolerance, or the pull out of the keeper against the bite: whichever is used more. */
+    private static Measure tighter(double heightIn, LatchLive live, SagLimits limits) {
+        double pulled = Math.max(0, -live.away().inches());
+        double inHeight = Math.abs(heightIn) / limits.latch().inches();
+        double inReach = pulled / limits.bite().inches();
+        return inReach > inHeight
+                ? Measure.demand(pulled, limits.bite().inches(), "in")
+                : Measure.demand(Math.abs(heightIn), limits.latch().inches(), "in");
     }
 }

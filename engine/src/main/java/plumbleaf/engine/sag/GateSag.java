@@ -9,6 +9,8 @@ import plumbleaf.engine.quantity.Offset;
  *
  * @param total drop of the outline's free latch corner, + down: by the stiffness solution, slack added; the causes add up to it by virtual work
  * @param afterHangingSoft what comes after hanging in soft soil
+ * @param person how a person on the latch edge moves the latch
+ * @param gust how the service gust moves it
  * @param footingTurn of the hinge post at grade, + towards the latch
  * @param sixDeeper total with the footing six inches deeper
  * @param shape how every centreline moves
@@ -19,12 +21,18 @@ public record GateSag(
         ByTime byTime,
         SoilDrops soil,
         Offset afterHangingSoft,
-        LatchLive latchLive,
+        LatchLive person,
+        LatchLive gust,
         Angle footingTurn,
         Offset sixDeeper,
         List<BentLine> shape) {
     public GateSag {
         shape = List.copyOf(shape);
+    }
+
+    /** The larger of the two movements at the latch. */
+    public LatchLive latchLive() {
+        return gust.size().compareTo(person.size()) > 0 ? gust : person;
     }
 
     /** How far above its cambered place the corner is blocked while it is hung. */

@@ -53,7 +53,8 @@ public final class Sags {
                         cause.total(),
                         drop(gate, gate.foot().stiff()).total()),
                 after(soft, softly, softCause, life).total(),
-                live(frame, solved),
+                live(frame, solved, PERSON),
+                live(frame, solved, GUST),
                 Angle.radians(frame.footingTurnRad(solved, DEAD)),
                 drop(gate, gate.foot().sixDeeper()).total(),
                 shape(frame, solved));
@@ -127,12 +128,6 @@ public final class Sags {
                 Offset.inches(2 * life.wear().inches() * leverage(frame.gate)),
                 cause.footing().times(life.softSeason()),
                 Offset.inches(personIn * life.residual()));
-    }
-
-    private static LatchLive live(GateFrame frame, FrameSolution solved) {
-        LatchLive person = live(frame, solved, PERSON);
-        LatchLive gust = live(frame, solved, GUST);
-        return gust.size().compareTo(person.size()) > 0 ? gust : person;
     }
 
     private static LatchLive live(GateFrame frame, FrameSolution solved, String loadCase) {

@@ -6,6 +6,7 @@ import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HingeForce;
+import plumbleaf.engine.sag.LatchLive;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -64,6 +65,9 @@ final class SagJson {
                 .put("latchLiveIn", sag.latchLive().size().inches())
                 .put("latchLiveFrom", sag.latchLive().from())
                 .put(
+                        "latchLive",
+                        Json.object().put("person", live(sag.person())).put("gust", live(sag.gust())))
+                .put(
                         "soil",
                         Json.object()
                                 .put(
@@ -120,5 +124,11 @@ final class SagJson {
                     .put("torsion", action.torsion().poundInches())
                     .build();
         });
+    }
+
+    private static Json.Members live(LatchLive live) {
+        return Json.object()
+                .put("downIn", live.down().inches())
+                .put("awayIn", live.away().inches());
     }
 }

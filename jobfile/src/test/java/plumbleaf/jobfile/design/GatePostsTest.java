@@ -78,11 +78,11 @@ class GatePostsTest {
     }
 
     @Test
-    void theLatchStaysEngagedUnderAPersonOrItSaysSo() {
+    void whatAPersonLeavesBehindFitsTheLatchOrItSaysSo() {
         HungLeaf hung = Yard.gate(NURSERY).hung().get(0);
         Finding live = only(NURSERY, "sag.live");
         assertThat(live.measure().orElseThrow().measured())
-                .isEqualTo(hung.sag().latchLive().size().inches());
+                .isEqualTo(hung.sag().byTime().afterHanging().residual().inches());
         assertThat(live.measure().orElseThrow().limit())
                 .isEqualTo(hung.limits().latch().inches());
         Finding heavy = only(
@@ -91,6 +91,15 @@ class GatePostsTest {
                         .design(),
                 "sag.live");
         assertThat(ratio(heavy)).isCloseTo(5 * ratio(live), within(1e-9));
-        assertThat(heavy.severity()).isEqualTo(Severity.CAUTION);
+    }
+
+    @Test
+    void theServiceGustIsHeldToHeightAndReach() {
+        HungLeaf hung = Yard.gate(NURSERY).hung().get(0);
+        Finding gust = only(NURSERY, "sag.gust");
+        double down = Math.abs(hung.sag().gust().down().inches())
+                / hung.limits().latch().inches();
+        double out = -hung.sag().gust().away().inches() / hung.limits().bite().inches();
+        assertThat(ratio(gust)).isCloseTo(Math.max(down, out), within(1e-9));
     }
 }
