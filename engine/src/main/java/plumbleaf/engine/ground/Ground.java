@@ -1,11 +1,16 @@
 package plumbleaf.engine.ground;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.geometry.SpacePoint;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -16,12 +21,14 @@ import plumbleaf.engine.quantity.Slope;
  *
  * @param points in the order of their ids
  * @param profiles one for each run, in the order of the runs
+ * @param profileLines for each run the ground along it in space: its shots, its corners, and its ends where the last grades were carried on to
  * @param breaks the pieces of the break lines
  * @param display units that its findings tell lengths in
  */
 public record Ground(
         List<GroundPoint> points,
         List<Profile> profiles,
+        Map<String, List<SpacePoint>> profileLines,
         List<BreakEdge> breaks,
         List<LaterGround> later,
         List<Finding> findings,
@@ -29,6 +36,7 @@ public record Ground(
     public Ground {
         points = List.copyOf(points);
         profiles = List.copyOf(profiles);
+        profileLines = Collections.unmodifiableMap(new LinkedHashMap<>(profileLines));
         breaks = List.copyOf(breaks);
         later = List.copyOf(later);
         findings = List.copyOf(findings);
@@ -48,10 +56,17 @@ public record Ground(
         findings.addAll(placing.findings());
         points.sort(Comparator.comparing(GroundPoint::shot, ShotOrder.BY_ID));
         List<Profile> profiles = new ArrayList<>();
-        for (RunLine run : runs) profiles.add(profileOf(run.id(), points));
+        Map<String, List<SpacePoint>> profileLines = new LinkedHashMap<>();
+        Map<String, SpacePoint> shots = new TreeMap<>();
+        for (GroundPoint point : points) shots.put(point.shot(), point.point());
+        for (RunLine run : runs) {
+            Profile profile = profileOf(run.id(), points);
+            profiles.add(profile);
+            profileLines.put(run.id(), lineOf(profile, run, shots));
+        }
         List<BreakEdge> breaks = breaks(book, points, say, findings);
         findings.addAll(GroundReview.of(points, profiles, runs, say));
-        return new Ground(points, profiles, breaks, book.later(), findings, display);
+        return new Ground(points, profiles, profileLines, breaks, book.later(), findings, display);
     }
 
     public Profile profile(String run) {
@@ -86,6 +101,25 @@ public record Ground(
             if (touches && rise.rise().compareTo(most) > 0) most = rise.rise();
         }
         return most;
+    }
+
+    /** The ground along a run in space; empty where nothing was measured on it. */
+    List<SpacePoint> lineOf(String run) {
+        return profileLines.getOrDefault(run, List.of());
+    }
+
+    private static List<SpacePoint> lineOf(Profile profile, RunLine run, Map<String, SpacePoint> shots) {
+        if (profile.points().isEmpty()) return List.of();
+        TreeMap<Offset, SpacePoint> line = new TreeMap<>();
+        for (int vertex = 0; vertex <= run.line().legs(); vertex++) {
+            Offset station = run.line().stationOfVertex(vertex).asOffset();
+            line.put(station, run.line().vertex(vertex).at(profile.elevationAt(station)));
+        }
+        for (ProfilePoint point : profile.points()) {
+            SpacePoint shot = shots.get(point.shot());
+            if (shot != null) line.put(point.station(), shot);
+        }
+        return List.copyOf(line.values());
     }
 
     private static Profile profileOf(String run, List<GroundPoint> points) {

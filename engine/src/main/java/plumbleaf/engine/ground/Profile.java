@@ -78,9 +78,9 @@ public record Profile(String run, List<ProfilePoint> points) {
     public List<ProfilePoint> between(Offset from, Offset to) {
         List<ProfilePoint> part = new ArrayList<>();
         part.add(new ProfilePoint("", from, elevationAt(from)));
-        for (ProfilePoint point : points) {
-            if (point.station().compareTo(from) > 0 && point.station().compareTo(to) < 0) part.add(point);
-        }
+        for (int i = countUpTo(from);
+                i < points.size() && points.get(i).station().compareTo(to) < 0;
+                i++) part.add(points.get(i));
         part.add(new ProfilePoint("", to, elevationAt(to)));
         return List.copyOf(part);
     }
@@ -98,13 +98,8 @@ public record Profile(String run, List<ProfilePoint> points) {
         while (true) {
             double grade = ratioAfter(new Offset(at));
             double perLevel = Math.sqrt(1 + grade * grade);
-            double next = Double.POSITIVE_INFINITY;
-            for (ProfilePoint point : points) {
-                if (point.station().inches() > at) {
-                    next = point.station().inches();
-                    break;
-                }
-            }
+            int beyond = countUpTo(new Offset(at));
+            double next = beyond < points.size() ? points.get(beyond).station().inches() : Double.POSITIVE_INFINITY;
             if ((next - at) * perLevel >= left) return new Length(at + left / perLevel - from.inches());
             left -= (next - at) * perLevel;
             at = next;
@@ -113,11 +108,19 @@ public record Profile(String run, List<ProfilePoint> points) {
 
     /** The shot at or before a station that has one after it; the ends go on beyond. */
     private int before(Offset station) {
-        int found = 0;
-        for (int i = 0; i + 1 < points.size(); i++) {
-            if (points.get(i).station().compareTo(station) <= 0) found = i;
+        return Math.max(0, Math.min(points.size() - 2, countUpTo(station) - 1));
+    }
+
+    /** How many shots lie at or before a station, by halving. */
+    private int countUpTo(Offset station) {
+        int low = 0;
+        int high = points.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (points.get(middle).station().compareTo(station) <= 0) low = middle + 1;
+            else high = middle;
         }
-        return found;
+        return low;
     }
 
     private double ratioAfter(Offset station) {

@@ -39,7 +39,7 @@ final class SurfaceMaking {
         for (GroundPoint point : ground.points()) {
             if (point.point().plan().distanceTo(pin).compareTo(reach) <= 0) add(point.shot(), point.point());
         }
-        List<SpacePoint> profile = profileLine(run);
+        List<SpacePoint> profile = ground.lineOf(run.id());
         for (int i = 1; i < profile.size(); i++) fix(profile.get(i - 1), profile.get(i));
         for (BreakEdge line : ground.breaks()) fix(line.from(), line.to());
         Triangulation triangles = Triangulation.of(points, throughPoints()).withoutSlivers(Surface.ONE_PLACE);
@@ -47,21 +47,6 @@ final class SurfaceMaking {
         for (Edge refused : triangles.refused())
             findings.add(say.crossingLines(names.get(refused.from()), names.get(refused.to())));
         return new Surface(triangles, heights, findings);
-    }
-
-    /** The ground along the run: its shots, its corners, and its ends where the last grades were carried on to. */
-    private List<SpacePoint> profileLine(RunLine run) {
-        Profile profile = ground.profile(run.id());
-        if (profile.points().isEmpty()) return List.of();
-        TreeMap<Offset, SpacePoint> line = new TreeMap<>();
-        for (int vertex = 0; vertex <= run.line().legs(); vertex++) {
-            Offset station = run.line().stationOfVertex(vertex).asOffset();
-            line.put(station, run.line().vertex(vertex).at(profile.elevationAt(station)));
-        }
-        for (ProfilePoint point : profile.points()) {
-            ground.point(point.shot()).ifPresent(shot -> line.put(point.station(), shot.point()));
-        }
-        return List.copyOf(line.values());
     }
 
     private int add(String name, SpacePoint point) {

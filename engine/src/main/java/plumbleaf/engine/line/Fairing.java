@@ -3,29 +3,21 @@ package plumbleaf.engine.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumbleaf.engine.simplex.Answer;
-import plumbleaf.engine.simplex.Constraint;
-import plumbleaf.engine.simplex.LinearProgram;
-import plumbleaf.engine.simplex.Simplex;
-import plumbleaf.engine.simplex.Term;
-import plumbleaf.engine.simplex.Variable;
 
 /**
  * The fair line of a racked fence: straight between posts, its gap to the ground within limits at every point where the ground bends. Of all such lines the one
  * whose largest change of slope at a post is least; of those the one whose changes are least in all; of those the one nearest to the wanted gap at the
- * posts. Three linear programs, one after another, each keeping what the one before reached; the duals of each prove it.
+ * posts. Three questions, one after another, each keeping what the one before reached. The first is answered by halving ({@link LeastBend}), the others are
+ * linear programs ({@link FairInterior}); each answer comes with its proof, and the work grows as the number of posts: ten miles take a second or two.
  *
- * <p>Slopes are in inches per hundred inches, so that numbers are of size 1 to 100. Check: FairingTest.
+ * <p>Slopes are in inches per hundred inches, so that numbers are of size 1 to 100. Check: FairingTest, against the simplex method.
  */
 final class Fairing {
-    /** What a later program may lose of an earlier one's measure: rounding of the solver. */
-    private static final double KEPT = 1e-7;
+    /** What a later question may lose of an earlier one's measure: rounding of the solver. */
+    private static final double KEPT = 2e-8;
 
     /** Gaps may pass their limits by this much: less than a hair, more than rounding. */
     static final double GAP_ROUNDING_IN = 1e-6;
-
-    private final Input input;
-    private final int knots;
 
     /**
      * A stretch of fence whose top runs through.
@@ -49,6 +41,27 @@ final class Fairing {
             smooth = List.copyOf(smooth);
             bends = List.copyOf(bends);
         }
+
+        int posts() {
+            return stationsIn.size();
+        }
+
+        /** Level length of a bay in hundreds of inches. */
+        double hundreds(int bay) {
+            return (stationsIn.get(bay + 1) - stationsIn.get(bay)) / 100;
+        }
+
+        /** By how much the chord of the ground gets steeper at a post, in inches per hundred. */
+        double groundBend(int post) {
+            double before = (groundIn.get(post) - groundIn.get(post - 1)) / hundreds(post - 1);
+            return (groundIn.get(post + 1) - groundIn.get(post)) / hundreds(post) - before;
+        }
+
+        /** How far the ground at a bend lies over the chord of its bay. */
+        double overChord(Bend bend) {
+            int j = bend.bay();
+            return bend.groundIn() - groundIn.get(j) - (groundIn.get(j + 1) - groundIn.get(j)) * bend.share();
+        }
     }
 
     /** A point where the ground bends, between two posts: the place of the first, the share of the way to the next, its elevation. */
@@ -57,129 +70,77 @@ final class Fairing {
     /**
      * @param gapsIn between the line and the ground at each post
      * @param largestChange largest change of slope, rise over run
+     * @param largestAtLeast no line within the gaps has a smaller largest change
      * @param totalChange sum of the changes
+     * @param totalAtLeast no line within the gaps and that largest change has a smaller sum
      */
-    record Faired(List<Double> gapsIn, double largestChange, double totalChange) {
+    record Faired(
+            List<Double> gapsIn, double largestChange, double largestAtLeast, double totalChange, double totalAtLeast) {
         Faired {
             gapsIn = List.copyOf(gapsIn);
         }
     }
 
-    private Fairing(Input input) {
-        this.input = input;
-        this.knots = input.stationsIn().size();
-    }
+    private Fairing() {}
 
     /** The fair line; none when no line with knots at the posts keeps the gaps. */
     static Optional<Faired> of(Input input) {
         if (input.gapMinIn() > input.gapMaxIn()) return Optional.empty();
-        return new Fairing(input).solve();
+        return LeastBend.of(input).map(least -> within(input, least));
     }
 
-    private Optional<Faired> solve() {
-        Optional<List<Double>> first = minimise(Aim.LARGEST, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
-        if (first.isEmpty()) return Optional.empty();
-        double largest = largestChange(first.get());
-        Optional<List<Double>> second =
-                largest <= KEPT ? first : minimise(Aim.TOTAL, largest + KEPT, Double.POSITIVE_INFINITY);
-        double total = totalChange(second.orElse(first.get()));
-        Optional<List<Double>> third = minimise(Aim.WANTED, largest + KEPT, total + KEPT * knots);
-        List<Double> gaps = third.or(() -> second).orElse(first.get());
-        return Optional.of(new Faired(gaps, largestChange(gaps) / 100, totalChange(gaps) / 100));
+    private static Faired within(Input input, LeastBend.Bracket least) {
+        double largest = least.some() + KEPT;
+        double start = (input.gapMinIn() + input.gapMaxIn()) / 2;
+        FairInterior.Line fair = FairInterior.solve(FairProgram.leastTotal(input, largest), start);
+        double total = totalChange(input, fair.gapsIn());
+        FairInterior.Line near =
+                FairInterior.solve(FairProgram.nearest(input, largest, total + KEPT * input.posts()), start);
+        boolean keeps = keeps(input, near.gapsIn())
+                && largestChange(input, near.gapsIn()) <= largest + KEPT
+                && totalChange(input, near.gapsIn()) <= total + 2 * KEPT * input.posts();
+        double[] gaps = keeps ? near.gapsIn() : fair.gapsIn();
+        List<Double> list = new ArrayList<>();
+        for (double gap : gaps) list.add(Math.max(input.gapMinIn(), Math.min(input.gapMaxIn(), gap)));
+        return new Faired(
+                list,
+                largestChange(input, gaps) / 100,
+                least.none() / 100,
+                totalChange(input, gaps) / 100,
+                Math.max(0, fair.bound()) / 100);
     }
 
-    private enum Aim {
-        LARGEST,
-        TOTAL,
-        WANTED
-    }
-
-    /** Variables: the gap at each post, the largest change, the change at each post, the distance from the wanted gap at each post. */
-    private Optional<List<Double>> minimise(Aim aim, double largestAllowed, double totalAllowed) {
-        List<Variable> variables = new ArrayList<>();
-        for (int j = 0; j < knots; j++) variables.add(new Variable("gap " + j, 0, input.gapMinIn(), input.gapMaxIn()));
-        int largest = variables.size();
-        variables.add(new Variable("largest", aim == Aim.LARGEST ? 1 : 0, 0, largestAllowed));
-        int change = variables.size();
-        for (int j = 0; j < knots; j++) variables.add(Variable.positive("change " + j, aim == Aim.TOTAL ? 1 : 0));
-        int away = variables.size();
-        for (int j = 0; j < knots; j++) variables.add(Variable.positive("away " + j, aim == Aim.WANTED ? 1 : 0));
-        List<Constraint> rows = new ArrayList<>();
-        List<Term> sum = new ArrayList<>();
-        for (int j = 1; j + 1 < knots; j++) {
-            if (!input.smooth().get(j)) continue;
-            sum.add(new Term(change + j, 1));
-            bound(rows, j, change + j);
-            rows.add(Constraint.atLeast("largest " + j, List.of(new Term(largest, 1), new Term(change + j, -1)), 0));
+    private static boolean keeps(Input input, double[] gaps) {
+        double least = input.gapMinIn() - GAP_ROUNDING_IN;
+        double most = input.gapMaxIn() + GAP_ROUNDING_IN;
+        for (double gap : gaps) if (!(gap >= least && gap <= most)) return false;
+        for (Bend bend : input.bends()) {
+            double gap =
+                    gaps[bend.bay()] * (1 - bend.share()) + gaps[bend.bay() + 1] * bend.share() - input.overChord(bend);
+            if (!(gap >= least && gap <= most)) return false;
         }
-        if (totalAllowed < Double.POSITIVE_INFINITY && !sum.isEmpty())
-            rows.add(Constraint.atMost("total", sum, totalAllowed));
-        if (aim == Aim.WANTED) {
-            for (int j = 0; j < knots; j++) {
-                rows.add(Constraint.atMost(
-                        "above " + j, List.of(new Term(j, 1), new Term(away + j, -1)), input.wantedIn()));
-                rows.add(Constraint.atLeast(
-                        "below " + j, List.of(new Term(j, 1), new Term(away + j, 1)), input.wantedIn()));
-            }
-        }
-        for (Bend bend : input.bends()) rows.add(gapAt(bend));
-        Answer answer = Simplex.minimise(new LinearProgram(variables, rows));
-        return answer.match(
-                optimal -> Optional.of(List.copyOf(optimal.values().subList(0, knots))),
-                infeasible -> Optional.empty(),
-                unbounded -> Optional.empty(),
-                unfinished -> Optional.empty());
+        return true;
     }
 
-    /** Holds a variable above the size of the change of slope at a post. */
-    private void bound(List<Constraint> rows, int j, int variable) {
-        double before = 100 / (station(j) - station(j - 1));
-        double after = 100 / (station(j + 1) - station(j));
-        double ground = (ground(j + 1) - ground(j)) * after - (ground(j) - ground(j - 1)) * before;
-        List<Term> slope = List.of(new Term(j - 1, before), new Term(j, -before - after), new Term(j + 1, after));
-        List<Term> up = new ArrayList<>(slope);
-        up.add(new Term(variable, -1));
-        rows.add(Constraint.atMost("bends up " + j, up, -ground));
-        List<Term> down = new ArrayList<>(slope);
-        down.add(new Term(variable, 1));
-        rows.add(Constraint.atLeast("bends down " + j, down, -ground));
+    private static double changeAt(Input input, double[] gaps, int j) {
+        double before = (gaps[j] - gaps[j - 1]) / input.hundreds(j - 1);
+        double after = (gaps[j + 1] - gaps[j]) / input.hundreds(j);
+        return Math.abs(after - before + input.groundBend(j));
     }
 
-    private Constraint gapAt(Bend bend) {
-        int j = bend.bay();
-        double chord = ground(j) + (ground(j + 1) - ground(j)) * bend.share();
-        double over = bend.groundIn() - chord;
-        List<Term> gap = List.of(new Term(j, 1 - bend.share()), new Term(j + 1, bend.share()));
-        return new Constraint("gap", gap, input.gapMinIn() + over, input.gapMaxIn() + over);
-    }
-
-    private double changeAt(List<Double> gaps, int j) {
-        double before = (ground(j) + gaps.get(j) - ground(j - 1) - gaps.get(j - 1)) / (station(j) - station(j - 1));
-        double after = (ground(j + 1) + gaps.get(j + 1) - ground(j) - gaps.get(j)) / (station(j + 1) - station(j));
-        return 100 * Math.abs(after - before);
-    }
-
-    private double largestChange(List<Double> gaps) {
+    private static double largestChange(Input input, double[] gaps) {
         double largest = 0;
-        for (int j = 1; j + 1 < knots; j++) {
-            if (input.smooth().get(j)) largest = Math.max(largest, changeAt(gaps, j));
+        for (int j = 1; j + 1 < gaps.length; j++) {
+            if (input.smooth().get(j)) largest = Math.max(largest, changeAt(input, gaps, j));
         }
         return largest;
     }
 
-    private double totalChange(List<Double> gaps) {
+    private static double totalChange(Input input, double[] gaps) {
         double total = 0;
-        for (int j = 1; j + 1 < knots; j++) {
-            if (input.smooth().get(j)) total += changeAt(gaps, j);
+        for (int j = 1; j + 1 < gaps.length; j++) {
+            if (input.smooth().get(j)) total += changeAt(input, gaps, j);
         }
         return total;
-    }
-
-    private double station(int j) {
-        return input.stationsIn().get(j);
-    }
-
-    private double ground(int j) {
-        return input.groundIn().get(j);
     }
 }

@@ -2,6 +2,7 @@ package plumbleaf.engine.line;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
@@ -25,7 +26,7 @@ final class PostSearch {
     private static final double ROUNDING_IN = 1e-6;
 
     /** Halvings of the trial length: beyond the digits of a double. */
-    private static final int HALVINGS = 100;
+    private static final int HALVINGS = 64;
 
     private final double startIn;
     private final double endIn;
@@ -89,10 +90,22 @@ final class PostSearch {
         double exact = Math.min(reachIn.applyAsDouble(from), from + longestIn);
         double reach = exact + ROUNDING_IN;
         if (reach >= endIn) return endIn;
-        for (ClosedStretch stretch : closed) {
-            if (stretch.fromIn() < reach && reach < stretch.toIn()) return Math.max(from, stretch.fromIn());
-        }
+        int before = countBefore(reach);
+        if (before > 0 && reach < closed.get(before - 1).toIn())
+            return Math.max(from, closed.get(before - 1).fromIn());
         return exact;
+    }
+
+    /** How many closed stretches begin before a station, by halving. */
+    private int countBefore(double station) {
+        int low = 0;
+        int high = closed.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (closed.get(middle).fromIn() < station) low = middle + 1;
+            else high = middle;
+        }
+        return low;
     }
 
     private Outcome stuck(double at) {
@@ -159,18 +172,21 @@ final class PostSearch {
 
     private boolean isOpen(double station) {
         if (station <= startIn || station >= endIn) return false;
-        for (ClosedStretch stretch : closed) {
-            if (stretch.fromIn() + ROUNDING_IN < station && station < stretch.toIn() - ROUNDING_IN) return false;
-        }
-        return true;
+        int before = countBefore(station - ROUNDING_IN);
+        return before == 0 || station >= closed.get(before - 1).toIn() - ROUNDING_IN;
     }
 
-    /** Least sum of squares for each number of bays to each edge, with equal bays between neighbouring edges. */
+    /**
+     * Least sum of squares for each number of bays to each edge, with equal bays between neighbouring edges. Of the numbers of bays only those that leave enough
+     * for the rest are looked at, which are few: so the work hardly grows with the number of bays.
+     */
     private final class Table {
         private final List<Double> edges;
         private final int bays;
         private final double longestIn;
         private final DoubleUnaryOperator reach;
+        private final int[] fewest;
+        private final int[] most;
         private final double[][] least;
         private final int[][] fromEdge;
         private final int[][] equalBays;
@@ -178,29 +194,51 @@ final class PostSearch {
         Table(List<Double> edges, int bays, double longestIn, DoubleUnaryOperator reach) {
             this.edges = edges;
             this.bays = bays;
-            this.longestIn = longestIn;
+            this.longestIn = longestIn + 4 * ROUNDING_IN;
             this.reach = reach;
-            least = new double[bays + 1][edges.size()];
-            fromEdge = new int[bays + 1][edges.size()];
-            equalBays = new int[bays + 1][edges.size()];
-            for (double[] row : least) Arrays.fill(row, Double.POSITIVE_INFINITY);
-            least[0][0] = 0;
-            for (int to = 1; to < edges.size(); to++) {
-                for (int from = 0; from < to; from++) {
-                    for (int count = 1; count <= bays; count++) join(from, to, count);
-                }
+            int count = edges.size();
+            fewest = new int[count];
+            most = new int[count];
+            least = new double[count][];
+            fromEdge = new int[count][];
+            equalBays = new int[count][];
+            for (int edge = 0; edge < count; edge++) {
+                fewest[edge] = baysOver(startIn, edges.get(edge));
+                most[edge] = bays - baysOver(edges.get(edge), endIn);
+                int width = Math.max(0, most[edge] - fewest[edge] + 1);
+                least[edge] = new double[width];
+                fromEdge[edge] = new int[width];
+                equalBays[edge] = new int[width];
+                Arrays.fill(least[edge], Double.POSITIVE_INFINITY);
             }
+            if (most[0] >= 0) least[0][0] = 0;
+            for (int to = 1; to < count; to++) {
+                for (int from = 0; from < to; from++) joinAll(from, to);
+            }
+        }
+
+        /** No fewer bays than this reach from one station to another. */
+        private int baysOver(double from, double to) {
+            return (int) Math.ceil((to - from) / longestIn - 1e-9);
+        }
+
+        private void joinAll(int from, int to) {
+            int first = Math.max(1, Math.max(baysOver(edges.get(from), edges.get(to)), fewest[to] - most[from]));
+            for (int count = first; count <= most[to] - fewest[from]; count++) join(from, to, count);
         }
 
         private void join(int from, int to, int count) {
             double bay = (edges.get(to) - edges.get(from)) / count;
-            if (bay > longestIn + 4 * ROUNDING_IN || bay <= ROUNDING_IN || !stands(from, count, bay)) return;
-            for (int before = 0; before + count <= bays; before++) {
-                double squares = least[before][from] + count * bay * bay;
-                if (squares < least[before + count][to] - ROUNDING_IN) {
-                    least[before + count][to] = squares;
-                    fromEdge[before + count][to] = from;
-                    equalBays[before + count][to] = count;
+            if (bay > longestIn || bay <= ROUNDING_IN || !stands(from, count, bay)) return;
+            int low = Math.max(fewest[from], fewest[to] - count);
+            int high = Math.min(most[from], most[to] - count);
+            for (int before = low; before <= high; before++) {
+                double squares = least[from][before - fewest[from]] + count * bay * bay;
+                int at = before + count - fewest[to];
+                if (squares < least[to][at] - ROUNDING_IN) {
+                    least[to][at] = squares;
+                    fromEdge[to][at] = from;
+                    equalBays[to][at] = count;
                 }
             }
         }
@@ -219,7 +257,9 @@ final class PostSearch {
         }
 
         double squares() {
-            return least[bays][edges.size() - 1];
+            int end = edges.size() - 1;
+            int at = bays - fewest[end];
+            return at < 0 || at >= least[end].length ? Double.POSITIVE_INFINITY : least[end][at];
         }
 
         List<Double> stations() {
@@ -228,15 +268,16 @@ final class PostSearch {
             int to = edges.size() - 1;
             int left = bays;
             while (left > 0) {
-                int from = fromEdge[left][to];
-                int count = equalBays[left][to];
+                int from = fromEdge[to][left - fewest[to]];
+                int count = equalBays[to][left - fewest[to]];
                 double bay = (edges.get(to) - edges.get(from)) / count;
-                stations.add(0, edges.get(to));
-                for (int i = count - 1; i > 0; i--) stations.add(0, edges.get(from) + i * bay);
+                stations.add(edges.get(to));
+                for (int i = count - 1; i > 0; i--) stations.add(edges.get(from) + i * bay);
                 left -= count;
                 to = from;
             }
-            stations.add(0, startIn);
+            stations.add(startIn);
+            Collections.reverse(stations);
             return stations;
         }
     }

@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FairingTest {
@@ -90,6 +93,69 @@ class FairingTest {
         double[] best = {Double.POSITIVE_INFINITY};
         search(input, new ArrayList<>(), best);
         assertThat(faired.largestChange()).isLessThanOrEqualTo(best[0] + 1e-9);
+    }
+
+    static IntStream seeds() {
+        return IntStream.range(0, 300);
+    }
+
+    static Fairing.Input rough(int seed, int posts, double roughness) {
+        Random random = new Random(seed);
+        List<Double> stations = new ArrayList<>();
+        List<Double> grounds = new ArrayList<>();
+        List<Boolean> smooth = new ArrayList<>();
+        List<Fairing.Bend> bends = new ArrayList<>();
+        double station = 0;
+        double ground = 0;
+        for (int j = 0; j < posts; j++) {
+            stations.add(station);
+            grounds.add(ground);
+            smooth.add(random.nextInt(8) > 0);
+            double before = ground;
+            station += 40 + random.nextInt(56);
+            ground += (random.nextDouble() - 0.5) * roughness;
+            if (j + 1 < posts && random.nextInt(3) == 0) {
+                double share = 0.1 + 0.8 * random.nextDouble();
+                double over = (random.nextDouble() - 0.5) * 2.5;
+                bends.add(new Fairing.Bend(j, share, before + (ground - before) * share + over));
+            }
+        }
+        return new Fairing.Input(stations, grounds, smooth, bends, 1, 4, 2);
+    }
+
+    /** The simplex method finds a line where this does, and one as good by all three measures; and the proof closes. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theSimplexMethodFindsNothingBetter(int seed) {
+        Fairing.Input input = rough(seed, 2 + seed % 15, 2 + seed % 23);
+        Optional<Fairing.Faired> faired = Fairing.of(input);
+        Optional<FairingBySimplex.Measures> second = FairingBySimplex.of(input);
+        assertThat(faired.isPresent()).isEqualTo(second.isPresent());
+        if (faired.isEmpty()) return;
+        Fairing.Faired line = faired.get();
+        FairingBySimplex.Measures measures = second.orElseThrow();
+        assertThat(keeps(input, line.gapsIn(), 1e-6)).isTrue();
+        assertThat(line.largestChange()).isCloseTo(measures.largest(), within(1e-8));
+        assertThat(line.largestChange() - line.largestAtLeast()).isLessThan(1e-8);
+        assertThat(line.totalChange()).isCloseTo(measures.total(), within(1e-7));
+        double kept = 1e-8 * line.gapsIn().size();
+        assertThat(line.totalChange() - line.totalAtLeast()).isLessThan(kept);
+        double away = line.gapsIn().stream()
+                .mapToDouble(gap -> Math.abs(gap - input.wantedIn()))
+                .sum();
+        assertThat(away).isLessThan(measures.away() + 1e-3);
+    }
+
+    /** Ten miles of posts in one stretch, within seconds and with its proof. */
+    @Test
+    void tenMilesAreFairedAndProven() {
+        for (double roughness : new double[] {3, 12, 30}) {
+            Fairing.Input input = rough(7, 9300, roughness);
+            Fairing.Faired line = Fairing.of(input).orElseThrow();
+            assertThat(keeps(input, line.gapsIn(), 1e-6)).isTrue();
+            assertThat(line.largestChange() - line.largestAtLeast()).isLessThan(1e-8);
+            assertThat(line.totalChange() - line.totalAtLeast()).isLessThan(1e-9 * 9300);
+        }
     }
 
     private static void search(Fairing.Input input, List<Double> gaps, double[] best) {
