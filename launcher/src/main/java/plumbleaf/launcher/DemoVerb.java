@@ -33,7 +33,7 @@ final class DemoVerb implements Callable<Integer> {
         Path folder = Files.createTempDirectory("plumbleaf-demo");
         String store = folder.resolve("demo.db").toString();
         int free = Port.freeFrom(port);
-        Workspace.Running running = Workspace.start(new Workspace.Settings(true, "127.0.0.1", free, store, true));
+        Workspace.Running running = Workspace.start(Workspace.Settings.alone(free, store, true));
         ThrownAway.atTheEnd(running, folder);
         String address = "http://127.0.0.1:" + running.port() + "/jobs/" + running.demoJob() + "/gates";
         spec.commandLine().getOut().println("The demo job: " + address);

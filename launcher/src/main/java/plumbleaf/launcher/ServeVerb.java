@@ -26,6 +26,15 @@ final class ServeVerb implements Callable<Integer> {
     private String address = "0.0.0.0";
 
     @Option(
+            names = "--balanced",
+            description =
+                    "With --people, take the word of a balancer on a private address for who asks and whether by TLS.")
+    private boolean balanced;
+
+    @Option(names = "--json-log", description = "With --people, log every request, one JSON object a line.")
+    private boolean jsonLog;
+
+    @Option(
             names = "--store",
             description = "Where jobs are kept: a file, or jdbc:postgresql://... Default: a file in your data folder.")
     private String store = usualStore().toString();
@@ -35,7 +44,8 @@ final class ServeVerb implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Workspace.Running running = Workspace.start(new Workspace.Settings(!people, address, port, store, false));
+        Workspace.Running running = Workspace.start(
+                new Workspace.Settings(!people, address, port, store, false, people && balanced, people && jsonLog));
         Runtime.getRuntime().addShutdownHook(new Thread(running::stop));
         PrintWriter out = spec.commandLine().getOut();
         out.println("Plumbleaf: http://" + (people ? address : "127.0.0.1") + ":" + running.port() + "/");

@@ -21,8 +21,16 @@ public class Workspace {
      * @param port      to listen on; 0 picks a free one
      * @param store     SQLite file or {@code jdbc:postgresql:} address
      * @param demo      whether the demo job is put in
+     * @param balanced  whether a balancer on a private address stands before it, whose word on who asks is taken
+     * @param jsonLog   whether every request is logged, one JSON object a line
      */
-    public record Settings(boolean local, String address, int port, String store, boolean demo) {}
+    public record Settings(
+            boolean local, String address, int port, String store, boolean demo, boolean balanced, boolean jsonLog) {
+        /** For one person on this machine, with nothing else about it. */
+        public static Settings alone(int port, String store, boolean demo) {
+            return new Settings(true, "127.0.0.1", port, store, demo, false, false);
+        }
+    }
 
     /**
      * A workspace that answers.
@@ -58,6 +66,11 @@ public class Workspace {
         properties.put("plumbleaf.store", settings.store());
         properties.put("server.address", settings.local() ? "127.0.0.1" : settings.address());
         properties.put("server.port", settings.port());
+        properties.put("server.forward-headers-strategy", settings.balanced() ? "native" : "none");
+        if (settings.jsonLog()) {
+            properties.put("logging.structured.format.console", "logstash");
+            properties.put("logging.level.plumbleaf.requests", "info");
+        }
         return properties;
     }
 }

@@ -5,7 +5,7 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
-import jakarta.servlet.http.HttpSession;
+import jakarta.servlet.http.Cookie;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -13,7 +13,6 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
@@ -68,9 +67,9 @@ class ServedPagesTest {
                 .isEqualTo("/sign-in?again");
         MvcResult signedIn = send(signIn(" WEN ", PASSWORD));
         assertThat(signedIn.getResponse().getRedirectedUrl()).isEqualTo("/");
-        HttpSession session = Objects.requireNonNull(signedIn.getRequest().getSession(false));
-        MockHttpServletResponse room =
-                send(get(address).session((MockHttpSession) session)).getResponse();
+        Cookie session = Objects.requireNonNull(signedIn.getResponse().getCookie("plumbleaf"));
+        assertThat(session.isHttpOnly()).isTrue();
+        MockHttpServletResponse room = send(get(address).cookie(session)).getResponse();
         assertThat(room.getStatus()).isEqualTo(200);
         assertThat(room.getContentAsString()).contains("Wen Hallow", "Sign out");
     }

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.Mode;
+import plumbleaf.web.people.Passwords;
 import plumbleaf.web.people.People;
 import plumbleaf.web.people.SetupCode;
 import plumbleaf.web.people.WhoIsThere;
@@ -34,9 +35,11 @@ class Door {
     ResponseEntity<String> signIn(HttpServletRequest request) {
         if (who.mode() == Mode.LOCAL) return to("/");
         if (people.nobodyYet()) return to("/first-owner");
-        boolean again = request.getParameter("again") != null;
+        String problem = request.getParameter("later") != null
+                ? "That was too often. Wait a quarter of an hour, or ask an owner for a link to set your password."
+                : request.getParameter("again") != null ? "That name and password do not go together." : "";
         return pages.html(
-                HttpStatus.OK, "signIn.jte", Map.of("frame", pages.frame(request, "Sign in"), "again", again));
+                HttpStatus.OK, "signIn.jte", Map.of("frame", pages.frame(request, "Sign in"), "problem", problem));
     }
 
     @GetMapping("/first-owner")
@@ -60,7 +63,7 @@ class Door {
                 name.isBlank() ? "Say what others call you." : "",
                 signIn,
                 signIn.isBlank() ? "Choose a name to sign in with." : "",
-                People.complaint(password).orElse(""));
+                Passwords.complaint(password, signIn).orElse(""));
         if (typed.refused()) return form(request, HttpStatus.UNPROCESSABLE_CONTENT, typed);
         people.makeFirstOwner(signIn, name, password);
         return to("/sign-in");

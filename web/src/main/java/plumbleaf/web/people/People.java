@@ -1,12 +1,11 @@
 package plumbleaf.web.people;
 
-import java.nio.charset.StandardCharsets;
-import java.security.SecureRandom;
 import java.time.Clock;
-import java.util.HexFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.core.userdetails.User;
 import org.springframework.security.core.userdetails.UserDetails;
@@ -14,30 +13,34 @@ import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
+import plumbleaf.web.store.Database;
 
-/** The people of a served workspace and their passwords, kept as bcrypt hashes. No password is built in. */
+/**
+ * The people of a served workspace and their passwords, kept as bcrypt hashes. No password is built in, and nobody but its owner ever
+ * knows one: whoever is added, or has forgotten theirs, gets a link with which they set it ({@link Invitations}).
+ */
 @Component
 public class People implements UserDetailsService {
-    static final int SHORTEST_PASSWORD = 12;
-    /** What bcrypt reads of a password. A longer one is refused, not cut. */
-    static final int LONGEST_PASSWORD_BYTES = 72;
-
-    private static final int ID_BYTES = 16;
-
+    private final Database database;
     private final JdbcClient sql;
     private final Clock clock;
     private final PasswordEncoder passwords;
+    private final Audit audit;
 
-    public People(JdbcClient sql, Clock clock, PasswordEncoder passwords) {
-        this.sql = sql;
+    public People(Database database, Clock clock, PasswordEncoder passwords, Audit audit) {
+        this.database = database;
+        this.sql = database.sql();
         this.clock = clock;
         this.passwords = passwords;
+        this.audit = audit;
     }
 
     /** Whether the first owner still has to be made. */
     public boolean nobodyYet() {
-        return sql.sql("select count(*) from person").query(Long.class).single() == 0;
+        return sql.sql("select count(*) from person where secret <> ''")
+                        .query(Long.class)
+                        .single()
+                == 0;
     }
 
     /**
@@ -45,44 +48,136 @@ public class People implements UserDetailsService {
      *
      * @return false where someone else was first
      */
-    @Transactional
     public boolean makeFirstOwner(String signIn, String name, String password) {
-        if (!nobodyYet()) return false;
-        byte[] id = new byte[ID_BYTES];
-        new SecureRandom().nextBytes(id);
-        sql.sql("insert into person (id, sign_in, name, role, secret, made_at) values (?, ?, ?, ?, ?, ?)")
-                .params(
-                        HexFormat.of().formatHex(id),
-                        plain(signIn),
-                        name.strip(),
-                        Role.OWNER.key(),
-                        Objects.requireNonNull(passwords.encode(password)),
-                        clock.millis())
-                .update();
+        try {
+            return database.together(() -> {
+                if (!nobodyYet()) return false;
+                // Of two at once only one can write this line.
+                sql.sql("insert into setting (name, value) values ('first-owner', ?)")
+                        .param(plain(signIn))
+                        .update();
+                insert(signIn, name, Role.OWNER, hash(password));
+                audit.note(name.strip(), "became the first owner", plain(signIn));
+                return true;
+            });
+        } catch (DataAccessException someoneWasFirst) {
+            if (nobodyYet()) throw someoneWasFirst;
+            return false;
+        }
+    }
+
+    public List<PersonLine> all() {
+        return sql.sql(
+                        "select id, sign_in, name, role, secret, closed_at from person order by closed_at is not null, name, id")
+                .query((row, n) -> new PersonLine(
+                        new Person(
+                                row.getString("id"),
+                                row.getString("sign_in"),
+                                row.getString("name"),
+                                Role.of(row.getString("role"))),
+                        row.getObject("closed_at") != null,
+                        !row.getString("secret").isEmpty()))
+                .list();
+    }
+
+    public Optional<PersonLine> line(String id) {
+        return all().stream().filter(line -> line.person().id().equals(id)).findFirst();
+    }
+
+    /** Whether a name to sign in with is somebody's. */
+    public boolean isTaken(String signIn) {
+        return sql.sql("select count(*) from person where sign_in = ?")
+                        .param(plain(signIn))
+                        .query(Long.class)
+                        .single()
+                > 0;
+    }
+
+    /** Adds someone, who cannot come in before they have set a password. */
+    public String add(String signIn, String name, Role role, String by) {
+        return database.together(() -> {
+            String id = insert(signIn, name, role, "");
+            audit.note(by, "added as " + role.key(), plain(signIn));
+            return id;
+        });
+    }
+
+    /**
+     * Gives another role. Their open pages close, since what they may see has changed.
+     *
+     * @return false where it would leave no owner
+     */
+    public boolean setRole(String id, Role role, String by) {
+        return database.together(() -> {
+            PersonLine who = line(id).orElseThrow();
+            if (role != Role.OWNER && isLastOwner(who)) return false;
+            sql.sql("update person set role = ? where id = ?")
+                    .params(role.key(), id)
+                    .update();
+            endSessions(who.person().signIn());
+            audit.note(by, "made " + role.key(), who.person().signIn());
+            return true;
+        });
+    }
+
+    /**
+     * Shuts someone out, or lets them in again.
+     *
+     * @return false where it would leave no owner
+     */
+    public boolean setClosed(String id, boolean closed, String by) {
+        return database.together(() -> {
+            PersonLine who = line(id).orElseThrow();
+            if (closed && isLastOwner(who)) return false;
+            if (closed)
+                sql.sql("update person set closed_at = ? where id = ?")
+                        .params(clock.millis(), id)
+                        .update();
+            else
+                sql.sql("update person set closed_at = null where id = ?")
+                        .param(id)
+                        .update();
+            endSessions(who.person().signIn());
+            audit.note(by, closed ? "shut out" : "let in again", who.person().signIn());
+            return true;
+        });
+    }
+
+    /** Sets a password. Whoever was signed in under this name is signed out. */
+    void setPassword(Person who, String password) {
+        database.doTogether(() -> {
+            sql.sql("update person set secret = ? where id = ?")
+                    .params(hash(password), who.id())
+                    .update();
+            endSessions(who.signIn());
+            audit.note(who.name(), "set a password", who.signIn());
+        });
+    }
+
+    /** Changes one's own password. False where the present one is not right. */
+    public boolean changePassword(Person who, String present, String next) {
+        UserDetails details = loadUserByUsername(who.signIn());
+        if (!passwords.matches(present, details.getPassword())) return false;
+        setPassword(who, next);
         return true;
     }
 
-    /** What is wrong with a password, or nothing. */
-    public static Optional<String> complaint(String password) {
-        if (password.codePointCount(0, password.length()) < SHORTEST_PASSWORD)
-            return Optional.of(
-                    "A password has at least " + SHORTEST_PASSWORD + " characters; a few plain words do well.");
-        if (password.getBytes(StandardCharsets.UTF_8).length > LONGEST_PASSWORD_BYTES)
-            return Optional.of("A password has at most " + LONGEST_PASSWORD_BYTES + " characters.");
-        return Optional.empty();
-    }
-
+    /** Someone who may come in. */
     Optional<Person> find(String signIn) {
-        return sql.sql("select sign_in, name, role from person where sign_in = ?")
+        return sql.sql("select id, sign_in, name, role from person where sign_in = ? and closed_at is null")
                 .param(plain(signIn))
-                .query((row, n) ->
-                        new Person(row.getString("sign_in"), row.getString("name"), Role.of(row.getString("role"))))
+                .query((row, n) -> new Person(
+                        row.getString("id"),
+                        row.getString("sign_in"),
+                        row.getString("name"),
+                        Role.of(row.getString("role"))))
                 .optional();
     }
 
     @Override
     public UserDetails loadUserByUsername(String signIn) {
-        return sql.sql("select sign_in, role, secret from person where sign_in = ?")
+        return sql.sql(
+                        "select sign_in, role, secret from person where sign_in = ? and secret <> '' and closed_at is null")
                 .param(plain(signIn))
                 .query((row, n) -> User.withUsername(row.getString("sign_in"))
                         .password(row.getString("secret"))
@@ -92,7 +187,34 @@ public class People implements UserDetailsService {
                 .orElseThrow(() -> new UsernameNotFoundException("Nobody signs in so"));
     }
 
-    private static String plain(String signIn) {
+    private boolean isLastOwner(PersonLine who) {
+        boolean owner = who.person().role() == Role.OWNER && !who.closed();
+        long others = all().stream()
+                .filter(line -> line.person().role() == Role.OWNER && !line.closed() && line.password())
+                .filter(line -> !line.person().id().equals(who.person().id()))
+                .count();
+        return owner && others == 0;
+    }
+
+    private String insert(String signIn, String name, Role role, String secret) {
+        String id = Secret.id();
+        sql.sql("insert into person (id, sign_in, name, role, secret, made_at) values (?, ?, ?, ?, ?, ?)")
+                .params(id, plain(signIn), name.strip(), role.key(), secret, clock.millis())
+                .update();
+        return id;
+    }
+
+    private void endSessions(String signIn) {
+        sql.sql("delete from spring_session where principal_name = ?")
+                .param(signIn)
+                .update();
+    }
+
+    private String hash(String password) {
+        return Objects.requireNonNull(passwords.encode(password));
+    }
+
+    static String plain(String signIn) {
         return signIn.strip().toLowerCase(Locale.ROOT);
     }
 }

@@ -1,7 +1,7 @@
 package plumbleaf.web.people;
 
 /** Someone who works with jobs. The password's hash stays in {@link People}. */
-public record Person(String signIn, String name, Role role) {
+public record Person(String id, String signIn, String name, Role role) {
     /** The one person of a workspace that runs for this machine alone. */
-    static final Person HERE = new Person("here", "you", Role.OWNER);
+    static final Person HERE = new Person("here", "here", "you", Role.OWNER);
 }

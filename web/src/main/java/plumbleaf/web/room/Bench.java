@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.springframework.stereotype.Component;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.bars.CutPlanner;
@@ -28,9 +30,9 @@ class Bench {
     private final Catalogue catalogue = StandardCatalogue.load();
     private final Standards standards = StandardTables.load().standards();
     private final CutPlanner planner = new ProvenCutPlanner();
-    private final Map<String, Design> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
+    private final Map<String, FutureTask<Design>> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Design> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, FutureTask<Design>> eldest) {
             return size() > KEPT;
         }
     };
@@ -42,17 +44,32 @@ class Bench {
         return new Opened(stored, text, reading, design, catalogue, typed);
     }
 
-    /** The same text always comes to the same design, so the latest few are kept. */
+    /** The same text always comes to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
     private Design designed(String text, Job job) {
+        FutureTask<Design> mine =
+                new FutureTask<>(() -> Designs.of(job, catalogue, standards, PriceBooks.of(job), planner));
+        FutureTask<Design> one;
         synchronized (latest) {
-            Design known = latest.get(text);
-            if (known != null) return known;
+            one = latest.computeIfAbsent(text, unknown -> mine);
         }
-        Design design = Designs.of(job, catalogue, standards, PriceBooks.of(job), planner);
-        synchronized (latest) {
-            latest.put(text, design);
+        if (one == mine) mine.run();
+        return outcome(text, one);
+    }
+
+    private Design outcome(String text, FutureTask<Design> one) {
+        try {
+            return one.get();
+        } catch (ExecutionException e) {
+            // Not kept: who asks again has it tried again.
+            synchronized (latest) {
+                latest.remove(text, one);
+            }
+            if (e.getCause() instanceof RuntimeException fault) throw fault;
+            throw new IllegalStateException("The job could not be designed", e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("Told to stop while a job was being designed", e);
         }
-        return design;
     }
 
     /** The text with an edit, or why it cannot be. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
 
 /**
  * The jobs. Every change is one transaction that first takes the job's next version, so of two people who edit the same version one is
@@ -15,32 +14,46 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Component
 public class JobStore {
+    private final Database database;
     private final JdbcClient sql;
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
 
-    public JobStore(JdbcClient sql, Clock clock) {
-        this.sql = sql;
+    public JobStore(Database database, Clock clock) {
+        this.database = database;
+        this.sql = database.sql();
         this.clock = clock;
     }
 
     /** A new job with its first revision. */
-    @Transactional
     public StoredJob create(String title, String document, String who) {
         JobId id = JobId.random(random);
         long now = clock.millis();
-        sql.sql("insert into job (id, title, stage, version, revision, changed_at) values (?, ?, 'priced', 1, 1, ?)")
-                .params(id.text(), title, now)
-                .update();
-        insertRevision(id, 1, 0, document, "started the job", who, now);
-        insertMove(id, 1, 1, "new", who, now);
-        return open(id).orElseThrow();
+        return database.together(() -> {
+            sql.sql("insert into job (id, title, stage, version, revision, changed_at)"
+                            + " values (?, ?, 'priced', 1, 1, ?)")
+                    .params(id.text(), title, now)
+                    .update();
+            insertRevision(id, 1, 0, document, "started the job", who, now);
+            insertMove(id, 1, 1, "new", who, now);
+            return open(id).orElseThrow();
+        });
     }
 
     /** The jobs that are not in the trash, latest change first. */
     public List<JobLine> list() {
-        return sql.sql("select id, title, stage, version, changed_at from job where trashed_at is null"
-                        + " order by changed_at desc, id")
+        return lines("select id, title, stage, version, changed_at from job where trashed_at is null"
+                + " order by changed_at desc, id");
+    }
+
+    /** The jobs in the trash, thrown away last first; {@code changedAt} is when. */
+    public List<JobLine> trash() {
+        return lines("select id, title, stage, version, trashed_at as changed_at from job where trashed_at is not null"
+                + " order by trashed_at desc, id");
+    }
+
+    private List<JobLine> lines(String query) {
+        return sql.sql(query)
                 .query((row, n) -> new JobLine(
                         new JobId(row.getString("id")),
                         row.getString("title"),
@@ -50,10 +63,16 @@ public class JobStore {
                 .list();
     }
 
+    /** A job as it stands; nothing where there is none or it is in the trash. */
     public Optional<StoredJob> open(JobId id) {
+        return opened(id, " and j.trashed_at is null");
+    }
+
+    private Optional<StoredJob> opened(JobId id, String which) {
         return sql.sql("select j.title, j.version, j.revision, r.document, r.parent,"
                         + " (select count(*) from revision c where c.job = j.id and c.parent = j.revision) as children"
-                        + " from job j join revision r on r.job = j.id and r.number = j.revision where j.id = ?")
+                        + " from job j join revision r on r.job = j.id and r.number = j.revision where j.id = ?"
+                        + which)
                 .param(id.text())
                 .query((row, n) -> new StoredJob(
                         id,
@@ -72,8 +91,11 @@ public class JobStore {
      * @param madeOn the version the person saw when they made the change
      * @param what   the change in a few words: {@code G1 opening 4' 6"}
      */
-    @Transactional
     public Saving edit(JobId id, long madeOn, String title, String document, String what, String who) {
+        return database.together(() -> edited(id, madeOn, title, document, what, who));
+    }
+
+    private Saving edited(JobId id, long madeOn, String title, String document, String what, String who) {
         long now = clock.millis();
         if (!takeNextVersion(id, madeOn, now)) return stale(id);
         long parent = currentRevision(id);
@@ -91,15 +113,15 @@ public class JobStore {
     }
 
     /** Goes back to the revision that the present one was made from. At the first revision nothing moves. */
-    @Transactional
     public Saving undo(JobId id, long madeOn, String who) {
-        return move(id, madeOn, "undo", "select parent from revision where job = ? and number = ? and parent > 0", who);
+        String parent = "select parent from revision where job = ? and number = ? and parent > 0";
+        return database.together(() -> move(id, madeOn, "undo", parent, who));
     }
 
     /** Goes forward to the latest revision made from the present one. Where there is none nothing moves. */
-    @Transactional
     public Saving redo(JobId id, long madeOn, String who) {
-        return move(id, madeOn, "redo", "select max(number) from revision where job = ? and parent = ?", who);
+        String latestChild = "select max(number) from revision where job = ? and parent = ?";
+        return database.together(() -> move(id, madeOn, "redo", latestChild, who));
     }
 
     /** Every change to a job, latest first. */
@@ -116,6 +138,38 @@ public class JobStore {
                         row.getString("who"),
                         Instant.ofEpochMilli(row.getLong("made_at"))))
                 .list();
+    }
+
+    /** Lays a job in the trash, where it keeps everything. False where it is not on the desk. */
+    public boolean throwAway(JobId id, String who) {
+        return binned(id, "trash", "trashed_at = changed_at", "trashed_at is null", who);
+    }
+
+    /** Takes a job out of the trash, as it was. False where it is not in there. */
+    public boolean takeBack(JobId id, String who) {
+        return binned(id, "restore", "trashed_at = null", "trashed_at is not null", who);
+    }
+
+    private boolean binned(JobId id, String kind, String set, String where, String who) {
+        long now = clock.millis();
+        return database.together(() -> {
+            int moved = sql.sql("update job set version = version + 1, changed_at = ? where id = ? and " + where)
+                    .params(now, id.text())
+                    .update();
+            if (moved == 0) return false;
+            sql.sql("update job set " + set + " where id = ?").param(id.text()).update();
+            StoredJob job = opened(id, "").orElseThrow();
+            insertMove(id, job.version(), job.revision(), kind, who, now);
+            return true;
+        });
+    }
+
+    /** The text of one revision, the present one or not. */
+    public Optional<String> document(JobId id, long revision) {
+        return sql.sql("select document from revision where job = ? and number = ?")
+                .params(id.text(), revision)
+                .query(String.class)
+                .optional();
     }
 
     private Saving move(JobId id, long madeOn, String kind, String whereTo, String who) {
@@ -136,7 +190,8 @@ public class JobStore {
 
     /** The one line on which two writers meet: only one of them finds the version it saw. */
     private boolean takeNextVersion(JobId id, long madeOn, long now) {
-        return sql.sql("update job set version = version + 1, changed_at = ? where id = ? and version = ?")
+        return sql.sql("update job set version = version + 1, changed_at = ?"
+                                + " where id = ? and version = ? and trashed_at is null")
                         .params(now, id.text(), madeOn)
                         .update()
                 == 1;
@@ -151,7 +206,7 @@ public class JobStore {
 
     /** What to tell someone whose version is no longer the present one. */
     public Saving stale(JobId id) {
-        StoredJob now = open(id).orElseThrow(() -> new IllegalArgumentException("There is no job " + id));
+        StoredJob now = opened(id, "").orElseThrow(() -> new IllegalArgumentException("There is no job " + id));
         Step last = history(id).get(0);
         String what = last.kind().equals("edit") ? last.what() : last.kind() + ": " + last.what();
         return new Saving.Stale(now, what, last.who());
