@@ -11,6 +11,7 @@ import plumbleaf.engine.section.Section;
  *
  * @param sections steel sections, by id
  * @param species the woods that styles name
+ * @param rods drop rods, thin to thick
  * @param augers hole diameters the crew can drill, small to large
  * @param depthStep what footing depths are rounded up to
  */
@@ -20,6 +21,7 @@ public record Catalogue(
         List<FenceStyle> styles,
         List<HingeModel> hinges,
         List<LatchModel> latches,
+        List<RodModel> rods,
         List<StockLength> stock,
         List<Length> augers,
         Length depthStep) {
@@ -29,6 +31,7 @@ public record Catalogue(
         styles = List.copyOf(styles);
         hinges = List.copyOf(hinges);
         latches = List.copyOf(latches);
+        rods = List.copyOf(rods);
         stock = List.copyOf(stock);
         augers = List.copyOf(augers);
     }
@@ -51,6 +54,10 @@ public record Catalogue(
 
     public Optional<LatchModel> latch(String id) {
         return latches.stream().filter(latch -> latch.id().equals(id)).findFirst();
+    }
+
+    public Optional<RodModel> rod(String id) {
+        return rods.stream().filter(rod -> rod.id().equals(id)).findFirst();
     }
 
     /** The lengths an item is sold in, short to long: {@code rail-2x4}, or the first word of a section's id, {@code TUBE}. */

@@ -22,6 +22,7 @@ import plumbleaf.engine.strength.RatedGust;
  * @param parts the same with hinge, latch and infill
  * @param plan opening, leaves, swing
  * @param hung how each leaf hangs; empty where that is not worked out
+ * @param pair how the leaves of a pair are held where they meet
  * @param hingePost id of the post it hangs on; of a pair, leaf a
  * @param latchPost id of the post it latches to; of a pair, the post leaf b hangs on
  * @param rated the gust at which the first of its links reaches its limits, posts and footings too; empty where that is not worked out
@@ -33,6 +34,7 @@ public record GateDesign(
         GateParts parts,
         GatePlan plan,
         List<HungLeaf> hung,
+        Optional<PairDesign> pair,
         String hingePost,
         String latchPost,
         Optional<RatedGust> rated,
@@ -51,12 +53,22 @@ public record GateDesign(
     /** The same on its two posts, with what that adds. */
     GateDesign onPosts(List<LinkUse> path, List<Finding> more) {
         return new GateDesign(
-                asked, build, parts, plan, hung, hingePost, latchPost, rated, path, Findings.join(findings, more));
+                asked,
+                build,
+                parts,
+                plan,
+                hung,
+                pair,
+                hingePost,
+                latchPost,
+                rated,
+                path,
+                Findings.join(findings, more));
     }
 
     GateDesign rated(RatedGust gust) {
         return new GateDesign(
-                asked, build, parts, plan, hung, hingePost, latchPost, Optional.of(gust), loadPath, findings);
+                asked, build, parts, plan, hung, pair, hingePost, latchPost, Optional.of(gust), loadPath, findings);
     }
 
     /** Remedies for a check of plain kind that fails; they are only looked for where it does. */
@@ -67,6 +79,6 @@ public record GateDesign(
                     finding instanceof Checked && finding.id().equals(id) && finding.severity() != Severity.PASS;
             cured.add(failed ? ((Checked) finding).withRemedies(remedies.get()) : finding);
         }
-        return new GateDesign(asked, build, parts, plan, hung, hingePost, latchPost, rated, loadPath, cured);
+        return new GateDesign(asked, build, parts, plan, hung, pair, hingePost, latchPost, rated, loadPath, cured);
     }
 }

@@ -12,6 +12,9 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HingeForce;
+import plumbleaf.engine.sag.LeafState;
+import plumbleaf.engine.sag.MeetingForces;
+import plumbleaf.engine.sag.WindWay;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.HingePlate;
@@ -95,6 +98,31 @@ final class GateGust {
                         allowableUse.applyAsDouble(one.at(of, 1, ASD * times)),
                         allowableUse.applyAsDouble(one.at(of, Combination.LESS_D_W.dead(), ASD * times))),
                 times -> ultimateUse.applyAsDouble(one.at(of, 1, times)));
+    }
+
+    /** The drop rod of a pair, which both leaves push. Its forces are those of the closed gate. */
+    RatedGust rod(PairDesign pair) {
+        List<GustPart> parts = new ArrayList<>();
+        for (Blown one : blown) {
+            if (one.windy().state() != LeafState.CLOSED) continue;
+            double still = push(pair, Combination.D, one.still().wind());
+            double windy = push(pair, Combination.D_W, one.windy().wind());
+            double exposed = pair.rod().exposed().inches();
+            parts.add(new GustPart(
+                    "drop rod",
+                    still * exposed,
+                    Math.max(0, windy - still) / ASD * one.gustPart() * exposed,
+                    pair.rod().allowable().poundInches(),
+                    pair.rod().nominal().poundInches()));
+        }
+        return RatedGust.of(speed, parts);
+    }
+
+    private static double push(PairDesign pair, Combination combination, WindWay wind) {
+        for (MeetingForces each : pair.forces())
+            if (each.combination() == combination && each.wind() == wind)
+                return each.rod().pounds();
+        throw new IllegalArgumentException("No case " + combination.key() + " of the meeting stile");
     }
 
     /** The leaf's frame, its hinges and the wall they pull on. */

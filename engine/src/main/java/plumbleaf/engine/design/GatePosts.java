@@ -68,6 +68,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 last.latchPost().isPresent() ? CaseForces::latchPost : CaseForces::hingePost,
                 footing(site, latch));
         RatedGust leaves = gust.leaf(PostWall.of(first)).lesser(other.leaf(PostWall.of(last)));
+        if (gate.pair().isPresent()) leaves = leaves.lesser(gust.rod(gate.pair().get()));
         RatedGust whole = leaves.lesser(onHingePost).lesser(onLatchPost);
         return new GatePosts(gate.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
     }
@@ -93,6 +94,10 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
             path.add(new LinkUse(
                     "hinge post wall", hung.post(), PostWall.of(hung).utilisation()));
         }
+        gate.pair()
+                .ifPresent(pair ->
+                        path.add(new LinkUse("drop rod", gate.id(), pair.rod().utilisation())));
+        gate.pair().ifPresent(pair -> path.add(new LinkUse("sleeve footing", gate.id(), pair.sleeveUtilisation())));
         boolean single = gate.hung().size() == 1;
         for (PostDesign post : List.of(hinge, latch)) {
             String name = post.equals(hinge) || !single ? "hinge post" : "latch post";

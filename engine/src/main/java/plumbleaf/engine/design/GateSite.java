@@ -6,6 +6,7 @@ import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.GroundUnder;
 import plumbleaf.engine.ground.RunLine;
@@ -65,6 +66,23 @@ record GateSite(
                 .latch(gate.latch().model())
                 .orElseThrow(() ->
                         new IllegalArgumentException("No latch " + gate.latch().model()));
+    }
+
+    /** The rod whose weight hangs on a leaf: the pinned one; while it is open, one of middle size, some pounds more or less. */
+    RodModel rodToHang() {
+        List<RodModel> rods = catalogue.rods();
+        return gate.kind()
+                .match(
+                        swing -> Optional.<String>empty(),
+                        pair -> pair.meeting().rod().value(),
+                        slide -> none(),
+                        flagged -> none())
+                .flatMap(catalogue::rod)
+                .orElse(rods.get(rods.size() / 2));
+    }
+
+    private static Optional<String> none() {
+        return Optional.empty();
     }
 
     /** What fills the leaf: the fence's own boards, or nothing where the fence has none. */

@@ -19,6 +19,7 @@ import plumbleaf.engine.gate.Gates;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Opening;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
@@ -85,9 +86,9 @@ final class GateWork {
         GatePlan first = Gates.judged(ask(Length.ZERO));
         Optional<SoilBand> band = bandToHangIn(first);
         if (band.isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
-        List<HungLeaf> hung = hang(first, band.get());
+        Hanging hung = hang(first, band.get());
         double drop = 0;
-        for (HungLeaf leaf : hung)
+        for (HungLeaf leaf : hung.leaves())
             drop = Math.max(
                     drop,
                     leaf.sag().total().inches()
@@ -111,7 +112,11 @@ final class GateWork {
         return build.hole().depth().compareTo(needed) >= 0;
     }
 
-    private GateDesign hungDesign(GatePlan plan, List<HungLeaf> hung) {
+    /** How a gate hangs, and what is to be said of the place where two leaves meet. */
+    private record Hanging(List<HungLeaf> leaves, Optional<PairDesign> pair, List<Finding> meeting) {}
+
+    private GateDesign hungDesign(GatePlan plan, Hanging hanging) {
+        List<HungLeaf> hung = hanging.leaves();
         List<Finding> findings = new ArrayList<>(plan.findings());
         for (HungLeaf leaf : hung) {
             findings.addAll(SagFindings.of(leaf.id(), leaf.sag(), leaf.limits(), display));
@@ -119,12 +124,14 @@ final class GateWork {
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
         }
+        findings.addAll(hanging.meeting());
         return new GateDesign(
                 gate,
                 build,
                 parts(),
                 plan,
                 hung,
+                hanging.pair(),
                 firstPost(plan).id(),
                 secondPost(plan).id(),
                 Optional.empty(),
@@ -151,6 +158,7 @@ final class GateWork {
                 parts(),
                 plan,
                 List.of(),
+                Optional.empty(),
                 firstPost(plan).id(),
                 secondPost(plan).id(),
                 Optional.empty(),
@@ -182,6 +190,7 @@ final class GateWork {
                 site.job().rules().gap(),
                 drop,
                 site.catalogue().hinges(),
+                site.rodToHang().weight(),
                 display);
     }
 
@@ -208,23 +217,47 @@ final class GateWork {
         return hingeAtStart(plan, hang) ? site.second() : site.first();
     }
 
-    private List<HungLeaf> hang(GatePlan plan, SoilBand band) {
-        List<HungLeaf> leaves = new ArrayList<>();
-        boolean single = plan.hangs().size() == 1;
+    private Hanging hang(GatePlan plan, SoilBand band) {
+        List<HungGate> gates = new ArrayList<>();
+        List<HungLoads> loads = new ArrayList<>();
         for (LeafHang hang : plan.hangs()) {
-            HungGate hung = hungGate(plan, hang, band);
-            HungLoads loads = loads(plan, hang);
-            List<CaseForces> cases = GateForces.of(hung, loads);
-            leaves.add(new HungLeaf(
-                    hung,
-                    Sags.of(hung, loads, site.standards().life()),
-                    SagLimits.of(site.latch(), hung.leaf().width()),
-                    cases,
-                    HingeChecks.uses(hung.leaf(), cases, site.hinge()),
-                    hingePost(plan, hang).id(),
-                    single ? Optional.of(otherPost(plan, hang).id()) : Optional.empty()));
+            gates.add(hungGate(plan, hang, band));
+            loads.add(loads(plan, hang));
         }
-        return leaves;
+        if (gates.size() == 1)
+            return new Hanging(
+                    List.of(hung(plan, 0, gates.get(0), loads.get(0), GateForces.of(gates.get(0), loads.get(0)))),
+                    Optional.empty(),
+                    List.of());
+        GateKind.Pair pair = gate.kind().match(swing -> noPair(), is -> is, slide -> noPair(), flagged -> noPair());
+        PairWork work = new PairWork(
+                site, pair, plan.meeting().orElseThrow(), gates.get(0), loads.get(0), gates.get(1), loads.get(1));
+        PairWork.Tried held = work.asked();
+        List<HungLeaf> leaves = List.of(
+                hung(plan, 0, gates.get(0), loads.get(0), work.forces().leafA(held.forces())),
+                hung(plan, 1, gates.get(1), loads.get(1), work.forces().leafB(held.forces())));
+        PairDesign design = work.design(
+                held,
+                leaves.get(0).sag().afterHangingSoft(),
+                leaves.get(1).sag().afterHangingSoft());
+        return new Hanging(leaves, Optional.of(design), MeetingFindings.of(site, work, design));
+    }
+
+    private static GateKind.Pair noPair() {
+        throw new IllegalStateException("Only a pair has two leaves");
+    }
+
+    private HungLeaf hung(GatePlan plan, int at, HungGate hung, HungLoads loads, List<CaseForces> cases) {
+        LeafHang hang = plan.hangs().get(at);
+        boolean single = plan.hangs().size() == 1;
+        return new HungLeaf(
+                hung,
+                Sags.of(hung, loads, site.standards().life()),
+                SagLimits.of(site.latch(), hung.leaf().width()),
+                cases,
+                HingeChecks.uses(hung.leaf(), cases, site.hinge()),
+                hingePost(plan, hang).id(),
+                single ? Optional.of(otherPost(plan, hang).id()) : Optional.empty());
     }
 
     private HungGate hungGate(GatePlan plan, LeafHang hang, SoilBand band) {

@@ -26,7 +26,7 @@ import plumbleaf.engine.strength.TubeStrength;
  * @param height of the strike above grade at the latch post
  */
 record SlamCheck(Force peak, Length height, Section post) {
-    private static final List<Remedy> CURES = List.of(
+    static final List<Remedy> CURES = List.of(
             cure("hold-back", "fit a hold-back, so that the wind cannot take it"),
             cure("closer", "fit a closer that checks the last of the swing"));
 

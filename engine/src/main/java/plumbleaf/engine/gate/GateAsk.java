@@ -6,6 +6,7 @@ import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 
 /**
@@ -16,6 +17,7 @@ import plumbleaf.engine.quantity.Length;
  * @param gap largest gap the job allows under the closed leaf
  * @param drop of the free lower latch corner once the leaf hangs; zero while it is not known yet
  * @param hingesToTry hinges that can be bought, for the remedies
+ * @param rodWeight of a drop rod with its guides, where the gate is a pair
  */
 public record GateAsk(
         Gate gate,
@@ -25,19 +27,33 @@ public record GateAsk(
         GapRule gap,
         Length drop,
         List<HingeModel> hingesToTry,
+        Force rodWeight,
         DisplayUnits display) {
     public GateAsk {
         hingesToTry = List.copyOf(hingesToTry);
+    }
+
+    /** A gate without a drop rod. */
+    public GateAsk(
+            Gate gate,
+            Opening opening,
+            GateParts parts,
+            GroundUnder ground,
+            GapRule gap,
+            Length drop,
+            List<HingeModel> hingesToTry,
+            DisplayUnits display) {
+        this(gate, opening, parts, ground, gap, drop, hingesToTry, Force.ZERO, display);
     }
 
     /** The same for a leaf of a pair: each hangs on the post of its own side, leaf a on the one named first. */
     GateAsk hungOn(Hand hand) {
         return hand.hinge() == Side.LEFT
                 ? this
-                : new GateAsk(gate, opening, parts.turned(), ground, gap, drop, hingesToTry, display);
+                : new GateAsk(gate, opening, parts.turned(), ground, gap, drop, hingesToTry, rodWeight, display);
     }
 
     GateAsk over(GroundUnder remembered) {
-        return new GateAsk(gate, opening, parts, remembered, gap, drop, hingesToTry, display);
+        return new GateAsk(gate, opening, parts, remembered, gap, drop, hingesToTry, rodWeight, display);
     }
 }

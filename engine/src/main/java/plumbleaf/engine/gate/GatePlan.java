@@ -20,6 +20,7 @@ import plumbleaf.engine.quantity.Slope;
  * @param pinElevation elevation of finished grade at the pin axis: z = 0
  * @param fits each leaf's room between the posts as they stand; empty until they were measured
  * @param hangs one leaf of a swing gate, two of a pair with leaf a first, none where the kind is not worked out
+ * @param meeting where the leaves of a pair meet
  * @param swings of the stated hand, or of each in question, worst first; for a pair the worst of each leaf
  * @param everyHand all that were worked out: the four hinge and swing sides of a single leaf
  */
@@ -34,6 +35,7 @@ public record GatePlan(
         Offset pinElevation,
         List<AsSetFit> fits,
         List<LeafHang> hangs,
+        Optional<MeetingPlace> meeting,
         List<Swing> swings,
         List<Swing> everyHand,
         List<Finding> findings) {

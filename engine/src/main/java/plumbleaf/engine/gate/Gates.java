@@ -105,17 +105,28 @@ public final class Gates {
         findings.addAll(ofLeaf(ask, shown, hang.leaf(), cures));
         for (AsSetFit fit : fits(ask)) findings.addAll(AsSetFindings.of(hang.leaf(), fit, kind.opens(), ask));
         String sentence = handSaid ? shown.ask().hand().sentence() : "Seen from outside: hand not yet said";
-        return plan(ask, opening, asked, sentence, List.of(hang), swings(inQuestion), swings(all), findings);
+        return plan(
+                ask,
+                opening,
+                asked,
+                sentence,
+                List.of(hang),
+                Optional.empty(),
+                swings(inQuestion),
+                swings(all),
+                findings);
     }
 
     static GatePlan cannotBeMade(GateAsk ask, Opening opening, String why) {
         List<Finding> findings = List.of(GateFindings.cannotBeMade(ask.gate().id(), why));
-        return plan(ask, opening, List.of(), "Not worked out", List.of(), List.of(), List.of(), findings);
+        return plan(
+                ask, opening, List.of(), "Not worked out", List.of(), Optional.empty(), List.of(), List.of(), findings);
     }
 
     private static GatePlan without(GateAsk ask, Opening opening, String why) {
         List<Finding> findings = List.of(GateFindings.notWorkedOut(ask.gate().id(), why));
-        return plan(ask, opening, List.of(), "Not worked out", List.of(), List.of(), List.of(), findings);
+        return plan(
+                ask, opening, List.of(), "Not worked out", List.of(), Optional.empty(), List.of(), List.of(), findings);
     }
 
     static final Comparator<Hung> WORST_FIRST = Comparator.<Hung, Offset>comparing(
@@ -131,12 +142,9 @@ public final class Gates {
         return hung.stream().map(Hung::swing).toList();
     }
 
-    /** Drawn out where it hangs, on a grade. */
-    static LeafHang hang(String id, GateAsk ask, Hung hung, Slope grade, PlanPoint latchFoot) {
+    /** Drawn out where it hangs, on a grade, with a latch at its latch edge. */
+    private static LeafHang hang(String id, GateAsk ask, Hung hung, Slope grade, PlanPoint latchFoot) {
         SwingAsk swing = hung.ask();
-        double pin = elevationAtPin(ask, swing.opening(), swing.hand());
-        double latchGround = ask.ground().elevation(latchFoot).inches();
-        double latchZ = latchGround - pin + ask.gate().latch().height().inches();
         Leaf leaf = LeafMaker.make(
                 id,
                 swing.hand(),
@@ -144,8 +152,16 @@ public final class Gates {
                 swing.parts(),
                 ask.gate().leaf().midRails(),
                 ask.gate().hinges(),
-                Offset.inches(latchZ));
-        return new LeafHang(leaf, grade, Offset.inches(pin), hung.swing());
+                latchZ(ask, swing, latchFoot));
+        return new LeafHang(
+                leaf, grade, Offset.inches(elevationAtPin(ask, swing.opening(), swing.hand())), hung.swing());
+    }
+
+    /** Height of the latch from grade at the pin: it is asked for from grade below the latch. */
+    static Offset latchZ(GateAsk ask, SwingAsk swing, PlanPoint latchFoot) {
+        double pin = elevationAtPin(ask, swing.opening(), swing.hand());
+        double latchGround = ask.ground().elevation(latchFoot).inches();
+        return Offset.inches(latchGround - pin + ask.gate().latch().height().inches());
     }
 
     static double elevationAtPin(GateAsk ask, Opening opening, Hand hand) {
@@ -189,6 +205,7 @@ public final class Gates {
             List<Hand> hands,
             String sentence,
             List<LeafHang> hangs,
+            Optional<MeetingPlace> meeting,
             List<Swing> shown,
             List<Swing> all,
             List<Finding> findings) {
@@ -206,6 +223,7 @@ public final class Gates {
                 Offset.inches(elevationAtPin(ask, opening, hand)),
                 fits(ask),
                 hangs,
+                meeting,
                 shown,
                 all,
                 Findings.join(findings));

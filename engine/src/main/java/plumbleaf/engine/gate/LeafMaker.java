@@ -28,13 +28,28 @@ public final class LeafMaker {
      */
     public static Leaf make(
             String id, Hand hand, Outline outline, GateParts parts, int midRails, HingeSpec hinges, Offset latchZ) {
+        Place latch = Place.at(outline.latchEdge().inches(), 0, latchZ.inches());
+        Fitting fitting = new Fitting("latch", latch, parts.latch().weight());
+        return make(id, hand, outline, parts, midRails, hinges, latchZ, List.of(fitting));
+    }
+
+    /** @param atLatchEdge what hangs at the latch edge: the latch, or rod and stop strip of a pair's leaf */
+    static Leaf make(
+            String id,
+            Hand hand,
+            Outline outline,
+            GateParts parts,
+            int midRails,
+            HingeSpec hinges,
+            Offset latchZ,
+            List<Fitting> atLatchEdge) {
         FrameLines lines = FrameLines.of(outline, parts.frame(), midRails);
         LeafMembers frame = LeafMembers.cut(id, lines, parts.frame(), parts.joint(), parts.braces());
         List<HingePin> pins = pins(id, outline, hinges);
         Infill infill = parts.cladding()
                 .match(open -> Infill.none(), wood -> Infill.of(outline, lines, frame.members(), wood, bolts(lines)));
         List<Member> members = drilled(frame.members(), pins, infill.nailers());
-        List<Fitting> fittings = fittings(pins, parts, outline, latchZ, infill);
+        List<Fitting> fittings = fittings(pins, parts, atLatchEdge, infill);
         LeafWeight weight = LeafWeights.of(members, infill, fittings);
         return new Leaf(
                 id,
@@ -104,16 +119,13 @@ public final class LeafMaker {
     }
 
     private static List<Fitting> fittings(
-            List<HingePin> pins, GateParts parts, Outline outline, Offset latchZ, Infill infill) {
+            List<HingePin> pins, GateParts parts, List<Fitting> atLatchEdge, Infill infill) {
         List<Fitting> fittings = new ArrayList<>();
         for (HingePin pin : pins) {
             fittings.add(new Fitting(
                     "hinge", Place.at(0, 0, pin.z().inches()), parts.hinge().weight()));
         }
-        fittings.add(new Fitting(
-                "latch",
-                Place.at(outline.latchEdge().inches(), 0, latchZ.inches()),
-                parts.latch().weight()));
+        fittings.addAll(atLatchEdge);
         fittings.addAll(infill.bolts());
         return fittings;
     }

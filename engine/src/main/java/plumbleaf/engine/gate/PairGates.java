@@ -9,7 +9,9 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
 
 /** Works out a pair: two leaves from two posts, and how they meet. Leaf a is the left one from outside. */
 final class PairGates {
@@ -43,24 +45,67 @@ final class PairGates {
         for (Gates.Hung leaf : shown) {
             Hand hand = leaf.ask().hand();
             double share = share(kind, hand.hinge());
-            PlanPoint meets = LeafLayout.meeting(gate.leaf(), opening, hand, share);
-            LeafHang hang =
-                    Gates.hang(leaf.part(), ask, leaf, LeafLayout.gradeOfPair(ask, opening, hand, share), meets);
+            LeafHang hang = hang(ask, kind, leaf, LeafLayout.gradeOfPair(ask, opening, hand, share));
             hangs.add(hang);
             findings.addAll(Gates.ofLeaf(ask, leaf, hang.leaf(), cures));
         }
         List<AsSetFit> fits = Gates.fits(ask);
         for (int i = 0; i < fits.size(); i++)
             findings.addAll(AsSetFindings.ofPair(hangs.get(i).leaf(), fits.get(i), kind.opens(), ask));
-        findings.add(meeting(ask, hangs));
+        MeetingPlace meeting = meeting(ask, opening, kind, hangs);
+        findings.add(GateFindings.meeting(gate, meeting.topMiss().inches(), ask.display()));
+        findings.add(PairFindings.order(ask, kind, shown));
         if (!kind.swing().isSaid()) findings.add(GateFindings.hand(gate, true, false));
-        findings.add(GateFindings.notWorkedOut(
-                gate.id(), "the drop rod of a pair and how its leaves lean on each other are not worked out yet."));
         List<Gates.Hung> worstFirst = new ArrayList<>(shown);
         worstFirst.sort(Gates.WORST_FIRST);
         String sentence = "Seen from outside: a pair, " + gate.id() + "a on the left"
                 + kind.swing().value().map(way -> ", swings " + way.key()).orElse(", swing not yet said");
-        return Gates.plan(ask, opening, asked, sentence, hangs, Gates.swings(worstFirst), Gates.swings(all), findings);
+        return Gates.plan(
+                ask,
+                opening,
+                asked,
+                sentence,
+                hangs,
+                Optional.of(meeting),
+                Gates.swings(worstFirst),
+                Gates.swings(all),
+                findings);
+    }
+
+    /** Drawn out: the leaf that opens first has the latch, the other one the stop strip and the rod; with two rods each has its own. */
+    private static LeafHang hang(GateAsk ask, GateKind.Pair kind, Gates.Hung hung, Slope grade) {
+        SwingAsk swing = hung.ask();
+        Hand hand = swing.hand();
+        Outline outline = swing.outline();
+        PlanPoint meets = LeafLayout.meeting(ask.gate().leaf(), swing.opening(), hand, share(kind, hand.hinge()));
+        Offset latchZ = Gates.latchZ(ask, swing, meets);
+        double edge = outline.latchEdge().inches();
+        double height = outline.topIn(edge) - outline.bottomIn(edge);
+        boolean opensFirst = hand.hinge() == kind.active();
+        List<Fitting> fittings = new ArrayList<>();
+        if (opensFirst)
+            fittings.add(new Fitting(
+                    "latch",
+                    Place.at(edge, 0, latchZ.inches()),
+                    ask.parts().latch().weight()));
+        if (!opensFirst && kind.meeting().hasStrip())
+            fittings.add(new Fitting(
+                    "stop strip",
+                    Place.at(edge, 0, outline.bottomIn(edge) + height / 2),
+                    StopStrip.weight(kind.meeting().strip(), Length.inches(height))));
+        if (!opensFirst || kind.meeting().rods() == 2)
+            fittings.add(
+                    new Fitting("drop rod", Place.at(edge, 0, outline.bottomIn(edge) + height / 4), ask.rodWeight()));
+        Leaf leaf = LeafMaker.make(
+                hung.part(),
+                hand,
+                outline,
+                swing.parts(),
+                ask.gate().leaf().midRails(),
+                ask.gate().hinges(),
+                latchZ,
+                fittings);
+        return new LeafHang(leaf, grade, Offset.inches(Gates.elevationAtPin(ask, swing.opening(), hand)), hung.swing());
     }
 
     private static double share(GateKind.Pair kind, Side side) {
@@ -76,16 +121,22 @@ final class PairGates {
         return least;
     }
 
-    /** How far the tops of the two leaves miss each other where they meet. */
-    private static Finding meeting(GateAsk ask, List<LeafHang> hangs) {
+    private static MeetingPlace meeting(GateAsk ask, Opening opening, GateKind.Pair kind, List<LeafHang> hangs) {
+        Hand left = hangs.get(0).leaf().hand();
+        PlanPoint at = LeafLayout.meeting(ask.gate().leaf(), opening, left, kind.split());
+        Offset ground = ask.ground().elevation(at);
         double halfGap = ask.gate().leaf().latchGap().inches() / 2;
         List<Offset> tops = new ArrayList<>();
+        List<Offset> frames = new ArrayList<>();
         for (LeafHang hang : hangs) {
             Outline outline = hang.leaf().outline();
-            double top = outline.topIn(outline.latchEdge().inches() + halfGap);
-            tops.add(Offset.inches(hang.pinElevation().inches() + top));
+            double edge = outline.latchEdge().inches();
+            double pin = hang.pinElevation().inches();
+            tops.add(Offset.inches(pin + outline.topIn(edge + halfGap)));
+            frames.add(Offset.inches(pin + outline.bottomIn(edge) - ground.inches()));
         }
         double miss = Math.abs(tops.get(0).inches() - tops.get(1).inches());
-        return GateFindings.meeting(ask.gate(), miss, ask.display());
+        return new MeetingPlace(
+                at, ground, frames.get(0), frames.get(1), ask.gate().leaf().infillBelowFrame(), Offset.inches(miss));
     }
 }

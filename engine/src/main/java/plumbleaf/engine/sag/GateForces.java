@@ -35,11 +35,18 @@ public final class GateForces {
 
     private final HungGate gate;
     private final HungLoads loads;
+    private final OnClosed more;
     private final List<CaseForces> found = new ArrayList<>();
 
-    private GateForces(HungGate gate, HungLoads loads) {
+    /** What else pushes the closed leaf in a case: the other leaf of a pair. */
+    interface OnClosed {
+        List<Load> in(GateFrame frame, Combination combination, WindWay wind);
+    }
+
+    private GateForces(HungGate gate, HungLoads loads, OnClosed more) {
         this.gate = gate;
         this.loads = loads;
+        this.more = more;
     }
 
     /**
@@ -52,7 +59,12 @@ public final class GateForces {
      * Source: combinations ASCE 7-16 2.4.1; supports from statics. Checks: GateForcesTest, SagClosedFormCheck.
      */
     public static List<CaseForces> of(HungGate gate, HungLoads loads) {
-        GateForces all = new GateForces(gate, loads);
+        return of(gate, loads, (frame, combination, wind) -> List.of());
+    }
+
+    /** The same with something that also pushes the closed leaf. */
+    static List<CaseForces> of(HungGate gate, HungLoads loads, OnClosed more) {
+        GateForces all = new GateForces(gate, loads, more);
         all.closed();
         all.worst();
         all.open();
@@ -93,7 +105,9 @@ public final class GateForces {
         for (Combination combination : Combination.values())
             for (WindWay wind : ways(combination)) {
                 String name = combination.key() + " " + wind.key();
-                cases.add(new LoadCase(name, acting(frame, state, combination, wind, leafInWind, fenceInWind)));
+                List<Load> acting = acting(loads, frame, state, combination, wind, leafInWind, fenceInWind);
+                if (state == LeafState.CLOSED) acting.addAll(more.in(frame, combination, wind));
+                cases.add(new LoadCase(name, acting));
                 blank.add(new CaseForces(
                         combination,
                         state,
@@ -123,11 +137,12 @@ public final class GateForces {
         }
     }
 
-    private static List<WindWay> ways(Combination combination) {
+    static List<WindWay> ways(Combination combination) {
         return combination.wind() == 0 ? List.of(WindWay.NONE) : List.of(WindWay.IN, WindWay.OUT);
     }
 
-    private List<Load> acting(
+    static List<Load> acting(
+            HungLoads loads,
             GateFrame frame,
             LeafState state,
             Combination combination,
@@ -145,8 +160,9 @@ public final class GateForces {
         return acting;
     }
 
-    /** The latch pushes its post the other way than the leaf; only the closed leaf leans on it. */
+    /** The latch pushes its post the other way than the leaf; only the closed leaf leans on it, and a leaf of a pair on none. */
     private BaseAction latchPost(LeafState state, double holdLb, CaseForces each, boolean fenceInWind) {
+        if (gate.shutAt() == ShutAt.FOOT) return BaseAction.NONE;
         double height =
                 gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
         double push = state == LeafState.CLOSED ? -holdLb : 0;
@@ -208,8 +224,8 @@ public final class GateForces {
      */
     private Angle worstAngle() {
         GateFrame frame = frame(Angle.ZERO, gate.shutAt().heldAt(), false);
-        FrameSolution solved = frame.solve(List.of(
-                new LoadCase("D+L", acting(frame, LeafState.WORST, Combination.D_L, WindWay.NONE, false, false))));
+        FrameSolution solved = frame.solve(List.of(new LoadCase(
+                "D+L", acting(loads, frame, LeafState.WORST, Combination.D_L, WindWay.NONE, false, false))));
         List<HingeForce> hinges = frame.hinges(solved, "D+L");
         double opens = gate.opens().inDegrees();
         double worst = 0;

@@ -57,6 +57,12 @@ public record HungGate(
                 shutAt);
     }
 
+    /** The same kept elsewhere while it is closed. */
+    public HungGate shut(ShutAt at) {
+        return new HungGate(
+                leaf, hinge, hingePost, hingePostCentre, hingePostHeight, latchPostGrade, foot, opens, holdOpen, at);
+    }
+
     public HungGate in(PierSprings other) {
         return new HungGate(
                 leaf,

@@ -93,6 +93,11 @@ final class LeafFrame {
         return latch;
     }
 
+    /** The upper end of the latch stile. */
+    Chain.Stop top() {
+        return chain(leaf.of(MemberRole.LATCH_STILE).get(0).id()).last();
+    }
+
     Chain.Stop held() {
         return held;
     }

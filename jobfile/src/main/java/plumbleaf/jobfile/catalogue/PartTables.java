@@ -6,14 +6,16 @@ import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.PinPlace;
+import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.catalogue.StockLength;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Stress;
 import plumbleaf.jobfile.table.CsvRow;
 import plumbleaf.jobfile.table.CsvTable;
 
-/** The tables of hinges, latches, stock lengths and augers. Sizes in inches, weights in pounds; a user's own table has the same headings. */
+/** The tables of hinges, latches, drop rods, stock lengths and augers. Sizes in inches, weights in pounds; a user's own table has the same headings. */
 public final class PartTables {
     private PartTables() {}
 
@@ -102,6 +104,20 @@ public final class PartTables {
                         inches(row, "least_gap_in", 0, 6),
                         inches(row, "greatest_gap_in", 0, 6),
                         row.yes("self_latching"),
+                        pounds(row, "weight_lb", 200),
+                        row.needed("source")));
+    }
+
+    public static CsvTable<RodModel> rods(String file, String text) {
+        return CsvTable.read(
+                file,
+                text,
+                List.of("id", "name", "diameter_in", "yield_psi", "weight_lb", "source"),
+                row -> new RodModel(
+                        row.needed("id"),
+                        row.needed("name"),
+                        inches(row, "diameter_in", 0.25, 3),
+                        Stress.psi(row.number("yield_psi", 10_000, 200_000)),
                         pounds(row, "weight_lb", 200),
                         row.needed("source")));
     }

@@ -26,6 +26,7 @@ public final class StandardCatalogue {
                 styles(),
                 table("hinges.csv", PartTables::hinges).rows(),
                 table("latches.csv", PartTables::latches).rows(),
+                table("rods.csv", PartTables::rods).rows(),
                 table("stock-lengths.csv", PartTables::stockLengths).rows(),
                 table("augers.csv", PartTables::augers).rows(),
                 DEPTH_STEP);

@@ -12,7 +12,6 @@ import plumbleaf.engine.job.GateLoads;
 import plumbleaf.engine.job.HingeSpec;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.LatchSpec;
-import plumbleaf.engine.job.Meeting;
 import plumbleaf.engine.job.Obstacle;
 import plumbleaf.engine.job.PostSpec;
 import plumbleaf.engine.job.Release;
@@ -78,7 +77,7 @@ final class GateForm {
                         Open.of(gate.given("swing", Words.SWING)),
                         opens(gate),
                         holdOpen(gate),
-                        Meeting.usual());
+                        MeetingForm.read(gate.object("meeting")));
             case "slide" -> new GateKind.Slide(gate.needed("slides", Words.SIDE, Side.LEFT));
             case "flagged" -> new GateKind.Flagged(gate.needed("name", TextKind.WORDS, ""));
             default ->
@@ -254,7 +253,7 @@ final class GateForm {
                 .put("active", Words.SIDE, pair.active())
                 .putIfAny("swing", Words.SWING, pair.swing().value())
                 .put("opens", TextKind.ANGLE, pair.opens());
-        return writeHold(pair.holdOpen(), out);
+        return writeHold(pair.holdOpen(), out).object("meeting", meeting -> MeetingForm.write(pair.meeting(), meeting));
     }
 
     private static Entries writeHold(HoldOpen hold, Entries out) {

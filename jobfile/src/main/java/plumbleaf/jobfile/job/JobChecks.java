@@ -11,6 +11,7 @@ import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.ground.LaterGround;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
@@ -239,6 +240,13 @@ final class JobChecks {
                     at + ".hinges.model",
                     "the catalogue has no such hinge",
                     nearest(gate.hinges().model(), hinges, "write one of " + String.join(", ", hinges)));
+        gate.kind()
+                .match(
+                        swing -> Optional.<String>empty(),
+                        pair -> pair.meeting().rod().value(),
+                        slide -> Optional.<String>empty(),
+                        flagged -> Optional.<String>empty())
+                .ifPresent(rod -> rod(rod, at + ".meeting.rod"));
         List<String> latches = new ArrayList<>();
         for (LatchModel latch : catalogue.latches()) latches.add(latch.id());
         if (!latches.contains(gate.latch().model()))
@@ -246,6 +254,13 @@ final class JobChecks {
                     at + ".latch.model",
                     "the catalogue has no such latch",
                     nearest(gate.latch().model(), latches, "write one of " + String.join(", ", latches)));
+    }
+
+    private void rod(String rod, String at) {
+        List<String> rods = new ArrayList<>();
+        for (RodModel each : catalogue.rods()) rods.add(each.id());
+        if (!rods.contains(rod))
+            refuse(at, "the catalogue has no such rod", nearest(rod, rods, "write one of " + String.join(", ", rods)));
     }
 
     private boolean releasable(Gate gate, boolean beforePosts, String at) {

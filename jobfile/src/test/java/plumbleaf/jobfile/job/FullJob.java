@@ -83,6 +83,7 @@ final class FullJob {
                 },
                 {
                   "id": "G2", "kind": "pair", "run": "R2", "station": "10'", "opening": "12'", "split": "37.5%", "active": "left", "swing": "in",
+                  "meeting": { "strip": "1-1/2\\"", "rod": "ROD-0.75", "rods": 2, "sleeveAbove": "1/2\\"", "sleeveHole": "10\\"", "sleeveDepth": "2'", "stop": "5\\"", "topKeeper": true },
                   "opens": "90 deg", "holdOpen": { "kind": "hinge-lock", "lever": "2\\"" }, "release": "hold",
                   "latchPost": { "support": { "kind": "slab-plate", "slabThickness": "6\\"", "edgeDistance": "5\\"" } }
                 },

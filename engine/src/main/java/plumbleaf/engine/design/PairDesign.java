@@ -1,0 +1,67 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.gate.MeetingPlace;
+import plumbleaf.engine.job.Meeting;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.sag.MeetingForces;
+import plumbleaf.engine.strength.RodBending;
+
+/**
+ * How the closed leaves of a pair are held where they meet.
+ *
+ * @param active which leaf opens first
+ * @param asked rod, strip, stop and keeper as the job says
+ * @param place where they meet
+ * @param rod the rod with the push that bends it most
+ * @param worst the case of that push
+ * @param forces every closed case
+ * @param topInService how far a top goes out of plane in the service gust, without sign
+ * @param topInWind the same in the worst combination
+ * @param sleeve hole that the ground sleeve is set in
+ * @param sleevePush the most that the ground takes there
+ * @param sleeveNeeded depth that push asks for; zero where nothing is presumed for the soil
+ * @param slam peak force where one leaf is let slam against the other
+ * @param slamRod what the rod makes of it
+ * @param dropA what leaf a drops after hanging, in soft soil
+ * @param dropB the same of leaf b
+ */
+public record PairDesign(
+        Side active,
+        Meeting asked,
+        MeetingPlace place,
+        RodBending rod,
+        MeetingForces worst,
+        List<MeetingForces> forces,
+        Offset topInService,
+        Offset topInWind,
+        HoleSize sleeve,
+        Force sleevePush,
+        Length sleeveNeeded,
+        Force slam,
+        RodBending slamRod,
+        Offset dropA,
+        Offset dropB) {
+    public PairDesign {
+        forces = List.copyOf(forces);
+    }
+
+    /** How far the latch corners part in height in the years after hanging, both posts in soft soil. */
+    public Length dropDifference() {
+        return Length.inches(Math.abs(dropA.inches() - dropB.inches()));
+    }
+
+    /** Number of rods. */
+    public int rods() {
+        return asked.rods();
+    }
+
+    /** Needed over dug. */
+    public double sleeveUtilisation() {
+        return sleeveNeeded.inches() / sleeve.depth().inches();
+    }
+}

@@ -1,0 +1,165 @@
+package plumbleaf.engine.design;
+
+import java.util.List;
+import plumbleaf.engine.catalogue.RodModel;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.footing.LateralSoil;
+import plumbleaf.engine.footing.PoleDepth;
+import plumbleaf.engine.gate.MeetingPlace;
+import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.Meeting;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.Soil;
+import plumbleaf.engine.job.SoilKind;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Moment;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.sag.HungGate;
+import plumbleaf.engine.sag.HungLoads;
+import plumbleaf.engine.sag.MeetingForces;
+import plumbleaf.engine.sag.PairForces;
+import plumbleaf.engine.sag.PairHold;
+import plumbleaf.engine.sag.Slam;
+import plumbleaf.engine.strength.RodBending;
+
+/** Works out how the leaves of a pair are held where they meet: rod, sleeve, stop and keeper, as asked and as they might be. */
+final class PairWork {
+    private final GateSite site;
+    private final GateKind.Pair kind;
+    private final MeetingPlace place;
+    private final PairForces forces;
+    private final HungGate a;
+    private final HungGate b;
+
+    /** What holds them, tried: the cases, and the rod in the worst of them. */
+    record Tried(Meeting meeting, List<MeetingForces> forces, MeetingForces worst, RodBending rod) {}
+
+    PairWork(
+            GateSite site,
+            GateKind.Pair kind,
+            MeetingPlace place,
+            HungGate a,
+            HungLoads onA,
+            HungGate b,
+            HungLoads onB) {
+        this.site = site;
+        this.kind = kind;
+        this.place = place;
+        this.a = a;
+        this.b = b;
+        this.forces = new PairForces(a, onA, b, onB);
+    }
+
+    PairForces forces() {
+        return forces;
+    }
+
+    MeetingPlace place() {
+        return place;
+    }
+
+    /** With the rod that was pinned, or with the thinnest that holds; the thickest there is where none does. */
+    Tried asked() {
+        return tried(kind.meeting());
+    }
+
+    Tried tried(Meeting meeting) {
+        if (meeting.rod().value().flatMap(site.catalogue()::rod).isPresent())
+            return tried(meeting, site.catalogue().rod(meeting.rod().or("")).orElseThrow());
+        List<RodModel> rods = site.catalogue().rods();
+        for (RodModel rod : rods) {
+            Tried with = tried(meeting, rod);
+            if (with.rod().utilisation() <= 1) return with;
+        }
+        return tried(meeting, rods.get(rods.size() - 1));
+    }
+
+    private Tried tried(Meeting meeting, RodModel rod) {
+        Length exposed = exposed(meeting);
+        List<MeetingForces> all = forces.meeting(hold(meeting, rod));
+        MeetingForces worst = all.get(0);
+        for (MeetingForces each : all) if (each.rod().compareTo(worst.rod()) > 0) worst = each;
+        return new Tried(meeting, all, worst, RodBending.of(rod, exposed, worst.rod()));
+    }
+
+    /** From the mouth of the sleeve to the lowest guide. */
+    Length exposed(Meeting meeting) {
+        return Length.inches(
+                Math.max(0, place.toGuide().inches() - meeting.sleeveAbove().inches()));
+    }
+
+    private PairHold hold(Meeting meeting, RodModel rod) {
+        return new PairHold(
+                kind.active(),
+                a.leaf().hand().swing(),
+                meeting.rods(),
+                RodBending.stiffnessLbPerIn(rod, exposed(meeting)),
+                meeting.hasStrip(),
+                meeting.hasStop(),
+                meeting.topKeeper());
+    }
+
+    PairDesign design(Tried with, Offset dropA, Offset dropB) {
+        Meeting meeting = with.meeting();
+        RodModel rod = with.rod().rod();
+        Offset service = top(forces.service(hold(meeting, rod)));
+        Force push = Force.ZERO;
+        Length needed = Length.ZERO;
+        for (MeetingForces each : with.forces()) {
+            Force here = Force.pounds(Math.abs(each.ground().pounds()));
+            if (here.compareTo(push) > 0) push = here;
+            Length depth = sleeveDepth(meeting, each);
+            if (depth.compareTo(needed) > 0) needed = depth;
+        }
+        Force slam = slam(rod, meeting);
+        return new PairDesign(
+                kind.active(),
+                meeting,
+                place,
+                with.rod(),
+                with.worst(),
+                with.forces(),
+                service,
+                top(with.forces()),
+                new HoleSize(meeting.sleeveHole(), meeting.sleeveDepth()),
+                push,
+                needed,
+                slam,
+                RodBending.of(rod, exposed(meeting), slam),
+                dropA,
+                dropB);
+    }
+
+    private static Offset top(List<MeetingForces> all) {
+        Offset most = Offset.ZERO;
+        for (MeetingForces each : all) if (each.top().compareTo(most) > 0) most = each.top();
+        return most;
+    }
+
+    /** The hole of the sleeve as a pole that is pushed at the mouth of the sleeve and at the height of the centre stop; zero where nothing is presumed for the soil. */
+    private Length sleeveDepth(Meeting meeting, MeetingForces forces) {
+        Soil soil = site.job().site().soil();
+        LateralSoil lateral = LateralSoil.of(soil, site.standards().soil(), false);
+        if (soil.kind() == SoilKind.FILL || lateral.perFoot().psf() <= 0) return Length.ZERO;
+        double rods = Math.abs(forces.rodA().pounds() + forces.rodB().pounds());
+        double stops = Math.abs(forces.stopA().pounds() + forces.stopB().pounds());
+        double loose = lateral.looseTop().inches();
+        double moment = rods * (meeting.sleeveAbove().inches() + loose)
+                + stops * (meeting.stop().inches() + loose);
+        return PoleDepth.nonconstrained(
+                        Force.pounds(rods + stops), Moment.poundInches(moment), lateral.perFoot(), meeting.sleeveHole())
+                .plus(lateral.looseTop());
+    }
+
+    /**
+     * The leaf that closes last, let slam against the other one: {@code F = (v / b) sqrt(I k)} with the struck leaf's own give at the latch (frame out of plane,
+     * hinges, post and footing) and its rod in series, {@code 1/k = f + 1/k_rod}. The striking leaf taken as rigid, on the safe side.
+     */
+    private Force slam(RodModel rod, Meeting meeting) {
+        Side struck = kind.active().other();
+        HungGate striking = kind.active() == Side.LEFT ? a : b;
+        double give = forces.giveInPerLb(struck) + 1 / RodBending.stiffnessLbPerIn(rod, exposed(meeting));
+        return Slam.peak(site.gate().loads().slamSpeed(), striking.leaf(), 1 / give);
+    }
+}
