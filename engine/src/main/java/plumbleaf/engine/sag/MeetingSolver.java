@@ -28,21 +28,40 @@ final class MeetingSolver {
      * A leaf that is held at its foot.
      *
      * @param holdLb what holds it there, + outward
-     * @param movedIn outward movement of foot, latch and top
-     * @param giveInPerLb movement of each (row) under a pound outward at each (column)
-     * @param holdPerLb what the hold becomes more under that pound
+     * @param latchIn outward movement of its latch under the loads; the foot does not move
+     * @param topIn the same of its top
+     * @param atLatch how it answers a pound outward at its latch
+     * @param atTop the same at its top
      */
-    record Leaf(double holdLb, double[] movedIn, double[][] giveInPerLb, double[] holdPerLb) {}
+    record Leaf(double holdLb, double latchIn, double topIn, Give atLatch, Give atTop) {
+        double movedIn(int point) {
+            return point == LATCH ? latchIn : point == TOP ? topIn : 0;
+        }
+
+        double giveIn(int point, int push) {
+            if (push == FOOT || point == FOOT) return 0;
+            Give give = push == LATCH ? atLatch : atTop;
+            return point == LATCH ? give.latchIn() : give.topIn();
+        }
+
+        /** What the hold becomes more under a pound outward. */
+        double holdPer(int push) {
+            return push == FOOT ? -1 : push == LATCH ? atLatch.holdLb() : atTop.holdLb();
+        }
+    }
+
+    /** Movement of latch and top under a pound, and what the hold at the foot becomes more. */
+    record Give(double latchIn, double topIn, double holdLb) {}
 
     /** A tie or a bar: between a leaf and the ground, or between both leaves where {@code leaf} is A and {@code between} holds. */
     private record Tie(String what, int leaf, int point, boolean between, double givePerLb, boolean oneWay) {}
 
-    private final Leaf[] leaves;
+    private final List<Leaf> leaves;
     private final int barred;
     private final List<Tie> ties = new ArrayList<>();
 
     private MeetingSolver(Leaf a, Leaf b, PairHold hold) {
-        this.leaves = new Leaf[] {a, b};
+        this.leaves = List.of(a, b);
         boolean aIsActive = hold.active() == Side.LEFT;
         this.barred = hold.barred();
         double rod = 1 / hold.rodLbPerIn();
@@ -105,18 +124,18 @@ final class MeetingSolver {
             m[i][i] += tie.givePerLb();
         }
         for (int leaf = A; leaf <= B; leaf++) {
-            right[n + leaf] = leaves[leaf].holdLb();
+            right[n + leaf] = leaves.get(leaf).holdLb();
             for (int i = 0; i < n; i++)
-                m[n + leaf][i] = -leaves[leaf].holdPerLb()[ties.get(i).point()] * onLeaf(ties.get(i), leaf);
+                m[n + leaf][i] = -leaves.get(leaf).holdPer(ties.get(i).point()) * onLeaf(ties.get(i), leaf);
         }
         return Elimination.solve(m, right);
     }
 
     /** Adds how far a point of a leaf moves outward, times a sign, to a row; what the loads do goes to the right. */
     private void addMovement(double[] row, double[] right, int at, int leaf, int point, int sign) {
-        right[at] -= sign * leaves[leaf].movedIn()[point];
+        right[at] -= sign * leaves.get(leaf).movedIn(point);
         for (int j = 0; j < ties.size(); j++)
-            row[j] += sign * leaves[leaf].giveInPerLb()[point][ties.get(j).point()] * onLeaf(ties.get(j), leaf);
+            row[j] += sign * leaves.get(leaf).giveIn(point, ties.get(j).point()) * onLeaf(ties.get(j), leaf);
         row[ties.size() + leaf] += sign;
     }
 
@@ -149,9 +168,9 @@ final class MeetingSolver {
     }
 
     private double moved(int leaf, int point, double[] found) {
-        double moved = leaves[leaf].movedIn()[point] + found[ties.size() + leaf];
+        double moved = leaves.get(leaf).movedIn(point) + found[ties.size() + leaf];
         for (int j = 0; j < ties.size(); j++)
-            moved += leaves[leaf].giveInPerLb()[point][ties.get(j).point()] * onLeaf(ties.get(j), leaf) * found[j];
+            moved += leaves.get(leaf).giveIn(point, ties.get(j).point()) * onLeaf(ties.get(j), leaf) * found[j];
         return moved;
     }
 

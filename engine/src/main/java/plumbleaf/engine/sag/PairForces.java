@@ -24,12 +24,11 @@ public final class PairForces {
     private record Held(GateFrame frame, FrameSolution solved) {
         MeetingSolver.Leaf in(String loadCase) {
             return new MeetingSolver.Leaf(
-                    frame.holdLb(solved, loadCase),
-                    new double[] {0, latchIn(loadCase), topIn(loadCase)},
-                    new double[][] {
-                        {0, 0, 0}, {0, latchIn(AT_LATCH), latchIn(AT_TOP)}, {0, topIn(AT_LATCH), topIn(AT_TOP)}
-                    },
-                    new double[] {-1, frame.holdLb(solved, AT_LATCH), frame.holdLb(solved, AT_TOP)});
+                    frame.holdLb(solved, loadCase), latchIn(loadCase), topIn(loadCase), give(AT_LATCH), give(AT_TOP));
+        }
+
+        private MeetingSolver.Give give(String unit) {
+            return new MeetingSolver.Give(latchIn(unit), topIn(unit), frame.holdLb(solved, unit));
         }
 
         private double latchIn(String loadCase) {

@@ -13,6 +13,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Hand;
+import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Release;
@@ -44,15 +45,37 @@ final class GateJson {
                 "everyHand",
                 plan.everyHand(),
                 (Swing swing) -> SwingJson.hand(swing).build());
-        for (HungLeaf hung : gate.hung().subList(0, Math.min(1, gate.hung().size()))) hung(gate, hung, design, members);
+        if (gate.hung().size() == 1) hung(gate, gate.hung().get(0), design, members);
+        if (gate.hung().size() == 2) members.put("hung", gate.hung(), leaf -> leafOfPair(gate, leaf, design));
+        gate.pair().ifPresent(pair -> members.put("meeting", MeetingJson.meeting(pair)));
         return members.put("loadPath", gate.loadPath(), GateJson::link).build();
     }
 
-    /** What the whole design says of a gate: its remedies have their price there. */
+    /** What the whole design says of a gate, or of a leaf of a pair: its remedies have their price there. */
     private static List<Finding> ofGate(GateDesign gate, Design design) {
+        boolean single = gate.plan().hangs().size() == 1;
         return design.findings().stream()
-                .filter(finding -> finding.part().equals(gate.id()))
+                .filter(finding -> finding.part().equals(gate.id())
+                        || !single && gate.plan().hang(finding.part()).isPresent())
                 .toList();
+    }
+
+    /** A leaf of a pair, with all that a single gate has on its own level. */
+    private static Node leafOfPair(GateDesign gate, HungLeaf hung, Design design) {
+        LeafHang hang = gate.plan().hang(hung.id()).orElseThrow();
+        List<Finding> own = design.findings().stream()
+                .filter(finding -> finding.part().equals(hung.id()))
+                .toList();
+        Json.Members members = Json.object()
+                .put("leaf", hung.id())
+                .put("gradePct", hang.grade().inPercent())
+                .put("pinElevationIn", hang.pinElevation().inches())
+                .put("swing", SwingJson.swing(hang.swing(), own))
+                .put("sag", sag(hung.sag(), hung.limits()))
+                .put("hinges", hung.hinges(), hinge -> hinge(hinge, hung))
+                .put("hingePost", post(hung.post(), hung, design, true));
+        design.post(hung.post()).ifPresent(post -> members.put("footings", footings(post, hung.sag())));
+        return members.build();
     }
 
     private static String kindKey(GateKind kind) {
