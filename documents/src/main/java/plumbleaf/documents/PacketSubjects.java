@@ -51,14 +51,14 @@ public final class PacketSubjects {
             Optional<PostDesign> designed = post.role() == PostRole.WALL ? Optional.empty() : design.post(post.id());
             posts.add(designed.map(is -> new PostDetail(
                             post,
-                            is.footing().hole().diameter(),
-                            is.footing().hole().depth(),
+                            is.hole(),
+                            is.depth(),
                             is.length(),
                             is.section().name(),
                             is.concrete().volume(),
-                            is.footing().governedBy().key()))
+                            is.depthBy()))
                     .orElseGet(() ->
-                            new PostDetail(post, Length.ZERO, Length.ZERO, post.outOfGround(), "", Volume.ZERO, "")));
+                            new PostDetail(post, Length.ZERO, Length.ZERO, post.outOfGround(), "", Volume.ZERO, "the wall")));
         }
         return List.copyOf(posts);
     }

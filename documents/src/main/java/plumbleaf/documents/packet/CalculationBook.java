@@ -306,7 +306,6 @@ public final class CalculationBook {
                 Column.right("Dug"),
                 Column.left("By"));
         for (PostDesign post : subject.checked()) {
-            if (post.footing().hole().depth().isZero()) continue;
             BaseAction action = post.check().governing().action();
             table.rowAbout(
                     post.id(),
@@ -317,9 +316,9 @@ public final class CalculationBook {
                     DecimalText.whole(StrictMath.hypot(
                             action.along().pounds(), action.across().pounds())),
                     DecimalText.fixed(post.utilisation(), 2),
-                    inch1(post.footing().depthNeeded().inches()),
-                    subject.inches(post.footing().hole().depth().inches()),
-                    post.footing().governedBy().key());
+                    post.footing().map(is -> inch1(is.depthNeeded().inches())).orElse("\u2013"),
+                    post.depth().isZero() ? "\u2013" : subject.inches(post.depth().inches()),
+                    post.depthBy());
         }
         paper.add(table.table());
         paper.note(
@@ -357,13 +356,15 @@ public final class CalculationBook {
                         + DecimalText.fixed(post.check().utilisation(), 2)
                         + " with axial, shear and torsion as the clause adds them"));
         Table.Builder needs = Table.with(Column.words("The hole must be as deep as"), Column.right("Needs"));
-        for (var need : post.footing().needs())
-            if (need.depth().inches() > 0.05)
-                needs.row(need.cause().key(), inch1(need.depth().inches()));
+        post.footing().ifPresent(footing -> {
+            for (var need : footing.needs())
+                if (need.depth().inches() > 0.05)
+                    needs.row(need.cause().key(), inch1(need.depth().inches()));
+        });
         if (!needs.isEmpty()) {
             needs.total(
-                    "dug, " + post.footing().governedBy().key() + " governs",
-                    subject.inches(post.footing().hole().depth().inches()));
+                    "dug, " + post.depthBy() + " governs",
+                    subject.inches(post.depth().inches()));
             paper.add(needs.table());
         }
         StringBuilder checks = new StringBuilder();

@@ -90,7 +90,7 @@ public final class StakeOut {
                     post.post().role() == PostRole.WALL
                             ? "\u2013"
                             : subject.length(post.length().inches()),
-                    post.isDug() ? post.governedBy() : "the wall");
+                    post.governedBy());
         }
         paper.add(table.table());
         for (GatePaper gate : subject.gates()) {

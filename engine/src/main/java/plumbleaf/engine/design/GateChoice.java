@@ -26,7 +26,7 @@ public record GateChoice(String gate, Choice<PickedGate> choice) {
         GateSearch search = new GateSearch(site, book, posts);
         List<Candidate<PickedGate>> candidates = new ArrayList<>();
         for (PickedGate build :
-                new GateLattice(site.catalogue(), site.job().builds().of(site.gate())).builds())
+                new GateLattice(site).builds())
             candidates.add(new Candidate<>(build.id(), build, search.price(build)));
         return new GateChoice(site.gate().id(), Cheapest.of(candidates, search::judge, ALTERNATIVES));
     }

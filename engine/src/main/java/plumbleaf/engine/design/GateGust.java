@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.action.BaseAction;
@@ -69,7 +70,7 @@ final class GateGust {
     }
 
     /** Steel and footing of one of its posts. */
-    RatedGust post(PostDesign post, Function<CaseForces, BaseAction> of, FootingGust footing) {
+    RatedGust post(PostDesign post, Function<CaseForces, BaseAction> of, Optional<FootingGust> footing) {
         List<GustPart> parts = new ArrayList<>();
         Section steel = post.section();
         Length height = post.post().outOfGround();
@@ -80,8 +81,7 @@ final class GateGust {
                     of,
                     action -> Interaction.ratio(steel, action, height),
                     action -> Interaction.ratio(steel, action.times(1 / TubeStrength.SAFETY), height)));
-            if (footing.isKnown())
-                parts.add(part("footing " + footing.part(), one, of, footing::allowableUse, footing::ultimateUse));
+            footing.ifPresent(is -> parts.add(part("footing " + is.part(), one, of, is::allowableUse, is::ultimateUse)));
         }
         return RatedGust.of(speed, parts);
     }
@@ -126,7 +126,7 @@ final class GateGust {
     }
 
     /** The leaf's frame, its hinges and the wall they pull on. */
-    RatedGust leaf(PostWall wall) {
+    RatedGust leaf(Optional<PostWall> wall) {
         List<GustPart> parts = new ArrayList<>();
         for (Blown one : blown) {
             for (int at = 0; at < hung.hinges().size(); at++) {
@@ -136,13 +136,16 @@ final class GateGust {
                 double capacity = use.capacity().pounds();
                 parts.add(pulled("hinge " + use.id(), one, hinge, capacity, capacity * HINGE_RESERVE));
             }
-            int top = hung.hinges().size() - 1;
-            double nominal =
-                    wall.plate().nominal(wall.post(), HingePlate.chordStress(0)).pounds();
-            parts.add(pulled("hinge post wall", one, top, wall.allowed().pounds(), nominal));
+            wall.ifPresent(pulled -> wall(one, pulled, parts));
             frame(one, parts);
         }
         return RatedGust.of(speed, parts);
+    }
+
+    private void wall(Blown one, PostWall wall, List<GustPart> parts) {
+        int top = hung.hinges().size() - 1;
+        double nominal = wall.plate().nominal(wall.post(), HingePlate.chordStress(0)).pounds();
+        parts.add(pulled("hinge post wall", one, top, wall.allowed().pounds(), nominal));
     }
 
     private static GustPart pulled(String link, Blown one, int hinge, double allowable, double ultimate) {

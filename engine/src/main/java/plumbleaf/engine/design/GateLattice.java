@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.PostSpec;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.Shape;
@@ -29,15 +31,17 @@ final class GateLattice {
     /** A hole is at least three times as wide as its post; common practice, no source. */
     private static final double HOLE_OVER_POST = 3;
 
-    private static final Length NARROWEST_HOLE = Length.inches(10);
-    private static final Length WIDEST_HOLE = Length.inches(18);
+    private static final Length NARROWEST_HOLE = Length.inches(8);
+    private static final Length WIDEST_HOLE = Length.inches(24);
 
     private final Catalogue catalogue;
     private final GateBuild pinned;
+    private final Gate gate;
 
-    GateLattice(Catalogue catalogue, GateBuild pinned) {
-        this.catalogue = catalogue;
-        this.pinned = pinned;
+    GateLattice(GateSite site) {
+        this.catalogue = site.catalogue();
+        this.pinned = site.job().builds().of(site.gate());
+        this.gate = site.gate();
     }
 
     List<PickedGate> builds() {
@@ -49,6 +53,7 @@ final class GateLattice {
                         Section latch = pinned.latchPost()
                                 .value()
                                 .flatMap(catalogue::section)
+                                .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
                                 .orElse(post);
                         builds.add(new PickedGate(frame, braces, pinned.joint().or(Joint.MITERED), post, latch, hole));
                     }
@@ -73,6 +78,7 @@ final class GateLattice {
         return pinned.hingePost()
                 .value()
                 .flatMap(catalogue::section)
+                .or(() -> StandingPost.of(gate.hingePost().support(), catalogue))
                 .map(List::of)
                 .orElseGet(() -> catalogue.sections().stream()
                         .filter(section ->
@@ -80,7 +86,10 @@ final class GateLattice {
                         .toList());
     }
 
+    /** Where neither post is dug there is one size, which nobody digs. */
     private List<HoleSize> holes(Section post) {
+        if (!digs(gate.hingePost()) && !digs(gate.latchPost()))
+            return List.of(new HoleSize(pinned.hole().or(NARROWEST_HOLE), pinned.depth().or(SHALLOWEST)));
         List<HoleSize> holes = new ArrayList<>();
         List<Length> diameters = pinned.hole()
                 .value()
@@ -100,6 +109,11 @@ final class GateLattice {
         for (Length depth = SHALLOWEST; depth.compareTo(DEEPEST) <= 0; depth = depth.plus(catalogue.depthStep()))
             depths.add(depth);
         return depths;
+    }
+
+    private static boolean digs(PostSpec post) {
+        return post.support()
+                .match(footing -> true, driven -> false, plate -> false, socket -> false, wall -> false, old -> false);
     }
 
     private static boolean within(Length size, Length least, Length most) {

@@ -3,14 +3,23 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Post;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.HingeForce;
+import plumbleaf.engine.sag.PierSprings;
+import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.engine.strength.WallHinges;
+import plumbleaf.engine.support.Support;
 
 /**
  * A gate with its two posts designed.
@@ -27,21 +36,80 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         if (gate.hung().isEmpty()) {
             return new GatePosts(
                     gate,
-                    work.gatePostWithoutGate(hingePost, build.hingePost(), hole, depth, site.wind()),
-                    work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind()));
+                    work.gatePostWithoutGate(hingePost, build.hingePost(), hole, depth, site.wind(), onWall(site, gate, hingePost)),
+                    work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind(), Optional.empty()));
         }
         PostDesign hinge = work.gatePost(
-                hingePost, build.hingePost(), hole, depth, actions(gate, hingePost), forDrop, site.wind());
+                hingePost,
+                build.hingePost(),
+                hole,
+                depth,
+                actions(gate, hingePost),
+                forDrop,
+                site.wind(),
+                onWall(site, gate, hingePost));
         PostDesign latch = work.gatePost(
-                latchPost, build.latchPost(), hole, depth, actions(gate, latchPost), forDrop, site.wind());
+                latchPost,
+                build.latchPost(),
+                hole,
+                depth,
+                actions(gate, latchPost),
+                forDrop,
+                site.wind(),
+                onWall(site, gate, latchPost));
         List<Finding> more = new ArrayList<>();
-        for (HungLeaf hung : gate.hung()) more.add(PostWall.of(hung).finding(hung.post(), site.basis()));
+        for (HungLeaf hung : gate.hung())
+            if (!hung.gate().isOnWall()) more.add(PostWall.of(hung).finding(hung.post(), site.basis()));
         if (gate.hung().size() == 1) {
             Speed slam = site.gate().loads().slamSpeed();
-            more.add(SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), slam)
+            BaseSpring foot = GateFoot.of(site, latchPost, build.latchPost(), build.hole())
+                    .map(PierSprings::stiff)
+                    .orElse(gate.hung().get(0).gate().foot().stiff());
+            more.add(SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, slam)
                     .finding(gate.id(), slam));
         }
         return new GatePosts(gate.onPosts(loadPath(gate, hinge, latch), more), hinge, latch);
+    }
+
+    /** Hinges that hang on a wall, whatever is known of their pull; empty where a post carries them. */
+    private static Optional<HeldPost> onWall(GateSite site, GateDesign gate, Post post) {
+        Optional<Support.WallAnchor> wall = post.support()
+                .match(
+                        footing -> Optional.empty(),
+                        driven -> Optional.empty(),
+                        plate -> Optional.empty(),
+                        socket -> Optional.empty(),
+                        is -> Optional.of(is),
+                        existing -> Optional.empty());
+        if (wall.isEmpty()) return Optional.empty();
+        List<WallHinges.Pull> pulls = new ArrayList<>();
+        Force byHand = Force.ZERO;
+        for (HungLeaf hung : gate.hung()) {
+            if (!hung.post().equals(post.id())) continue;
+            byHand = byHand(site, hung);
+            for (CaseForces each : hung.cases())
+                for (HingeForce hinge : each.hinges())
+                    pulls.add(new WallHinges.Pull(
+                            hinge.id(),
+                            each.combination(),
+                            hinge.horizontal(),
+                            hinge.across(),
+                            hinge.down(),
+                            site.hinge().pinOffset()));
+        }
+        boolean hinges = !pulls.isEmpty() || gate.hung().isEmpty() && gate.hingePost().equals(post.id());
+        Force pull = byHand;
+        return hinges ? wall.map(of -> WallHinges.held(post.id(), of, pulls, pull)) : Optional.empty();
+    }
+
+    private static Force byHand(GateSite site, HungLeaf hung) {
+        Leaf leaf = hung.gate().leaf();
+        return WallHinges.byHand(
+                leaf.weight().wet(),
+                Length.inches(leaf.weight().centreOfGravity().r().inches()),
+                site.gate().loads().person(),
+                leaf.width(),
+                leaf.pinSpacing());
     }
 
     /** What the leaves bring to a post: the one that hangs on it, and the one that latches to it. */
@@ -67,21 +135,28 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 latch,
                 last.latchPost().isPresent() ? CaseForces::latchPost : CaseForces::hingePost,
                 footing(site, latch));
-        RatedGust leaves = gust.leaf(PostWall.of(first)).lesser(other.leaf(PostWall.of(last)));
+        RatedGust leaves = gust.leaf(wall(first)).lesser(other.leaf(wall(last)));
         if (gate.pair().isPresent()) leaves = leaves.lesser(gust.rod(gate.pair().get()));
         RatedGust whole = leaves.lesser(onHingePost).lesser(onLatchPost);
         return new GatePosts(gate.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
     }
 
-    private static FootingGust footing(GateSite site, PostDesign post) {
-        return new FootingGust(post.footing(), site.job().site().soil(), site.standards());
+    private static Optional<PostWall> wall(HungLeaf hung) {
+        return hung.gate().isOnWall() ? Optional.empty() : Optional.of(PostWall.of(hung));
     }
 
-    /** The deeper of what its two footings need: both are dug alike. */
+    private static Optional<FootingGust> footing(GateSite site, PostDesign post) {
+        return post.footing()
+                .map(is -> new FootingGust(is, site.job().site().soil(), site.standards()))
+                .filter(FootingGust::isKnown);
+    }
+
+    /** The deeper of what its two footings need: both are dug alike. Zero where neither is. */
     Length depth() {
-        Length hingeDepth = hinge.footing().hole().depth();
-        Length latchDepth = latch.footing().hole().depth();
-        return hingeDepth.compareTo(latchDepth) > 0 ? hingeDepth : latchDepth;
+        Length deepest = Length.ZERO;
+        for (PostDesign post : List.of(hinge, latch))
+            if (!post.hole().isZero() && post.depth().compareTo(deepest) > 0) deepest = post.depth();
+        return deepest;
     }
 
     private static List<LinkUse> loadPath(GateDesign gate, PostDesign hinge, PostDesign latch) {
@@ -91,8 +166,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
             path.add(new LinkUse("leaf frame", frame.member(), frame.utilisation()));
             for (HingeUse use : hung.hinges())
                 use.utilisation().ifPresent(ratio -> path.add(new LinkUse("hinge", use.id(), ratio)));
-            path.add(new LinkUse(
-                    "hinge post wall", hung.post(), PostWall.of(hung).utilisation()));
+            wall(hung)
+                    .ifPresent(wall -> path.add(new LinkUse("hinge post wall", hung.post(), wall.utilisation())));
         }
         gate.pair()
                 .ifPresent(pair ->
@@ -102,11 +177,12 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         for (PostDesign post : List.of(hinge, latch)) {
             String name = post.equals(hinge) || !single ? "hinge post" : "latch post";
             for (Checkpoint check : post.checks()) {
-                boolean steel = check.check().equals("steel");
-                path.add(new LinkUse(
-                        steel ? name : name + " footing",
-                        steel ? post.id() : post.footing().part(),
-                        check.utilisation()));
+                path.add(
+                        switch (check.check()) {
+                            case "steel" -> new LinkUse(name, post.id(), check.utilisation());
+                            case "footing" -> new LinkUse(name + " footing", post.footingId(), check.utilisation());
+                            default -> new LinkUse(name + " support", post.id(), check.utilisation());
+                        });
             }
         }
         path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::part));

@@ -5,7 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
@@ -107,6 +112,22 @@ final class GateSearch {
         }
         findings.addAll(both.hinge().findings());
         findings.addAll(both.latch().findings());
+        for (PostDesign post : List.of(both.hinge(), both.latch())) tooShallow(post).ifPresent(findings::add);
         return findings;
+    }
+
+    /** A depth is taken from all that governs it: a hole less deep than frost, load, drop and the least depth ask is no build, caution or not. */
+    private Optional<Finding> tooShallow(PostDesign post) {
+        if (post.hole().isZero() || post.footing().isEmpty()) return Optional.empty();
+        FootingDesign footing = post.footing().get();
+        if (footing.depthNeeded().compareTo(post.depth()) <= 0) return Optional.empty();
+        return Optional.of(Checked.of(
+                "footing.chosen-depth",
+                Severity.MUST_FIX,
+                post.footingId(),
+                post.footingId() + ": " + site.job().display().length(footing.depthNeeded()) + " deep is needed",
+                Basis.judgement("all that governs a depth"),
+                Measure.provided(
+                        post.depth().inches(), footing.depthNeeded().inches(), "in")));
     }
 }

@@ -11,7 +11,6 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.DepthForDrop;
 import plumbleaf.engine.footing.FootingRules;
-import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.gate.GateAsk;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
@@ -42,9 +41,6 @@ final class GateWork {
     /** Depths tried when the drop asks for more: no hole of a gate post is dug deeper by an ordinary crew. Judgement. */
     private static final Length DEEPEST = Length.feet(8);
 
-    /** Less of a footing than this below the loose top holds nothing. Judgement. */
-    private static final Length LEAST_IN_SOUND_SOIL = Length.inches(1);
-
     private final GateSite site;
     private final PickedGate build;
     private final Gate gate;
@@ -73,8 +69,8 @@ final class GateWork {
     /** A design on a plan that stands already: what a search over builds looks at. */
     static GateDesign designOn(GateSite site, PickedGate build, GatePlan plan) {
         GateWork work = new GateWork(site, build);
-        Optional<SoilBand> band = work.bandToHangIn(plan);
-        return band.isEmpty() ? work.plain(plan) : work.hungDesign(plan, work.hang(plan, band.get()));
+        Hanging hung = work.hang(plan);
+        return hung.leaves().isEmpty() ? work.plain(plan) : work.hungDesign(plan, hung);
     }
 
     /** Leaves and posts, and nothing of how they hang. */
@@ -84,9 +80,8 @@ final class GateWork {
 
     private GateDesign design() {
         GatePlan first = Gates.judged(ask(Length.ZERO));
-        Optional<SoilBand> band = bandToHangIn(first);
-        if (band.isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
-        Hanging hung = hang(first, band.get());
+        Hanging hung = hang(first);
+        if (hung.leaves().isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
         double drop = 0;
         for (HungLeaf leaf : hung.leaves())
             drop = Math.max(
@@ -97,19 +92,21 @@ final class GateWork {
         return hungDesign(plan, hung).withRemedies("sag.latch", () -> SagRemedies.of(site, build, plan));
     }
 
-    /** The soil a leaf hangs in; empty where it does not hang, or nothing is presumed for the soil. */
-    private Optional<SoilBand> bandToHangIn(GatePlan plan) {
-        boolean hangs = gate.kind().match(swing -> true, pair -> true, slide -> false, flagged -> false)
-                && !plan.leaves().isEmpty();
-        return hangs && reachesSoundSoil()
-                ? SoilBand.of(site.job().site().soil(), site.standards().soil())
-                : Optional.empty();
+    private boolean hangs() {
+        return gate.kind().match(swing -> true, pair -> true, slide -> false, flagged -> false);
     }
 
-    /** Whether the footing goes below the loose top, where alone soil holds it. */
-    private boolean reachesSoundSoil() {
-        Length needed = site.job().site().soil().looseTop().plus(LEAST_IN_SOUND_SOIL);
-        return build.hole().depth().compareTo(needed) >= 0;
+    /** Whether a hole, where there is one, goes below the loose top of the soil. */
+    private boolean reachesSoundSoil(GatePlan plan) {
+        return plan.hangs().stream()
+                .allMatch(hang -> !digs(hingePost(plan, hang))
+                        || GateFoot.reachesSoundSoil(
+                                build.hole(), site.job().site().soil().looseTop()));
+    }
+
+    private static boolean digs(Post post) {
+        return post.support()
+                .match(footing -> true, driven -> false, plate -> false, socket -> false, wall -> false, old -> false);
     }
 
     /** How a gate hangs, and what is to be said of the place where two leaves meet. */
@@ -148,7 +145,7 @@ final class GateWork {
                     gate.id(),
                     gate.id()
                             + ": its drop and forces are not worked out, since "
-                            + (reachesSoundSoil()
+                            + (reachesSoundSoil(plan)
                                     ? "its kind or its soil has no numbers here."
                                     : "its footing does not reach below the loose top of the soil. Dig deeper."),
                     Basis.judgement("not worked out here")));
@@ -217,13 +214,16 @@ final class GateWork {
         return hingeAtStart(plan, hang) ? site.second() : site.first();
     }
 
-    private Hanging hang(GatePlan plan, SoilBand band) {
+    /** Its leaves, hung; none where it does not hang, or what holds one of its posts has no numbers. */
+    private Hanging hang(GatePlan plan) {
         List<HungGate> gates = new ArrayList<>();
         List<HungLoads> loads = new ArrayList<>();
         for (LeafHang hang : plan.hangs()) {
-            gates.add(hungGate(plan, hang, band));
+            hungGate(plan, hang).ifPresent(gates::add);
             loads.add(loads(plan, hang));
         }
+        if (gates.isEmpty() || gates.size() < plan.hangs().size())
+            return new Hanging(List.of(), Optional.empty(), List.of());
         if (gates.size() == 1)
             return new Hanging(
                     List.of(hung(plan, 0, gates.get(0), loads.get(0), GateForces.of(gates.get(0), loads.get(0)))),
@@ -260,10 +260,17 @@ final class GateWork {
                 single ? Optional.of(otherPost(plan, hang).id()) : Optional.empty());
     }
 
-    private HungGate hungGate(GatePlan plan, LeafHang hang, SoilBand band) {
+    private Optional<HungGate> hungGate(GatePlan plan, LeafHang hang) {
+        if (!hangs()) return Optional.empty();
         Post post = hingePost(plan, hang);
         boolean single = plan.hangs().size() == 1;
         Section steel = build.postOf(hang.leaf().hand().hinge(), single);
+        return GateFoot.of(site, post, steel, build.hole()).map(foot -> hungGate(plan, hang, steel, foot));
+    }
+
+    private HungGate hungGate(GatePlan plan, LeafHang hang, Section steel, PierSprings foot) {
+        Post post = hingePost(plan, hang);
+        boolean single = plan.hangs().size() == 1;
         return new HungGate(
                 hang.leaf(),
                 site.hinge(),
@@ -272,7 +279,7 @@ final class GateWork {
                 Length.inches(
                         Math.max(1, post.top().inches() - hang.pinElevation().inches())),
                 otherPost(plan, hang).grade().minus(hang.pinElevation()),
-                PierSprings.of(band, build.hole(), site.job().site().soil().looseTop()),
+                foot,
                 hang.swing().opens(),
                 gate.kind()
                         .match(
@@ -314,10 +321,9 @@ final class GateWork {
 
     /** What comes after hanging in soft soil, of the leaf that drops most, where a build hangs at all. */
     private Optional<Offset> afterHangingSoft(GatePlan plan) {
-        return bandToHangIn(plan)
-                .flatMap(band -> plan.hangs().stream()
-                        .map(hang -> afterHangingSoft(hungGate(plan, hang, band)))
-                        .reduce((one, other) -> other.compareTo(one) > 0 ? other : one));
+        List<Offset> drops = new ArrayList<>();
+        for (LeafHang hang : plan.hangs()) hungGate(plan, hang).map(this::afterHangingSoft).ifPresent(drops::add);
+        return drops.size() < plan.hangs().size() ? Optional.empty() : drops.stream().reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
     }
 
     private Offset afterHangingSoft(HungGate hung) {
@@ -352,6 +358,8 @@ final class GateWork {
     static Length depthForDrop(GateSite site, PickedGate build) {
         FootingRules rules = site.standards().footing();
         GatePlan plan = judged(site, build);
+        GateWork work = new GateWork(site, build);
+        if (plan.hangs().stream().noneMatch(hang -> digs(work.hingePost(plan, hang)))) return Length.ZERO;
         return DepthForDrop.least(
                 depth -> new GateWork(site, build.withDepth(depth))
                         .afterHangingSoft(plan)

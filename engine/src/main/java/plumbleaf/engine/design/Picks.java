@@ -58,7 +58,7 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
         Map<String, PickedGate> changed = new LinkedHashMap<>(gates);
         for (Gate gate : job.gates()) {
             if (!job.builds().of(gate).isOpen())
-                changed.put(gate.id(), usual.of(job.builds().of(gate)));
+                changed.put(gate.id(), usual.of(gate, job.builds().of(gate)));
         }
         return new Picks(runs, changed, chosen, firstSides);
     }

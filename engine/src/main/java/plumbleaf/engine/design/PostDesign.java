@@ -9,13 +9,16 @@ import plumbleaf.engine.footing.Pour;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostCheck;
 import plumbleaf.engine.strength.RatedGust;
 
 /**
  * A post, designed.
  *
- * @param length from the underside of its concrete to its top
+ * @param footing what is dug or driven; empty where it stands on a slab, on a wall or stood before
+ * @param held what holds it where nothing is dug, with its own checks
+ * @param length from its foot to its top; zero where hinges go on a wall and there is no post
  * @param actions every combination at grade
  * @param check steel at grade
  * @param checks how much of each check is used, wind counted whatever the basis
@@ -24,7 +27,8 @@ import plumbleaf.engine.strength.RatedGust;
 public record PostDesign(
         Post post,
         Section section,
-        FootingDesign footing,
+        Optional<FootingDesign> footing,
+        HeldPost held,
         Length length,
         Pour concrete,
         List<CombinedAction> actions,
@@ -44,7 +48,42 @@ public record PostDesign(
 
     PostDesign rated(RatedGust gust) {
         return new PostDesign(
-                post, section, footing, length, concrete, actions, check, checks, Optional.of(gust), findings);
+                post, section, footing, held, length, concrete, actions, check, checks, Optional.of(gust), findings);
+    }
+
+    /** What holds it, as papers name it: {@code F7}. */
+    public String footingId() {
+        return "F" + post.id().substring(1);
+    }
+
+    /** Diameter of its hole; zero where nothing is dug. */
+    public Length hole() {
+        boolean digs = post.support().match(dug -> true, driven -> false, plate -> false, socket -> false, wall -> false, old -> false);
+        return digs ? footing.map(is -> is.hole().diameter()).orElse(Length.ZERO) : Length.ZERO;
+    }
+
+    /** How deep it stands in the ground or in its socket; zero where it stands on top, or nobody knows. */
+    public Length depth() {
+        return post.support()
+                .match(
+                        dug -> footing.map(is -> is.hole().depth()).orElse(Length.ZERO),
+                        driven -> driven.depth(),
+                        plate -> Length.ZERO,
+                        socket -> socket.depth(),
+                        wall -> Length.ZERO,
+                        existing -> existing.embedment());
+    }
+
+    /** Why it stands as deep as it does. */
+    public String depthBy() {
+        return post.support()
+                .match(
+                        dug -> footing.map(is -> is.governedBy().key()).orElse(""),
+                        driven -> "given",
+                        plate -> "the slab",
+                        socket -> "the socket",
+                        wall -> "the wall",
+                        existing -> "as found");
     }
 
     /** The most that is used of any check. */

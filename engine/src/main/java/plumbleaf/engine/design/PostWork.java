@@ -27,15 +27,22 @@ import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.BasePlateHold;
+import plumbleaf.engine.strength.ExistingHold;
 import plumbleaf.engine.strength.GustPart;
+import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostCheck;
 import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.engine.strength.SocketHold;
 import plumbleaf.engine.strength.TubeStrength;
+import plumbleaf.engine.strength.WallHinges;
+import plumbleaf.engine.support.Support;
 import plumbleaf.engine.wind.TributaryWind;
 
 /** Designs posts: what acts at grade, the steel, the footing, the rated gust. */
@@ -56,7 +63,7 @@ final class PostWork {
     PostDesign linePost(Post post, PickedRun pick, RunWind wind) {
         Share share = share(post, wind);
         List<CombinedAction> actions = ofFence(post, pick.post(), share);
-        return design(post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO);
+        return design(post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
     }
 
     /** What the fence beside a post does to it, and its own weight. */
@@ -68,15 +75,17 @@ final class PostWork {
     }
 
     /** A post of a gate whose own forces are not worked out: the fence beside it and its own weight, nothing of the gate. */
-    PostDesign gatePostWithoutGate(Post post, Section section, Length hole, Stated<Length> depth, RunWind wind) {
+    PostDesign gatePostWithoutGate(
+            Post post, Section section, Length hole, Stated<Length> depth, RunWind wind, Optional<HeldPost> hinges) {
         Share share = share(post, wind);
-        return design(post, section, hole, depth, ofFence(post, section, share), share, false, Length.ZERO);
+        return design(post, section, hole, depth, ofFence(post, section, share), share, false, Length.ZERO, hinges);
     }
 
     /**
      * A post of a gate.
      *
      * @param forDrop depth that keeps the gate's drop within its limit
+     * @param hinges what hinges on a wall do to it; empty where there is a post
      */
     PostDesign gatePost(
             Post post,
@@ -85,8 +94,9 @@ final class PostWork {
             Stated<Length> depth,
             List<CombinedAction> actions,
             Length forDrop,
-            RunWind wind) {
-        return design(post, section, hole, depth, actions, share(post, wind), false, forDrop);
+            RunWind wind,
+            Optional<HeldPost> hinges) {
+        return design(post, section, hole, depth, actions, share(post, wind), false, forDrop, hinges);
     }
 
     /** Wind on a post's half bays: as the standard designs for, and as a plain gust of the same speed. */
@@ -126,10 +136,90 @@ final class PostWork {
             List<CombinedAction> actions,
             Share share,
             boolean halfInchDoesNoHarm,
-            Length forDrop) {
+            Length forDrop,
+            Optional<HeldPost> hinges) {
+        Standing at = new Standing(post, section, actions, share, halfInchDoesNoHarm);
+        return post.support()
+                .match(
+                        footing -> dug(at, hole, depth, forDrop, footing),
+                        driven -> dug(
+                                at,
+                                section.depth(),
+                                Stated.of(driven.depth()),
+                                forDrop,
+                                new Support.NewFooting()),
+                        plate -> held(
+                                at,
+                                BasePlateHold.of(post.id(), section, plate, actions, basis(post)),
+                                post.outOfGround(),
+                                true),
+                        socket -> held(
+                                at,
+                                SocketHold.held(post.id(), section, socket, actions, basis(post)),
+                                post.outOfGround().plus(socket.depth()),
+                                true),
+                        wall -> held(
+                                at,
+                                hinges.orElseGet(
+                                        () -> WallHinges.along(post.id(), wall, mostPush(actions))),
+                                post.role() == PostRole.WALL ? post.outOfGround() : Length.ZERO,
+                                false),
+                        existing -> held(
+                                at,
+                                ExistingHold.held(
+                                        post.id(), existing, section, GateFoot.band(job, catalogue, standards), actions),
+                                post.outOfGround().plus(existing.embedment()),
+                                true));
+    }
+
+    /** A post and what acts on it, whatever holds it. */
+    private record Standing(
+            Post post, Section section, List<CombinedAction> actions, Share share, boolean halfInchDoesNoHarm) {}
+
+    private static Optional<Force> mostPush(List<CombinedAction> actions) {
+        return actions.stream().map(one -> one.action().push()).reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
+    }
+
+    /** A post that stands on or in something which nobody digs. */
+    private PostDesign held(Standing at, HeldPost held, Length length, boolean cantilever) {
+        PostCheck check =
+                PostCheck.of(at.post.id(), at.section, at.post.outOfGround(), at.actions, basis(at.post));
+        List<Finding> findings = new ArrayList<>();
+        List<Checkpoint> checks = new ArrayList<>();
+        if (cantilever) {
+            findings.addAll(check.findings());
+            checks.add(new Checkpoint("steel", check.utilisation()));
+        }
+        findings.addAll(held.findings());
+        checks.add(new Checkpoint("support", held.utilisation()));
+        Optional<RatedGust> rated = cantilever
+                ? at.share.gust().map(gust -> RatedGust.of(
+                        job.site().wind().speed(), List.of(steel(at.post, at.section, gust))))
+                : Optional.empty();
+        return new PostDesign(
+                at.post,
+                at.section,
+                Optional.empty(),
+                held,
+                length,
+                Pour.NONE,
+                at.actions,
+                check,
+                checks,
+                rated,
+                findings);
+    }
+
+    /** A post in a hole, or driven: then its own width is the hole and it takes no concrete. */
+    private PostDesign dug(
+            Standing at, Length hole, Stated<Length> depth, Length forDrop, Support.NewFooting kind) {
+        Post post = at.post;
+        Section section = at.section;
+        List<CombinedAction> actions = at.actions;
         DesignBasis basis = basis(post);
         PostCheck check = PostCheck.of(post.id(), section, post.outOfGround(), actions, basis);
-        FootingDemand demand = new FootingDemand(footingId(post), actions, halfInchDoesNoHarm, false, forDrop);
+        FootingDemand demand =
+                new FootingDemand(footingId(post), actions, at.halfInchDoesNoHarm, kind.slabAtGrade(), forDrop);
         FootingDesign footing = Footings.size(
                 demand,
                 hole,
@@ -139,21 +229,25 @@ final class PostWork {
                 standards.soil(),
                 standards.footing(),
                 basis);
-        Optional<RatedGust> rated = share.gust().map(gust -> rated(post, section, footing, gust, halfInchDoesNoHarm));
+        Optional<RatedGust> rated =
+                at.share.gust().map(gust -> rated(post, section, footing, gust, at.halfInchDoesNoHarm));
         List<Finding> findings = new ArrayList<>(check.findings());
         findings.addAll(footing.findings());
         List<Checkpoint> checks =
                 List.of(new Checkpoint("steel", check.utilisation()), new Checkpoint("footing", mostNeeded(footing)));
+        boolean driven = post.support()
+                .match(dug -> false, is -> true, plate -> false, socket -> false, wall -> false, existing -> false);
         Area outline = Area.squareInches(
                 section.isRound()
                         ? Math.PI * section.depth().inches() * section.depth().inches() / 4
                         : section.depth().inches() * section.width().inches());
-        Pour concrete = Pour.of(footing.hole(), outline);
-        heave(footing, concrete, actions).ifPresent(findings::add);
+        Pour concrete = driven ? Pour.NONE : Pour.of(footing.hole(), outline, kind.bell());
+        heave(footing, concrete, actions, kind, driven).ifPresent(findings::add);
         return new PostDesign(
                 post,
                 section,
-                footing,
+                Optional.of(footing),
+                HeldPost.NOTHING,
                 post.outOfGround().plus(footing.hole().depth()),
                 concrete,
                 actions,
@@ -164,7 +258,12 @@ final class PostWork {
     }
 
     /** Only fine soil grips a shaft when it freezes: clean sand and gravel drain, and rock does not heave. */
-    private Optional<Finding> heave(FootingDesign footing, Pour concrete, List<CombinedAction> actions) {
+    private Optional<Finding> heave(
+            FootingDesign footing,
+            Pour concrete,
+            List<CombinedAction> actions,
+            Support.NewFooting kind,
+            boolean driven) {
         SoilKind soil = job.site().soil().kind();
         Length frost = job.site().frost().depth();
         boolean heaves = (soil == SoilKind.CLAY || soil == SoilKind.SILT) && !frost.isZero();
@@ -174,8 +273,10 @@ final class PostWork {
             if (each.combination() == Combination.D)
                 standing = Math.min(standing, each.action().down().pounds());
         if (standing == Double.MAX_VALUE) standing = 0;
-        Force resisting = concrete.weight().plus(Force.pounds(Math.max(0, standing)));
-        return Optional.of(Heave.finding(footing.part(), footing.hole(), frost, resisting));
+        Force weight = concrete.weight().plus(Force.pounds(Math.max(0, standing)));
+        return Optional.of(new Heave(
+                        footing.hole(), frost, weight, kind.bell(), kind.sleeve(), driven, standards.soil())
+                .finding(footing.part()));
     }
 
     private static String footingId(Post post) {
@@ -197,15 +298,8 @@ final class PostWork {
     /** The gust at which steel and footing reach their limits; ultimate of the steel is its nominal strength. */
     private RatedGust rated(
             Post post, Section section, FootingDesign footing, TributaryWind gust, boolean halfInchDoesNoHarm) {
-        TubeStrength steel = TubeStrength.of(section);
-        double momentLbIn = gust.momentAtGrade().poundInches();
         List<GustPart> parts = new ArrayList<>();
-        parts.add(new GustPart(
-                "post " + post.id(),
-                0,
-                momentLbIn,
-                steel.allowableWeaker().poundInches(),
-                steel.allowableWeaker().poundInches() * TubeStrength.SAFETY));
+        parts.add(steel(post, section, gust));
         LateralSoil soil = LateralSoil.of(job.site().soil(), standards.soil(), halfInchDoesNoHarm);
         double depthIn = footing.hole().depth().inches() - soil.looseTop().inches();
         Optional<Force> ultimate =
@@ -225,5 +319,15 @@ final class PostWork {
                     ultimate.get().pounds()));
         }
         return RatedGust.of(job.site().wind().speed(), parts);
+    }
+
+    private static GustPart steel(Post post, Section section, TributaryWind gust) {
+        TubeStrength steel = TubeStrength.of(section);
+        return new GustPart(
+                "post " + post.id(),
+                0,
+                gust.momentAtGrade().poundInches(),
+                steel.allowableWeaker().poundInches(),
+                steel.allowableWeaker().poundInches() * TubeStrength.SAFETY);
     }
 }

@@ -9,6 +9,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
@@ -30,12 +31,15 @@ record SlamCheck(Force peak, Length height, Section post) {
             cure("hold-back", "fit a hold-back, so that the wind cannot take it"),
             cure("closer", "fit a closer that checks the last of the swing"));
 
-    /** @param edge speed of the latch edge at the stop */
-    static SlamCheck of(HungGate gate, Section latchPost, Speed edge) {
+    /**
+     * @param foot what holds the latch post, in stiff ground
+     * @param edge speed of the latch edge at the stop
+     */
+    static SlamCheck of(HungGate gate, Section latchPost, BaseSpring foot, Speed edge) {
         double aboveGrade =
                 gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
         Length height = Length.inches(Math.max(0, aboveGrade));
-        double stiffness = Slam.strikeStiffness(latchPost, gate.foot().stiff(), height);
+        double stiffness = Slam.strikeStiffness(latchPost, foot, height);
         return new SlamCheck(Slam.peak(edge, gate.leaf(), stiffness), height, latchPost);
     }
 

@@ -36,7 +36,9 @@ final class StockWork {
             List<GateDesign> gates) {
         List<PostTake> takes = new ArrayList<>();
         for (PostDesign post : posts)
-            takes.addAll(PostTake.of(post.post(), post.section(), post.footing().hole(), GRAVEL));
+            takes.addAll(post.footing()
+                    .map(is -> PostTake.of(post.post(), post.section(), is.hole(), GRAVEL))
+                    .orElseGet(() -> PostTake.undug(post.post(), post.section())));
         List<Assembly.StyledBay> bays = new ArrayList<>();
         for (Bay bay : layout.bays())
             catalogue

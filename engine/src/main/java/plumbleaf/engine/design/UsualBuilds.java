@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Run;
@@ -35,9 +36,17 @@ final class UsualBuilds {
                 run.id(), section(pinned.post().or(usual)), pinned.hole().or(LINE_HOLE), pinned.depth());
     }
 
-    PickedGate of(GateBuild pinned) {
-        Section hinge = section(pinned.hingePost().or(GATE_POST));
-        Section latch = pinned.latchPost().value().map(this::section).orElse(hinge);
+    PickedGate of(Gate gate, GateBuild pinned) {
+        Section hinge = pinned.hingePost()
+                .value()
+                .map(this::section)
+                .or(() -> StandingPost.of(gate.hingePost().support(), catalogue))
+                .orElseGet(() -> section(GATE_POST));
+        Section latch = pinned.latchPost()
+                .value()
+                .map(this::section)
+                .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
+                .orElse(hinge);
         return new PickedGate(
                 section(pinned.frame().or(FRAME)),
                 pinned.braces().or(1),

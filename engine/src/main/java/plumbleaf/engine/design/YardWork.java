@@ -116,6 +116,7 @@ final class YardWork {
                     .rated(site);
         Length forDrop = GateWork.depthForDrop(site, pick);
         GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), depth, forDrop, postWork);
+        if (sized.depth().isZero()) return sized.rated(site);
         PickedGate deep = pick.withDepth(sized.depth());
         return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, postWork)
                 .rated(site);

@@ -1,5 +1,6 @@
 package plumbleaf.engine.footing;
 
+import java.util.function.Function;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
@@ -13,10 +14,21 @@ import plumbleaf.engine.quantity.Offset;
  * @param couplingLb c
  * @param rotationalLbIn b, per radian
  */
-public record PierSpring(double lateralLbPerIn, double couplingLb, double rotationalLbIn) {
+public record PierSpring(double lateralLbPerIn, double couplingLb, double rotationalLbIn) implements BaseSpring {
     public PierSpring {
         if (!(lateralLbPerIn > 0 && lateralLbPerIn * rotationalLbIn > couplingLb * couplingLb))
             throw new IllegalArgumentException("A pier's spring must resist every movement");
+    }
+
+    /** A round pier is alike in both planes; it neither sinks nor twists. */
+    @Override
+    public <T> T match(Function<PierSpring, T> pier, Function<Planes, T> planes, Function<Wall, T> wall) {
+        return pier.apply(this);
+    }
+
+    @Override
+    public PierSpring across() {
+        return this;
     }
 
     /** How the pier stands at grade under a push and a moment there. */

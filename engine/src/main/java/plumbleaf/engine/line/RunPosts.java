@@ -138,7 +138,7 @@ final class RunPosts {
                         "",
                         sizes.post(run).inches(),
                         0,
-                        new Support.WallAnchor(wall.of()),
+                        Support.WallAnchor.usual(wall.of()),
                         "",
                         ""),
                 joins -> new Stop(

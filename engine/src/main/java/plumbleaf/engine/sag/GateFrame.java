@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.frame.Dof;
 import plumbleaf.engine.frame.FrameModel;
@@ -27,7 +28,7 @@ import plumbleaf.engine.quantity.Moment;
 /**
  * Leaf, hinges, hinge post and footing as one frame. A hinge is three springs at its pin: it gives sideways both ways as its maker says,
  * carries weight or not, and turns freely, so a free hinge puts no moment about its axis into the post. The pin axis is the origin; it may stand off the middle
- * plane of the leaf and of the post to the swing side. The post stands on the footing's coupled spring, which neither sinks nor twists.
+ * plane of the leaf and of the post to the swing side. The post stands on the coupled spring of what holds it; hinges on a wall sit on points that do not move.
  */
 final class GateFrame {
     static final String FOOTING = "footing";
@@ -39,6 +40,7 @@ final class GateFrame {
     final LeafFrame leaf;
     private final Turn turn;
     private final boolean hingeLocked;
+    private final boolean onWall;
     private final double axisIn;
     private final List<Double> postHeights;
     private final FrameModel model;
@@ -46,11 +48,12 @@ final class GateFrame {
     /**
      * @param hingeLocked whether the lowest hinge also keeps the leaf from turning; the hold then is that hinge
      */
-    GateFrame(HungGate gate, PierSpring foot, Angle open, HeldAt heldAt, boolean hingeLocked) {
+    GateFrame(HungGate gate, BaseSpring foot, Angle open, HeldAt heldAt, boolean hingeLocked) {
         this.gate = gate;
         this.turn = Turn.of(gate.leaf().hand(), open);
         this.leaf = new LeafFrame(gate.leaf(), turn, heldAt, gate.pinAcross());
         this.hingeLocked = hingeLocked;
+        this.onWall = foot.match(pier -> false, planes -> false, wall -> true);
         this.axisIn = -gate.pinToPostAxis().inches();
         TreeSet<Double> heights = new TreeSet<>();
         heights.add(0.0);
@@ -95,18 +98,19 @@ final class GateFrame {
                 .toList();
     }
 
-    /** What the hinge post brings to its footing. */
+    /** What the hinge post brings to its footing; nothing where the hinges are on a wall. */
     BaseAction hingePost(FrameSolution solved, String loadCase) {
+        if (onWall) return BaseAction.NONE;
         Wrench ground = solved.groundForce(loadCase, FOOTING);
         Wrench held = solved.reaction(loadCase, GRADE);
         int swing = Turn.swingSign(gate.leaf().hand());
         return new BaseAction(
-                Force.pounds(held.forceLb().z()),
+                Force.pounds(held.forceLb().z() + ground.forceLb().z()),
                 Force.pounds(-ground.forceLb().x()),
                 Force.pounds(-ground.forceLb().y()),
                 Moment.poundInches(-ground.momentLbIn().y()),
                 Moment.poundInches(ground.momentLbIn().x()),
-                Moment.poundInches(-swing * held.momentLbIn().z()));
+                Moment.poundInches(-swing * (held.momentLbIn().z() + ground.momentLbIn().z())));
     }
 
     /** What keeps the leaf from swinging, + towards its outer face; for a locking hinge nothing, its couple goes through the pin. */
@@ -142,7 +146,7 @@ final class GateFrame {
         return axisIn;
     }
 
-    private FrameModel model(PierSpring foot) {
+    private FrameModel model(BaseSpring foot) {
         List<Node> nodes = new ArrayList<>();
         List<Member> members = new ArrayList<>();
         for (int i = 0; i < postHeights.size(); i++) {
@@ -154,15 +158,44 @@ final class GateFrame {
         nodes.addAll(leaf.nodes());
         members.addAll(leaf.members());
         List<Link> links = new ArrayList<>();
-        for (HingePin pin : gate.leaf().pins()) links.add(link(pin));
+        for (HingePin pin : gate.leaf().pins()) links.add(link(pin, foot));
         List<GroundSpring> springs = new ArrayList<>();
-        springs.add(new GroundSpring(FOOTING, GRADE, spring(foot)));
+        if (!onWall) springs.add(new GroundSpring(FOOTING, GRADE, spring(foot)));
         if (!hingeLocked) springs.add(new GroundSpring(HOLD, leaf.held().node(), along(leaf.normal())));
-        return new FrameModel(nodes, members, springs, links, List.of(new Support(GRADE, List.of(Dof.UZ, Dof.RZ))));
+        return new FrameModel(nodes, members, springs, links, supports(foot));
     }
 
-    private Link link(HingePin pin) {
-        double sideways = gate.hinge().stiffnessLbPerIn();
+    /** What nothing lets move: on a wall every place a hinge may sit at, on a footing its sinking and twisting, unless it says how it gives. */
+    private List<Support> supports(BaseSpring foot) {
+        List<Support> supports = new ArrayList<>();
+        if (onWall) {
+            for (int i = 0; i < postHeights.size(); i++)
+                supports.add(new Support(postNode(i), List.of(Dof.values())));
+            return supports;
+        }
+        List<Dof> held = foot.match(
+                pier -> List.of(Dof.UZ, Dof.RZ),
+                planes -> {
+                    List<Dof> rigid = new ArrayList<>();
+                    if (planes.sinkingLbPerIn().isEmpty()) rigid.add(Dof.UZ);
+                    if (planes.twistingLbInPerRad().isEmpty()) rigid.add(Dof.RZ);
+                    return rigid;
+                },
+                wall -> List.of(Dof.values()));
+        if (!held.isEmpty()) supports.add(new Support(GRADE, held));
+        return supports;
+    }
+
+    /** Hinge and fixing give one after the other. */
+    private static double sideways(double hingeLbPerIn, BaseSpring foot) {
+        return foot.match(
+                pier -> hingeLbPerIn,
+                planes -> hingeLbPerIn,
+                wall -> 1 / (1 / hingeLbPerIn + 1 / wall.lbPerIn()));
+    }
+
+    private Link link(HingePin pin, BaseSpring foot) {
+        double sideways = sideways(gate.hinge().stiffnessLbPerIn(), foot);
         boolean locks = hingeLocked && pin.id().equals(gate.leaf().pins().get(0).id());
         return new Link(
                 pin.id(),
@@ -183,13 +216,28 @@ final class GateFrame {
         return i == 0 ? GRADE : "post at " + i;
     }
 
-    /** The pier's matrix in both planes; the coupling changes sign between them. */
-    static SpringMatrix spring(PierSpring foot) {
-        double a = foot.lateralLbPerIn();
-        double b = foot.rotationalLbIn();
-        return SpringMatrix.diagonal(a, a, 0, b, b, 0)
-                .with(Dof.UX, Dof.RY, foot.couplingLb())
-                .with(Dof.UY, Dof.RX, -foot.couplingLb());
+    private static SpringMatrix spring(BaseSpring foot) {
+        return foot.match(
+                pier -> spring(pier, pier, 0, 0),
+                planes -> spring(
+                        planes.along(),
+                        planes.across(),
+                        planes.sinkingLbPerIn().orElse(0),
+                        planes.twistingLbInPerRad().orElse(0)),
+                wall -> SpringMatrix.NONE);
+    }
+
+    /** The foot's matrix in both planes; the coupling changes sign between them. */
+    private static SpringMatrix spring(PierSpring along, PierSpring across, double sinking, double twisting) {
+        return SpringMatrix.diagonal(
+                        along.lateralLbPerIn(),
+                        across.lateralLbPerIn(),
+                        sinking,
+                        across.rotationalLbIn(),
+                        along.rotationalLbIn(),
+                        twisting)
+                .with(Dof.UX, Dof.RY, along.couplingLb())
+                .with(Dof.UY, Dof.RX, -across.couplingLb());
     }
 
     /** Rigid along one direction. */

@@ -32,6 +32,11 @@ public record HungGate(
         Angle opens,
         HoldOpen holdOpen,
         ShutAt shutAt) {
+    /** Whether its hinges hang on a wall and no post carries them. */
+    public boolean isOnWall() {
+        return foot.likely().match(pier -> false, planes -> false, wall -> true);
+    }
+
     /** Where the post's axis stands: this far from the pin, away from the latch. */
     Length pinToPostAxis() {
         return hinge.pinOffset().plus(hingePostCentre);

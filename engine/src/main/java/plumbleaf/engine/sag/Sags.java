@@ -2,7 +2,7 @@ package plumbleaf.engine.sag;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.frame.FrameSolution;
 import plumbleaf.engine.frame.LoadCase;
 import plumbleaf.engine.frame.Motion;
@@ -61,13 +61,13 @@ public final class Sags {
     }
 
     /** The drop alone, by cause, on a given footing: what a search over builds or depths asks first. */
-    public static ByCause drop(HungGate gate, PierSpring foot) {
+    public static ByCause drop(HungGate gate, BaseSpring foot) {
         GateFrame frame = closed(gate, foot);
         return split(frame, frame.solve(List.of(dead(frame))));
     }
 
     /** What comes after hanging on a given footing: what the allowed drop is about. */
-    public static AfterHanging afterHanging(HungGate gate, PierSpring foot, HungLoads loads, LifeJudgement life) {
+    public static AfterHanging afterHanging(HungGate gate, BaseSpring foot, HungLoads loads, LifeJudgement life) {
         GateFrame frame = closed(gate, foot);
         FrameSolution solved = frame.solve(List.of(dead(frame), person(frame, loads)));
         return after(frame, solved, split(frame, solved), life);
@@ -81,7 +81,7 @@ public final class Sags {
         return new LoadCase(PERSON, frame.leaf.person(loads.person().pounds()));
     }
 
-    private static GateFrame closed(HungGate gate, PierSpring foot) {
+    private static GateFrame closed(HungGate gate, BaseSpring foot) {
         return new GateFrame(gate, foot, Angle.ZERO, gate.shutAt().heldAt(), false);
     }
 

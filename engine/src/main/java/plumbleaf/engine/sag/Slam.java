@@ -1,5 +1,6 @@
 package plumbleaf.engine.sag;
 
+import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.material.Steel;
@@ -37,10 +38,10 @@ public final class Slam {
      *
      * @param height of the strike above grade
      */
-    public static double strikeStiffness(Section post, PierSpring foot, Length height) {
+    public static double strikeStiffness(Section post, BaseSpring foot, Length height) {
         double h = height.inches();
         double bending = h * h * h / (3 * Steel.ELASTIC_MODULUS.psi() * post.iyIn4());
-        PierSpring.Motion pier = foot.under(Force.pounds(1), Moment.poundInches(h));
+        PierSpring.Motion pier = foot.across().under(Force.pounds(1), Moment.poundInches(h));
         return 1 / (bending + pier.sideways().inches() + pier.turn().radians() * h);
     }
 }

@@ -14,8 +14,19 @@ public sealed interface Support {
             Function<WallAnchor, T> wallAnchor,
             Function<Existing, T> existing);
 
-    /** A hole filled with concrete round the post. Its sizes are chosen or pinned with the builds. */
-    record NewFooting() implements Support {
+    /**
+     * A hole filled with concrete round the post. Its sizes are chosen or pinned with the builds.
+     *
+     * @param bell how its foot is widened; none where it is straight
+     * @param sleeve whether a smooth sleeve keeps frozen ground from gripping its shaft
+     * @param slabAtGrade whether a slab that can take the push holds the post at grade; a walk that merely lies against it does not
+     */
+    record NewFooting(Bell bell, boolean sleeve, boolean slabAtGrade) implements Support {
+        /** Straight sides in open ground. */
+        public NewFooting() {
+            this(Bell.NONE, false, false);
+        }
+
         @Override
         public <T> T match(
                 Function<NewFooting, T> newFooting,
@@ -28,7 +39,7 @@ public sealed interface Support {
         }
     }
 
-    /** A post driven into the ground without concrete. */
+    /** A post driven into the ground without concrete. Its own width is all that soil holds. */
     record Driven(Length depth) implements Support {
         @Override
         public <T> T match(
@@ -43,7 +54,7 @@ public sealed interface Support {
     }
 
     /** A plate under the post, anchored to a slab. */
-    record SlabPlate(Length slabThickness, Length edgeDistance) implements Support {
+    record SlabPlate(Slab slab, BasePlate plate, Anchors anchors) implements Support {
         @Override
         public <T> T match(
                 Function<NewFooting, T> newFooting,
@@ -57,7 +68,7 @@ public sealed interface Support {
     }
 
     /** A post grouted into a hole cored in concrete. */
-    record CoreSocket(Length depth, Length edgeDistance) implements Support {
+    record CoreSocket(Length depth, Slab slab) implements Support {
         @Override
         public <T> T match(
                 Function<NewFooting, T> newFooting,
@@ -70,8 +81,22 @@ public sealed interface Support {
         }
     }
 
-    /** Anchors into a wall; what it is made of decides whether a hinge may hang there. */
-    record WallAnchor(WallKind of) implements Support {
+    /**
+     * Anchors into a wall; what it is made of decides whether a hinge may hang there.
+     *
+     * @param perHinge anchors of one hinge, or of one post along the wall
+     * @param edge from the anchors to the nearest edge of the wall; zero where nobody measured it
+     */
+    record WallAnchor(WallKind of, Anchors anchors, int perHinge, Length edge) implements Support {
+        public WallAnchor {
+            if (perHinge < 1) throw new IllegalArgumentException("Something must hold a hinge");
+        }
+
+        /** The usual anchors, edge not measured. */
+        public static WallAnchor usual(WallKind of) {
+            return new WallAnchor(of, Anchors.USUAL, 4, Length.ZERO);
+        }
+
         @Override
         public <T> T match(
                 Function<NewFooting, T> newFooting,
@@ -84,8 +109,14 @@ public sealed interface Support {
         }
     }
 
-    /** A post that stands already, and what a pull on it showed. */
-    record Existing(PostFeel feel, List<PullTest> tests) implements Support {
+    /**
+     * A post that stands already, and what a pull on it showed.
+     *
+     * @param embedment how deep it stands; zero where nobody knows
+     * @param plug width of its concrete; zero where nobody knows
+     * @param girth round it by tape, which tells its size; zero where nobody measured it
+     */
+    record Existing(PostFeel feel, Length embedment, Length plug, Length girth, List<PullTest> tests) implements Support {
         public Existing {
             tests = List.copyOf(tests);
         }

@@ -2,7 +2,9 @@ package plumbleaf.engine.support;
 
 /** What a wall is made of. */
 public enum WallKind {
-    /** Solid masonry or concrete. */
+    /** Cast concrete. */
+    CONCRETE("concrete"),
+    /** Solid masonry. */
     MASONRY("masonry"),
     /** Hollow block. */
     BLOCK("block"),

@@ -7,6 +7,7 @@ import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.support.Support;
 
 /**
  * A new post as it is bought and set.
@@ -17,6 +18,7 @@ import plumbleaf.engine.section.Section;
  * @param depth from finished grade to the underside of the concrete
  * @param gravel dug below the concrete
  * @param anchors that hold it to a wall or a slab
+ * @param support what holds it
  */
 public record PostTake(
         String id,
@@ -27,7 +29,8 @@ public record PostTake(
         Length hole,
         Length depth,
         Length gravel,
-        int anchors) {
+        int anchors,
+        Support support) {
     /** A post along a wall: three anchors; a plate on a slab: four. Common practice, no source; strength is checked elsewhere. */
     private static final int WALL_ANCHORS = 3;
 
@@ -52,7 +55,21 @@ public record PostTake(
                                 hole.diameter(),
                                 hole.depth(),
                                 gravel,
-                                0)),
+                                0,
+                                footing)),
+                        driven -> undug(post, section),
+                        plate -> undug(post, section),
+                        socket -> undug(post, section),
+                        wall -> undug(post, section),
+                        existing -> undug(post, section));
+    }
+
+    /** What a post takes that stands in no hole of its own. */
+    public static List<PostTake> undug(Post post, Section section) {
+        Length out = post.outOfGround();
+        return post.support()
+                .match(
+                        footing -> List.of(),
                         driven -> List.of(standing(post, section, out.plus(driven.depth()), 0)),
                         plate -> List.of(standing(post, section, out, SLAB_ANCHORS)),
                         socket -> List.of(standing(post, section, out.plus(socket.depth()), 0)),
@@ -65,7 +82,7 @@ public record PostTake(
     private static PostTake standing(Post post, Section section, Length length, int anchors) {
         boolean atGate = !post.gate().isEmpty();
         return new PostTake(
-                post.id(), post.run(), atGate, section, length, Length.ZERO, Length.ZERO, Length.ZERO, anchors);
+                post.id(), post.run(), atGate, section, length, Length.ZERO, Length.ZERO, Length.ZERO, anchors, post.support());
     }
 
     public boolean isDug() {

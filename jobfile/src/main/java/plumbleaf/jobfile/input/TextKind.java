@@ -16,9 +16,11 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Parsed;
 import plumbleaf.engine.quantity.Parsed.Read;
 import plumbleaf.engine.quantity.Parsed.Refused;
+import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.QuantityText;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.quantity.SoilRate;
+import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.quantity.Speed;
 
 /**
@@ -111,6 +113,30 @@ public record TextKind<T>(
                     text -> QuantityText.soilRate(text)
                             .value()
                             .filter(rate::equals)
+                            .isPresent()));
+    public static final TextKind<Stress> STRESS = new TextKind<>(
+            "a strength",
+            true,
+            "2500 psi",
+            QuantityText::stress,
+            stress -> WrittenNumber.of(
+                    stress.psi(),
+                    " psi",
+                    text -> QuantityText.stress(text)
+                            .value()
+                            .filter(stress::equals)
+                            .isPresent()));
+    public static final TextKind<Pressure> PRESSURE = new TextKind<>(
+            "a pressure",
+            true,
+            "1000 psf",
+            QuantityText::pressure,
+            pressure -> WrittenNumber.of(
+                    pressure.psf(),
+                    " psf",
+                    text -> QuantityText.pressure(text)
+                            .value()
+                            .filter(pressure::equals)
                             .isPresent()));
     public static final TextKind<Money> MONEY =
             new TextKind<>("an amount of money", true, "$1,240.00", MoneyText::money, Money::text);

@@ -10,7 +10,6 @@ import plumbleaf.engine.design.PickedGate;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.design.SagLimits;
 import plumbleaf.engine.finding.Finding;
-import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Hand;
 import plumbleaf.engine.gate.LeafHang;
@@ -151,10 +150,8 @@ final class GateJson {
 
     /** Both posts of a gate stand in the same hole; its turn and the next six inches are those of the hinge post. */
     private static Json.Members footings(PostDesign post, GateSag sag) {
-        FootingDesign footing = post.footing();
-        Json.Members members =
-                Json.object().put("diameterIn", footing.hole().diameter().inches());
-        return PostJson.footing(footing, post.concrete(), members)
+        Json.Members members = Json.object().put("diameterIn", post.hole().inches());
+        return PostJson.footing(post, members)
                 .put("rotationRad", sag.footingTurn().radians())
                 .put(
                         "nextSixInches",

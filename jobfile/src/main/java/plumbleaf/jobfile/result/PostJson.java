@@ -1,14 +1,17 @@
 package plumbleaf.jobfile.result;
 
+import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.design.Checkpoint;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.footing.BagSize;
+import plumbleaf.engine.footing.DepthCause;
 import plumbleaf.engine.footing.DepthNeed;
 import plumbleaf.engine.footing.FootingDesign;
-import plumbleaf.engine.footing.Pour;
 import plumbleaf.engine.line.Post;
+import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.support.Support;
 import plumbleaf.jobfile.json.Json;
@@ -32,8 +35,9 @@ final class PostJson {
                 .put("lengthIn", design.length().inches())
                 .put("section", design.section().id())
                 .put("support", supportKey(post.support()))
-                .put("footing", design.footing().part());
-        footing(design.footing(), design.concrete(), members);
+                .put("footing", design.footingId());
+        footing(design, members);
+        if (!design.held().facts().isEmpty()) members.put("held", held(design));
         CombinedAction governing = design.check().governing();
         members.put("momentAtGradeLbIn", size(governing.action()))
                 .put("governingCase", governing.name())
@@ -55,17 +59,23 @@ final class PostJson {
     }
 
     /** The keys of a footing: of a post, and of a gate's hinge post again beside its sag. */
-    static Json.Members footing(FootingDesign footing, Pour concrete, Json.Members members) {
-        return members.put("holeDiameterIn", footing.hole().diameter().inches())
-                .put("depthIn", footing.hole().depth().inches())
-                .put("depthNeededIn", footing.depthNeeded().inches())
-                .put("depthGovernedBy", footing.governedBy().key())
-                .put("depthNeeds", footing.needs(), PostJson::need)
-                .put("concreteFt3", concrete.volume().cubicFeet())
-                .put(
-                        "bags",
-                        concrete.volume().cubicFeet()
-                                / BagSize.EIGHTY_POUND.yield().cubicFeet());
+    static Json.Members footing(PostDesign design, Json.Members members) {
+        Optional<FootingDesign> footing = design.footing();
+        double concreteFt3 = design.concrete().volume().cubicFeet();
+        return members.put("holeDiameterIn", design.hole().inches())
+                .put("depthIn", design.depth().inches())
+                .put("depthNeededIn", footing.map(is -> is.depthNeeded().inches()).orElse(0.0))
+                .put("depthGovernedBy", footing.map(FootingDesign::governedBy).orElse(DepthCause.GIVEN).key())
+                .put("depthNeeds", footing.map(FootingDesign::needs).orElse(List.of()), PostJson::need)
+                .put("concreteFt3", concreteFt3)
+                .put("bags", concreteFt3 / BagSize.EIGHTY_POUND.yield().cubicFeet());
+    }
+
+    /** What holds a post that nobody digs for, number by number; each key carries its unit. */
+    private static Json.Members held(PostDesign design) {
+        Json.Members members = Json.object();
+        for (HeldPost.Fact fact : design.held().facts()) members.put(fact.key(), fact.value());
+        return members;
     }
 
     private static Node need(DepthNeed need) {

@@ -33,7 +33,7 @@ class HeaveInYardTest {
         for (Finding finding : heave) {
             PostDesign post = post(design, finding);
             Measure measure = finding.measure().orElseThrow();
-            double shaftIn2 = Math.PI * post.footing().hole().diameter().inches() * 30;
+            double shaftIn2 = Math.PI * post.hole().inches() * 30;
             assertThat(measure.measured()).isCloseTo(shaftIn2 * 65 / 6.894757293168, within(1e-6));
             assertThat(measure.limit())
                     .isGreaterThanOrEqualTo(post.concrete().weight().pounds());

@@ -43,7 +43,7 @@ final class FullJob {
                   "id": "R2", "outside": "right", "start": { "east": "0'", "north": "0'" },
                   "legs": [{ "length": "60'", "bearing": "0 deg", "taped": "level" }], "ends": ["free", "free"], "style": "none",
                   "infill": "6'", "bottomGap": "0\\"", "fit": "stepped", "maxBay": "8'", "finishedFace": "in",
-                  "posts": { "support": { "kind": "core-socket", "depth": "8\\"", "edgeDistance": "6\\"" } }
+                  "posts": { "support": { "kind": "core-socket", "depth": "8\\"", "slabThickness": "10\\"", "edgeDistance": "6\\"" } }
                 },
                 { "id": "R3", "style": "none" }
               ],
@@ -85,7 +85,13 @@ final class FullJob {
                   "id": "G2", "kind": "pair", "run": "R2", "station": "10'", "opening": "12'", "split": "37.5%", "active": "left", "swing": "in",
                   "meeting": { "strip": "1-1/2\\"", "rod": "ROD-0.75", "rods": 2, "sleeveAbove": "1/2\\"", "sleeveHole": "10\\"", "sleeveDepth": "2'", "stop": "5\\"", "topKeeper": true },
                   "opens": "90 deg", "holdOpen": { "kind": "hinge-lock", "lever": "2\\"" }, "release": "hold",
-                  "latchPost": { "support": { "kind": "slab-plate", "slabThickness": "6\\"", "edgeDistance": "5\\"" } }
+                  "hingePost": { "support": { "kind": "new-footing", "bell": { "diameter": "18\\"", "height": "8\\"" }, "sleeve": true } },
+                  "latchPost": {
+                    "support": {
+                      "kind": "slab-plate", "slabThickness": "6\\"", "edgeDistance": "5\\"", "slabLength": "12'", "slabWidth": "4'",
+                      "concrete": "3000 psi", "anchorPull": "900 lb", "anchorPush": "1200 lb"
+                    }
+                  }
                 },
                 { "id": "G3", "kind": "slide", "run": "R2", "station": "24'", "opening": "16'", "slides": "right" },
                 { "id": "G4", "kind": "flagged", "run": "R2", "station": "44'", "opening": "10'", "name": "bifold" },

@@ -39,6 +39,7 @@ import plumbleaf.engine.schedule.Quotes;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.takeoff.Assembly;
 import plumbleaf.engine.takeoff.FenceNeeds;
+import plumbleaf.engine.support.Support;
 import plumbleaf.engine.takeoff.PostTake;
 import plumbleaf.engine.takeoff.Saws;
 import plumbleaf.engine.takeoff.TakeoffLine;
@@ -96,7 +97,16 @@ class TradeNumbersCheck {
     void twoPeopleSet20To30HolesADay() {
         Section post = section();
         PostTake take = new PostTake(
-                "P1", "R1", false, post, Length.inches(110), Length.inches(10), Length.inches(36), Length.ZERO, 0);
+                "P1",
+                "R1",
+                false,
+                post,
+                Length.inches(110),
+                Length.inches(10),
+                Length.inches(36),
+                Length.ZERO,
+                0,
+                new Support.NewFooting());
         Job job = job();
         double hours =
                 Labours.of(Works.post(take, job.site().soil()), BOOK.labour()).hours();

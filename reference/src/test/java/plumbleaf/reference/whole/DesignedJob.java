@@ -59,8 +59,10 @@ final class DesignedJob {
         put(at + "stationIn", post.post().station().inches());
         put(at + "gradeElevationIn", post.post().grade().inches());
         put(at + "concreteFt3", post.concrete().volume().cubicFeet());
-        for (DepthNeed need : post.footing().needs())
-            put(at + "depth." + need.cause().key() + "In", need.depth().inches());
+        post.footing().ifPresent(footing -> {
+            for (DepthNeed need : footing.needs())
+                put(at + "depth." + need.cause().key() + "In", need.depth().inches());
+        });
         put(at + "bending", post.check().utilisation());
         for (CombinedAction action : post.actions()) {
             String to = at + action.combination().key() + "." + action.state() + "." + action.wind() + ".";

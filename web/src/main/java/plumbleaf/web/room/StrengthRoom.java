@@ -77,10 +77,13 @@ final class StrengthRoom {
                     post.id(),
                     List.of(
                             post.id(),
-                            figures.length(post.footing().hole().diameter()) + " \u00d7 "
-                                    + figures.length(post.footing().hole().depth()),
-                            figures.length(post.footing().depthNeeded()) + ", "
-                                    + post.footing().governedBy().key(),
+                            post.hole().isZero()
+                                    ? post.depth().isZero() ? "\u2013" : figures.length(post.depth()) + " deep"
+                                    : figures.length(post.hole()) + " \u00d7 " + figures.length(post.depth()),
+                            post.footing()
+                                            .map(is -> figures.length(is.depthNeeded()) + ", ")
+                                            .orElse("")
+                                    + post.depthBy(),
                             Figures.ratio(post.utilisation()))));
         return Panel.of("Posts and footings", "posts")
                 .withTables(List.of(new Table(

@@ -36,12 +36,12 @@ record Subjects(Design design) {
             if (!post.post().run().equals(run.run())) continue;
             details.add(new PostDetail(
                     post.post(),
-                    post.footing().hole().diameter(),
-                    post.footing().hole().depth(),
+                    post.hole(),
+                    post.depth(),
                     post.length(),
                     post.section().name(),
                     post.concrete().volume(),
-                    post.footing().governedBy().key()));
+                    post.depthBy()));
         }
         return details;
     }

@@ -1,0 +1,86 @@
+package plumbleaf.engine.design;
+
+import java.util.Optional;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.footing.SoilBand;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.sag.PierSprings;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.BasePlateHold;
+import plumbleaf.engine.strength.ExistingHold;
+import plumbleaf.engine.strength.SocketHold;
+import plumbleaf.engine.strength.WallHinges;
+import plumbleaf.engine.support.Support;
+
+/** What a leaf hangs on, as its frame feels it: a footing in its soil, a plate, a socket, a wall, a post that stood before. */
+final class GateFoot {
+    /** Less of a footing than this below the loose top holds nothing. Judgement. */
+    private static final Length LEAST_IN_SOUND_SOIL = Length.inches(1);
+
+    /** Give of plates, sockets and blocking is guessed within half and twice. Judgement. */
+    private static final double HALF = 0.5;
+
+    private static final double TWICE = 2;
+
+    /** A slab that holds a post at grade does not give way beside soil. Judgement. */
+    private static final double SLAB_LB_PER_IN = 1e8;
+
+    private GateFoot() {}
+
+    /** The soil of the site; empty where nothing is presumed for it. */
+    static Optional<SoilBand> band(Job job, Catalogue catalogue, Standards standards) {
+        return SoilBand.of(job.site().soil(), standards.soil());
+    }
+
+    /** Empty where nothing holds it that has numbers: soil without any, a hole that ends in the loose top. */
+    static Optional<PierSprings> of(GateSite site, Post post, Section steel, HoleSize hole) {
+        Optional<SoilBand> soil = band(site.job(), site.catalogue(), site.standards());
+        Length loose = site.job().site().soil().looseTop();
+        return post.support()
+                .match(
+                        footing -> dug(soil, hole, loose).map(springs -> atGrade(springs, footing)),
+                        driven -> dug(soil, new HoleSize(steel.depth(), driven.depth()), loose),
+                        plate -> Optional.of(PierSprings.undug(
+                                BasePlateHold.spring(steel, plate, HALF),
+                                BasePlateHold.spring(steel, plate, 1),
+                                BasePlateHold.spring(steel, plate, TWICE))),
+                        socket -> Optional.of(PierSprings.undug(
+                                SocketHold.spring(steel, socket, HALF),
+                                SocketHold.spring(steel, socket, 1),
+                                SocketHold.spring(steel, socket, TWICE))),
+                        wall -> Optional.of(PierSprings.undug(
+                                WallHinges.spring(wall.of(), HALF),
+                                WallHinges.spring(wall.of(), 1),
+                                WallHinges.spring(wall.of(), TWICE))),
+                        existing -> ExistingHold.of(existing, steel, soil)
+                                .map(held -> PierSprings.undug(held.soft(), held.likely(), held.stiff())));
+    }
+
+    /** Whether a hole goes below the loose top, where alone soil holds it. */
+    static boolean reachesSoundSoil(HoleSize hole, Length loose) {
+        return hole.depth().compareTo(loose.plus(LEAST_IN_SOUND_SOIL)) >= 0;
+    }
+
+    private static Optional<PierSprings> dug(Optional<SoilBand> soil, HoleSize hole, Length loose) {
+        if (!reachesSoundSoil(hole, loose)) return Optional.empty();
+        return soil.map(band -> PierSprings.of(band, hole, loose));
+    }
+
+    private static PierSprings atGrade(PierSprings springs, Support.NewFooting footing) {
+        if (!footing.slabAtGrade()) return springs;
+        return new PierSprings(
+                held(springs.soft()), held(springs.likely()), held(springs.stiff()), held(springs.sixDeeper()));
+    }
+
+    private static BaseSpring held(BaseSpring open) {
+        return open.match(
+                pier -> new PierSpring(pier.lateralLbPerIn() + SLAB_LB_PER_IN, pier.couplingLb(), pier.rotationalLbIn()),
+                planes -> planes,
+                wall -> wall);
+    }
+}

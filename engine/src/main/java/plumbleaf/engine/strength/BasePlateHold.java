@@ -1,0 +1,311 @@
+package plumbleaf.engine.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.material.Concrete;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.support.Support;
+
+/** A post on a base plate: plate, anchors, the concrete round them, and the slab under it all. */
+public final class BasePlateHold {
+    /** Anchors in snug holes let a plate slide by nothing that a gate feels. Judgement. */
+    private static final double SIDEWAYS_LB_PER_IN = 1e8;
+
+    /** Share of a slab's weight that counts against tipping. Source: ASCE 7-16 2.4.1, combination 7. */
+    private static final double WEIGHT_SHARE = 0.6;
+
+    /** phi of plain concrete in bending, and its modulus of rupture over sqrt(f'c). Source: ACI 318-19 14.5.2, 21.2.1, from memory. */
+    private static final double PHI_PLAIN = 0.60;
+
+    private static final double PLAIN_TENSION = 5;
+
+    /** Sum of both shares that pull and push may use together. Source: ACI 318-19 17.8.3, from memory. */
+    private static final double TOGETHER = 1.2;
+
+    private static final Basis ANCHORS = Basis.clause("ACI 318-19 17.6.2, 17.7.2, post-installed, cracked");
+
+    private final String part;
+    private final Section post;
+    private final Support.SlabPlate on;
+    private final List<CombinedAction> actions;
+    private final DesignBasis basis;
+
+    private BasePlateHold(
+            String part, Section post, Support.SlabPlate on, List<CombinedAction> actions, DesignBasis basis) {
+        this.part = part;
+        this.post = post;
+        this.on = on;
+        this.actions = actions;
+        this.basis = basis;
+    }
+
+    /** Every check under every combination; on the customary basis what only wind brings is a caution. */
+    public static HeldPost of(
+            String part, Section post, Support.SlabPlate on, List<CombinedAction> actions, DesignBasis basis) {
+        return new BasePlateHold(part, post, on, actions, basis).held();
+    }
+
+    /** How the foot turns: anchors and plate; the slab is taken as still. */
+    public static BaseSpring spring(Section post, Support.SlabPlate on, double factor) {
+        double turning = BasePlateAnchors.turningStiffness(post, on.plate(), on.anchors()) * factor;
+        return BaseSpring.Planes.alike(new PierSpring(SIDEWAYS_LB_PER_IN, 0, turning));
+    }
+
+    /** A load factor that turns strength level into allowable-stress level: the greatest of what acts. Source: ASCE 7-16 2.3.1 over 2.4.1. */
+    static double loadFactor(Combination combination) {
+        if (combination.hasWind()) return 1 / 0.6;
+        return combination.live() > 0 ? 1.6 : 1.4;
+    }
+
+    private HeldPost held() {
+        HeldPost.Notes notes = new HeldPost.Notes();
+        List<CombinedAction> still =
+                actions.stream().filter(one -> !one.combination().hasWind()).toList();
+        boolean all = basis == DesignBasis.ENGINEERED || still.isEmpty();
+        BasePlateAnchors worst = worst(all ? actions : still);
+        notes.fact("plateNeededIn", "plate thickness needed", worst.plateNeeded().inches(), "in")
+                .fact("anchorPullLb", "pull on one anchor, prying in it", worst.pull().pounds(), "lb")
+                .fact("pryingLb", "prying", worst.prying().pounds(), "lb")
+                .fact("anchorPushLb", "push on one anchor", worst.push().pounds(), "lb")
+                .fact("anchorToEdgeIn", "anchors to the edge of the slab", toEdge().inches(), "in");
+        for (Check check : checks(worst)) note(notes, check, Severity.MUST_FIX, "");
+        if (!all && actions.size() > still.size()) {
+            BasePlateAnchors windy = worst(actions);
+            Check most = checks(windy).get(0);
+            for (Check each : checks(windy)) if (each.ratioOrZero() > most.ratioOrZero()) most = each;
+            note(notes, most, Severity.CAUTION, "support.wind");
+        }
+        sheet(notes, worst);
+        depth(notes);
+        return notes.done();
+    }
+
+    /** One check; without a ratio it could not be run. */
+    private record Check(String id, String words, OptionalDouble measured, OptionalDouble limit, String unit, Basis basis) {
+        static Check of(String id, String words, double measured, double limit, String unit, Basis basis) {
+            return new Check(id, words, OptionalDouble.of(measured), OptionalDouble.of(limit), unit, basis);
+        }
+
+        double ratioOrZero() {
+            if (measured.isEmpty() || limit.isEmpty()) return 0;
+            return limit.getAsDouble() > 0 ? measured.getAsDouble() / limit.getAsDouble() : Double.MAX_VALUE;
+        }
+    }
+
+    private void note(HeldPost.Notes notes, Check check, Severity failed, String otherId) {
+        String id = otherId.isEmpty() ? check.id() : otherId;
+        String words = "Post " + part + ", on its plate: " + check.words() + ".";
+        if (check.measured().isEmpty() || check.limit().isEmpty()) {
+            notes.note(Checked.note(id, Severity.CANNOT_SAY, part, words, check.basis()));
+            return;
+        }
+        notes.check(Checked.of(
+                id,
+                failed,
+                part,
+                words,
+                check.basis(),
+                Measure.demand(check.measured().getAsDouble(), check.limit().getAsDouble(), check.unit())));
+    }
+
+    private BasePlateAnchors worst(List<CombinedAction> of) {
+        BasePlateAnchors worst = at(of.get(0));
+        for (CombinedAction one : of) {
+            BasePlateAnchors at = at(one);
+            double moment = at.moment().poundInches() * loadFactor(one.combination());
+            double most = worst.moment().poundInches()
+                    * loadFactor(worst.action().combination());
+            if (moment > most) worst = at;
+        }
+        return worst;
+    }
+
+    private BasePlateAnchors at(CombinedAction action) {
+        return BasePlateAnchors.of(action, post, on.plate(), on.anchors(), on.slab());
+    }
+
+    private List<Check> checks(BasePlateAnchors at) {
+        List<Check> checks = new ArrayList<>();
+        checks.add(Check.of(
+                "plate.thickness",
+                LengthText.feetAndInches(on.plate().thickness().inches()) + " plate, "
+                        + LengthText.feetAndInches(at.plateNeeded().inches()) + " needed (" + at.action().name() + ")",
+                at.plateNeeded().inches(),
+                on.plate().thickness().inches(),
+                "in",
+                Basis.fromMemory("AISC Design Guide 1, 3.3 and 3.4")));
+        checks.add(Check.of(
+                "plate.bearing",
+                "the concrete under its edge bears " + DecimalText.fixed(at.crushing(), 2) + " of what it may",
+                at.crushing(),
+                1,
+                "",
+                Basis.clause("AISC 360-22 J8")));
+        checks.add(tension(at));
+        checks.add(shear(at));
+        checks.add(tipping(at));
+        checks.add(bending(at));
+        return checks;
+    }
+
+    private Length toEdge() {
+        double in = on.slab().edge().inches()
+                + post.depth().inches() / 2
+                - on.plate().anchorSpacing().inches() / 2;
+        return Length.inches(Math.max(0, in));
+    }
+
+    private ConcreteBreakout breakout() {
+        return new ConcreteBreakout(
+                ConcreteBreakout.POST_INSTALLED,
+                on.slab().strength(),
+                on.anchors().embedment());
+    }
+
+    private Check tension(BasePlateAnchors at) {
+        double alpha = loadFactor(at.action().combination());
+        Force group = breakout()
+                .groupInTension(
+                        on.plate().anchorSpacing(), Length.ZERO, ConcreteBreakout.Edges.oneSide(toEdge()));
+        double allowed = toEdge().isZero()
+                ? 0
+                : ConcreteBreakout.allowable(group, ConcreteBreakout.PHI_TENSION, alpha).pounds();
+        double pull = 2 * at.pull().pounds();
+        return Check.of(
+                "anchor.breakout",
+                "two anchors pull with " + DecimalText.whole(pull) + " lb, the cone of concrete over them holds "
+                        + DecimalText.whole(allowed) + " lb",
+                pull,
+                allowed,
+                "lb",
+                ANCHORS);
+    }
+
+    private Check shear(BasePlateAnchors at) {
+        double alpha = loadFactor(at.action().combination());
+        double allowed = toEdge().isZero()
+                ? 0
+                : ConcreteBreakout.allowable(
+                                breakout().rowInShear(
+                                                on.anchors().diameter(),
+                                                toEdge(),
+                                                on.plate().anchorSpacing(),
+                                                on.slab().thickness()),
+                                ConcreteBreakout.PHI_SHEAR,
+                                alpha)
+                        .pounds();
+        double push = 2 * at.push().pounds();
+        return Check.of(
+                "anchor.edge",
+                "two anchors push the edge of the slab with " + DecimalText.whole(push) + " lb, it holds "
+                        + DecimalText.whole(allowed) + " lb",
+                push,
+                allowed,
+                "lb",
+                ANCHORS);
+    }
+
+    /** The slab as one block that tips about its nearer long side; earth beside it holds nothing (judgement). */
+    private Check tipping(BasePlateAnchors at) {
+        Basis statics = Basis.clause("statics, 0.6 of the slab's weight, ASCE 7-16 2.4.1");
+        if (!on.slab().isMeasured())
+            return new Check(
+                    "slab.tipping",
+                    "nobody measured the slab from joint to joint, so whether its weight holds is not said: enter its length and width",
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    "",
+                    statics);
+        double thick = on.slab().thickness().inches();
+        double weight = on.slab().length().inches() * on.slab().width().inches() * thick
+                * Concrete.DENSITY.perCubicInch();
+        double holds = WEIGHT_SHARE * weight * on.slab().width().inches() / 2;
+        double tips = at.moment().poundInches() + at.action().action().push().pounds() * thick;
+        return Check.of(
+                "slab.tipping",
+                DecimalText.whole(tips / 12) + " lb-ft tip the slab, its weight holds " + DecimalText.whole(holds / 12)
+                        + " lb-ft",
+                tips,
+                holds,
+                "lb-in",
+                statics);
+    }
+
+    /** Plain concrete across the plate and once the thickness either side; half the moment goes each way, all of it one way at an edge. Judgement. */
+    private Check bending(BasePlateAnchors at) {
+        double thick = on.slab().thickness().inches();
+        double width = on.plate().side().inches() + 2 * thick;
+        double modulus = width * thick * thick / 6;
+        double root = Math.sqrt(on.slab().strength().psi());
+        double holds = PHI_PLAIN * PLAIN_TENSION * root * modulus
+                / loadFactor(at.action().combination());
+        boolean byEdge = on.slab().edge().inches() < 3 * thick;
+        double bends = at.moment().poundInches() * (byEdge ? 1 : 0.5);
+        return Check.of(
+                "slab.bending",
+                DecimalText.whole(bends / 12) + " lb-ft bend a plain slab "
+                        + LengthText.feetAndInches(thick) + " thick, it holds " + DecimalText.whole(holds / 12) + " lb-ft",
+                bends,
+                holds,
+                "lb-in",
+                Basis.fromMemory("ACI 318-19 14.5.2, plain concrete, phi 0.60"));
+    }
+
+    /** Steel, pullout and spacing are the maker's: without the sheet nothing passes. */
+    private void sheet(HeldPost.Notes notes, BasePlateAnchors at) {
+        Basis maker = Basis.job("the anchor maker's sheet; ACI 318-19 17.8.3 for both together, from memory");
+        if (!on.anchors().isVouchedFor()) {
+            notes.note(Checked.note(
+                    "anchor.sheet",
+                    Severity.CANNOT_SAY,
+                    part,
+                    "Post " + part + ": each anchor is pulled with " + DecimalText.whole(at.pull().pounds())
+                            + " lb and pushed with " + DecimalText.whole(at.push().pounds())
+                            + " lb. What it carries is its maker's to say: enter the allowable pull and push from the sheet.",
+                    maker));
+            return;
+        }
+        double pull = at.pull().pounds() / on.anchors().tension().pounds();
+        double push = at.push().pounds() / on.anchors().shear().pounds();
+        double both = Math.max(Math.max(pull, push), (pull + push) / TOGETHER);
+        notes.check(Checked.of(
+                "anchor.sheet",
+                Severity.MUST_FIX,
+                part,
+                "Post " + part + ": each anchor is pulled with " + DecimalText.whole(at.pull().pounds())
+                        + " lb and pushed with " + DecimalText.whole(at.push().pounds()) + " lb, "
+                        + DecimalText.fixed(both, 2) + " of what its maker allows for both.",
+                maker,
+                Measure.demand(both, 1, "")));
+    }
+
+    /** {@code hef} at most two thirds of the thickness. Source: ACI 318-19 17.9.4. */
+    private void depth(HeldPost.Notes notes) {
+        double most = Math.max(
+                on.slab().thickness().inches() * 2 / 3, on.slab().thickness().inches() - 4);
+        double deep = on.anchors().embedment().inches();
+        notes.check(Checked.of(
+                "anchor.depth",
+                Severity.MUST_FIX,
+                part,
+                "Post " + part + ": anchors " + LengthText.feetAndInches(deep) + " deep in a slab of "
+                        + LengthText.feetAndInches(on.slab().thickness().inches()) + ", which takes "
+                        + LengthText.feetAndInches(most) + ".",
+                Basis.clause("ACI 318-19 17.9.4"),
+                Measure.demand(deep, most, "in")));
+    }
+}

@@ -1,0 +1,59 @@
+package plumbleaf.engine.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+
+/**
+ * How something else than a dug footing holds a post: the numbers that papers and results show, and what is found.
+ *
+ * @param facts in the order of the calculation
+ * @param utilisation the greatest use of any check that could be run; zero where none could
+ */
+public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findings) {
+    /** Nothing holds it that needs a word. */
+    public static final HeldPost NOTHING = new HeldPost(List.of(), 0, List.of());
+
+    public HeldPost {
+        facts = List.copyOf(facts);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * One number of the calculation.
+     *
+     * @param key as the result writes it, with its unit: {@code anchorTensionLb}
+     * @param words as papers and screens say it
+     * @param unit as in result keys
+     */
+    public record Fact(String key, String words, double value, String unit) {}
+
+    /** Facts and checks as they come up. */
+    static final class Notes {
+        private final List<Fact> facts = new ArrayList<>();
+        private final List<Finding> findings = new ArrayList<>();
+        private double most;
+
+        Notes fact(String key, String words, double value, String unit) {
+            facts.add(new Fact(key, words, value, unit));
+            return this;
+        }
+
+        Notes note(Finding finding) {
+            findings.add(finding);
+            return this;
+        }
+
+        /** A check with a ratio, which counts towards the utilisation. */
+        Notes check(Checked checked) {
+            checked.measure().ifPresent(measure -> most = Math.max(most, measure.ratio().orElse(most)));
+            findings.add(checked);
+            return this;
+        }
+
+        HeldPost done() {
+            return new HeldPost(facts, most, findings);
+        }
+    }
+}

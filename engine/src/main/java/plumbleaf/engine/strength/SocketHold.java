@@ -1,0 +1,154 @@
+package plumbleaf.engine.strength;
+
+import java.util.List;
+import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.footing.SoilStiffness;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Moment;
+import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.support.Slab;
+import plumbleaf.engine.support.Support;
+
+/**
+ * A rigid post grouted in a core of concrete: the push of its upper block and the greatest pressure, at the top.
+ *
+ * @param upper P2, force of the block above the pivot, towards the edge
+ * @param peakLbPerIn p0, load per inch of depth at the top
+ */
+public record SocketHold(Force upper, double peakLbPerIn) {
+    /** Grout and concrete pressing back, per inch of depth and of movement. Judgement. */
+    private static final Stress GROUT = Stress.psi(1e6);
+
+    private static final Basis SIDE =
+            Basis.judgement("ACI 318-19 17.7.2.2.1 without a diameter; a socket's side has no clause of its own");
+
+    /**
+     * {@code P2 = (2 m H + 3 M)^2 / [3 m (m H + 2 M)], p0 = 2 (2 m H + 3 M) / m2}, for a rigid post on constant stiffness; with M = H L the pivot is
+     * {@code a = (2 m2 + 3 L m) / (3 m + 6 L)}. Good down to no push at all.
+     * Source: engineering forum threads 8728 and 8797, derived again from statics. Check: SocketHoldCheck (CX24).
+     *
+     * @param push H at the concrete's face
+     * @param moment M there
+     * @param depth m of the socket
+     */
+    public static SocketHold of(Force push, Moment moment, Length depth) {
+        double m = depth.inches();
+        double h = push.pounds();
+        double sum = 2 * m * h + 3 * moment.poundInches();
+        double below = 3 * m * (m * h + 2 * moment.poundInches());
+        return new SocketHold(Force.pounds(below > 0 ? sum * sum / below : 0), 2 * sum / (m * m));
+    }
+
+    /** Stress of the grout on the post. */
+    public Stress peak(Length postWidth) {
+        return Stress.psi(peakLbPerIn / postWidth.inches());
+    }
+
+    /** How the foot gives. */
+    public static BaseSpring spring(Section post, Support.CoreSocket in, double factor) {
+        return BaseSpring.Planes.alike(new SoilStiffness.Constant(GROUT.times(factor))
+                .spring(new HoleSize(post.depth(), in.depth())));
+    }
+
+    /** Crushing of the grout and breaking out of the side, under every combination. */
+    public static HeldPost held(
+            String part, Section post, Support.CoreSocket in, List<CombinedAction> actions, DesignBasis basis) {
+        HeldPost.Notes notes = new HeldPost.Notes();
+        List<CombinedAction> still =
+                actions.stream().filter(one -> !one.combination().hasWind()).toList();
+        boolean all = basis == DesignBasis.ENGINEERED || still.isEmpty();
+        CombinedAction worst = worst(all ? actions : still, in.depth());
+        SocketHold hold = of(worst, in.depth());
+        notes.fact("socketForceLb", "force of the upper block towards the edge", hold.upper().pounds(), "lb")
+                .fact("socketPressurePsi", "greatest pressure on the grout", hold.peak(post.depth()).psi(), "psi");
+        bearing(notes, part, post, in, worst, Severity.MUST_FIX, "socket.bearing");
+        side(notes, part, in.slab(), in.depth(), worst, Severity.MUST_FIX, "socket.side");
+        if (!all && actions.size() > still.size())
+            side(notes, part, in.slab(), in.depth(), worst(actions, in.depth()), Severity.CAUTION, "support.wind");
+        return notes.done();
+    }
+
+    private static SocketHold of(CombinedAction action, Length depth) {
+        return of(action.action().push(), action.action().size(), depth);
+    }
+
+    private static CombinedAction worst(List<CombinedAction> actions, Length depth) {
+        CombinedAction worst = actions.get(0);
+        double most = -1;
+        for (CombinedAction one : actions) {
+            double factored = of(one, depth).upper().pounds() * BasePlateHold.loadFactor(one.combination());
+            if (factored > most) {
+                most = factored;
+                worst = one;
+            }
+        }
+        return worst;
+    }
+
+    private static void bearing(
+            HeldPost.Notes notes,
+            String part,
+            Section post,
+            Support.CoreSocket in,
+            CombinedAction at,
+            Severity failed,
+            String id) {
+        double wide = post.depth().inches();
+        double spread = Math.min(2, (wide + 2 * in.slab().edge().inches()) / wide);
+        double allowed = in.slab().strength().psi() * 0.85 * spread / BasePlateAnchors.BEARING_SAFETY;
+        double peak = of(at, in.depth()).peak(post.depth()).psi();
+        notes.check(Checked.of(
+                id,
+                failed,
+                part,
+                "Post " + part + ": in its socket the grout is pressed with " + DecimalText.whole(peak)
+                        + " psi at the top, it may take " + DecimalText.whole(allowed) + " psi (" + at.name() + ").",
+                Basis.clause("AISC 360-22 J8, rigid post on constant stiffness"),
+                Measure.demand(peak, allowed, "psi")));
+    }
+
+    private static void side(
+            HeldPost.Notes notes,
+            String part,
+            Slab slab,
+            Length depth,
+            CombinedAction at,
+            Severity failed,
+            String id) {
+        double alpha = BasePlateHold.loadFactor(at.combination());
+        double upper = of(at, depth).upper().pounds();
+        double nominal = new ConcreteBreakout(ConcreteBreakout.POST_INSTALLED, slab.strength(), depth)
+                .byEdgeAlone(slab.edge())
+                .times(share(slab))
+                .pounds();
+        double allowed = nominal * ConcreteBreakout.PHI_SHEAR / alpha;
+        notes.check(Checked.of(
+                id,
+                failed,
+                part,
+                "Post " + part + ": its socket pushes the side of the concrete with " + DecimalText.whole(upper)
+                        + " lb, " + DecimalText.whole(allowed) + " lb break out (" + at.name()
+                        + "). More concrete to the edge or a bar hooked round the socket helps.",
+                SIDE,
+                Measure.demand(upper, allowed, "lb")));
+    }
+
+    /** What a slab thinner than 1.5 edge distances leaves of it. */
+    private static double share(Slab slab) {
+        if (slab.edge().isZero()) return 0;
+        double c = slab.edge().inches();
+        return ConcreteBreakout.faceIn2(slab.edge(), Length.ZERO, slab.thickness())
+                / (4.5 * c * c)
+                * ConcreteBreakout.thin(slab.edge(), slab.thickness());
+    }
+}
