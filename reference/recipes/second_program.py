@@ -758,6 +758,8 @@ class Job:
         dia, deep = length(self.fence["hole"]), length(self.fence["depth"])
         area = math.pi / 4 * SECTIONS[self.fence["post"]][0] ** 2
         for p in self.post:
+            if p["role"] == "wall":
+                continue  # anchored along the wall, nothing is dug
             if p["role"] == "gate":
                 d, t = length(self.build["hole"]), length(self.build["depth"])
                 first = p["s"] < length(self.gate["station"])

@@ -57,8 +57,8 @@ public final class PacketSubjects {
                             is.section().name(),
                             is.concrete().volume(),
                             is.depthBy()))
-                    .orElseGet(() ->
-                            new PostDetail(post, Length.ZERO, Length.ZERO, post.outOfGround(), "", Volume.ZERO, "the wall")));
+                    .orElseGet(() -> new PostDetail(
+                            post, Length.ZERO, Length.ZERO, post.outOfGround(), "", Volume.ZERO, "the wall")));
         }
         return List.copyOf(posts);
     }

@@ -317,7 +317,9 @@ public final class CalculationBook {
                             action.along().pounds(), action.across().pounds())),
                     DecimalText.fixed(post.utilisation(), 2),
                     post.footing().map(is -> inch1(is.depthNeeded().inches())).orElse("\u2013"),
-                    post.depth().isZero() ? "\u2013" : subject.inches(post.depth().inches()),
+                    post.depth().isZero()
+                            ? "\u2013"
+                            : subject.inches(post.depth().inches()),
                     post.depthBy());
         }
         paper.add(table.table());

@@ -116,7 +116,8 @@ public final class Designs {
                 .map(run -> usual.of(run, job.builds().of(run)))
                 .toList();
         Map<String, PickedGate> gates = new LinkedHashMap<>();
-        for (Gate gate : job.gates()) gates.put(gate.id(), usual.of(gate, job.builds().of(gate)));
+        for (Gate gate : job.gates())
+            gates.put(gate.id(), usual.of(gate, job.builds().of(gate)));
         Map<String, Side> firstSides = new LinkedHashMap<>();
         for (Run run : job.runs()) firstSides.put(run.id(), run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT);
         return new Picks(runs, gates, List.of(), firstSides);

@@ -25,8 +25,7 @@ public record GateChoice(String gate, Choice<PickedGate> choice) {
     static GateChoice of(GateSite site, PriceBook book, PostWork posts) {
         GateSearch search = new GateSearch(site, book, posts);
         List<Candidate<PickedGate>> candidates = new ArrayList<>();
-        for (PickedGate build :
-                new GateLattice(site).builds())
+        for (PickedGate build : new GateLattice(site).builds())
             candidates.add(new Candidate<>(build.id(), build, search.price(build)));
         return new GateChoice(site.gate().id(), Cheapest.of(candidates, search::judge, ALTERNATIVES));
     }

@@ -79,7 +79,8 @@ final class GateFoot {
 
     private static BaseSpring held(BaseSpring open) {
         return open.match(
-                pier -> new PierSpring(pier.lateralLbPerIn() + SLAB_LB_PER_IN, pier.couplingLb(), pier.rotationalLbIn()),
+                pier -> new PierSpring(
+                        pier.lateralLbPerIn() + SLAB_LB_PER_IN, pier.couplingLb(), pier.rotationalLbIn()),
                 planes -> planes,
                 wall -> wall);
     }

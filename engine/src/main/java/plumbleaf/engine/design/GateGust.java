@@ -81,7 +81,8 @@ final class GateGust {
                     of,
                     action -> Interaction.ratio(steel, action, height),
                     action -> Interaction.ratio(steel, action.times(1 / TubeStrength.SAFETY), height)));
-            footing.ifPresent(is -> parts.add(part("footing " + is.part(), one, of, is::allowableUse, is::ultimateUse)));
+            footing.ifPresent(
+                    is -> parts.add(part("footing " + is.part(), one, of, is::allowableUse, is::ultimateUse)));
         }
         return RatedGust.of(speed, parts);
     }
@@ -144,7 +145,8 @@ final class GateGust {
 
     private void wall(Blown one, PostWall wall, List<GustPart> parts) {
         int top = hung.hinges().size() - 1;
-        double nominal = wall.plate().nominal(wall.post(), HingePlate.chordStress(0)).pounds();
+        double nominal =
+                wall.plate().nominal(wall.post(), HingePlate.chordStress(0)).pounds();
         parts.add(pulled("hinge post wall", one, top, wall.allowed().pounds(), nominal));
     }
 

@@ -89,7 +89,8 @@ final class GateLattice {
     /** Where neither post is dug there is one size, which nobody digs. */
     private List<HoleSize> holes(Section post) {
         if (!digs(gate.hingePost()) && !digs(gate.latchPost()))
-            return List.of(new HoleSize(pinned.hole().or(NARROWEST_HOLE), pinned.depth().or(SHALLOWEST)));
+            return List.of(new HoleSize(
+                    pinned.hole().or(NARROWEST_HOLE), pinned.depth().or(SHALLOWEST)));
         List<HoleSize> holes = new ArrayList<>();
         List<Length> diameters = pinned.hole()
                 .value()

@@ -36,7 +36,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         if (gate.hung().isEmpty()) {
             return new GatePosts(
                     gate,
-                    work.gatePostWithoutGate(hingePost, build.hingePost(), hole, depth, site.wind(), onWall(site, gate, hingePost)),
+                    work.gatePostWithoutGate(
+                            hingePost, build.hingePost(), hole, depth, site.wind(), onWall(site, gate, hingePost)),
                     work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind(), Optional.empty()));
         }
         PostDesign hinge = work.gatePost(
@@ -97,7 +98,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                             hinge.down(),
                             site.hinge().pinOffset()));
         }
-        boolean hinges = !pulls.isEmpty() || gate.hung().isEmpty() && gate.hingePost().equals(post.id());
+        boolean hinges =
+                !pulls.isEmpty() || gate.hung().isEmpty() && gate.hingePost().equals(post.id());
         Force pull = byHand;
         return hinges ? wall.map(of -> WallHinges.held(post.id(), of, pulls, pull)) : Optional.empty();
     }
@@ -166,8 +168,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
             path.add(new LinkUse("leaf frame", frame.member(), frame.utilisation()));
             for (HingeUse use : hung.hinges())
                 use.utilisation().ifPresent(ratio -> path.add(new LinkUse("hinge", use.id(), ratio)));
-            wall(hung)
-                    .ifPresent(wall -> path.add(new LinkUse("hinge post wall", hung.post(), wall.utilisation())));
+            wall(hung).ifPresent(wall -> path.add(new LinkUse("hinge post wall", hung.post(), wall.utilisation())));
         }
         gate.pair()
                 .ifPresent(pair ->

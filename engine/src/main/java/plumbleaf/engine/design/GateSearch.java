@@ -112,7 +112,8 @@ final class GateSearch {
         }
         findings.addAll(both.hinge().findings());
         findings.addAll(both.latch().findings());
-        for (PostDesign post : List.of(both.hinge(), both.latch())) tooShallow(post).ifPresent(findings::add);
+        for (PostDesign post : List.of(both.hinge(), both.latch()))
+            tooShallow(post).ifPresent(findings::add);
         return findings;
     }
 
@@ -127,7 +128,6 @@ final class GateSearch {
                 post.footingId(),
                 post.footingId() + ": " + site.job().display().length(footing.depthNeeded()) + " deep is needed",
                 Basis.judgement("all that governs a depth"),
-                Measure.provided(
-                        post.depth().inches(), footing.depthNeeded().inches(), "in")));
+                Measure.provided(post.depth().inches(), footing.depthNeeded().inches(), "in")));
     }
 }

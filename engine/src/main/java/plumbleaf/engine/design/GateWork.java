@@ -322,8 +322,11 @@ final class GateWork {
     /** What comes after hanging in soft soil, of the leaf that drops most, where a build hangs at all. */
     private Optional<Offset> afterHangingSoft(GatePlan plan) {
         List<Offset> drops = new ArrayList<>();
-        for (LeafHang hang : plan.hangs()) hungGate(plan, hang).map(this::afterHangingSoft).ifPresent(drops::add);
-        return drops.size() < plan.hangs().size() ? Optional.empty() : drops.stream().reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
+        for (LeafHang hang : plan.hangs())
+            hungGate(plan, hang).map(this::afterHangingSoft).ifPresent(drops::add);
+        return drops.size() < plan.hangs().size()
+                ? Optional.empty()
+                : drops.stream().reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
     }
 
     private Offset afterHangingSoft(HungGate hung) {

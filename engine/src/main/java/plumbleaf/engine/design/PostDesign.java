@@ -58,7 +58,8 @@ public record PostDesign(
 
     /** Diameter of its hole; zero where nothing is dug. */
     public Length hole() {
-        boolean digs = post.support().match(dug -> true, driven -> false, plate -> false, socket -> false, wall -> false, old -> false);
+        boolean digs = post.support()
+                .match(dug -> true, driven -> false, plate -> false, socket -> false, wall -> false, old -> false);
         return digs ? footing.map(is -> is.hole().diameter()).orElse(Length.ZERO) : Length.ZERO;
     }
 

@@ -63,7 +63,8 @@ final class PostWork {
     PostDesign linePost(Post post, PickedRun pick, RunWind wind) {
         Share share = share(post, wind);
         List<CombinedAction> actions = ofFence(post, pick.post(), share);
-        return design(post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
+        return design(
+                post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
     }
 
     /** What the fence beside a post does to it, and its own weight. */
@@ -142,12 +143,8 @@ final class PostWork {
         return post.support()
                 .match(
                         footing -> dug(at, hole, depth, forDrop, footing),
-                        driven -> dug(
-                                at,
-                                section.depth(),
-                                Stated.of(driven.depth()),
-                                forDrop,
-                                new Support.NewFooting()),
+                        driven ->
+                                dug(at, section.depth(), Stated.of(driven.depth()), forDrop, new Support.NewFooting()),
                         plate -> held(
                                 at,
                                 BasePlateHold.of(post.id(), section, plate, actions, basis(post)),
@@ -160,14 +157,17 @@ final class PostWork {
                                 true),
                         wall -> held(
                                 at,
-                                hinges.orElseGet(
-                                        () -> WallHinges.along(post.id(), wall, mostPush(actions))),
+                                hinges.orElseGet(() -> WallHinges.along(post.id(), wall, mostPush(actions))),
                                 post.role() == PostRole.WALL ? post.outOfGround() : Length.ZERO,
                                 false),
                         existing -> held(
                                 at,
                                 ExistingHold.held(
-                                        post.id(), existing, section, GateFoot.band(job, catalogue, standards), actions),
+                                        post.id(),
+                                        existing,
+                                        section,
+                                        GateFoot.band(job, catalogue, standards),
+                                        actions),
                                 post.outOfGround().plus(existing.embedment()),
                                 true));
     }
@@ -177,13 +177,14 @@ final class PostWork {
             Post post, Section section, List<CombinedAction> actions, Share share, boolean halfInchDoesNoHarm) {}
 
     private static Optional<Force> mostPush(List<CombinedAction> actions) {
-        return actions.stream().map(one -> one.action().push()).reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
+        return actions.stream()
+                .map(one -> one.action().push())
+                .reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
     }
 
     /** A post that stands on or in something which nobody digs. */
     private PostDesign held(Standing at, HeldPost held, Length length, boolean cantilever) {
-        PostCheck check =
-                PostCheck.of(at.post.id(), at.section, at.post.outOfGround(), at.actions, basis(at.post));
+        PostCheck check = PostCheck.of(at.post.id(), at.section, at.post.outOfGround(), at.actions, basis(at.post));
         List<Finding> findings = new ArrayList<>();
         List<Checkpoint> checks = new ArrayList<>();
         if (cantilever) {
@@ -193,8 +194,9 @@ final class PostWork {
         findings.addAll(held.findings());
         checks.add(new Checkpoint("support", held.utilisation()));
         Optional<RatedGust> rated = cantilever
-                ? at.share.gust().map(gust -> RatedGust.of(
-                        job.site().wind().speed(), List.of(steel(at.post, at.section, gust))))
+                ? at.share
+                        .gust()
+                        .map(gust -> RatedGust.of(job.site().wind().speed(), List.of(steel(at.post, at.section, gust))))
                 : Optional.empty();
         return new PostDesign(
                 at.post,
@@ -211,8 +213,7 @@ final class PostWork {
     }
 
     /** A post in a hole, or driven: then its own width is the hole and it takes no concrete. */
-    private PostDesign dug(
-            Standing at, Length hole, Stated<Length> depth, Length forDrop, Support.NewFooting kind) {
+    private PostDesign dug(Standing at, Length hole, Stated<Length> depth, Length forDrop, Support.NewFooting kind) {
         Post post = at.post;
         Section section = at.section;
         List<CombinedAction> actions = at.actions;
@@ -274,9 +275,9 @@ final class PostWork {
                 standing = Math.min(standing, each.action().down().pounds());
         if (standing == Double.MAX_VALUE) standing = 0;
         Force weight = concrete.weight().plus(Force.pounds(Math.max(0, standing)));
-        return Optional.of(new Heave(
-                        footing.hole(), frost, weight, kind.bell(), kind.sleeve(), driven, standards.soil())
-                .finding(footing.part()));
+        return Optional.of(
+                new Heave(footing.hole(), frost, weight, kind.bell(), kind.sleeve(), driven, standards.soil())
+                        .finding(footing.part()));
     }
 
     private static String footingId(Post post) {

@@ -11,8 +11,7 @@ public sealed interface BaseSpring permits PierSpring, BaseSpring.Planes, BaseSp
     PierSpring across();
 
     /** A spring with its own stiffness in each plane: a plate that gives in bending, a socket by an edge. Empty sinking or twisting is none at all. */
-    record Planes(
-            PierSpring along, PierSpring across, OptionalDouble sinkingLbPerIn, OptionalDouble twistingLbInPerRad)
+    record Planes(PierSpring along, PierSpring across, OptionalDouble sinkingLbPerIn, OptionalDouble twistingLbInPerRad)
             implements BaseSpring {
         /** Alike both ways, on something that neither lets it sink nor twist. */
         public static Planes alike(PierSpring both) {

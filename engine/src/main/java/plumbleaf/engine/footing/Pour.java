@@ -27,7 +27,8 @@ public record Pour(Volume volume) {
      * With the foot widened: a cone's frustum in place of the shaft's end, {@code pi h (D2 + D d + d2) / 12}. Source: geometry. Check: BellCheck.
      */
     public static Pour of(HoleSize hole, Area postOutline, Bell bell) {
-        return new Pour(Volume.cubicInches(of(hole, postOutline).volume().cubicFeet() * 1728 + bellExtraIn3(hole, bell)));
+        return new Pour(
+                Volume.cubicInches(of(hole, postOutline).volume().cubicFeet() * 1728 + bellExtraIn3(hole, bell)));
     }
 
     /** What a bell adds to a straight shaft. */

@@ -110,7 +110,8 @@ final class GateFrame {
                 Force.pounds(-ground.forceLb().y()),
                 Moment.poundInches(-ground.momentLbIn().y()),
                 Moment.poundInches(ground.momentLbIn().x()),
-                Moment.poundInches(-swing * (held.momentLbIn().z() + ground.momentLbIn().z())));
+                Moment.poundInches(
+                        -swing * (held.momentLbIn().z() + ground.momentLbIn().z())));
     }
 
     /** What keeps the leaf from swinging, + towards its outer face; for a locking hinge nothing, its couple goes through the pin. */
@@ -169,8 +170,7 @@ final class GateFrame {
     private List<Support> supports(BaseSpring foot) {
         List<Support> supports = new ArrayList<>();
         if (onWall) {
-            for (int i = 0; i < postHeights.size(); i++)
-                supports.add(new Support(postNode(i), List.of(Dof.values())));
+            for (int i = 0; i < postHeights.size(); i++) supports.add(new Support(postNode(i), List.of(Dof.values())));
             return supports;
         }
         List<Dof> held = foot.match(
@@ -189,9 +189,7 @@ final class GateFrame {
     /** Hinge and fixing give one after the other. */
     private static double sideways(double hingeLbPerIn, BaseSpring foot) {
         return foot.match(
-                pier -> hingeLbPerIn,
-                planes -> hingeLbPerIn,
-                wall -> 1 / (1 / hingeLbPerIn + 1 / wall.lbPerIn()));
+                pier -> hingeLbPerIn, planes -> hingeLbPerIn, wall -> 1 / (1 / hingeLbPerIn + 1 / wall.lbPerIn()));
     }
 
     private Link link(HingePin pin, BaseSpring foot) {

@@ -1,7 +1,7 @@
 package plumbleaf.engine.sag;
 
-import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.quantity.Length;
 

@@ -23,7 +23,8 @@ import plumbleaf.engine.support.Slab;
  * @param crushing of the concrete under the plate, over what it may bear; above 1 there is no balance
  * @param plateNeeded thickness at which the plate bends no more than it may
  */
-record BasePlateAnchors(CombinedAction action, Force pull, Force prying, Force push, double crushing, Length plateNeeded) {
+record BasePlateAnchors(
+        CombinedAction action, Force pull, Force prying, Force push, double crushing, Length plateNeeded) {
     /** Omega of concrete in bearing. Source: AISC 360-22 J8. */
     static final double BEARING_SAFETY = 2.31;
 
@@ -136,7 +137,8 @@ record BasePlateAnchors(CombinedAction action, Force pull, Force prying, Force p
         double lever = Math.max(t, plate.anchorSpacing().inches() / 2 - bendingLineIn(post));
         double bending = 3 * e * plate.side().inches() * t * t * t / 12 / (lever * lever * lever);
         double d = anchors.diameter().inches();
-        double stretching = 2 * e * 0.75 * Math.PI * d * d / 4 / (anchors.embedment().inches() + t);
+        double stretching =
+                2 * e * 0.75 * Math.PI * d * d / 4 / (anchors.embedment().inches() + t);
         double arm = plate.anchorSpacing().inches() / 2 + plate.side().inches() / 2;
         return arm * arm / (1 / bending + 1 / stretching);
     }

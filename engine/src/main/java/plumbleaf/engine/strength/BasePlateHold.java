@@ -77,8 +77,16 @@ public final class BasePlateHold {
                 actions.stream().filter(one -> !one.combination().hasWind()).toList();
         boolean all = basis == DesignBasis.ENGINEERED || still.isEmpty();
         BasePlateAnchors worst = worst(all ? actions : still);
-        notes.fact("plateNeededIn", "plate thickness needed", worst.plateNeeded().inches(), "in")
-                .fact("anchorPullLb", "pull on one anchor, prying in it", worst.pull().pounds(), "lb")
+        notes.fact(
+                        "plateNeededIn",
+                        "plate thickness needed",
+                        worst.plateNeeded().inches(),
+                        "in")
+                .fact(
+                        "anchorPullLb",
+                        "pull on one anchor, prying in it",
+                        worst.pull().pounds(),
+                        "lb")
                 .fact("pryingLb", "prying", worst.prying().pounds(), "lb")
                 .fact("anchorPushLb", "push on one anchor", worst.push().pounds(), "lb")
                 .fact("anchorToEdgeIn", "anchors to the edge of the slab", toEdge().inches(), "in");
@@ -95,7 +103,8 @@ public final class BasePlateHold {
     }
 
     /** One check; without a ratio it could not be run. */
-    private record Check(String id, String words, OptionalDouble measured, OptionalDouble limit, String unit, Basis basis) {
+    private record Check(
+            String id, String words, OptionalDouble measured, OptionalDouble limit, String unit, Basis basis) {
         static Check of(String id, String words, double measured, double limit, String unit, Basis basis) {
             return new Check(id, words, OptionalDouble.of(measured), OptionalDouble.of(limit), unit, basis);
         }
@@ -127,8 +136,8 @@ public final class BasePlateHold {
         for (CombinedAction one : of) {
             BasePlateAnchors at = at(one);
             double moment = at.moment().poundInches() * loadFactor(one.combination());
-            double most = worst.moment().poundInches()
-                    * loadFactor(worst.action().combination());
+            double most =
+                    worst.moment().poundInches() * loadFactor(worst.action().combination());
             if (moment > most) worst = at;
         }
         return worst;
@@ -143,7 +152,8 @@ public final class BasePlateHold {
         checks.add(Check.of(
                 "plate.thickness",
                 LengthText.feetAndInches(on.plate().thickness().inches()) + " plate, "
-                        + LengthText.feetAndInches(at.plateNeeded().inches()) + " needed (" + at.action().name() + ")",
+                        + LengthText.feetAndInches(at.plateNeeded().inches()) + " needed ("
+                        + at.action().name() + ")",
                 at.plateNeeded().inches(),
                 on.plate().thickness().inches(),
                 "in",
@@ -179,11 +189,11 @@ public final class BasePlateHold {
     private Check tension(BasePlateAnchors at) {
         double alpha = loadFactor(at.action().combination());
         Force group = breakout()
-                .groupInTension(
-                        on.plate().anchorSpacing(), Length.ZERO, ConcreteBreakout.Edges.oneSide(toEdge()));
+                .groupInTension(on.plate().anchorSpacing(), Length.ZERO, ConcreteBreakout.Edges.oneSide(toEdge()));
         double allowed = toEdge().isZero()
                 ? 0
-                : ConcreteBreakout.allowable(group, ConcreteBreakout.PHI_TENSION, alpha).pounds();
+                : ConcreteBreakout.allowable(group, ConcreteBreakout.PHI_TENSION, alpha)
+                        .pounds();
         double pull = 2 * at.pull().pounds();
         return Check.of(
                 "anchor.breakout",
@@ -200,7 +210,8 @@ public final class BasePlateHold {
         double allowed = toEdge().isZero()
                 ? 0
                 : ConcreteBreakout.allowable(
-                                breakout().rowInShear(
+                                breakout()
+                                        .rowInShear(
                                                 on.anchors().diameter(),
                                                 toEdge(),
                                                 on.plate().anchorSpacing(),
@@ -231,8 +242,8 @@ public final class BasePlateHold {
                     "",
                     statics);
         double thick = on.slab().thickness().inches();
-        double weight = on.slab().length().inches() * on.slab().width().inches() * thick
-                * Concrete.DENSITY.perCubicInch();
+        double weight =
+                on.slab().length().inches() * on.slab().width().inches() * thick * Concrete.DENSITY.perCubicInch();
         double holds = WEIGHT_SHARE * weight * on.slab().width().inches() / 2;
         double tips = at.moment().poundInches() + at.action().action().push().pounds() * thick;
         return Check.of(
@@ -251,14 +262,17 @@ public final class BasePlateHold {
         double width = on.plate().side().inches() + 2 * thick;
         double modulus = width * thick * thick / 6;
         double root = Math.sqrt(on.slab().strength().psi());
-        double holds = PHI_PLAIN * PLAIN_TENSION * root * modulus
+        double holds = PHI_PLAIN
+                * PLAIN_TENSION
+                * root
+                * modulus
                 / loadFactor(at.action().combination());
         boolean byEdge = on.slab().edge().inches() < 3 * thick;
         double bends = at.moment().poundInches() * (byEdge ? 1 : 0.5);
         return Check.of(
                 "slab.bending",
-                DecimalText.whole(bends / 12) + " lb-ft bend a plain slab "
-                        + LengthText.feetAndInches(thick) + " thick, it holds " + DecimalText.whole(holds / 12) + " lb-ft",
+                DecimalText.whole(bends / 12) + " lb-ft bend a plain slab " + LengthText.feetAndInches(thick)
+                        + " thick, it holds " + DecimalText.whole(holds / 12) + " lb-ft",
                 bends,
                 holds,
                 "lb-in",
@@ -273,8 +287,10 @@ public final class BasePlateHold {
                     "anchor.sheet",
                     Severity.CANNOT_SAY,
                     part,
-                    "Post " + part + ": each anchor is pulled with " + DecimalText.whole(at.pull().pounds())
-                            + " lb and pushed with " + DecimalText.whole(at.push().pounds())
+                    "Post " + part + ": each anchor is pulled with "
+                            + DecimalText.whole(at.pull().pounds())
+                            + " lb and pushed with "
+                            + DecimalText.whole(at.push().pounds())
                             + " lb. What it carries is its maker's to say: enter the allowable pull and push from the sheet.",
                     maker));
             return;
@@ -286,7 +302,8 @@ public final class BasePlateHold {
                 "anchor.sheet",
                 Severity.MUST_FIX,
                 part,
-                "Post " + part + ": each anchor is pulled with " + DecimalText.whole(at.pull().pounds())
+                "Post " + part + ": each anchor is pulled with "
+                        + DecimalText.whole(at.pull().pounds())
                         + " lb and pushed with " + DecimalText.whole(at.push().pounds()) + " lb, "
                         + DecimalText.fixed(both, 2) + " of what its maker allows for both.",
                 maker,

@@ -50,8 +50,12 @@ public record ConcreteBreakout(double effectiveness, Stress strength, Length emb
      */
     public double coneIn2(Length spreadX, Length spreadY, Edges edges) {
         double most = CONE * embedment.inches();
-        double x = Math.min(most, edges.xBefore().inches()) + spreadX.inches() + Math.min(most, edges.xAfter().inches());
-        double y = Math.min(most, edges.yBefore().inches()) + spreadY.inches() + Math.min(most, edges.yAfter().inches());
+        double x = Math.min(most, edges.xBefore().inches())
+                + spreadX.inches()
+                + Math.min(most, edges.xAfter().inches());
+        double y = Math.min(most, edges.yBefore().inches())
+                + spreadY.inches()
+                + Math.min(most, edges.yAfter().inches());
         return x * y;
     }
 
@@ -65,8 +69,7 @@ public record ConcreteBreakout(double effectiveness, Stress strength, Length emb
      * Source: ACI 318-19 17.6.2.1. Check: ConcreteBreakoutCheck (CX18, CX23).
      */
     public Force groupInTension(Length spreadX, Length spreadY, Edges edges) {
-        return oneInTension()
-                .times(coneIn2(spreadX, spreadY, edges) / wholeConeIn2() * nearEdge(edges.nearest()));
+        return oneInTension().times(coneIn2(spreadX, spreadY, edges) / wholeConeIn2() * nearEdge(edges.nearest()));
     }
 
     /**

@@ -11,7 +11,6 @@ import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.footing.PullFit;
 import plumbleaf.engine.footing.SoilBand;
-import plumbleaf.engine.footing.SoilStiffness;
 import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
@@ -51,12 +50,11 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
     }
 
     private static ExistingHold guessed(Support.Existing post, SoilBand band) {
-        double share =
-                switch (post.feel()) {
-                    case FIRM -> 1;
-                    case MOVES -> MOVES;
-                    case UNKNOWN -> NOT_SHAKEN;
-                };
+        double share = switch (post.feel()) {
+            case FIRM -> 1;
+            case MOVES -> MOVES;
+            case UNKNOWN -> NOT_SHAKEN;
+        };
         Length depth = post.embedment().isZero() ? GUESSED_DEPTH : post.embedment();
         HoleSize plug = new HoleSize(post.plug().isZero() ? GUESSED_PLUG : post.plug(), depth);
         return new ExistingHold(
@@ -75,9 +73,7 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
         Optional<PullFit> worst = Optional.empty();
         for (PullTest test : post.tests()) {
             Optional<PullFit> fit = PullFit.of(test, stiffness, post.embedment(), kind);
-            boolean softer = fit.isPresent()
-                    && (worst.isEmpty()
-                            || turning(fit.get()) < turning(worst.get()));
+            boolean softer = fit.isPresent() && (worst.isEmpty() || turning(fit.get()) < turning(worst.get()));
             if (softer) worst = fit;
         }
         return worst;
@@ -89,7 +85,11 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
 
     /** Findings about the post, and what of the day's load a pull has proved. */
     public static HeldPost held(
-            String part, Support.Existing post, Section section, Optional<SoilBand> soil, List<CombinedAction> actions) {
+            String part,
+            Support.Existing post,
+            Section section,
+            Optional<SoilBand> soil,
+            List<CombinedAction> actions) {
         HeldPost.Notes notes = new HeldPost.Notes();
         Optional<PullFit> fit = of(post, section, soil).flatMap(ExistingHold::fit);
         fit.ifPresent(found -> fitted(notes, part, found));
@@ -107,17 +107,25 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
     }
 
     private static void fitted(HeldPost.Notes notes, String part, PullFit fit) {
-        fit.soil().match(
+        fit.soil()
+                .match(
                         growing -> notes.fact(
                                 "fittedNhLbPerIn3",
                                 "n_h from the pull",
                                 growing.rate().poundsPerCubicInch(),
                                 "lb/in3"),
                         constant -> notes.fact(
-                                "fittedKDPsi", "k D from the pull", constant.perLength().psi(), "psi"));
+                                "fittedKDPsi",
+                                "k D from the pull",
+                                constant.perLength().psi(),
+                                "psi"));
         notes.fact("fittedDepthIn", "depth that the pull tells of", fit.depth().inches(), "in")
                 .fact("pullTurnRad", "turn at grade under the pull", fit.turn().radians(), "rad")
-                .fact("pullShiftIn", "shift at grade under the pull", fit.shift().inches(), "in");
+                .fact(
+                        "pullShiftIn",
+                        "shift at grade under the pull",
+                        fit.shift().inches(),
+                        "in");
         notes.note(Checked.of(
                 "existing.loose",
                 Severity.MUST_FIX,
@@ -176,8 +184,9 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
                     "existing.proved",
                     Severity.MUST_FIX,
                     part,
-                    "Post " + part + ": " + DecimalText.whole(daily / 12) + " lb-ft stand on it every day, a pull proved "
-                            + DecimalText.whole(proved / 12) + " lb-ft. Pull it harder, or set a new post.",
+                    "Post " + part + ": " + DecimalText.whole(daily / 12)
+                            + " lb-ft stand on it every day, a pull proved " + DecimalText.whole(proved / 12)
+                            + " lb-ft. Pull it harder, or set a new post.",
                     basis,
                     Measure.demand(daily, proved, "lb-in")));
         if (all > proved)

@@ -47,7 +47,8 @@ public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findi
 
         /** A check with a ratio, which counts towards the utilisation. */
         Notes check(Checked checked) {
-            checked.measure().ifPresent(measure -> most = Math.max(most, measure.ratio().orElse(most)));
+            checked.measure()
+                    .ifPresent(measure -> most = Math.max(most, measure.ratio().orElse(most)));
             findings.add(checked);
             return this;
         }

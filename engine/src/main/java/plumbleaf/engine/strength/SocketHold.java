@@ -56,8 +56,8 @@ public record SocketHold(Force upper, double peakLbPerIn) {
 
     /** How the foot gives. */
     public static BaseSpring spring(Section post, Support.CoreSocket in, double factor) {
-        return BaseSpring.Planes.alike(new SoilStiffness.Constant(GROUT.times(factor))
-                .spring(new HoleSize(post.depth(), in.depth())));
+        return BaseSpring.Planes.alike(
+                new SoilStiffness.Constant(GROUT.times(factor)).spring(new HoleSize(post.depth(), in.depth())));
     }
 
     /** Crushing of the grout and breaking out of the side, under every combination. */
@@ -69,8 +69,16 @@ public record SocketHold(Force upper, double peakLbPerIn) {
         boolean all = basis == DesignBasis.ENGINEERED || still.isEmpty();
         CombinedAction worst = worst(all ? actions : still, in.depth());
         SocketHold hold = of(worst, in.depth());
-        notes.fact("socketForceLb", "force of the upper block towards the edge", hold.upper().pounds(), "lb")
-                .fact("socketPressurePsi", "greatest pressure on the grout", hold.peak(post.depth()).psi(), "psi");
+        notes.fact(
+                        "socketForceLb",
+                        "force of the upper block towards the edge",
+                        hold.upper().pounds(),
+                        "lb")
+                .fact(
+                        "socketPressurePsi",
+                        "greatest pressure on the grout",
+                        hold.peak(post.depth()).psi(),
+                        "psi");
         bearing(notes, part, post, in, worst, Severity.MUST_FIX, "socket.bearing");
         side(notes, part, in.slab(), in.depth(), worst, Severity.MUST_FIX, "socket.side");
         if (!all && actions.size() > still.size())
@@ -118,13 +126,7 @@ public record SocketHold(Force upper, double peakLbPerIn) {
     }
 
     private static void side(
-            HeldPost.Notes notes,
-            String part,
-            Slab slab,
-            Length depth,
-            CombinedAction at,
-            Severity failed,
-            String id) {
+            HeldPost.Notes notes, String part, Slab slab, Length depth, CombinedAction at, Severity failed, String id) {
         double alpha = BasePlateHold.loadFactor(at.combination());
         double upper = of(at, depth).upper().pounds();
         double nominal = new ConcreteBreakout(ConcreteBreakout.POST_INSTALLED, slab.strength(), depth)

@@ -93,7 +93,8 @@ public final class WallHinges {
         Pull worst = worst(wall, pulls);
         double pull = worst.onAnchor(wall.perHinge());
         double push = worst.push(wall.perHinge());
-        notes.fact("anchorPullLb", "pull on one anchor", pull, "lb").fact("anchorPushLb", "push on one anchor", push, "lb");
+        notes.fact("anchorPullLb", "pull on one anchor", pull, "lb")
+                .fact("anchorPushLb", "push on one anchor", push, "lb");
         if (refuses(wall.of())) {
             refused(notes, part, wall, pull);
             return notes.done();
@@ -157,7 +158,8 @@ public final class WallHinges {
                     "anchor.sheet",
                     Severity.CANNOT_SAY,
                     part,
-                    words + ". What it carries in this wall is its maker's to say: enter the allowable pull and push from the sheet.",
+                    words
+                            + ". What it carries in this wall is its maker's to say: enter the allowable pull and push from the sheet.",
                     maker));
             return;
         }
@@ -167,7 +169,8 @@ public final class WallHinges {
                 "anchor.sheet",
                 Severity.MUST_FIX,
                 part,
-                words + ", " + DecimalText.fixed(one + other, 2) + " of what its maker allows for both, added straight.",
+                words + ", " + DecimalText.fixed(one + other, 2)
+                        + " of what its maker allows for both, added straight.",
                 maker,
                 Measure.demand(one + other, 1, "")));
     }
@@ -178,7 +181,8 @@ public final class WallHinges {
                     "anchor.breakout",
                     Severity.CANNOT_SAY,
                     part,
-                    "Wall at " + part + ": nobody measured from the anchors to its nearest edge; the concrete may break out there. Enter it.",
+                    "Wall at " + part
+                            + ": nobody measured from the anchors to its nearest edge; the concrete may break out there. Enter it.",
                     Basis.clause("ACI 318-19 17.6.2, 17.7.2")));
             return;
         }
@@ -238,8 +242,9 @@ public final class WallHinges {
                 "wall.lag",
                 Severity.MUST_FIX,
                 part,
-                "Hinges at " + part + ": each lag screw is loaded with " + DecimalText.whole(total) + " lb, it may take "
-                        + DecimalText.whole(allowed.pounds()) + " lb in blocking (" + worst.combination().key() + ").",
+                "Hinges at " + part + ": each lag screw is loaded with " + DecimalText.whole(total)
+                        + " lb, it may take " + DecimalText.whole(allowed.pounds()) + " lb in blocking ("
+                        + worst.combination().key() + ").",
                 Basis.clause("NDS 2018 12.2, 12.3, Equation 12.4-1, spruce-pine-fir, dry"),
                 Measure.demand(total, allowed.pounds(), "lb")));
         notes.note(Checked.note(
@@ -283,7 +288,8 @@ public final class WallHinges {
                     "wall.anchors",
                     Severity.MUST_FIX,
                     part,
-                    "Post " + part + " along the wall: up to " + DecimalText.whole(each) + " lb push on one of its anchors.",
+                    "Post " + part + " along the wall: up to " + DecimalText.whole(each)
+                            + " lb push on one of its anchors.",
                     Basis.job("the anchor maker's sheet"),
                     Measure.demand(each, wall.anchors().shear().pounds(), "lb")));
         return notes.done();

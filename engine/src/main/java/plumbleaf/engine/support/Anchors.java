@@ -12,8 +12,7 @@ import plumbleaf.engine.quantity.Length;
  */
 public record Anchors(Length diameter, Length embedment, Force tension, Force shear) {
     /** A 1/2 in. anchor, 2-3/4 in. deep, without its maker's sheet. */
-    public static final Anchors USUAL =
-            new Anchors(Length.inches(0.5), Length.inches(2.75), Force.ZERO, Force.ZERO);
+    public static final Anchors USUAL = new Anchors(Length.inches(0.5), Length.inches(2.75), Force.ZERO, Force.ZERO);
 
     public Anchors {
         if (diameter.isZero() || embedment.isZero())

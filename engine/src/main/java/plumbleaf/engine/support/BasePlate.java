@@ -9,8 +9,7 @@ import plumbleaf.engine.quantity.Length;
  */
 public record BasePlate(Length side, Length thickness, Length anchorEdge) {
     /** 8 x 8 x 1/2 in., anchors 1-1/4 in. from its edges. Common practice, no source. */
-    public static final BasePlate USUAL =
-            new BasePlate(Length.inches(8), Length.inches(0.5), Length.inches(1.25));
+    public static final BasePlate USUAL = new BasePlate(Length.inches(8), Length.inches(0.5), Length.inches(1.25));
 
     public BasePlate {
         if (side.isZero() || thickness.isZero() || 2 * anchorEdge.inches() >= side.inches())

@@ -116,7 +116,8 @@ public sealed interface Support {
      * @param plug width of its concrete; zero where nobody knows
      * @param girth round it by tape, which tells its size; zero where nobody measured it
      */
-    record Existing(PostFeel feel, Length embedment, Length plug, Length girth, List<PullTest> tests) implements Support {
+    record Existing(PostFeel feel, Length embedment, Length plug, Length girth, List<PullTest> tests)
+            implements Support {
         public Existing {
             tests = List.copyOf(tests);
         }

@@ -82,7 +82,16 @@ public record PostTake(
     private static PostTake standing(Post post, Section section, Length length, int anchors) {
         boolean atGate = !post.gate().isEmpty();
         return new PostTake(
-                post.id(), post.run(), atGate, section, length, Length.ZERO, Length.ZERO, Length.ZERO, anchors, post.support());
+                post.id(),
+                post.run(),
+                atGate,
+                section,
+                length,
+                Length.ZERO,
+                Length.ZERO,
+                Length.ZERO,
+                anchors,
+                post.support());
     }
 
     public boolean isDug() {

@@ -20,8 +20,8 @@ import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.QuantityText;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.quantity.SoilRate;
-import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.quantity.Stress;
 
 /**
  * A kind of text that a field of a file may hold, read and written by the same rule: what is written reads back the same.

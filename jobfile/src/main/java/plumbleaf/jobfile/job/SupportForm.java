@@ -116,15 +116,24 @@ final class SupportForm {
                     if (!newFooting.bell().isNone())
                         rest.object(
                                 "bell",
-                                bell -> bell.put("diameter", TextKind.LENGTH, newFooting.bell().diameter())
-                                        .put("height", TextKind.LENGTH, newFooting.bell().height()));
+                                bell -> bell.put(
+                                                "diameter",
+                                                TextKind.LENGTH,
+                                                newFooting.bell().diameter())
+                                        .put(
+                                                "height",
+                                                TextKind.LENGTH,
+                                                newFooting.bell().height()));
                     rest.flag("sleeve", newFooting.sleeve()).flag("slabAtGrade", newFooting.slabAtGrade());
                 }),
                 driven -> post.choice("support", "driven", rest -> rest.put("depth", TextKind.LENGTH, driven.depth())),
                 plate -> post.choice("support", "slab-plate", rest -> {
                     slab(plate.slab(), rest);
                     rest.put("plate", TextKind.LENGTH, plate.plate().side())
-                            .put("plateThickness", TextKind.LENGTH, plate.plate().thickness())
+                            .put(
+                                    "plateThickness",
+                                    TextKind.LENGTH,
+                                    plate.plate().thickness())
                             .put("anchorInset", TextKind.LENGTH, plate.plate().anchorEdge());
                     anchors(plate.anchors(), rest);
                 }),
@@ -138,25 +147,22 @@ final class SupportForm {
                     rest.count("perHinge", wall.perHinge());
                     said("edgeDistance", wall.edge(), rest);
                 }),
-                existing -> post.choice(
-                        "support",
-                        "existing",
-                        rest -> {
-                            rest.put("feel", Words.FEEL, existing.feel());
-                            said("depth", existing.embedment(), rest);
-                            said("plug", existing.plug(), rest);
-                            said("girth", existing.girth(), rest);
-                            rest.objects(
-                                        "tests",
-                                        existing.tests(),
-                                        (test, entries) -> entries.put("force", TextKind.FORCE, test.force())
-                                                .put("at", TextKind.LENGTH, test.at())
-                                                .put("low", TextKind.LENGTH, test.low())
-                                                .put("movedLow", TextKind.LENGTH, test.movedLow())
-                                                .put("high", TextKind.LENGTH, test.high())
-                                                .put("movedHigh", TextKind.LENGTH, test.movedHigh())
-                                                .put("leftOver", TextKind.LENGTH, test.leftOver()));
-                        }));
+                existing -> post.choice("support", "existing", rest -> {
+                    rest.put("feel", Words.FEEL, existing.feel());
+                    said("depth", existing.embedment(), rest);
+                    said("plug", existing.plug(), rest);
+                    said("girth", existing.girth(), rest);
+                    rest.objects(
+                            "tests",
+                            existing.tests(),
+                            (test, entries) -> entries.put("force", TextKind.FORCE, test.force())
+                                    .put("at", TextKind.LENGTH, test.at())
+                                    .put("low", TextKind.LENGTH, test.low())
+                                    .put("movedLow", TextKind.LENGTH, test.movedLow())
+                                    .put("high", TextKind.LENGTH, test.high())
+                                    .put("movedHigh", TextKind.LENGTH, test.movedHigh())
+                                    .put("leftOver", TextKind.LENGTH, test.leftOver()));
+                }));
     }
 
     private static void slab(Slab slab, Entries rest) {

@@ -64,8 +64,14 @@ final class PostJson {
         double concreteFt3 = design.concrete().volume().cubicFeet();
         return members.put("holeDiameterIn", design.hole().inches())
                 .put("depthIn", design.depth().inches())
-                .put("depthNeededIn", footing.map(is -> is.depthNeeded().inches()).orElse(0.0))
-                .put("depthGovernedBy", footing.map(FootingDesign::governedBy).orElse(DepthCause.GIVEN).key())
+                .put(
+                        "depthNeededIn",
+                        footing.map(is -> is.depthNeeded().inches()).orElse(0.0))
+                .put(
+                        "depthGovernedBy",
+                        footing.map(FootingDesign::governedBy)
+                                .orElse(DepthCause.GIVEN)
+                                .key())
                 .put("depthNeeds", footing.map(FootingDesign::needs).orElse(List.of()), PostJson::need)
                 .put("concreteFt3", concreteFt3)
                 .put("bags", concreteFt3 / BagSize.EIGHTY_POUND.yield().cubicFeet());

@@ -68,8 +68,9 @@ class GateGustTest {
     void theWeakestLinkOfTheWholeBuildIsNamed() {
         RatedGust whole = DESIGN.rated().orElseThrow();
         for (PostDesign post : DESIGN.posts())
-            assertThat(whole.allowable().mph())
-                    .isLessThanOrEqualTo(post.rated().orElseThrow().allowable().mph());
+            post.rated()
+                    .ifPresent(rated -> assertThat(whole.allowable().mph())
+                            .isLessThanOrEqualTo(rated.allowable().mph()));
         assertThat(whole.allowable().mph())
                 .isLessThanOrEqualTo(gate(DESIGN).allowable().mph());
         Design stout = WINDY.with(
