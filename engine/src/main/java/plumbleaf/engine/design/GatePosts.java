@@ -18,6 +18,7 @@ import plumbleaf.engine.sag.HingeForce;
 import plumbleaf.engine.sag.PierSprings;
 import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.engine.strength.SecondOrder;
 import plumbleaf.engine.strength.WallHinges;
 import plumbleaf.engine.support.Support;
 
@@ -61,6 +62,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         List<Finding> more = new ArrayList<>();
         for (HungLeaf hung : gate.hung())
             if (!hung.gate().isOnWall()) more.add(PostWall.of(hung).finding(hung.post(), site.basis()));
+        for (HungLeaf hung : gate.hung())
+            if (!hung.gate().isOnWall()) more.add(SecondOrder.finding(hung.post(), hung.amplification()));
         if (gate.hung().size() == 1) {
             Speed slam = site.gate().loads().slamSpeed();
             BaseSpring foot = GateFoot.of(site, latchPost, build.latchPost(), build.hole())

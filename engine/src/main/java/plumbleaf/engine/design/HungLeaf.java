@@ -2,9 +2,12 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HungGate;
+import plumbleaf.engine.strength.SecondOrder;
 
 /**
  * A leaf as it hangs: its sag, and the forces in every case.
@@ -24,6 +27,16 @@ public record HungLeaf(
     public HungLeaf {
         cases = List.copyOf(cases);
         hinges = List.copyOf(hinges);
+    }
+
+    /** What the hinge post's lean in soft ground adds to the moment at its foot: a factor of 1 and a little. */
+    public double amplification() {
+        Length topHinge = Length.inches(hinges.get(hinges.size() - 1).z().inches());
+        Force weight = gate.leaf().weight().wet().plus(gate.hingePost().weightOf(gate.hingePostHeight()));
+        return gate.isOnWall()
+                ? 1
+                : SecondOrder.ofPost(
+                        gate.hingePost(), weight, topHinge, gate.foot().soft().across());
     }
 
     /** Id of the leaf. */

@@ -145,6 +145,7 @@ final class GateJson {
         Json.Members members =
                 Json.object().put("post", id).put("momentAtGradeLbIn", SagJson.postCases(hung.cases(), hingePost));
         design.post(id).ifPresent(post -> members.put("utilisation", post.utilisation()));
+        if (hingePost && Double.isFinite(hung.amplification())) members.put("amplification", hung.amplification());
         return members;
     }
 
