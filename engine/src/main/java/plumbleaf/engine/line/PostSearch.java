@@ -87,7 +87,11 @@ final class PostSearch {
 
     /** As far as one bay goes from a station, at most to the end. */
     private double next(double from, double longestIn) {
-        double exact = Math.min(reachIn.applyAsDouble(from), from + longestIn);
+        return next(from, longestIn, reachIn);
+    }
+
+    private double next(double from, double longestIn, DoubleUnaryOperator limitIn) {
+        double exact = Math.min(limitIn.applyAsDouble(from), from + longestIn);
         double reach = exact + ROUNDING_IN;
         if (reach >= endIn) return endIn;
         int before = countBefore(reach);
@@ -161,13 +165,19 @@ final class PostSearch {
             if (isOpen(stretch.fromIn())) edges.add(stretch.fromIn());
             if (isOpen(stretch.toIn())) edges.add(stretch.toIn());
         }
-        Table ideal = new Table(new ArrayList<>(edges), bays, longest, from -> Double.POSITIVE_INFINITY);
         Table real = new Table(new ArrayList<>(edges), bays, longest, reachIn);
-        if (real.isSolved() && real.squares() <= ideal.squares() + ROUNDING_IN)
+        if (real.isSolved() && real.squares() <= leastSquares(new ArrayList<>(edges), bays, longest) + ROUNDING_IN)
             return new Outcome.Found(real.stations(), true);
         edges.addAll(chain);
         Table wider = new Table(new ArrayList<>(edges), bays, longest, reachIn);
         return new Outcome.Found(wider.stations(), false);
+    }
+
+    /** The least squares of any layout, were no limit tighter than the longest bay. */
+    private double leastSquares(List<Double> edges, int bays, double longest) {
+        double equal = (endIn - startIn) * (endIn - startIn) / bays;
+        if (edges.size() == 2) return equal;
+        return new Table(edges, bays, longest, from -> Double.POSITIVE_INFINITY).squares();
     }
 
     private boolean isOpen(double station) {
@@ -202,9 +212,8 @@ final class PostSearch {
             least = new double[count][];
             fromEdge = new int[count][];
             equalBays = new int[count][];
+            countBays();
             for (int edge = 0; edge < count; edge++) {
-                fewest[edge] = baysOver(startIn, edges.get(edge));
-                most[edge] = bays - baysOver(edges.get(edge), endIn);
                 int width = Math.max(0, most[edge] - fewest[edge] + 1);
                 least[edge] = new double[width];
                 fromEdge[edge] = new int[width];
@@ -217,21 +226,55 @@ final class PostSearch {
             }
         }
 
-        /** No fewer bays than this reach from one station to another. */
-        private int baysOver(double from, double to) {
-            return (int) Math.ceil((to - from) / longestIn - 1e-9);
+        /**
+         * The fewest bays to each edge and from it to the end, by going as far as allowed each time. Where their sum is the number of bays, as it mostly is, an edge is
+         * reached with one number of bays alone.
+         */
+        private void countBays() {
+            int last = edges.size() - 1;
+            Arrays.fill(fewest, Integer.MAX_VALUE / 2);
+            double at = startIn;
+            int edge = 0;
+            for (int used = 0; edge <= last; used++) {
+                while (edge <= last && edges.get(edge) <= at + ROUNDING_IN) fewest[edge++] = used;
+                double next = next(at, longestIn, reach);
+                if (next <= at + ROUNDING_IN / 2) break;
+                at = next;
+            }
+            for (edge = last; edge >= 0; edge--) most[edge] = bays - toEnd(edge);
+        }
+
+        /** Where the way meets an edge from which the rest is known, that is taken. */
+        private int toEnd(int edge) {
+            int used = 0;
+            double at = edges.get(edge);
+            while (at < endIn) {
+                double next = next(at, longestIn, reach);
+                if (next <= at + ROUNDING_IN / 2) return Integer.MAX_VALUE / 2;
+                used++;
+                at = next;
+                int met = Collections.binarySearch(edges, at);
+                if (met > edge) return used + bays - most[met];
+            }
+            return used;
         }
 
         private void joinAll(int from, int to) {
-            int first = Math.max(1, Math.max(baysOver(edges.get(from), edges.get(to)), fewest[to] - most[from]));
+            if (least[from].length == 0 || least[to].length == 0) return;
+            int first = Math.max(1, fewest[to] - most[from]);
             for (int count = first; count <= most[to] - fewest[from]; count++) join(from, to, count);
         }
 
         private void join(int from, int to, int count) {
             double bay = (edges.get(to) - edges.get(from)) / count;
-            if (bay > longestIn || bay <= ROUNDING_IN || !stands(from, count, bay)) return;
+            if (bay > longestIn || bay <= ROUNDING_IN) return;
             int low = Math.max(fewest[from], fewest[to] - count);
             int high = Math.min(most[from], most[to] - count);
+            boolean betters = false;
+            for (int before = low; before <= high; before++)
+                betters |= least[from][before - fewest[from]] + count * bay * bay
+                        < least[to][before + count - fewest[to]] - ROUNDING_IN;
+            if (!betters || !stands(from, count, bay)) return;
             for (int before = low; before <= high; before++) {
                 double squares = least[from][before - fewest[from]] + count * bay * bay;
                 int at = before + count - fewest[to];
@@ -244,10 +287,23 @@ final class PostSearch {
         }
 
         private boolean stands(int from, int count, double bay) {
+            if (!isClear(edges.get(from), count, bay)) return false;
             for (int i = 0; i < count; i++) {
                 double post = edges.get(from) + i * bay;
-                if (i > 0 && !isOpen(post)) return false;
                 if (post + bay > reach.applyAsDouble(post) + 2 * ROUNDING_IN) return false;
+            }
+            return true;
+        }
+
+        /** Looks at the posts about each closed stretch only, of which there are fewer than posts. */
+        private boolean isClear(double first, int count, double bay) {
+            double last = first + count * bay;
+            for (int i = countBefore(first); i < closed.size() && closed.get(i).fromIn() < last; i++) {
+                int from = (int) Math.max(1, Math.floor((closed.get(i).fromIn() - first) / bay));
+                int to = (int) Math.min(count - 1, Math.ceil((closed.get(i).toIn() - first) / bay));
+                for (int post = from; post <= to; post++) {
+                    if (!isOpen(first + post * bay)) return false;
+                }
             }
             return true;
         }

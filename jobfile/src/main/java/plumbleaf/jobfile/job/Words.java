@@ -58,14 +58,14 @@ final class Words {
     /** A turn from the leg before: {@code 90 deg left}; positive to the left. */
     static final TextKind<Angle> TURN = new TextKind<>("a turn", true, "90 deg left", Words::turn, Words::turnText);
 
-    static final TextKind<Length> LEG = TextKind.sizeUpTo(Length.feet(5280));
+    static final TextKind<Length> LEG = TextKind.sizeUpTo(Length.feet(10 * 5280));
     static final TextKind<Length> HEIGHT = TextKind.sizeUpTo(Length.feet(16));
     static final TextKind<Length> BAY = TextKind.sizeUpTo(Length.feet(20));
     static final TextKind<Length> OPENING = TextKind.sizeUpTo(Length.feet(40));
     static final TextKind<Length> HOLE = TextKind.sizeUpTo(Length.feet(6));
     static final TextKind<Length> DEPTH = TextKind.sizeUpTo(Length.feet(20));
 
-    static final TextKind<Length> STATION = TextKind.lengthUpTo(Length.feet(2 * 5280));
+    static final TextKind<Length> STATION = TextKind.lengthUpTo(Length.feet(10 * 5280));
     static final TextKind<Length> RISE = TextKind.lengthUpTo(Length.feet(100));
     static final TextKind<Length> ASIDE = TextKind.lengthUpTo(Length.feet(5280));
     static final TextKind<Offset> ELEVATION = TextKind.offsetUpTo(Length.feet(30_000));

@@ -40,7 +40,7 @@ public record PointFile(
 
     private static final BigDecimal FARTHEST_NM = NM_PER_FOOT.multiply(new BigDecimal(10 * 5280));
     private static final BigDecimal HIGHEST_NM = NM_PER_FOOT.multiply(new BigDecimal(30_000));
-    private static final int MOST_POINTS = 2000;
+    private static final int MOST_POINTS = 10_000;
     private static final int LONGEST_NUMBER = 30;
 
     public PointFile {
@@ -165,7 +165,7 @@ public record PointFile(
             if (rows.isEmpty())
                 errors.add(InputError.ofFile(file, "there is no point in this file", "give lines of P,N,E,Z,D"));
             if (points.size() > MOST_POINTS)
-                errors.add(InputError.ofFile(file, "there are more than 2,000 points", "keep those near the fence"));
+                errors.add(InputError.ofFile(file, "there are more than 10,000 points", "keep those near the fence"));
             boolean grid = points.stream()
                     .anyMatch(point -> point.north().abs().compareTo(LARGE_NM) > 0
                             || point.east().abs().compareTo(LARGE_NM) > 0);
