@@ -42,6 +42,25 @@ final class Cutting {
         return new Cutting(this, room.clone(), bars.clone());
     }
 
+    /** No pieces and no bars: what stands in for a cutting whose table would be too large. */
+    Cutting without() {
+        return new Cutting(new long[0], new int[0], new long[0], new long[0], new int[0]);
+    }
+
+    /** Price of the dearest bar, at least 1. */
+    long dearest() {
+        long dearest = 1;
+        for (long each : price) dearest = Math.max(dearest, each);
+        return dearest;
+    }
+
+    /** Every cost is a multiple of this. */
+    long step() {
+        long step = 0;
+        for (long each : price) step = gcd(step, each);
+        return Math.max(1, step);
+    }
+
     int sizes() {
         return size.length;
     }

@@ -4,6 +4,7 @@ package plumbleaf.cutting;
 final class Effort {
     private final long allowed;
     private long taken;
+    private long partAllowed = Long.MAX_VALUE;
 
     Effort(long allowed) {
         this.allowed = allowed;
@@ -18,11 +19,15 @@ final class Effort {
     }
 
     boolean spent() {
-        return taken >= allowed;
+        return taken >= allowed || taken >= partAllowed;
     }
 
-    /** A share of what is left, as an effort of its own; {@link #add} its steps here when it is done. */
-    Effort share(long parts) {
-        return new Effort(Math.max(1, (allowed - taken) / parts));
+    /** For one part of the work no farther than this, until {@link #allowAll}. */
+    void allowUpTo(long steps) {
+        partAllowed = steps;
+    }
+
+    void allowAll() {
+        partAllowed = Long.MAX_VALUE;
     }
 }

@@ -17,39 +17,32 @@ final class FullPatterns {
     private final int kind;
     private final int first;
     private final long leastWorth;
-    private final List<Long> worth;
+    private final long[] worth;
     private final double[] densityFrom;
     private final Effort effort;
-    private final List<Pattern> found = new ArrayList<>();
+    private final List<Column> found = new ArrayList<>();
     private final List<Long> foundWorth = new ArrayList<>();
     private final int[] counts;
     private boolean cutShort;
 
-    FullPatterns(
-            Cutting cutting,
-            int[] demand,
-            int kind,
-            int first,
-            long leastWorth,
-            Relaxation.Solved solved,
-            Effort effort) {
+    FullPatterns(Cutting cutting, int[] demand, int kind, int first, long leastWorth, Bound bound, Effort effort) {
         this.cutting = cutting;
         this.demand = demand;
         this.kind = kind;
         this.first = first;
         this.leastWorth = leastWorth;
-        this.worth = solved.worth();
+        this.worth = bound.worth;
         this.effort = effort;
         this.counts = new int[cutting.sizes()];
         this.densityFrom = new double[cutting.sizes() + 1];
         for (int i = cutting.sizes() - 1; i >= 0; i--) {
-            double density = demand[i] == 0 || worth.isEmpty() ? 0 : (double) worth.get(i) / cutting.size[i];
+            double density = demand[i] == 0 || worth.length == 0 ? 0 : (double) worth[i] / cutting.size[i];
             densityFrom[i] = Math.max(densityFrom[i + 1], density);
         }
     }
 
     /** Most worth first. */
-    List<Pattern> list() {
+    List<Column> list() {
         fill(first, cutting.room[kind], 0);
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) order.add(i);
@@ -68,7 +61,7 @@ final class FullPatterns {
             cutShort = true;
             return;
         }
-        if (!worth.isEmpty() && soFar + densityFrom[from] * room < leastWorth - 1.0) return;
+        if (worth.length > 0 && soFar + densityFrom[from] * room < leastWorth - 1.0) return;
         int size = from;
         while (size < cutting.sizes() && (demand[size] == 0 || cutting.size[size] > room)) size++;
         if (size == cutting.sizes()) {
@@ -77,7 +70,7 @@ final class FullPatterns {
         }
         int least = size == first && from == first ? 1 : 0;
         int most = (int) Math.min(demand[size], room / cutting.size[size]);
-        long each = worth.isEmpty() ? 0 : worth.get(size);
+        long each = worth.length == 0 ? 0 : worth[size];
         for (int times = most; times >= least; times--) {
             counts[size] = times;
             fill(size + 1, room - times * cutting.size[size], soFar + times * each);
@@ -89,8 +82,8 @@ final class FullPatterns {
         for (int i = first; i < cutting.sizes(); i++) {
             if (counts[i] < demand[i] && cutting.size[i] <= room) return;
         }
-        if (!worth.isEmpty() && soFar < leastWorth) return;
-        found.add(Pattern.of(kind, counts));
+        if (worth.length > 0 && soFar < leastWorth) return;
+        found.add(Column.of(kind, counts));
         foundWorth.add(soFar);
     }
 }

@@ -1,5 +1,6 @@
 package plumbleaf.cutting;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -49,6 +50,29 @@ final class Knapsack {
         return new Knapsack(size, worth, most, room, effort).solve();
     }
 
+    /** The best and, of the states on the way to it, the most worth that are worth more than {@code least}: patterns for the program to choose among. */
+    static List<Fill> several(long[] size, long[] worth, int[] most, long room, long least, int wanted, Effort effort) {
+        Knapsack knapsack = new Knapsack(size, worth, most, room, effort);
+        List<Fill> fills = new ArrayList<>();
+        fills.add(knapsack.solve());
+        int[] also = IntStream.range(0, knapsack.states)
+                .filter(at -> at != knapsack.best && knapsack.stateWorth[at] > least)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingLong(at -> -knapsack.stateWorth[at])
+                        .thenComparing(at -> at))
+                .limit(wanted)
+                .mapToInt(at -> at)
+                .toArray();
+        for (int at : also) fills.add(knapsack.fillAt(at));
+        return fills;
+    }
+
+    private Fill fillAt(int state) {
+        int[] counts = new int[size.length];
+        for (int at = state; at >= 0 && stateItem[at] >= 0; at = stateFrom[at]) counts[stateItem[at]] += stateTimes[at];
+        return new Fill(Arrays.stream(counts).boxed().toList(), stateWorth[state]);
+    }
+
     private Fill solve() {
         int[] order = IntStream.range(0, size.length)
                 .filter(i -> worth[i] > 0 && most[i] > 0 && size[i] <= room)
@@ -70,9 +94,7 @@ final class Knapsack {
                 merge(item, now, left > 0 ? density : nextDensity);
             }
         }
-        int[] counts = new int[size.length];
-        for (int at = best; at >= 0 && stateItem[at] >= 0; at = stateFrom[at]) counts[stateItem[at]] += stateTimes[at];
-        return new Fill(Arrays.stream(counts).boxed().toList(), bestWorth);
+        return fillAt(best);
     }
 
     /** A first fill, so that hopeless pairs fall out from the start. */
@@ -130,7 +152,7 @@ final class Knapsack {
                 next[kept++] = from;
             }
         }
-        effort.add(kept + 1);
+        effort.add(kept / 8 + 1);
         live = next;
         liveCount = kept;
     }

@@ -8,24 +8,24 @@ final class OneByOne {
     private OneByOne() {}
 
     /** One pattern a bar; empty when the bars at hand run out. */
-    static List<Pattern> fill(Cutting cutting, Effort effort) {
+    static List<Column> fill(Cutting cutting, Effort effort) {
         int[] demand = cutting.demand.clone();
         int[] supply = cutting.supply.clone();
-        List<Pattern> bars = new ArrayList<>();
+        List<Column> bars = new ArrayList<>();
         int left = cutting.pieces();
         while (left > 0) {
-            Pattern best = cheapest(cutting, demand, supply, effort);
+            Column best = cheapest(cutting, demand, supply, effort);
             if (best.isEmpty()) return List.of();
             best.takeFrom(demand);
-            if (supply[best.kind()] != Cutting.UNLIMITED) supply[best.kind()]--;
+            if (supply[best.kind] != Cutting.UNLIMITED) supply[best.kind]--;
             bars.add(best);
-            for (int count : best.counts()) left -= count;
+            for (int count : best.times) left -= count;
         }
         return bars;
     }
 
-    private static Pattern cheapest(Cutting cutting, int[] demand, int[] supply, Effort effort) {
-        Pattern best = Pattern.of(0, new int[cutting.sizes()]);
+    private static Column cheapest(Cutting cutting, int[] demand, int[] supply, Effort effort) {
+        Column best = Column.of(0, new int[cutting.sizes()]);
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < cutting.kinds(); k++) {
             if (supply[k] <= 0) continue;
@@ -34,7 +34,7 @@ final class OneByOne {
             double each = (double) cutting.price[k] / fill.worth();
             if (each < least) {
                 least = each;
-                best = new Pattern(k, fill.counts());
+                best = Column.of(new Pattern(k, fill.counts()));
             }
         }
         return best;

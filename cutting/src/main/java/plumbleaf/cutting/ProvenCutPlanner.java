@@ -22,9 +22,6 @@ import plumbleaf.engine.money.Money;
  * Check: ProvenCutPlannerTest (all plans tried), GeneralSolverCheck (CBC, GLPK), CuttingStockCheck (published instances).
  */
 public final class ProvenCutPlanner implements CutPlanner {
-    /** Each set of bars gets this share of the steps left before the next is looked at. */
-    private static final int SHARES = 8;
-
     @Override
     public CutAnswer plan(CutTask task) {
         if (task.pieces().isEmpty())
@@ -42,12 +39,22 @@ public final class ProvenCutPlanner implements CutPlanner {
 
     /** One task being worked on. */
     private static final class Search {
+        /** Patterns listed for the search at first, and for the last. */
+        private static final int POOL_FIRST = 60_000;
+
+        private static final int POOL_LAST = 600_000;
+        private static final int DIVES_FIRST = 4;
+        private static final int DIVES_MORE = 24;
+
+        /** For a set of bars, when it is looked at first, again, and for the last time. */
+        private static final List<Long> STEPS_A_SET = List.of(300_000L, 5_000_000L, Long.MAX_VALUE / 4);
+
         private final CutTask task;
         private final Cutting cutting;
         private final boolean free;
         private final Effort effort;
-        private final Set<Pattern> pool = new LinkedHashSet<>();
-        private List<Pattern> best = List.of();
+        private final Set<Column> pool = new LinkedHashSet<>();
+        private List<Column> best = List.of();
         private long bestCost = Long.MAX_VALUE;
         private long bound;
 
@@ -59,63 +66,116 @@ public final class ProvenCutPlanner implements CutPlanner {
         }
 
         CutAnswer answer() {
-            Relaxation relaxation = new Relaxation(cutting, pool, effort);
-            Relaxation.Solved root = relaxation.solve(cutting.demand, cutting.supply, Long.MAX_VALUE);
-            bound = Math.max(0, root.bound());
             keep(OneByOne.fill(cutting, effort));
-            List<Pattern> dived = new ArrayList<>();
-            if (bestCost > bound && Dive.down(cutting, relaxation, effort, dived)) keep(dived);
+            Relaxation relaxation = new Relaxation(cutting, pool, effort);
+            Relaxation.Solved root = relaxation.solve(cutting.demand, cutting.supply, bestCost);
+            bound = root.bound().roundedUp(cutting.step());
+            Dive dive = new Dive(cutting, relaxation, effort);
+            dive(dive, 0, DIVES_FIRST);
             if (bestCost == Long.MAX_VALUE) {
                 Packing.Outcome all = packAllOnHand();
                 if (all.verdict() != Packing.Verdict.FITS)
                     return new CutAnswer.TooFewBars(all.verdict() == Packing.Verdict.CANNOT, effort.taken());
                 keep(all.bars());
             }
-            if (bestCost > bound) settle();
+            if (cutting.kinds() > 1) {
+                pool.addAll(relaxation.columns());
+                if (open()) settle(root.bound());
+            } else {
+                chooseOf(relaxation, root, dive);
+            }
             return new CutAnswer.Planned(plan());
+        }
+
+        private void chooseOf(Relaxation relaxation, Relaxation.Solved root, Dive dive) {
+            boolean settled = open() && choose(relaxation, root.bound(), POOL_FIRST);
+            if (!settled) dive(dive, DIVES_FIRST, DIVES_MORE);
+            if (open() && !settled && !choose(relaxation, root.bound(), POOL_LAST)) {
+                pool.addAll(relaxation.columns());
+                settle(root.bound());
+            }
+        }
+
+        private boolean open() {
+            return bestCost > bound && !effort.spent();
+        }
+
+        private void dive(Dive dive, int from, int to) {
+            for (int number = from; number < to && open(); number++) {
+                long most = bestCost == Long.MAX_VALUE ? bestCost : bestCost - cutting.step();
+                keep(dive.down(number, most));
+            }
+        }
+
+        /** Lists every pattern that a better plan can hold and searches them; true when that settles it. */
+        private boolean choose(Relaxation relaxation, Bound worths, int most) {
+            if (worths.isNone()) return false;
+            long target = bestCost - cutting.step();
+            PatternPool patterns = PatternPool.of(cutting, worths, relaxation.pricing(), target, most, effort);
+            if (patterns.cutShort()) return false;
+            PoolSearch search = new PoolSearch(cutting, patterns.columns(), effort);
+            PoolSearch.Verdict verdict = search.search(target, bound);
+            if (verdict == PoolSearch.Verdict.FOUND) keep(search.best());
+            if (!search.isBest()) return false;
+            bound = bestCost;
+            return true;
         }
 
         private Packing.Outcome packAllOnHand() {
             int[] bars = cutting.supply.clone();
             for (int k = 0; k < bars.length; k++) bars[k] = Math.min(bars[k], cutting.pieces());
-            return new Packing(cutting.withBars(bars), pool, effort).decide();
+            Cutting here = cutting.withBars(bars);
+            return new Packing(here, new Relaxation(here, pool, effort), effort).decide();
         }
 
-        /** Puts the sets of bars to the test, each with a share of the steps at first, then those left open with all. */
-        private void settle() {
+        /**
+         * Puts every set of bars that costs less than the best plan to the test, cheapest first: by volume, by worths that ruled out another set, by fractions,
+         * by dives and by search, with few steps at first and with more for those left open.
+         */
+        private void settle(Bound worths) {
             BarCounts.Listed listed = BarCounts.between(cutting, bound, bestCost, effort);
-            List<BarCounts.Counted> open = new ArrayList<>();
-            for (BarCounts.Counted set : listed.sets()) {
-                if (set.cost() >= bestCost || effort.spent()) {
-                    if (set.cost() < bestCost) open.add(set);
-                    continue;
+            SetsRuledOut ruledOut = new SetsRuledOut(cutting);
+            ruledOut.add(worths, cutting.price, cutting.supply);
+            Relaxation relaxation = new Relaxation(cutting.withBars(cutting.supply), pool, effort);
+            List<BarCounts.Counted> open = listed.sets();
+            for (long steps : STEPS_A_SET) {
+                List<BarCounts.Counted> stillOpen = new ArrayList<>();
+                for (BarCounts.Counted set : open) {
+                    if (set.cost() >= bestCost || ruledOut.has(set.bars())) continue;
+                    if (effort.spent() || ask(set, relaxation, ruledOut, steps) == Packing.Verdict.UNSETTLED)
+                        stillOpen.add(set);
                 }
-                if (ask(set, effort.share(SHARES)) == Packing.Verdict.UNSETTLED) open.add(set);
-            }
-            List<BarCounts.Counted> stillOpen = new ArrayList<>();
-            for (BarCounts.Counted set : open) {
-                if (set.cost() >= bestCost) continue;
-                if (effort.spent() || ask(set, effort.share(1)) == Packing.Verdict.UNSETTLED) stillOpen.add(set);
+                open = stillOpen;
             }
             long shown = bestCost;
-            for (BarCounts.Counted set : stillOpen) shown = Math.min(shown, set.cost());
+            for (BarCounts.Counted set : open) {
+                if (set.cost() < shown) shown = set.cost();
+            }
             if (listed.complete()) bound = Math.max(bound, shown);
         }
 
-        private Packing.Verdict ask(BarCounts.Counted set, Effort share) {
-            Packing.Outcome outcome = new Packing(cutting.withBars(set.asArray()), pool, share).decide();
-            effort.add(share.taken());
+        private Packing.Verdict ask(BarCounts.Counted set, Relaxation relaxation, SetsRuledOut ruledOut, long steps) {
+            long before = effort.taken();
+            effort.allowUpTo(before + steps);
+            Cutting here = cutting.withBars(set.asArray());
+            Packing.Outcome outcome = new Packing(here, relaxation, effort).decide();
+            effort.allowAll();
             if (outcome.verdict() == Packing.Verdict.FITS) keep(outcome.bars());
+            ruledOut.add(outcome.shown(), here.price, here.supply);
             return outcome.verdict();
         }
 
-        private void keep(List<Pattern> bars) {
+        private void keep(List<Column> bars) {
             if (bars.isEmpty()) return;
             long cost = 0;
-            for (Pattern bar : bars) cost += cutting.price[bar.kind()];
+            for (Column bar : bars) cost += cutting.price[bar.kind];
             if (cost >= bestCost) return;
             bestCost = cost;
             best = List.copyOf(bars);
+        }
+
+        private List<Pattern> patterns() {
+            return best.stream().map(bar -> bar.pattern(cutting.sizes())).toList();
         }
 
         private CutPlan plan() {
@@ -125,7 +185,7 @@ public final class ProvenCutPlanner implements CutPlanner {
             return new CutPlan(
                     task.stock(),
                     task.saw(),
-                    SawOrder.bars(task, sizes(task), SetUps.fewer(cutting, best)),
+                    SawOrder.bars(task, sizes(task), SetUps.fewer(cutting, patterns())),
                     cost,
                     shown,
                     free || proven,

@@ -1,19 +1,16 @@
 package plumbleaf.cutting;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import plumbleaf.engine.simplex.Answer;
-import plumbleaf.engine.simplex.GrowingProgram;
-import plumbleaf.engine.simplex.Term;
 
 /**
- * What fractions of patterns would cost: column generation, each column the best by an exact {@link Knapsack}. From the duals, cut down to whole numbers,
- * follows a bound in whole-number arithmetic that holds whatever the rounding of the linear program was.
- * Source: P. C. Gilmore and R. E. Gomory, Operations Research 9 (1961) 849-859 and 11 (1963) 863-888; the bound is the Lagrangian one for any
- * y >= 0: sum y_i d_i + sum over limited kinds of u_k min(0, c_k - V_k(y)). Check: ProvenCutPlannerTest.
+ * What fractions of patterns would cost: column generation, each column the best by an exact knapsack. The worths asked about lie between those of the program
+ * and those of the best {@link Bound} so far, which settles sooner. One program serves for the whole task and for what is left of it after some bars are
+ * fixed: limits change, columns stay.
+ * Source: P. C. Gilmore and R. E. Gomory, Operations Research 9 (1961) 849-859 and 11 (1963) 863-888; P. Wentges, International Transactions in Operational
+ * Research 4 (1997) 151-162 for the worths in between. Check: ProvenCutPlannerTest.
  */
 final class Relaxation {
     /** A piece left over costs this many of the dearest bars, far above what it could ever save. */
@@ -22,118 +19,130 @@ final class Relaxation {
     /** Worth of a column below which it is not added, against the dearest bar. */
     private static final double PAYS = 1e-7;
 
+    /** How far the worths asked about lean to those of the best bound. */
+    private static final double LEAN = 0.7;
+
+    /** With fewer sizes leaning does not pay. */
+    private static final int SIZES_TO_LEAN = 25;
+
     private static final int PIVOTS = 100_000;
 
     private final Cutting cutting;
-    private final Set<Pattern> pool;
     private final Effort effort;
+    private final Pricing pricing;
+    private final RowProgram program;
+    private final long dearest;
+    private final long step;
+    private final List<Column> columns = new ArrayList<>();
+    private final Set<Column> inProgram = new LinkedHashSet<>();
 
-    Relaxation(Cutting cutting, Set<Pattern> pool, Effort effort) {
+    Relaxation(Cutting cutting, Set<Column> pool, Effort effort) {
         this.cutting = cutting;
-        this.pool = pool;
         this.effort = effort;
+        this.pricing = new Pricing(cutting, effort);
+        this.dearest = cutting.dearest();
+        this.step = cutting.step();
+        int sizes = cutting.sizes();
+        this.program = new RowProgram(sizes + cutting.kinds());
+        for (int i = 0; i < sizes; i++) program.addRow(0, Double.POSITIVE_INFINITY);
+        for (int k = 0; k < cutting.kinds(); k++) program.addRow(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        for (int i = 0; i < sizes; i++) program.addColumn(LEFT_OVER, new int[] {i}, new double[] {1});
+        for (Column column : pool) add(column);
     }
 
     /** A pattern and how often it is used. */
-    record Share(Pattern pattern, double times) {}
+    record Share(Column column, double times) {}
 
     /**
      * @param cost of the fractions, in the unit of price
      * @param bound no whole plan costs less
      * @param complete no piece is left over and no column pays any more
-     * @param worth duals as whole numbers, {@code scale} to the unit of price
-     * @param best for each kind the most worth that fits in a bar of it
-     * @param scaledBound the bound before rounding up, {@code scale} to the unit of price
      */
-    record Solved(
-            double cost,
-            long bound,
-            boolean complete,
-            List<Share> shares,
-            List<Long> worth,
-            List<Long> best,
-            long scale,
-            long scaledBound) {
+    record Solved(double cost, Bound bound, boolean complete, List<Share> shares) {
         Solved {
             shares = List.copyOf(shares);
-            worth = List.copyOf(worth);
-            best = List.copyOf(best);
         }
     }
 
-    /** Solves for what is left to cut and the bars left, stopping as soon as the bound passes {@code enough}. */
+    List<Column> columns() {
+        return columns;
+    }
+
+    Pricing pricing() {
+        return pricing;
+    }
+
+    /** To the end, or until the bound reaches {@code enough}. */
     Solved solve(int[] demand, int[] supply, long enough) {
+        return solve(demand, supply, enough, false);
+    }
+
+    /** @param roughly stop once the bound, rounded up, cannot rise any more; the fractions are then near enough to round */
+    Solved solve(int[] demand, int[] supply, long enough, boolean roughly) {
         int sizes = cutting.sizes();
-        int kinds = cutting.kinds();
-        long dearest = 1;
-        for (int k = 0; k < kinds; k++) dearest = Math.max(dearest, cutting.price[k]);
-        long scale = Math.max(1, 1_000_000_000L / dearest);
-        GrowingProgram program = program(demand, supply);
-        for (int i = 0; i < sizes; i++) program.add(LEFT_OVER, 0, Double.POSITIVE_INFINITY, List.of(new Term(i, 1)));
-        List<Pattern> columns = new ArrayList<>();
-        Set<Pattern> inProgram = new LinkedHashSet<>();
-        for (Pattern pattern : starters(demand, supply)) add(program, pattern, dearest, columns, inProgram);
-        for (Pattern pattern : pool) {
-            if (pattern.within(demand, supply)) add(program, pattern, dearest, columns, inProgram);
-        }
-        Bound strongest = new Bound(List.of(), List.of(), Long.MIN_VALUE);
+        begin(demand, supply);
+        Bound strongest = Bound.NONE;
+        double[] middle = new double[sizes];
+        boolean leaning = false;
         while (true) {
-            Answer answer = program.minimise(PIVOTS);
-            if (!(answer instanceof Answer.Optimal optimal)) {
-                return new Solved(0, Long.MIN_VALUE, false, List.of(), List.of(), List.of(), scale, Long.MIN_VALUE);
-            }
-            effort.add(sizes + columns.size());
-            long[] worth = new long[sizes];
-            for (int i = 0; i < sizes; i++) {
-                double dual = Math.max(0, optimal.duals().get(i)) * dearest * scale;
-                worth[i] = demand[i] == 0 ? 0 : (long) Math.min(dual, 4e15);
-            }
-            long[] best = new long[kinds];
+            long before = program.pivots();
+            RowProgram.End end = program.minimise(PIVOTS);
+            effort.add(
+                    (program.pivots() - before) * ((long) program.rows() * program.rows() / 64 + program.columns() / 16)
+                            + sizes);
+            if (end != RowProgram.End.OPTIMAL) return new Solved(0, strongest, false, List.of());
+            double[] dual = new double[sizes];
+            for (int i = 0; i < sizes; i++) dual[i] = Math.max(0, program.dual(i));
             boolean grown = false;
-            for (int k = 0; k < kinds; k++) {
-                if (supply[k] <= 0) continue;
-                Knapsack.Fill fill = Knapsack.best(cutting.size, worth, demand, cutting.room[k], effort);
-                best[k] = fill.worth();
-                double saves = fill.worth()
-                        - (double) cutting.price[k] * scale
-                        + optimal.duals().get(sizes + k) * dearest * scale;
-                Pattern found = new Pattern(k, fill.counts());
-                if (saves > PAYS * dearest * scale && !inProgram.contains(found)) {
-                    add(program, found, dearest, columns, inProgram);
-                    pool.add(found);
-                    grown = true;
+            if (leaning) {
+                double[] between = new double[sizes];
+                for (int i = 0; i < sizes; i++) between[i] = LEAN * middle[i] + (1 - LEAN) * dual[i];
+                Pricing.Found found = pricing.at(between, demand, supply);
+                Bound bound = Bound.of(cutting, demand, supply, found.worth, found.best, found.scale);
+                grown = addPaying(found);
+                if (bound.isMoreThan(strongest)) {
+                    strongest = bound;
+                    middle = between;
                 }
             }
-            Bound bound = bound(demand, supply, worth, best, scale);
-            if (bound.scaled > strongest.scaled) strongest = bound;
-            boolean enoughShown = ceil(strongest.scaled, scale) > enough;
-            if (!grown || enoughShown || effort.spent()) {
-                return solved(optimal, columns, strongest, scale, dearest, !grown);
+            if (!grown) {
+                Pricing.Found found = pricing.at(dual, demand, supply);
+                Bound bound = Bound.of(cutting, demand, supply, found.worth, found.best, found.scale);
+                grown = addPaying(found);
+                if (bound.isMoreThan(strongest)) {
+                    strongest = bound;
+                    middle = dual;
+                }
+                leaning = sizes >= SIZES_TO_LEAN;
             }
+            long shown = strongest.roundedUp(step);
+            boolean enoughShown = shown >= enough || (roughly && shown >= cost(demand) - 1e-6 * dearest);
+            if (!grown || enoughShown || effort.spent()) return solved(demand, strongest, !grown || enoughShown);
         }
     }
 
-    private GrowingProgram program(int[] demand, int[] supply) {
-        int rows = cutting.sizes() + cutting.kinds();
-        double[] lower = new double[rows];
-        double[] upper = new double[rows];
-        for (int i = 0; i < cutting.sizes(); i++) {
-            lower[i] = demand[i];
-            upper[i] = Double.POSITIVE_INFINITY;
+    private void begin(int[] demand, int[] supply) {
+        int sizes = cutting.sizes();
+        for (int i = 0; i < sizes; i++) {
+            program.limit(i, demand[i], Double.POSITIVE_INFINITY);
+            program.switchOff(i, demand[i] <= 0);
         }
         for (int k = 0; k < cutting.kinds(); k++) {
-            int row = cutting.sizes() + k;
-            lower[row] = Double.NEGATIVE_INFINITY;
-            upper[row] = supply[k] == Cutting.UNLIMITED ? Double.POSITIVE_INFINITY : supply[k];
+            double most = supply[k] == Cutting.UNLIMITED ? Double.POSITIVE_INFINITY : supply[k];
+            program.limit(sizes + k, Double.NEGATIVE_INFINITY, most);
         }
-        return new GrowingProgram(lower, upper);
+        for (int c = 0; c < columns.size(); c++)
+            program.switchOff(sizes + c, !columns.get(c).within(demand, supply));
+        starters(demand, supply);
+        effort.add(columns.size() / 4 + 1);
     }
 
-    /** For each size a bar filled with it as far as it goes, from the kind where a piece is cheapest. */
-    private List<Pattern> starters(int[] demand, int[] supply) {
-        List<Pattern> found = new ArrayList<>();
+    /** For each size a bar filled with it as far as it goes, and one with a single piece, from the kind where a piece is cheapest. */
+    private void starters(int[] demand, int[] supply) {
         for (int i = 0; i < cutting.sizes(); i++) {
+            if (demand[i] <= 0) continue;
             int bestKind = -1;
+            int most = 0;
             double least = 0;
             for (int k = 0; k < cutting.kinds(); k++) {
                 long times = Math.min(demand[i], cutting.room[k] / cutting.size[i]);
@@ -141,86 +150,64 @@ final class Relaxation {
                 double each = (double) cutting.price[k] / times;
                 if (bestKind < 0 || each < least) {
                     bestKind = k;
+                    most = (int) times;
                     least = each;
                 }
             }
             if (bestKind < 0) continue;
-            int[] counts = new int[cutting.sizes()];
-            counts[i] = (int) Math.min(demand[i], cutting.room[bestKind] / cutting.size[i]);
-            found.add(Pattern.of(bestKind, counts));
+            add(new Column(bestKind, new int[] {i}, new int[] {most}));
         }
-        return found;
     }
 
-    private void add(
-            GrowingProgram program, Pattern pattern, long dearest, List<Pattern> columns, Set<Pattern> inProgram) {
-        if (!inProgram.add(pattern)) return;
-        List<Term> terms = new ArrayList<>();
-        for (int i = 0; i < cutting.sizes(); i++) {
-            if (pattern.counts().get(i) > 0)
-                terms.add(new Term(i, pattern.counts().get(i)));
+    private boolean addPaying(Pricing.Found found) {
+        boolean grown = false;
+        for (Column column : found.columns) {
+            if (column.isEmpty()) continue;
+            double saves = -price(column);
+            if (saves > PAYS && add(column)) grown = true;
         }
-        terms.add(new Term(cutting.sizes() + pattern.kind(), 1));
-        program.add((double) cutting.price[pattern.kind()] / dearest, 0, Double.POSITIVE_INFINITY, terms);
-        columns.add(pattern);
+        return grown;
     }
 
-    private record Bound(List<Long> worth, List<Long> best, long scaled) {}
-
-    /** The Lagrangian bound; where a kind without limit would be oversold, all worths are cut down until it is not. */
-    private Bound bound(int[] demand, int[] supply, long[] worth, long[] best, long scale) {
-        BigInteger top = BigInteger.ONE;
-        BigInteger under = BigInteger.ONE;
-        for (int k = 0; k < best.length; k++) {
-            if (supply[k] != Cutting.UNLIMITED) continue;
-            BigInteger price = BigInteger.valueOf(cutting.price[k] * scale);
-            BigInteger sold = BigInteger.valueOf(best[k]);
-            if (price.multiply(under).compareTo(sold.multiply(top)) < 0) {
-                top = price;
-                under = sold;
-            }
-        }
-        List<Long> worths = new ArrayList<>();
-        List<Long> bests = new ArrayList<>();
-        long sum = 0;
-        for (int i = 0; i < worth.length; i++) {
-            long cut = BigInteger.valueOf(worth[i]).multiply(top).divide(under).longValueExact();
-            worths.add(cut);
-            sum = Math.addExact(sum, Math.multiplyExact(cut, (long) demand[i]));
-        }
-        for (int k = 0; k < best.length; k++) {
-            long cut = BigInteger.valueOf(best[k]).multiply(top).divide(under).longValueExact();
-            bests.add(cut);
-            long over = Math.min(0, cutting.price[k] * scale - cut);
-            if (supply[k] != Cutting.UNLIMITED && supply[k] > 0)
-                sum = Math.addExact(sum, Math.multiplyExact(over, (long) supply[k]));
-        }
-        return new Bound(worths, bests, sum);
+    private double price(Column column) {
+        double reduced = (double) cutting.price[column.kind] / dearest - program.dual(cutting.sizes() + column.kind);
+        for (int k = 0; k < column.size.length; k++) reduced -= column.times[k] * program.dual(column.size[k]);
+        return reduced;
     }
 
-    private Solved solved(
-            Answer.Optimal optimal, List<Pattern> columns, Bound bound, long scale, long dearest, boolean finished) {
+    private boolean add(Column column) {
+        if (!inProgram.add(column)) return false;
+        int n = column.size.length;
+        int[] rows = new int[n + 1];
+        double[] factors = new double[n + 1];
+        for (int k = 0; k < n; k++) {
+            rows[k] = column.size[k];
+            factors[k] = column.times[k];
+        }
+        rows[n] = cutting.sizes() + column.kind;
+        factors[n] = 1;
+        program.addColumn((double) cutting.price[column.kind] / dearest, rows, factors);
+        columns.add(column);
+        return true;
+    }
+
+    private double cost(int[] demand) {
+        double cost = 0;
+        for (int i = 0; i < demand.length; i++) cost += LEFT_OVER * dearest * program.valueOf(i);
+        for (int c = 0; c < columns.size(); c++)
+            cost += program.valueOf(demand.length + c) * cutting.price[columns.get(c).kind];
+        return cost;
+    }
+
+    private Solved solved(int[] demand, Bound bound, boolean finished) {
         int sizes = cutting.sizes();
         double left = 0;
-        for (int i = 0; i < sizes; i++) left += optimal.values().get(i);
+        for (int i = 0; i < sizes; i++) left += program.valueOf(i);
         List<Share> shares = new ArrayList<>();
-        // columns found after the last solution have no share in it
-        for (int c = 0; sizes + c < optimal.values().size(); c++) {
-            double times = optimal.values().get(sizes + c);
-            if (times > 1e-9) shares.add(new Share(columns.get(c), times));
+        for (int c = 0; c < columns.size(); c++) {
+            double times = program.valueOf(sizes + c);
+            if (times > 1e-5) shares.add(new Share(columns.get(c), times));
         }
-        return new Solved(
-                optimal.cost() * dearest,
-                ceil(bound.scaled, scale),
-                finished && left < 1e-7,
-                shares,
-                bound.worth,
-                bound.best,
-                scale,
-                bound.scaled);
-    }
-
-    private static long ceil(long scaled, long scale) {
-        return -Math.floorDiv(-scaled, scale);
+        return new Solved(cost(demand), bound, finished && left < 1e-4, shares);
     }
 }

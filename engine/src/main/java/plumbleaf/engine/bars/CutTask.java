@@ -9,8 +9,8 @@ import java.util.List;
  * @param stepBudget effort allowed; the same task takes the same steps everywhere. When they run out the plan says how far it is proven
  */
 public record CutTask(String stock, List<Piece> pieces, List<StockBar> bars, SawRules saw, long stepBudget) {
-    /** Seconds of work on a small machine; the plans of a job take far less. */
-    public static final long USUAL_STEPS = 50_000_000;
+    /** Some twenty seconds of work on a small machine: the hardest published tasks of some hundred pieces need a part of it, a job's plans next to none. */
+    public static final long USUAL_STEPS = 600_000_000;
 
     public CutTask {
         pieces = List.copyOf(pieces);

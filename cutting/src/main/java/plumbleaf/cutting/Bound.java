@@ -1,0 +1,95 @@
+package plumbleaf.cutting;
+
+import java.math.BigInteger;
+
+/**
+ * What no whole plan can cost less than, shown in whole numbers, so that it holds whatever the rounding of the linear program was: the Lagrangian bound for
+ * worths y of zero or more, {@code sum y_i d_i + sum over limited kinds of s_k min(0, c_k - V_k(y))}, V_k the most worth a bar of the kind can hold. Where a
+ * kind without limit would be oversold, all worths are cut down until it is not (A. A. Farley, Operations Research 38, 1990, 922-923).
+ */
+final class Bound {
+    /** Nothing shown yet. */
+    static final Bound NONE = new Bound(new long[0], new long[0], 0, 1);
+
+    /** Of a piece of each size, {@code scale} to the cent. */
+    final long[] worth;
+
+    /** For each kind of bar {@code min(0, c - V)}, {@code scale} to the cent. */
+    final long[] over;
+
+    /** The bound, {@code scale} to the cent. */
+    final long scaled;
+
+    final long scale;
+
+    private Bound(long[] worth, long[] over, long scaled, long scale) {
+        this.worth = worth;
+        this.over = over;
+        this.scaled = scaled;
+        this.scale = scale;
+    }
+
+    /** @param best for each kind the most worth that fits in a bar of it, by an exact knapsack */
+    static Bound of(Cutting cutting, int[] demand, int[] supply, long[] worth, long[] best, long scale) {
+        long price = 1;
+        long sold = 1;
+        for (int k = 0; k < best.length; k++) {
+            if (supply[k] != Cutting.UNLIMITED) continue;
+            long full = cutting.price[k] * scale;
+            if (full < best[k] && less(full, best[k], price, sold)) {
+                price = full;
+                sold = best[k];
+            }
+        }
+        long[] worths = new long[worth.length];
+        long sum = 0;
+        for (int i = 0; i < worth.length; i++) {
+            worths[i] = cut(worth[i], price, sold);
+            sum = Math.addExact(sum, Math.multiplyExact(worths[i], (long) demand[i]));
+        }
+        long[] over = new long[best.length];
+        for (int k = 0; k < best.length; k++) {
+            if (supply[k] == Cutting.UNLIMITED || supply[k] <= 0) continue;
+            over[k] = Math.min(0, cutting.price[k] * scale - cut(best[k], price, sold));
+            sum = Math.addExact(sum, Math.multiplyExact(over[k], (long) supply[k]));
+        }
+        return new Bound(worths, over, sum, scale);
+    }
+
+    /** Whether a / b is less than c / d. */
+    private static boolean less(long a, long b, long c, long d) {
+        return BigInteger.valueOf(a)
+                        .multiply(BigInteger.valueOf(d))
+                        .compareTo(BigInteger.valueOf(c).multiply(BigInteger.valueOf(b)))
+                < 0;
+    }
+
+    private static long cut(long value, long top, long under) {
+        if (top == under) return value;
+        if (value < 2_000_000_000L && top < 4_000_000_000L) return value * top / under;
+        return BigInteger.valueOf(value)
+                .multiply(BigInteger.valueOf(top))
+                .divide(BigInteger.valueOf(under))
+                .longValueExact();
+    }
+
+    boolean isNone() {
+        return worth.length == 0;
+    }
+
+    /** In cents, rounding nothing. */
+    double cents() {
+        return isNone() ? Double.NEGATIVE_INFINITY : (double) scaled / scale;
+    }
+
+    boolean isMoreThan(Bound other) {
+        return cents() > other.cents();
+    }
+
+    /** The least whole cost, a multiple of {@code step}. */
+    long roundedUp(long step) {
+        if (isNone()) return 0;
+        long unit = scale * step;
+        return -Math.floorDiv(-scaled, unit) * step;
+    }
+}
