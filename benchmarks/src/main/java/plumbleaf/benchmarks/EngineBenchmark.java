@@ -36,7 +36,7 @@ public class EngineBenchmark {
     private final Job lane = Yards.example("nursery-lane-settled.json");
     private final Job open = Yards.openYard();
     private final Job tenth = Yards.perimeter(0.1);
-    private final PriceBook book = PriceBooks.of(yard);
+    private final PriceBook book = PriceBooks.of(yard).orElseThrow();
     private final Design yardDesign = design(yard);
     private final FrameSample leaf = FrameSample.leafLike();
 

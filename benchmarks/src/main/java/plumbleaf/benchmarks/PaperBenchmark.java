@@ -31,7 +31,11 @@ import plumbleaf.jobfile.pricebook.PriceBooks;
 public class PaperBenchmark {
     private final Job job = Yards.example("nursery-lane-settled.json");
     private final Design design = Designs.of(
-            job, Yards.CATALOGUE, StandardTables.load().standards(), PriceBooks.of(job), new ProvenCutPlanner());
+            job,
+            Yards.CATALOGUE,
+            StandardTables.load().standards(),
+            PriceBooks.of(job).orElseThrow(),
+            new ProvenCutPlanner());
 
     @Benchmark
     public List<PaperFile> packet() {

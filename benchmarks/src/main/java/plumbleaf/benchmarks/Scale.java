@@ -43,7 +43,7 @@ public final class Scale {
     public static void main(String[] arguments) {
         Standards standards = StandardTables.load().standards();
         Job job = Yards.perimeter(Double.parseDouble(arguments[0]));
-        PriceBook book = PriceBooks.of(job);
+        PriceBook book = PriceBooks.of(job).orElseThrow();
         long start = System.nanoTime();
         Design design = Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
         double cold = (System.nanoTime() - start) / 1e9;

@@ -24,7 +24,6 @@ import plumbleaf.jobfile.json.JsonReader;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.NodePath;
-import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.result.ResultFile;
 
 /** The cheapest build of each gate that passes, and why every cheaper one does not. */
@@ -95,8 +94,8 @@ final class ChooseVerb implements Callable<Integer> {
         });
     }
 
-    private static List<GateChoice> choices(Job job, List<String> gates) {
-        PriceBook book = PriceBooks.of(job);
+    private List<GateChoice> choices(Job job, List<String> gates) {
+        PriceBook book = Books.of(file, job);
         List<GateChoice> choices = new ArrayList<>();
         for (String gate : gates)
             choices.add(Designs.choose(job, JobDoor.catalogue(), Designed.standards(), book, gate));

@@ -1,31 +1,37 @@
 package plumbleaf.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.Offered;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobReading;
-import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.jobfile.offer.Offers;
 
 /** A job file read and designed with the catalogue, tables and price book that come with the program. */
 final class Designed {
+    private final Path file;
     private final Design design;
+    private final PriceBook book;
 
-    private Designed(Design design) {
+    private Designed(Path file, Design design, PriceBook book) {
+        this.file = file;
         this.design = design;
+        this.book = book;
     }
 
     static Designed from(Path file) {
         JobReading.Good reading = JobDoor.job(file);
         Job job = reading.is();
-        PriceBook book = PriceBooks.of(job);
+        PriceBook book = Books.of(file, job);
         Design design = Designs.of(job, JobDoor.catalogue(), standards(), book, new ProvenCutPlanner());
-        return new Designed(design.with(reading.gaps()));
+        return new Designed(file, design.with(reading.gaps()), book);
     }
 
     static Standards standards() {
@@ -35,6 +41,22 @@ final class Designed {
 
     Design design() {
         return design;
+    }
+
+    PriceBook book() {
+        return book;
+    }
+
+    /** Its options, each designed like the job itself; an option that does not fit is an error of the file. */
+    List<Offered> offered() {
+        Standards standards = standards();
+        Offers offers = Offers.of(
+                file.toString(),
+                design,
+                JobDoor.catalogue(),
+                job -> Designs.of(job, JobDoor.catalogue(), standards, book, new ProvenCutPlanner()));
+        if (!offers.errors().isEmpty()) throw new BadInput(offers.errors());
+        return offers.offered();
     }
 
     /** One line where something must be fixed, so that nobody takes a price or a cut list for a finished one. */

@@ -2,6 +2,7 @@ package plumbleaf.documents;
 
 import java.util.List;
 import plumbleaf.documents.drawing.PaperSize;
+import plumbleaf.engine.design.Offered;
 
 /**
  * How papers are to come out.
@@ -10,9 +11,12 @@ import plumbleaf.documents.drawing.PaperSize;
  * @param sheets     of sheets of drawings
  * @param contractor name first, then address, phone, licence; what every title block and page says
  * @param revision   letter of this issue; a released gate has its own
+ * @param offered    options of the job, for the proposal
  */
-public record PaperOptions(PaperSize size, PaperSize sheets, List<String> contractor, String revision) {
+public record PaperOptions(
+        PaperSize size, PaperSize sheets, List<String> contractor, String revision, List<Offered> offered) {
     public PaperOptions {
+        offered = List.copyOf(offered);
         contractor = List.copyOf(contractor);
         if (contractor.isEmpty()) throw new IllegalArgumentException("Papers need the contractor's name");
     }
@@ -20,6 +24,10 @@ public record PaperOptions(PaperSize size, PaperSize sheets, List<String> contra
     /** Letter and tabloid, first issue, with a contractor's line to be filled in. */
     public static PaperOptions usual() {
         return new PaperOptions(
-                PaperSize.LETTER, PaperSize.TABLOID, List.of("Your company", "phone and license here"), "A");
+                PaperSize.LETTER, PaperSize.TABLOID, List.of("Your company", "phone and license here"), "A", List.of());
+    }
+
+    public PaperOptions with(List<Offered> options) {
+        return new PaperOptions(size, sheets, contractor, revision, options);
     }
 }

@@ -18,6 +18,11 @@ public record LabourRate(
             throw new IllegalArgumentException("Hours of " + task + " must be 0 to 1000 for one");
     }
 
+    /** The same with other hours for one. */
+    public LabourRate with(double other) {
+        return new LabourRate(task, name, phase, soil, upTo, per, other, source);
+    }
+
     boolean holdsFor(Work work) {
         boolean rightSoil = soil.isEmpty() || soil.equals(work.soil());
         boolean rightSize = upTo.isZero() || work.size().compareTo(upTo) <= 0;

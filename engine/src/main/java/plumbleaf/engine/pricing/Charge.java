@@ -8,4 +8,9 @@ import plumbleaf.engine.money.UnitPrice;
  * @param per what it is counted in
  */
 public record Charge(
-        String id, String name, Category category, ChargePer per, UnitPrice price, boolean taxed, String source) {}
+        String id, String name, Category category, ChargePer per, UnitPrice price, boolean taxed, String source) {
+    /** The same at another price. */
+    Charge at(UnitPrice other) {
+        return new Charge(id, name, category, per, other, taxed, source);
+    }
+}

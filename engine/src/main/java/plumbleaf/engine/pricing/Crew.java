@@ -20,4 +20,9 @@ public record Crew(int people, UnitPrice hourly, double hoursPerDay, int cureDay
     public double days(double personHours) {
         return Math.ceil(personHours / (people * hoursPerDay) * 2 - 1e-9) / 2;
     }
+
+    /** The same at another rate. */
+    Crew at(UnitPrice other) {
+        return new Crew(people, other, hoursPerDay, cureDays);
+    }
 }

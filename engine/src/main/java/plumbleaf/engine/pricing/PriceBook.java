@@ -2,6 +2,8 @@ package plumbleaf.engine.pricing;
 
 import java.util.List;
 import plumbleaf.engine.labour.LabourRate;
+import plumbleaf.engine.money.Money;
+import plumbleaf.engine.money.UnitPrice;
 import plumbleaf.engine.takeoff.Goods;
 import plumbleaf.engine.takeoff.Sold;
 
@@ -13,6 +15,8 @@ import plumbleaf.engine.takeoff.Sold;
 public record PriceBook(
         String id, List<Sold> materials, List<LabourRate> labour, List<Charge> charges, Crew crew, HouseRules rules)
         implements Goods {
+    private static final double WORKING_DAY_HOURS = 8;
+
     public PriceBook {
         materials = List.copyOf(materials);
         labour = List.copyOf(labour);
@@ -22,5 +26,20 @@ public record PriceBook(
     @Override
     public List<Sold> of(String item) {
         return materials.stream().filter(sold -> sold.item().equals(item)).toList();
+    }
+
+    /** A book of that name that nobody has: nothing in it has a price, and a design says so. */
+    public static PriceBook none(String id) {
+        return new PriceBook(
+                id,
+                List.of(),
+                List.of(),
+                List.of(),
+                new Crew(1, UnitPrice.of("0"), WORKING_DAY_HOURS, 0),
+                new HouseRules(Money.ZERO, Money.cents(1)));
+    }
+
+    public boolean isEmpty() {
+        return materials.isEmpty() && labour.isEmpty() && charges.isEmpty();
     }
 }

@@ -7,11 +7,20 @@ import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.takeoff.Takeoff;
 
-/** What a job takes, what it costs, how long it lasts. */
-public record Quote(Takeoff takeoff, Labour labour, Schedule schedule, Price price) {
+/**
+ * What a job takes, what it costs, how long it lasts.
+ *
+ * @param notes what the price leaves out, and why
+ */
+public record Quote(Takeoff takeoff, Labour labour, Schedule schedule, Price price, List<Finding> notes) {
+    public Quote {
+        notes = List.copyOf(notes);
+    }
+
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(takeoff.findings());
         findings.addAll(labour.findings());
+        findings.addAll(notes);
         return List.copyOf(findings);
     }
 }

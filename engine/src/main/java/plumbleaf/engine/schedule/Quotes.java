@@ -4,6 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.bars.CutPlanner;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.Allowance;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.OldFence;
 import plumbleaf.engine.job.Stated;
@@ -11,6 +16,7 @@ import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.labour.Labours;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.labour.Works;
+import plumbleaf.engine.pricing.ChargePer;
 import plumbleaf.engine.pricing.Counts;
 import plumbleaf.engine.pricing.Crew;
 import plumbleaf.engine.pricing.Price;
@@ -52,7 +58,27 @@ public final class Quotes {
         Counts counts =
                 new Counts(schedule.siteDays(), trips, assembly.holes(), hauledTons(job), assembly.spoilYards(SWELL));
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
-        return new Quote(takeoff, labour, schedule, price);
+        return new Quote(takeoff, labour, schedule, price, notes(job, book));
+    }
+
+    private static List<Finding> notes(Job job, PriceBook book) {
+        List<Finding> notes = new ArrayList<>();
+        if (book.isEmpty())
+            notes.add(note("There is no price book " + book.id()
+                    + " here, so nothing is priced. Name one that is, or bring it in."));
+        for (Allowance allowance : job.money().offer().allowances()) {
+            boolean known = book.charges().stream()
+                    .anyMatch(charge ->
+                            charge.per() == ChargePer.ALLOWANCE && charge.id().equals(allowance.charge()));
+            if (!known)
+                notes.add(note("The price book has no allowance " + allowance.charge()
+                        + "; the price is without it. Add it to the charges of the book, by allowance."));
+        }
+        return notes;
+    }
+
+    private static Finding note(String sentence) {
+        return Checked.note("money.book", Severity.CANNOT_SAY, "job", sentence, Basis.judgement("price book"));
     }
 
     /** The old fence, and the plugs of its posts where it has any. */

@@ -53,4 +53,9 @@ public record Sold(
     public Money costOf(long units) {
         return price.times(BigDecimal.valueOf(units));
     }
+
+    /** The same at another price. */
+    public Sold at(UnitPrice other) {
+        return new Sold(item, name, supplier, unit, contents, of, least, other, taxed, waste, weight, date, source);
+    }
 }

@@ -3,6 +3,7 @@ package plumbleaf.jobfile.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import plumbleaf.engine.job.MoneyTerms;
 import plumbleaf.engine.job.Stage;
 import plumbleaf.engine.job.TaxRule;
@@ -19,6 +20,7 @@ final class MoneyForm {
     private static final TextKind<Double> PART = TextKind.shareUpTo(0.9);
     private static final TextKind<Category> CATEGORY =
             TextKind.oneOf("a kind of cost", List.of(Category.values()), Category::key);
+    private static final Pattern BOOK = Pattern.compile("[a-z0-9][a-z0-9-]{0,40}");
     private static final double USUAL_OVERHEAD = 0.12;
     private static final double SHARE_ROUNDING = 1e-9;
 
@@ -54,8 +56,11 @@ final class MoneyForm {
 
     private static String priceBook(Fields money) {
         String book = money.assumed("priceBook", TextKind.WORDS, "example-2027", "invented prices, to try things with");
-        if (!PriceBooks.STANDARD.contains(book))
-            money.refuse("priceBook", "there is no price book of this name", "write " + PriceBooks.STANDARD.get(0));
+        if (!BOOK.matcher(book).matches())
+            money.refuse(
+                    "priceBook",
+                    "a price book goes by small letters, digits and hyphens",
+                    "write " + PriceBooks.STANDARD.get(0));
         return book;
     }
 

@@ -12,6 +12,7 @@ import plumbleaf.engine.labour.LabourRate;
 import plumbleaf.engine.pricing.Charge;
 import plumbleaf.engine.pricing.Crew;
 import plumbleaf.engine.pricing.HouseRules;
+import plumbleaf.engine.pricing.KeptPrices;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.takeoff.Sold;
 import plumbleaf.jobfile.input.InputError;
@@ -65,10 +66,14 @@ public final class PriceBooks {
         return new Answer(List.of(book), List.of());
     }
 
-    /** The book that a job names; the reader of job files refuses one that is not there. */
-    public static PriceBook of(Job job) {
-        String id = job.money().priceBook();
-        return standard(id).orElseThrow(() -> new IllegalArgumentException("There is no price book " + id));
+    /** The book that a job names among those that come with the program, with the prices the job keeps. */
+    public static Optional<PriceBook> of(Job job) {
+        return standard(job.money().priceBook()).map(book -> kept(job, book));
+    }
+
+    /** A book as a job sees it: with the prices the job was quoted at. */
+    public static PriceBook kept(Job job, PriceBook book) {
+        return KeptPrices.in(book, job.money().kept());
     }
 
     /** A book that comes with the program; an error in it is a fault of ours. */

@@ -53,7 +53,12 @@ record Yard(String text) {
 
     Design design() {
         Job job = job();
-        return Designs.of(job, CATALOGUE, StandardTables.load().standards(), PriceBooks.of(job), Yard::onePieceABar);
+        return Designs.of(
+                job,
+                CATALOGUE,
+                StandardTables.load().standards(),
+                PriceBooks.of(job).orElseThrow(),
+                Yard::onePieceABar);
     }
 
     static GateDesign gate(Design design) {

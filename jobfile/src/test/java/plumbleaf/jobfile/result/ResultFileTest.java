@@ -51,7 +51,8 @@ class ResultFileTest {
     private static Design design(String text) {
         Job job = JobFile.read("job", text, CATALOGUE).job().orElseThrow();
         StandardTables tables = StandardTables.load();
-        return Designs.of(job, CATALOGUE, tables.standards(), PriceBooks.of(job), ResultFileTest::onePieceABar);
+        return Designs.of(
+                job, CATALOGUE, tables.standards(), PriceBooks.of(job).orElseThrow(), ResultFileTest::onePieceABar);
     }
 
     /** What a plan says does not matter here: every piece from a bar of its own. */

@@ -40,7 +40,7 @@ final class DesignedJob {
     static Map<String, Double> numbers(String file, String text) {
         Job job = JobFile.read(file, text, CATALOGUE).job().orElseThrow();
         Standards standards = StandardTables.load().standards();
-        Design design = Designs.of(job, CATALOGUE, standards, PriceBooks.of(job), new ProvenCutPlanner());
+        Design design = Designs.of(job, CATALOGUE, standards, PriceBooks.of(job).orElseThrow(), new ProvenCutPlanner());
         DesignedJob designed = new DesignedJob();
         for (GroundPoint shot : design.ground().points())
             designed.put("shot." + shot.shot() + ".elevationIn", shot.point().zIn());

@@ -14,6 +14,7 @@ import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
@@ -46,8 +47,9 @@ class Bench {
 
     /** The same text always comes to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
     private Design designed(String text, Job job) {
-        FutureTask<Design> mine =
-                new FutureTask<>(() -> Designs.of(job, catalogue, standards, PriceBooks.of(job), planner));
+        PriceBook book =
+                PriceBooks.of(job).orElseGet(() -> PriceBook.none(job.money().priceBook()));
+        FutureTask<Design> mine = new FutureTask<>(() -> Designs.of(job, catalogue, standards, book, planner));
         FutureTask<Design> one;
         synchronized (latest) {
             one = latest.computeIfAbsent(text, unknown -> mine);

@@ -1,0 +1,152 @@
+package plumbleaf.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The verbs about money and days, on the example that passes. */
+class MoneyVerbsTest {
+    private static final Path SETTLED = Path.of("..", "examples", "nursery-lane-settled.json");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path job(String name, String money) throws IOException {
+        String text = Files.readString(SETTLED);
+        int at = text.lastIndexOf("\"money\"");
+        int brace = text.indexOf('{', at);
+        return Files.writeString(
+                folder.resolve(name), text.substring(0, brace + 1) + money + text.substring(brace + 1));
+    }
+
+    @Test
+    void eachOptionIsDesignedAndPricedBesideTheJob() throws IOException {
+        Path job = job(
+                "job.json",
+                "\"options\": [{\"id\": \"deep\", \"name\": \"six inches more footing\", \"kind\": \"build\","
+                        + "\"edits\": [\"builds.G1.depth=54\\\"\"]}],");
+        Terminal run = Terminal.run("price", job.toString());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("Options, each designed and checked:")
+                .containsPattern("deep +six inches more footing +\\+?-?\\$");
+    }
+
+    @Test
+    void anOptionForAPartThatIsNotThereIsAnErrorWithItsName() throws IOException {
+        Path job = job(
+                "job.json", "\"options\": [{\"id\": \"x\", \"name\": \"y\", \"edits\": [\"gates[G9].hinge=left\"]}],");
+        Terminal run = Terminal.run("price", job.toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.errorLines())
+                .containsExactly(
+                        job
+                                + ": money.options[0] x: there is no gates[G9].hinge in this job; name a thing by its id in the file");
+    }
+
+    @Test
+    void keptPricesHoldUntilTheNewOnesAreAskedFor() throws IOException {
+        assertThat(Terminal.run("book", "new", folder.resolve("own").toString()).code())
+                .isZero();
+        String text = Files.readString(SETTLED).replace("example-2027", "own");
+        Path job = Files.writeString(folder.resolve("job.json"), text);
+        Path kept = folder.resolve("kept.json");
+        String before =
+                Terminal.run("price", job.toString(), "--keep", kept.toString()).out();
+        Terminal raised = Terminal.run(
+                "book",
+                "raise",
+                folder.resolve("own").toString(),
+                "--by",
+                "10%",
+                "--date",
+                "2027-06-01",
+                "--why",
+                "letter");
+        assertThat(raised.code()).isZero();
+        assertThat(Files.readString(folder.resolve("own").resolve("history.csv")))
+                .startsWith("date,item,supplier,unit,contents,was,now,why\n2027-06-01,");
+        assertThat(Terminal.run("book", "check", folder.resolve("own").toString())
+                        .code())
+                .isZero();
+        String after = Terminal.run("price", kept.toString()).out();
+        assertThat(total(after)).isEqualTo(total(before));
+        assertThat(after)
+                .contains("The book has moved since this job was quoted:", "--today --keep takes the new prices.");
+        assertThat(total(Terminal.run("price", kept.toString(), "--today").out()))
+                .isNotEqualTo(total(before));
+        assertThat(total(Terminal.run("price", job.toString()).out())).isNotEqualTo(total(before));
+    }
+
+    @Test
+    void aBookThatIsNowhereIsSaidWithTheCure() throws IOException {
+        Path job = Files.writeString(
+                folder.resolve("job.json"), Files.readString(SETTLED).replace("example-2027", "nowhere"));
+        assertThat(Terminal.run("price", job.toString()).errorLines())
+                .containsExactly(
+                        job + ": there is no price book nowhere; write example-2027, or lay a folder nowhere with its"
+                                + " tables beside the job (plumbleaf book new nowhere)");
+    }
+
+    @Test
+    void aChangeIsTheDifferenceOfTwoDesigns() throws IOException {
+        Path changed = Files.writeString(
+                folder.resolve("changed.json"),
+                Files.readString(SETTLED).replaceFirst("\"margin\": \"[^\"]*\"", "\"margin\": \"25%\""));
+        assertThat(Terminal.run("change", SETTLED.toString(), changed.toString())
+                        .out())
+                .startsWith("Price with tax: +$");
+        assertThat(Terminal.run("change", SETTLED.toString(), SETTLED.toString())
+                        .out())
+                .isEqualTo("The two come to the same.\n");
+    }
+
+    @Test
+    void billsSayWhatIsDue() throws IOException {
+        Path job = job(
+                "job.json",
+                "\"billing\": {\"retainage\": \"10%\", \"bills\": [{\"date\": \"2027-05-03\", \"what\": \"on signing\","
+                        + "\"amount\": \"$1,000.00\"}], \"paid\": [{\"date\": \"2027-05-09\", \"how\": \"check\", \"amount\": \"$400.00\"}]},");
+        assertThat(Terminal.run("bill", job.toString()).out())
+                .containsPattern("Kept back until the end +\\$100.00\n")
+                .containsPattern("Due now +\\$500.00\n");
+    }
+
+    @Test
+    void jobsSideBySideAreLaidInDaysAndWrittenAsACalendar() throws IOException {
+        Path out = folder.resolve("days.ics");
+        Terminal run = Terminal.run(
+                "calendar", SETTLED.toString(), SETTLED.toString(), "--from", "2027-05-03", "--out", out.toString());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).contains("concrete cures").contains("crew 1");
+        assertThat(Files.readString(out)).startsWith("BEGIN:VCALENDAR\r\n").endsWith("END:VCALENDAR\r\n");
+    }
+
+    @Test
+    void fiveDaysThatAgreePutARateInQuestion() throws IOException {
+        StringBuilder days = new StringBuilder();
+        for (int day = 1; day <= 5; day++)
+            days.append(day == 1 ? "" : ",")
+                    .append("{\"date\": \"2027-05-0")
+                    .append(day)
+                    .append("\", \"task\": \"stake-out\", \"quantity\": 10, \"hours\": ")
+                    .append(30 + day)
+                    .append("}");
+        String text = Files.readString(SETTLED);
+        int end = text.lastIndexOf('}');
+        text = text.replaceFirst("\"actuals\": \\[\\s*\\],?", "");
+        end = text.lastIndexOf('}');
+        Path job = Files.writeString(
+                folder.resolve("job.json"), text.substring(0, end) + ", \"actuals\": [" + days + "] }");
+        assertThat(Terminal.run("learn", job.toString()).out()).contains("the book is off: 3.3?");
+        assertThat(Terminal.run("hours", job.toString()).out()).contains("stake");
+    }
+
+    private static String total(String out) {
+        return out.lines().filter(line -> line.startsWith("Total ")).findFirst().orElse("no total");
+    }
+}
