@@ -1,6 +1,5 @@
 package plumbleaf.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +19,6 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.json.Json;
-import plumbleaf.jobfile.json.JsonReader;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.NodePath;
@@ -55,7 +53,7 @@ final class ChooseVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Node root = tree();
+        Node root = JobDoor.tree(file);
         Job job = read(root);
         List<String> gates = new ArrayList<>();
         for (Gate gate : job.gates()) {
@@ -79,13 +77,6 @@ final class ChooseVerb implements Callable<Integer> {
         boolean all =
                 choices.stream().allMatch(choice -> choice.choice().cheapest().isPresent());
         return all ? ExitCode.FINE : ExitCode.MUST_FIX;
-    }
-
-    /** The file as it stands; it was read as a job before, so it is JSON. */
-    private Node tree() {
-        JobDoor.job(file);
-        return JsonReader.read(new String(JobDoor.bytes(file), StandardCharsets.UTF_8).replace("\ufeff", ""))
-                .match(tree -> tree.root(), broken -> Json.nothing());
     }
 
     private Job read(Node root) {

@@ -47,6 +47,12 @@ final class Designed {
         return book;
     }
 
+    /** The same job from another book. */
+    Designed pricedFrom(PriceBook other) {
+        Design again = Designs.of(design.job(), JobDoor.catalogue(), standards(), other, new ProvenCutPlanner());
+        return new Designed(file, again, other);
+    }
+
     /** Its options, each designed like the job itself; an option that does not fit is an error of the file. */
     List<Offered> offered() {
         Standards standards = standards();

@@ -43,13 +43,14 @@ final class Issue {
     }
 
     /** Every file of the packet, in order. */
-    List<PaperFile> files(Design design) {
+    List<PaperFile> files(Designed designed) {
+        Design design = designed.design();
         if (design.job().runs().isEmpty())
             throw BadInput.of(
                     "plumbleaf papers",
                     "there is no finished run in this draft",
                     "give a run its leg and its style first");
-        return Papers.of(design.job(), design, options());
+        return Papers.of(design.job(), design, options().with(designed.offered()));
     }
 
     private PaperOptions options() {
@@ -63,7 +64,8 @@ final class Issue {
                 a4 ? PaperSize.A4 : PaperSize.LETTER,
                 a4 ? PaperSize.A3 : PaperSize.TABLOID,
                 company.isEmpty() ? PaperOptions.usual().contractor() : company,
-                revision);
+                revision,
+                List.of());
     }
 
     /** Writes the files, whole, over earlier ones of the same name, and says which. */

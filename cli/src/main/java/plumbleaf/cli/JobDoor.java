@@ -1,6 +1,7 @@
 package plumbleaf.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -11,6 +12,9 @@ import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.input.Intake;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.JsonReader;
+import plumbleaf.jobfile.json.Node;
 
 /** Files at the door: what is missing, a folder or too large is refused before it is read. */
 final class JobDoor {
@@ -27,6 +31,13 @@ final class JobDoor {
         return JobFile.read(file.toString(), bytes(file), CATALOGUE).match(good -> good, bad -> {
             throw new BadInput(bad.all());
         });
+    }
+
+    /** The file as a tree, once it has been read as a job, so that it is JSON. */
+    static Node tree(Path file) {
+        job(file);
+        return JsonReader.read(new String(bytes(file), StandardCharsets.UTF_8).replace("\ufeff", ""))
+                .match(tree -> tree.root(), broken -> Json.nothing());
     }
 
     static byte[] bytes(Path file) {

@@ -30,7 +30,7 @@ final class PapersVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         Designed designed = Designed.from(file);
-        List<String> names = issue.write(issue.files(designed.design()));
+        List<String> names = issue.write(issue.files(designed));
         answer.document(Json.object()
                 .put("out", issue.out().toString())
                 .put("files", Json.texts(names))

@@ -2,6 +2,8 @@ package plumbleaf.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.design.Offered;
+import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.pricing.Category;
 import plumbleaf.engine.pricing.Payment;
 import plumbleaf.engine.pricing.Price;
@@ -40,6 +42,22 @@ final class PriceText {
         for (Payment payment : price.stages())
             stages.row("Payment " + payment.when(), payment.amount().text());
         lines.addAll(stages.lines(0));
+        return lines;
+    }
+
+    /** Each option beside the job itself; one that fails is not for the customer yet. */
+    static List<String> options(List<Offered> offered) {
+        if (offered.isEmpty()) return List.of();
+        Columns columns = new Columns("llrrl");
+        for (Offered option : offered)
+            columns.row(
+                    option.option().id(),
+                    option.option().name(),
+                    ChangeVerb.signed(option.difference().price()),
+                    option.design().quote().price().total().text(),
+                    option.design().verdict() == Verdict.FAILS ? "fails a check; not in the proposal" : "");
+        List<String> lines = new ArrayList<>(List.of("", "Options, each designed and checked:"));
+        lines.addAll(columns.lines(2));
         return lines;
     }
 }

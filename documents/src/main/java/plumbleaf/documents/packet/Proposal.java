@@ -135,6 +135,7 @@ public final class Proposal {
             if (!tax.amount().isZero()) table.row(tax.name(), tax.amount().text());
         table.total("Total", price.total().text());
         paper.add(table.table());
+        OfferBlocks.add(paper, subject, price.total());
         if (!price.stages().isEmpty()) {
             Table.Builder stages = Table.with(Column.words("Due"), Column.right("Amount"));
             for (Payment payment : price.stages())

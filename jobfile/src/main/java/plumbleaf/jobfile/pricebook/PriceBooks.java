@@ -89,6 +89,14 @@ public final class PriceBooks {
         return answer.book().stream().findFirst();
     }
 
+    /** The tables of a book that comes with the program, to start one's own from. */
+    public static List<Source> tables(String id) {
+        List<Source> tables = new ArrayList<>();
+        for (String name : List.of("materials.csv", "labor.csv", "charges.csv", "house.csv"))
+            tables.add(source(id, name));
+        return tables;
+    }
+
     private static Source source(String id, String name) {
         String path = "/plumbleaf/jobfile/pricebooks/" + id + "/" + name;
         try (InputStream in = PriceBooks.class.getResourceAsStream(path)) {

@@ -1,12 +1,18 @@
 package plumbleaf.jobfile.result;
 
+import java.util.List;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Difference;
 import plumbleaf.engine.design.GateChoice;
+import plumbleaf.engine.design.Offered;
 import plumbleaf.engine.ground.GroundPoint;
 import plumbleaf.engine.job.Assumption;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.labour.LearnedRate;
+import plumbleaf.engine.labour.TaskVariance;
 import plumbleaf.engine.pricing.Price;
+import plumbleaf.engine.pricing.Statement;
 import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
@@ -65,6 +71,31 @@ public final class ResultFile {
     /** The price alone. */
     public static Node money(Price price) {
         return MoneyJson.price(price).build();
+    }
+
+    /** An option beside the job itself. */
+    public static Node offered(Offered offered) {
+        return LedgerJson.offered(offered);
+    }
+
+    /** A changed job beside the accepted one. */
+    public static Node difference(String title, Difference difference) {
+        return LedgerJson.difference(title, difference);
+    }
+
+    /** What the customer owes. */
+    public static Node statement(String title, Statement statement) {
+        return LedgerJson.statement(title, statement);
+    }
+
+    /** Hours written down beside those estimated. */
+    public static Node hours(String title, List<TaskVariance> tasks) {
+        return LedgerJson.hours(title, tasks);
+    }
+
+    /** What done work makes of the rates. */
+    public static Node learned(List<LearnedRate> rates) {
+        return LedgerJson.learned(rates);
     }
 
     private static Node assumed(Assumption assumption) {

@@ -49,7 +49,8 @@ class PacketTest {
             PaperSize.LETTER,
             PaperSize.TABLOID,
             List.of("Quill and Rail Fence", "(555) 010-0142", "License 0000"),
-            "A");
+            "A",
+            List.of());
 
     private static String example(String name) throws IOException {
         return Files.readString(EXAMPLES.resolve(name), StandardCharsets.UTF_8);
@@ -170,7 +171,7 @@ class PacketTest {
                 .replace("\"outside\": \"right\"", "\"outside\": \"" + outside + "\"")
                 .replace("\"display\": \"us\"", "\"display\": \"" + display + "\"");
         Design design = design(text);
-        PaperOptions options = new PaperOptions(PaperSize.LETTER, sheets, OPTIONS.contractor(), "A");
+        PaperOptions options = new PaperOptions(PaperSize.LETTER, sheets, OPTIONS.contractor(), "A", List.of());
         List<Drawing> pages = Papers.pages(PacketSubjects.of(design.job(), design, options));
         List<String> faults = new ArrayList<>();
         for (Drawing page : pages) {

@@ -1,0 +1,59 @@
+package plumbleaf.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import plumbleaf.engine.job.Billing;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.Statement;
+import plumbleaf.jobfile.result.ResultFile;
+
+/** What the customer owes. */
+@Command(
+        name = "bill",
+        description = "Says what a job comes to, what was billed, kept back and paid, and what is due.",
+        mixinStandardHelpOptions = true)
+final class BillVerb implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "The job file.")
+    private Path file = Path.of("");
+
+    @Mixin
+    private Answer answer = new Answer();
+
+    @Override
+    public Integer call() {
+        Designed designed = Designed.from(file);
+        Job job = designed.design().job();
+        Statement statement = Statement.of(
+                designed.design().quote().price(),
+                job.log().changes(),
+                job.money().billing());
+        answer.document(ResultFile.statement(job.title(), statement));
+        answer.say(lines(job, statement));
+        return ExitCode.FINE;
+    }
+
+    private static List<String> lines(Job job, Statement statement) {
+        Columns columns = new Columns("lr");
+        columns.row("Price with tax", statement.total().text());
+        columns.row("Signed changes", statement.changes().text());
+        columns.row("Contract", statement.contract().text());
+        for (Billing.Bill bill : job.money().billing().bills())
+            columns.row(
+                    "  billed " + bill.date() + ", " + bill.what(),
+                    bill.amount().text());
+        columns.row("Billed", statement.billed().text());
+        columns.row("Kept back until the end", statement.retained().text());
+        for (Billing.Paid paid : job.money().billing().paid())
+            columns.row(
+                    "  paid " + paid.date() + ", " + paid.how(), paid.amount().text());
+        columns.row("Paid", statement.paid().text());
+        columns.row("Due now", statement.due().text());
+        columns.row("Not billed yet", statement.unbilled().text());
+        columns.row("Still to come in", statement.balance().text());
+        return columns.lines(0);
+    }
+}

@@ -1,0 +1,104 @@
+package plumbleaf.jobfile.result;
+
+import java.util.List;
+import plumbleaf.engine.design.Difference;
+import plumbleaf.engine.design.Offered;
+import plumbleaf.engine.labour.LearnedRate;
+import plumbleaf.engine.labour.TaskVariance;
+import plumbleaf.engine.pricing.Statement;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.Node;
+
+/** Options, changes, bills and hours, as programs read them. */
+final class LedgerJson {
+    private LedgerJson() {}
+
+    static Node statement(String title, Statement statement) {
+        return Json.object()
+                .put("title", title)
+                .put("total", statement.total().plain())
+                .put("changes", statement.changes().plain())
+                .put("contract", statement.contract().plain())
+                .put("billed", statement.billed().plain())
+                .put("retained", statement.retained().plain())
+                .put("paid", statement.paid().plain())
+                .put("due", statement.due().plain())
+                .put("unbilled", statement.unbilled().plain())
+                .put("balance", statement.balance().plain())
+                .build();
+    }
+
+    static Node offered(Offered offered) {
+        return Json.object()
+                .put("id", offered.option().id())
+                .put("name", offered.option().name())
+                .put("kind", offered.option().kind().key())
+                .put("verdict", offered.design().verdict().key())
+                .put("total", offered.design().quote().price().total().plain())
+                .put("difference", difference("", offered.difference()))
+                .build();
+    }
+
+    static Node difference(String title, Difference difference) {
+        Json.Members out = Json.object();
+        if (!title.isEmpty()) out.put("title", title);
+        return out.put("price", difference.price().plain())
+                .put("siteDays", difference.siteDays())
+                .put(
+                        "parts",
+                        difference.parts(),
+                        part -> Json.object()
+                                .put("part", part.part())
+                                .put("way", part.way().key())
+                                .build())
+                .put(
+                        "lines",
+                        difference.lines(),
+                        line -> Json.object()
+                                .put("name", line.name())
+                                .put("unit", line.unit())
+                                .put("before", line.before())
+                                .put("after", line.after())
+                                .put("amount", line.amount().plain())
+                                .build())
+                .build();
+    }
+
+    static Node hours(String title, List<TaskVariance> tasks) {
+        return Json.object()
+                .put("title", title)
+                .put(
+                        "tasks",
+                        tasks,
+                        task -> Json.object()
+                                .put("task", task.task())
+                                .put("name", task.name())
+                                .put("estimatedQuantity", task.estimatedQuantity())
+                                .put("estimatedHours", task.estimatedHours())
+                                .put("doneQuantity", task.doneQuantity())
+                                .put("takenHours", task.takenHours())
+                                .put("overHours", task.overHours())
+                                .build())
+                .build();
+    }
+
+    static Node learned(List<LearnedRate> rates) {
+        return Json.object()
+                .put(
+                        "rates",
+                        rates,
+                        rate -> Json.object()
+                                .put("task", rate.book().task())
+                                .put("soil", rate.book().soil())
+                                .put("per", rate.book().per())
+                                .put("bookHours", rate.book().hours())
+                                .put("records", rate.records())
+                                .put("medianHours", rate.median())
+                                .put("lowHours", rate.low())
+                                .put("highHours", rate.high())
+                                .put("coverage", rate.coverage())
+                                .put("suggestsAnother", rate.suggestsAnother())
+                                .build())
+                .build();
+    }
+}
