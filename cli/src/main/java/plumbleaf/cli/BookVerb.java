@@ -86,7 +86,7 @@ final class BookVerb {
         @Parameters(paramLabel = "DIR", description = "The folder of the book.")
         private Path folder = Path.of("");
 
-        @Option(names = "--by", required = true, paramLabel = "SHARE", description = "Such as 4% or -2.5%.")
+        @Option(names = "--by", required = true, paramLabel = "SHARE", description = "Such as 4%% or -2.5%%.")
         private String by = "";
 
         @Option(names = "--date", required = true, paramLabel = "DATE", description = "The day the new prices hold.")

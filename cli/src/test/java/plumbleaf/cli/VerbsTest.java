@@ -101,7 +101,12 @@ class VerbsTest {
             assertThat(help.code()).as(verb).isZero();
             assertThat(help.out()).as(verb).contains("plumbleaf " + verb);
             boolean ours = command.getCommand().getClass().getPackageName().equals("plumbleaf.cli");
-            if (ours) assertThat(help.out()).as(verb).contains("--json");
+            boolean parent = !command.getSubcommands().isEmpty();
+            if (ours && !parent) assertThat(help.out()).as(verb).contains("--json");
+            for (String inner : command.getSubcommands().keySet())
+                assertThat(Terminal.run(verb, inner, "--help").out())
+                        .as(verb + " " + inner)
+                        .contains("--json");
         });
     }
 

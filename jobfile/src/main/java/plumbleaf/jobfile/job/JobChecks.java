@@ -27,7 +27,6 @@ import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 import plumbleaf.jobfile.input.Nearest;
-import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /** What can only be checked once the whole job is read: names that must exist, places that must lie inside, ids that must differ. */
 final class JobChecks {
@@ -90,12 +89,6 @@ final class JobChecks {
         later();
         existing();
         builds();
-        String book = job.money().priceBook();
-        if (!PriceBooks.STANDARD.contains(book))
-            refuse(
-                    "money.priceBook",
-                    "there is no such price book",
-                    nearest(book, PriceBooks.STANDARD, "write one of " + String.join(", ", PriceBooks.STANDARD)));
         Length total = Length.ZERO;
         for (Length length : runLengths.values())
             total = total.compareTo(LONGEST_JOB) > 0 ? BEYOND : total.plus(length);
