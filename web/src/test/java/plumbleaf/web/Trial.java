@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.Objects;
 
 /** What the workspace's tests share: a small yard, and a store of their own below the build's folder. */
@@ -28,5 +29,12 @@ public final class Trial {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The smallest of photos. */
+    public static byte[] pixel() {
+        return Base64.getDecoder()
+                .decode(
+                        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
     }
 }

@@ -31,7 +31,7 @@ public final class CutPlans {
                 + (plan.setUps() == 1 ? " saw set-up. " : " saw set-ups. ")
                 + (plan.proven()
                         ? "Proven: no plan costs less."
-                        : "Not proven: at most " + plan.gap().text() + " could be saved.");
+                        : "Not proven: at most " + share(plan) + "% of the stock's cost could be saved.");
         int rows = CutBars.rows(plan);
         for (int from = 0; from < rows; from += BARS_A_PICTURE) {
             int before = Math.min(rows, from + BARS_A_PICTURE);
@@ -44,6 +44,14 @@ public final class CutPlans {
                             subject.units()),
                     before == rows ? proof : ""));
         }
+    }
+
+    /** This paper goes to the saw, where no price goes; so a share, rounded up to a tenth of a per cent. */
+    private static String share(CutPlan plan) {
+        double share = plan.cost().isZero()
+                ? 0
+                : (double) plan.gap().cents() / plan.cost().cents();
+        return DecimalText.fixed(Math.ceil(share * 1000) / 10, 1);
     }
 
     /** In the supplier's words where the order has it. */

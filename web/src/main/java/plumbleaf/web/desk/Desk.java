@@ -22,6 +22,8 @@ import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.room.Rooms;
+import plumbleaf.web.room.Sight;
+import plumbleaf.web.room.Veil;
 import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobLine;
 import plumbleaf.web.store.JobStore;
@@ -67,24 +69,31 @@ class Desk {
 
     /** The job as its file. */
     @GetMapping("/jobs/{id}/file")
-    ResponseEntity<byte[]> file(@PathVariable String id) {
+    ResponseEntity<byte[]> file(HttpServletRequest request, @PathVariable String id) {
         if (!JobId.isOne(id)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         StoredJob job = store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+        String text = sight(request) == Sight.EVERYTHING ? job.document() : Veil.json(job.document());
         ContentDisposition download = ContentDisposition.attachment()
                 .filename(job.title().replaceAll("[^A-Za-z0-9]+", "-") + ".json")
                 .build();
         return ResponseEntity.ok()
                 .header(HttpHeaders.CONTENT_DISPOSITION, download.toString())
                 .contentType(MediaType.APPLICATION_JSON)
-                .body(job.document().getBytes(StandardCharsets.UTF_8));
+                .body(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private DeskLine line(JobLine line) {
-        return DeskLine.of(line, store.open(line.id()).map(rooms::summary).orElse(Rooms.Summary.NONE));
+    private DeskLine line(JobLine line, Sight sight) {
+        Rooms.Summary all = store.open(line.id()).map(rooms::summary).orElse(Rooms.Summary.NONE);
+        return DeskLine.of(line, sight == Sight.EVERYTHING ? all : all.withoutMoney());
+    }
+
+    private Sight sight(HttpServletRequest request) {
+        return Sight.of(who.person(request.getUserPrincipal()).role());
     }
 
     private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, List<String> errors) {
-        List<DeskLine> jobs = store.list().stream().map(this::line).toList();
+        List<DeskLine> jobs =
+                store.list().stream().map(line -> line(line, sight(request))).toList();
         List<String> first = errors.size() > MOST_ERRORS ? errors.subList(0, MOST_ERRORS) : errors;
         return pages.html(
                 status, "desk.jte", Map.of("frame", pages.frame(request, "Desk"), "jobs", jobs, "errors", first));

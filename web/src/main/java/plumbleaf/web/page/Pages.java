@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import jakarta.servlet.http.Cookie;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
@@ -13,6 +14,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Component;
 import plumbleaf.web.people.Mode;
+import plumbleaf.web.people.Person;
 import plumbleaf.web.people.WhoIsThere;
 
 /** Prints pages from the templates that the build has compiled. A page is whole before its first byte is sent. */
@@ -31,8 +33,14 @@ public class Pages {
     public Frame frame(HttpServletRequest request, String title) {
         CsrfToken token = (CsrfToken) request.getAttribute(CsrfToken.class.getName());
         boolean signedIn = who.mode() == Mode.LOCAL || request.getUserPrincipal() != null;
-        String person = signedIn ? who.person(request.getUserPrincipal()).name() : "";
-        return new Frame(title, token == null ? "" : token.getToken(), person, who.mode() == Mode.LOCAL, look(request));
+        Optional<Person> person = signedIn ? Optional.of(who.person(request.getUserPrincipal())) : Optional.empty();
+        return new Frame(
+                title,
+                token == null ? "" : token.getToken(),
+                person.map(Person::name).orElse(""),
+                person.map(Person::role),
+                who.mode() == Mode.LOCAL,
+                look(request));
     }
 
     public ResponseEntity<String> html(HttpStatusCode status, String template, Map<String, Object> values) {

@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.page.Table;
+import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.Step;
@@ -27,8 +28,10 @@ class HistoryDoor {
 
     private final JobStore store;
     private final Pages pages;
+    private final WhoIsThere who;
 
-    HistoryDoor(JobStore store, Pages pages) {
+    HistoryDoor(JobStore store, Pages pages, WhoIsThere who) {
+        this.who = who;
         this.store = store;
         this.pages = pages;
     }
@@ -37,8 +40,9 @@ class HistoryDoor {
     ResponseEntity<String> history(HttpServletRequest request, @PathVariable String id) {
         if (!JobId.isOne(id)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         StoredJob job = store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+        Sight sight = Sight.of(who.person(request.getUserPrincipal()).role());
         List<Table.Line> lines =
-                store.history(job.id()).stream().map(HistoryDoor::line).toList();
+                store.history(job.id()).stream().map(step -> line(step, sight)).toList();
         Table steps = new Table("Latest first", List.of("Change", "", "By", "When"), lines);
         return pages.html(
                 HttpStatus.OK,
@@ -54,7 +58,8 @@ class HistoryDoor {
                         steps));
     }
 
-    private static Table.Line line(Step step) {
-        return new Table.Line("", List.of(step.what(), step.kind(), step.who(), TIME.format(step.at())));
+    private static Table.Line line(Step step, Sight sight) {
+        String what = sight == Sight.EVERYTHING ? step.what() : Veil.step(step.what());
+        return new Table.Line("", List.of(what, step.kind(), step.who(), TIME.format(step.at())));
     }
 }

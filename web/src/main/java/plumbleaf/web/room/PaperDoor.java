@@ -1,5 +1,6 @@
 package plumbleaf.web.room;
 
+import jakarta.servlet.http.HttpServletRequest;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -12,6 +13,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.documents.PaperFile;
+import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobStore;
 
@@ -22,16 +24,18 @@ class PaperDoor {
     private final JobStore store;
     private final Bench bench;
     private final PaperShelf shelf;
+    private final WhoIsThere who;
 
-    PaperDoor(JobStore store, Bench bench, PaperShelf shelf) {
+    PaperDoor(JobStore store, Bench bench, PaperShelf shelf, WhoIsThere who) {
+        this.who = who;
         this.store = store;
         this.bench = bench;
         this.shelf = shelf;
     }
 
     @GetMapping("/files/{name}")
-    ResponseEntity<byte[]> file(@PathVariable String id, @PathVariable String name) {
-        PaperFile paper = shelf.paper(open(id), name).orElseThrow(PaperDoor::notThere);
+    ResponseEntity<byte[]> file(HttpServletRequest request, @PathVariable String id, @PathVariable String name) {
+        PaperFile paper = shelf.paper(open(id), name, sight(request)).orElseThrow(PaperDoor::notThere);
         return ResponseEntity.ok()
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
@@ -45,12 +49,16 @@ class PaperDoor {
     }
 
     @GetMapping("/pages/{number}")
-    ResponseEntity<byte[]> page(@PathVariable String id, @PathVariable int number) {
-        byte[] picture = shelf.page(open(id), number).orElseThrow(PaperDoor::notThere);
+    ResponseEntity<byte[]> page(HttpServletRequest request, @PathVariable String id, @PathVariable int number) {
+        byte[] picture = shelf.page(open(id), number, sight(request)).orElseThrow(PaperDoor::notThere);
         return ResponseEntity.ok()
                 .contentType(MediaType.IMAGE_PNG)
                 .cacheControl(CacheControl.noStore())
                 .body(picture);
+    }
+
+    private Sight sight(HttpServletRequest request) {
+        return Sight.of(who.person(request.getUserPrincipal()).role());
     }
 
     private Opened open(String id) {

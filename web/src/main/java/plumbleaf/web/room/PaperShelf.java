@@ -30,12 +30,17 @@ class PaperShelf {
     private static final float SCREEN_DPI = 110;
     private static final float POINTS_PER_INCH = 72;
 
-    private final Map<String, List<PaperFile>> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, List<PaperFile>> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final Map<String, List<PaperFile>> latest = lastFew();
+    private final Map<String, List<PaperFile>> forHands = lastFew();
+
+    private static Map<String, List<PaperFile>> lastFew() {
+        return new LinkedHashMap<>(KEPT, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<String, List<PaperFile>> eldest) {
+                return size() > KEPT;
+            }
+        };
+    }
 
     /** Every paper of a job; nothing where its file is wrong. Two who ask at once wait for one making. */
     List<PaperFile> papers(Opened opened) {
@@ -47,24 +52,35 @@ class PaperShelf {
         }
     }
 
-    Optional<PaperFile> paper(Opened opened, String name) {
-        return papers(opened).stream()
+    /** Those of them that somebody may see. */
+    List<PaperFile> papers(Opened opened, Sight sight) {
+        List<PaperFile> all = papers(opened);
+        if (sight == Sight.EVERYTHING || all.isEmpty()) return all;
+        synchronized (forHands) {
+            return forHands.computeIfAbsent(opened.text().text(), text -> HandPapers.of(all));
+        }
+    }
+
+    Optional<PaperFile> paper(Opened opened, String name, Sight sight) {
+        return papers(opened, sight).stream()
                 .filter(paper -> paper.name().equals(name))
                 .findFirst();
     }
 
     /** The pages of the packet as wide and high as they are shown. */
-    List<PageSize> pages(Opened opened) {
-        Optional<PaperFile> packet = paper(opened, PACKET);
-        if (packet.isEmpty()) return List.of();
+    List<PageSize> pages(Opened opened, Sight sight) {
+        return paper(opened, PACKET, sight).map(PaperShelf::pages).orElse(List.of());
+    }
+
+    static List<PageSize> pages(PaperFile paper) {
         List<PageSize> sizes = new ArrayList<>();
-        try (PDDocument document = Loader.loadPDF(packet.get().bytes())) {
+        try (PDDocument document = Loader.loadPDF(paper.bytes())) {
             for (PDPage page : document.getPages()) {
                 PDRectangle box = page.getCropBox();
                 sizes.add(new PageSize(pixels(box.getWidth()), pixels(box.getHeight())));
             }
         } catch (IOException e) {
-            throw new UncheckedIOException("The packet just made cannot be read", e);
+            throw new UncheckedIOException("The paper just made cannot be read", e);
         }
         return sizes;
     }
@@ -77,17 +93,19 @@ class PaperShelf {
     }
 
     /** A page of the packet, from 1, as a PNG picture. */
-    Optional<byte[]> page(Opened opened, int number) {
-        Optional<PaperFile> packet = paper(opened, PACKET);
-        if (packet.isEmpty()) return Optional.empty();
-        try (PDDocument document = Loader.loadPDF(packet.get().bytes())) {
+    Optional<byte[]> page(Opened opened, int number, Sight sight) {
+        return paper(opened, PACKET, sight).flatMap(packet -> page(packet, number));
+    }
+
+    static Optional<byte[]> page(PaperFile paper, int number) {
+        try (PDDocument document = Loader.loadPDF(paper.bytes())) {
             if (number < 1 || number > document.getNumberOfPages()) return Optional.empty();
             BufferedImage image = new PDFRenderer(document).renderImageWithDPI(number - 1, SCREEN_DPI, ImageType.RGB);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             ImageIO.write(image, "png", out);
             return Optional.of(out.toByteArray());
         } catch (IOException e) {
-            throw new UncheckedIOException("The packet just made cannot be drawn", e);
+            throw new UncheckedIOException("The paper just made cannot be drawn", e);
         }
     }
 }

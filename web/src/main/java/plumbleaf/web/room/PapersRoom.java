@@ -9,10 +9,10 @@ import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Picture;
 
 /** The papers: the real pages, and every file to take along. */
-record PapersRoom(Opened opened, PaperShelf shelf) {
+record PapersRoom(Opened opened, PaperShelf shelf, Sight sight) {
     List<Picture> pages() {
         List<Picture> pages = new ArrayList<>();
-        List<PaperShelf.PageSize> sizes = shelf.pages(opened);
+        List<PaperShelf.PageSize> sizes = shelf.pages(opened, sight);
         String at = "/jobs/" + opened.stored().id() + "/papers/pages/";
         for (int i = 0; i < sizes.size(); i++) {
             int page = i + 1;
@@ -34,7 +34,7 @@ record PapersRoom(Opened opened, PaperShelf shelf) {
 
     List<Link> links() {
         List<Link> links = new ArrayList<>();
-        for (PaperFile paper : shelf.papers(opened))
+        for (PaperFile paper : shelf.papers(opened, sight))
             links.add(new Link(paper.name(), "/jobs/" + opened.stored().id() + "/papers/files/" + paper.name()));
         links.add(new Link("the job file", "/jobs/" + opened.stored().id() + "/file"));
         return links;

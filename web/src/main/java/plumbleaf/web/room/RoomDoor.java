@@ -49,7 +49,7 @@ class RoomDoor {
     @GetMapping("/{room}")
     ResponseEntity<String> room(HttpServletRequest request, @PathVariable String id, @PathVariable String room) {
         StoredJob job = open(id);
-        return shown(request, HttpStatus.OK, rooms.view(roomOf(room), job, Typed.NOTHING));
+        return shown(request, HttpStatus.OK, rooms.view(roomOf(room), job, Typed.NOTHING, sight(request)));
     }
 
     /** One value: typed, picked or dragged. Empty takes it out of the job. */
@@ -134,19 +134,23 @@ class RoomDoor {
                 refused -> shown(
                         request,
                         HttpStatus.UNPROCESSABLE_CONTENT,
-                        rooms.view(room, job, new Typed(refused.path(), edit.value(), refused.problem()))));
+                        rooms.view(
+                                room,
+                                job,
+                                new Typed(refused.path(), edit.value(), refused.problem()),
+                                sight(request))));
     }
 
     private ResponseEntity<String> answer(
             HttpServletRequest request, Room room, Saving saving, String path, Unit unit, String mine) {
         return saving.match(
                 saved -> isLive(request)
-                        ? shown(request, HttpStatus.OK, rooms.view(room, saved.now(), Typed.NOTHING))
+                        ? shown(request, HttpStatus.OK, rooms.view(room, saved.now(), Typed.NOTHING, sight(request)))
                         : to(saved.now(), room),
                 stale -> {
                     String theirs = stale.who() + ": " + stale.what();
                     String now = rooms.valueAt(stale.now(), path);
-                    RoomView view = rooms.view(room, stale.now(), Typed.NOTHING)
+                    RoomView view = rooms.view(room, stale.now(), Typed.NOTHING, sight(request))
                             .withConflict(new RoomView.Conflict(path, unit.name(), theirs, now, mine));
                     return shown(request, HttpStatus.CONFLICT, view);
                 });
@@ -169,6 +173,10 @@ class RoomDoor {
 
     private static Room roomOf(String key) {
         return Room.of(key).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    }
+
+    private Sight sight(HttpServletRequest request) {
+        return Sight.of(who.person(request.getUserPrincipal()).role());
     }
 
     private String me(HttpServletRequest request) {

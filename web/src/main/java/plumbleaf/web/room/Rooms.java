@@ -44,6 +44,10 @@ public class Rooms {
      */
     public record Summary(String customer, String price, String severity, String verdict, String next) {
         public static final Summary NONE = new Summary("", "", "", "", "");
+
+        public Summary withoutMoney() {
+            return new Summary(customer, "", severity, verdict, Veil.words(next));
+        }
     }
 
     public Summary summary(StoredJob job) {
@@ -65,7 +69,12 @@ public class Rooms {
                 next);
     }
 
-    RoomView view(Room room, StoredJob job, Typed typed) {
+    RoomView view(Room room, StoredJob job, Typed typed, Sight sight) {
+        RoomView whole = whole(room, job, typed, sight);
+        return sight == Sight.EVERYTHING ? whole : Veil.over(whole);
+    }
+
+    private RoomView whole(Room room, StoredJob job, Typed typed, Sight sight) {
         Opened opened = bench.open(job, typed);
         List<Panel> panels = switch (room) {
             case GROUND -> GroundRoom.panels(opened);
@@ -74,16 +83,17 @@ public class Rooms {
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> StockRoom.panels(opened);
             case MONEY -> MoneyRoom.panels(opened);
-            case PAPERS -> new PapersRoom(opened, shelf).panels();
+            case PAPERS -> new PapersRoom(opened, shelf, sight).panels();
         };
-        List<Picture> pictures =
-                opened.design().map(design -> pictures(room, design, opened)).orElse(List.of());
+        List<Picture> pictures = opened.design()
+                .map(design -> pictures(room, design, opened, sight))
+                .orElse(List.of());
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
-        List<Link> links = room == Room.PAPERS ? new PapersRoom(opened, shelf).links() : List.of();
+        List<Link> links = room == Room.PAPERS ? new PapersRoom(opened, shelf, sight).links() : List.of();
         return new RoomView(room, head(opened), verdict, pictures, panels, links, List.of(), unshown(panels, typed));
     }
 
-    private List<Picture> pictures(Room room, Design design, Opened opened) {
+    private List<Picture> pictures(Room room, Design design, Opened opened, Sight sight) {
         Pictures pictures = new Pictures(design, new Subjects(design), new Handles(opened.text(), design));
         return switch (room) {
             case GROUND -> List.of(pictures.site());
@@ -95,7 +105,7 @@ public class Rooms {
             case STRENGTH -> pictures.strength();
             case STOCK -> pictures.bars();
             case MONEY -> List.of(pictures.waterfall());
-            case PAPERS -> new PapersRoom(opened, shelf).pages();
+            case PAPERS -> new PapersRoom(opened, shelf, sight).pages();
         };
     }
 

@@ -1,0 +1,56 @@
+package plumbleaf.web.room;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.multipdf.PDFMergerUtility;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import plumbleaf.documents.PaperFile;
+
+/** The papers for shop and crew: those named here, and a packet of them alone. A paper somebody adds later stays out until it is named. */
+final class HandPapers {
+    private static final Pattern FOR_HANDS = Pattern.compile(
+            "(site-plan|profile|gate-[A-Za-z0-9]+|stake-out|cut-plans|crew|care-card|template|concrete|load)([-.].*)?");
+
+    private HandPapers() {}
+
+    static boolean isFor(String name) {
+        return FOR_HANDS.matcher(name).matches();
+    }
+
+    static List<PaperFile> of(List<PaperFile> all) {
+        List<PaperFile> papers =
+                all.stream().filter(paper -> isFor(paper.name())).toList();
+        List<PaperFile> pdfs =
+                papers.stream().filter(paper -> paper.name().endsWith(".pdf")).toList();
+        if (pdfs.isEmpty()) return papers;
+        List<PaperFile> files = new ArrayList<>();
+        files.add(new PaperFile(PaperShelf.PACKET, together(pdfs)));
+        files.addAll(papers);
+        return List.copyOf(files);
+    }
+
+    private static byte[] together(List<PaperFile> pdfs) {
+        List<PDDocument> opened = new ArrayList<>();
+        try (PDDocument packet = new PDDocument()) {
+            PDFMergerUtility merger = new PDFMergerUtility();
+            for (PaperFile pdf : pdfs) {
+                PDDocument one = Loader.loadPDF(pdf.bytes());
+                opened.add(one);
+                merger.appendDocument(packet, one);
+            }
+            // The same papers make the same bytes.
+            packet.setDocumentId(0L);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            packet.save(out);
+            for (PDDocument one : opened) one.close();
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The papers just made cannot be put together", e);
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package plumbleaf.web.room;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import plumbleaf.documents.PaperFile;
+import plumbleaf.jobfile.input.InputError;
+import plumbleaf.jobfile.result.ResultFile;
+import plumbleaf.web.store.StoredJob;
+
+/** What can be asked of a job without a page: its design, its papers and their pages, each as much of it as somebody may see. */
+@Component
+public class JobAnswers {
+    private final Bench bench;
+    private final PaperShelf shelf;
+
+    JobAnswers(Bench bench, PaperShelf shelf) {
+        this.bench = bench;
+        this.shelf = shelf;
+    }
+
+    public List<InputError> errors(String file, byte[] bytes) {
+        return bench.read(file, bytes).errors();
+    }
+
+    /** Everything worked out, as {@code design --json} gives it; nothing where the file is wrong. */
+    public Optional<String> design(StoredJob job, Sight sight) {
+        return bench.open(job, Typed.NOTHING)
+                .design()
+                .map(ResultFile::write)
+                .map(text -> sight == Sight.EVERYTHING ? text : Veil.json(text));
+    }
+
+    public String document(StoredJob job, Sight sight) {
+        return sight == Sight.EVERYTHING ? job.document() : Veil.json(job.document());
+    }
+
+    public List<PaperFile> papers(StoredJob job, Sight sight) {
+        return shelf.papers(bench.open(job, Typed.NOTHING), sight);
+    }
+
+    public Optional<PaperFile> paper(StoredJob job, String name, Sight sight) {
+        return shelf.paper(bench.open(job, Typed.NOTHING), name, sight);
+    }
+
+    /** How many pages a paper has. */
+    public int pages(PaperFile paper) {
+        return PaperShelf.pages(paper).size();
+    }
+
+    /** A page of a paper, from 1, as a PNG picture. */
+    public Optional<byte[]> page(PaperFile paper, int number) {
+        return PaperShelf.page(paper, number);
+    }
+
+    /** A shot in a job's text, as it stands there. */
+    public Optional<String> withShot(StoredJob job, String shotJson) {
+        DocumentText text = DocumentText.of(job.document());
+        String after = text.appended("ground.shots", shotJson).text();
+        boolean good = bench.read("the job", after.getBytes(StandardCharsets.UTF_8))
+                .errors()
+                .isEmpty();
+        return good ? Optional.of(after) : Optional.empty();
+    }
+}
