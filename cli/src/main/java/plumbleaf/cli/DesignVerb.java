@@ -9,7 +9,10 @@ import picocli.CommandLine.Parameters;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HungLeaf;
+import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafHang;
+import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
@@ -70,18 +73,35 @@ final class DesignVerb implements Callable<Integer> {
                     "leaf " + leaf.id(),
                     units.length(leaf.width()) + " wide, "
                             + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet");
-        gate.plan()
-                .swing()
-                .ifPresent(swing -> columns.row(
-                        "clearance",
-                        units.length(swing.least().clear()) + " at least, opens to "
-                                + DecimalText.fixed(swing.maxAngle().inDegrees(), 1) + " deg, limited by "
-                                + swing.limitedBy().key()));
+        boolean single = gate.plan().hangs().size() == 1;
+        for (LeafHang hang : gate.plan().hangs())
+            columns.row("clearance" + (single ? "" : " " + hang.id()), clearance(hang.swing(), units));
         for (HungLeaf hung : gate.hung())
             columns.row(
-                    "drop",
+                    "drop" + (single ? "" : " " + hung.id()),
                     units.length(hung.sag().total()) + "; "
                             + units.length(hung.sag().hangAllowance()) + " when the blocks are pulled");
+        gate.pair().ifPresent(pair -> meeting(pair, columns, units));
         return columns.lines(0);
+    }
+
+    private static String clearance(Swing swing, DisplayUnits units) {
+        return units.length(swing.least().clear()) + " at least, opens to "
+                + DecimalText.fixed(swing.maxAngle().inDegrees(), 1) + " deg, limited by "
+                + swing.limitedBy().key();
+    }
+
+    private static void meeting(PairDesign pair, Columns columns, DisplayUnits units) {
+        columns.row("opens first", "the " + pair.active().key() + " leaf");
+        columns.row(
+                "drop rod",
+                pair.rods() + " x " + pair.rod().rod().name() + ", "
+                        + DecimalText.whole(pair.rod().push().pounds()) + " lb "
+                        + units.length(pair.rod().exposed()) + " above its sleeve, "
+                        + DecimalText.fixed(pair.rod().utilisation(), 2) + " of what it may");
+        columns.row(
+                "tops",
+                units.length(pair.topInService()) + " out of line in the service gust, "
+                        + units.length(pair.topInWind()) + " in the design wind");
     }
 }

@@ -44,7 +44,8 @@ public final class Designs {
         List<PostDesign> posts = yard.posts(gatePosts);
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         CutPlanner cuts = new RememberedCuts(planner);
-        Quote quote = StockWork.quote(job, catalogue, book, cuts, yard.layout(), posts, gates);
+        Quote quote =
+                StockWork.quote(job, catalogue, book, cuts, yard.layout(), posts, gates, RodPick.of(catalogue, gates));
         List<Finding> findings = new ArrayList<>(yard.ground().findings());
         findings.addAll(yard.layout().findings());
         for (GateDesign gate : gates) findings.addAll(gate.findings());
@@ -54,11 +55,12 @@ public final class Designs {
         findings.addAll(SiteRules.of(job, yard.layout(), standards));
         findings.addAll(quote.findings());
         Picks built = picks;
+        RodPick rods = RodPick.of(catalogue, gates);
         List<Finding> priced = RemedyPrices.priced(
                 Findings.join(findings),
                 job,
                 quote.price().total(),
-                other -> total(other, catalogue, standards, built, book, cuts));
+                other -> total(other, catalogue, standards, built, rods, book, cuts));
         return new Design(
                 job,
                 yard.ground(),
@@ -97,7 +99,13 @@ public final class Designs {
 
     /** What a changed job would come to, with the builds of this one where it pins none; empty where one of its gates finds no place. */
     private static Optional<Money> total(
-            Job job, Catalogue catalogue, Standards standards, Picks built, PriceBook book, CutPlanner planner) {
+            Job job,
+            Catalogue catalogue,
+            Standards standards,
+            Picks built,
+            RodPick rods,
+            PriceBook book,
+            CutPlanner planner) {
         Picks picks = built.pinnedBy(job, new UsualBuilds(catalogue));
         YardWork yard = new YardWork(job, catalogue, standards, picks);
         for (Gate gate : job.gates()) {
@@ -105,9 +113,10 @@ public final class Designs {
         }
         List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
-        return Optional.of(StockWork.quote(job, catalogue, book, planner, yard.layout(), yard.posts(gatePosts), gates)
-                .price()
-                .total());
+        return Optional.of(
+                StockWork.quote(job, catalogue, book, planner, yard.layout(), yard.posts(gatePosts), gates, rods)
+                        .price()
+                        .total());
     }
 
     private static Picks usualPicks(Job job, Catalogue catalogue) {

@@ -70,19 +70,7 @@ record GateSite(
 
     /** The rod whose weight hangs on a leaf: the pinned one; while it is open, one of middle size, some pounds more or less. */
     RodModel rodToHang() {
-        List<RodModel> rods = catalogue.rods();
-        return gate.kind()
-                .match(
-                        swing -> Optional.<String>empty(),
-                        pair -> pair.meeting().rod().value(),
-                        slide -> none(),
-                        flagged -> none())
-                .flatMap(catalogue::rod)
-                .orElse(rods.get(rods.size() / 2));
-    }
-
-    private static Optional<String> none() {
-        return Optional.empty();
+        return RodPick.pinned(gate).flatMap(catalogue::rod).orElseGet(() -> RodPick.middle(catalogue));
     }
 
     /** What fills the leaf: the fence's own boards, or nothing where the fence has none. */

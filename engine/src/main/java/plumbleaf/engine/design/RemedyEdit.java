@@ -3,13 +3,16 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.job.Builds;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Meeting;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.SwingWay;
@@ -23,8 +26,14 @@ final class RemedyEdit {
 
     private RemedyEdit() {}
 
-    /** The job with the edit made; empty where this kind of edit is not priced. */
-    static Optional<Job> on(Job job, String edit) {
+    /** The job with the edit made, or with each of several; empty where this kind of edit is not priced. */
+    static Optional<Job> on(Job job, String edits) {
+        Optional<Job> made = Optional.of(job);
+        for (String edit : List.of(edits.split(Remedy.AND_THEN, -1))) made = made.flatMap(before -> one(before, edit));
+        return made;
+    }
+
+    private static Optional<Job> one(Job job, String edit) {
         Matcher gate = GATE.matcher(edit);
         if (gate.matches()) return onGate(job, gate.group(1), gate.group(2), gate.group(3));
         Matcher build = BUILD.matcher(edit);
@@ -43,7 +52,10 @@ final class RemedyEdit {
     }
 
     private static Optional<Gate> edited(Gate gate, String key, String value) {
+        if (key.startsWith("meeting.")) return meeting(gate, key.substring("meeting.".length()), value);
         return switch (key) {
+            case "kind" -> value.equals("pair") ? pair(gate) : Optional.empty();
+            case "split" -> split(gate, value);
             case "hinge", "swing", "opens" -> swing(gate, key, value).map(gate::withKind);
             case "station" -> LengthText.length(value).value().map(gate::withStation);
             case "leaf.bottomGap" ->
@@ -53,6 +65,62 @@ final class RemedyEdit {
             case "hinges.model" -> Optional.of(gate.withHinges(gate.hinges().withModel(value)));
             default -> Optional.empty();
         };
+    }
+
+    /** The gate as a pair that swings and is held open as it was, with what most yards fit where its leaves meet. */
+    private static Optional<Gate> pair(Gate gate) {
+        return gate.kind()
+                .match(
+                        swing -> Optional.of(gate.withKind(new GateKind.Pair(
+                                0.5, Side.RIGHT, swing.swing(), swing.opens(), swing.holdOpen(), Meeting.usual()))),
+                        pair -> Optional.of(gate),
+                        slide -> Optional.empty(),
+                        flagged -> Optional.empty());
+    }
+
+    private static Optional<Gate> split(Gate gate, String value) {
+        return QuantityText.share(value)
+                .value()
+                .flatMap(share -> ofPair(
+                        gate,
+                        pair -> new GateKind.Pair(
+                                share, pair.active(), pair.swing(), pair.opens(), pair.holdOpen(), pair.meeting())));
+    }
+
+    private static Optional<Gate> meeting(Gate gate, String key, String value) {
+        return switch (key) {
+            case "rod" -> met(gate, meeting -> meeting.withRod(value));
+            case "rods" -> met(gate, meeting -> meeting.withRods(value.equals("2") ? 2 : 1));
+            case "topKeeper" -> met(gate, meeting -> meeting.withTopKeeper(value.equals("true")));
+            case "sleeveAbove" ->
+                LengthText.length(value).value().flatMap(up -> met(gate, meeting -> meeting.withSleeveAbove(up)));
+            case "sleeveDepth" ->
+                LengthText.length(value).value().flatMap(deep -> met(gate, meeting -> meeting.withSleeveDepth(deep)));
+            case "stop" ->
+                LengthText.length(value).value().flatMap(high -> met(gate, meeting -> meeting.withStop(high)));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Gate> met(Gate gate, UnaryOperator<Meeting> change) {
+        return ofPair(
+                gate,
+                pair -> new GateKind.Pair(
+                        pair.split(),
+                        pair.active(),
+                        pair.swing(),
+                        pair.opens(),
+                        pair.holdOpen(),
+                        change.apply(pair.meeting())));
+    }
+
+    private static Optional<Gate> ofPair(Gate gate, UnaryOperator<GateKind.Pair> change) {
+        return gate.kind()
+                .match(
+                        swing -> Optional.empty(),
+                        pair -> Optional.of(gate.withKind(change.apply(pair))),
+                        slide -> Optional.empty(),
+                        flagged -> Optional.empty());
     }
 
     private static Optional<GateKind> swing(Gate gate, String key, String value) {
@@ -77,7 +145,28 @@ final class RemedyEdit {
                                         .map(opens -> new GateKind.Swing(
                                                 swing.hinge(), swing.swing(), opens, swing.holdOpen()));
                         },
-                        pair -> Optional.empty(),
+                        pair -> switch (key) {
+                            case "swing" ->
+                                Optional.of(new GateKind.Pair(
+                                        pair.split(),
+                                        pair.active(),
+                                        Stated.of(value.equals("in") ? SwingWay.IN : SwingWay.OUT),
+                                        pair.opens(),
+                                        pair.holdOpen(),
+                                        pair.meeting()));
+                            case "opens" ->
+                                QuantityText.angle(value)
+                                        .value()
+                                        .map(opens -> new GateKind.Pair(
+                                                pair.split(),
+                                                pair.active(),
+                                                pair.swing(),
+                                                opens,
+                                                pair.holdOpen(),
+                                                pair.meeting()));
+                            // A pair has no hinge side; taking it out of the file changes nothing.
+                            default -> Optional.of(pair);
+                        },
                         slide -> Optional.empty(),
                         flagged -> Optional.empty());
     }

@@ -23,11 +23,16 @@ final class RemedyPrices {
         List<Finding> priced = new ArrayList<>();
         for (Finding finding : findings) {
             boolean plain = finding instanceof Checked
-                    && finding.severity() == Severity.MUST_FIX
+                    && (finding.severity() == Severity.MUST_FIX || isOfMeeting(finding))
                     && !finding.remedies().isEmpty();
             priced.add(plain ? priced((Checked) finding, job, now, total) : finding);
         }
         return priced;
+    }
+
+    /** What holds a pair where its leaves meet is asked its price on the customary basis too, where wind is a caution. */
+    private static boolean isOfMeeting(Finding finding) {
+        return finding.severity() == Severity.CAUTION && finding.id().startsWith("pair.");
     }
 
     private static Finding priced(Checked finding, Job job, Money now, Function<Job, Optional<Money>> total) {

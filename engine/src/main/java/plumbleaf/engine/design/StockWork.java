@@ -16,6 +16,7 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.schedule.Quote;
 import plumbleaf.engine.schedule.Quotes;
 import plumbleaf.engine.takeoff.Assembly;
+import plumbleaf.engine.takeoff.PairTake;
 import plumbleaf.engine.takeoff.PostTake;
 import plumbleaf.engine.takeoff.Saws;
 
@@ -33,7 +34,8 @@ final class StockWork {
             CutPlanner planner,
             Layout layout,
             List<PostDesign> posts,
-            List<GateDesign> gates) {
+            List<GateDesign> gates,
+            RodPick rods) {
         List<PostTake> takes = new ArrayList<>();
         for (PostDesign post : posts)
             takes.addAll(post.footing()
@@ -48,7 +50,22 @@ final class StockWork {
         for (GateDesign gate : gates) {
             for (Leaf leaf : gate.plan().leaves()) leaves.add(new Assembly.BuiltLeaf(leaf, gate.parts()));
         }
-        return Quotes.of(new Assembly(takes, bays, leaves, job.gates()), job, book, Saws.USUAL, planner, firstDay(job));
+        List<PairTake> pairs = new ArrayList<>();
+        for (GateDesign gate : gates) pairs.addAll(pair(gate, rods));
+        return Quotes.of(
+                new Assembly(takes, bays, leaves, pairs, job.gates()), job, book, Saws.USUAL, planner, firstDay(job));
+    }
+
+    static List<PairTake> pair(GateDesign gate, RodPick rods) {
+        List<Leaf> leaves = gate.plan().leaves();
+        if (leaves.size() != 2) return List.of();
+        return gate.asked()
+                .kind()
+                .match(
+                        swing -> List.<PairTake>of(),
+                        pair -> List.of(PairTake.of(gate.id(), pair, rods.rod(gate.asked()), leaves)),
+                        slide -> List.<PairTake>of(),
+                        flagged -> List.<PairTake>of());
     }
 
     /** The first day that the locate ticket lets anyone dig; no day is promised before there is a ticket. */

@@ -11,7 +11,11 @@ import plumbleaf.engine.money.Money;
  * @param words       what to do: {@code hang it on the left}
  * @param ratio       the finding's new ratio with this change
  * @param priceChange what it does to the price, once that is known
- * @param edit        the change to the job, where one press can make it: path and new value, {@code gates[G1].hinge=left}
+ * @param edit        the change to the job, where one press can make it: path and new value, {@code gates[G1].hinge=left}; several are joined by
+ *                    {@link #AND_THEN}, and nothing after the sign takes the value out
  */
 public record Remedy(
-        String id, String words, OptionalDouble ratio, Optional<Money> priceChange, Optional<String> edit) {}
+        String id, String words, OptionalDouble ratio, Optional<Money> priceChange, Optional<String> edit) {
+    /** Between the edits of a remedy that changes more than one thing. */
+    public static final String AND_THEN = "; ";
+}

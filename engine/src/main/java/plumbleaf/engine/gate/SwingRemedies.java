@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
@@ -225,22 +226,45 @@ final class SwingRemedies {
         }
     }
 
+    /** Splits that are tried beside the even one, from the nearest to it on. */
+    private static final List<Integer> UNEVEN_PCT = List.of(45, 55, 40, 60, 35, 65, 30, 70, 25, 75);
+
+    /** Two leaves of half the width; and the uneven pair nearest to that which clears, for a leaf wide enough to walk through alone, or for ground that bends. */
     private void pair() {
-        for (Hand hand : List.of(now.hand(), now.hand().otherHinge()))
-            if (LeafLayout.troubleOfPair(ask, now.opening(), hand, 0.5).isPresent()) return;
-        List<Swing> leaves = new ArrayList<>();
-        for (Hand hand : List.of(now.hand(), now.hand().otherHinge())) {
-            SwingAsk half = LeafLayout.swingOfPair(ask, now.opening(), hand, now.opens(), 0.5);
-            leaves.add(Swings.of(half, ask.ground()));
+        Optional<Swing> even = ofPair(0.5);
+        even.ifPresent(worse -> offer(
+                "pair",
+                "hang two leaves of half the width: " + result(worse),
+                worse,
+                edits("hinge=", "kind=pair", "split=50%")));
+        for (int pct : UNEVEN_PCT) {
+            Optional<Swing> uneven = ofPair(pct / 100.0);
+            if (uneven.isEmpty()
+                    || !uneven.get().clearsGround()
+                    || !uneven.get().clearsObstacles()) continue;
+            offer(
+                    "unequal-pair",
+                    "hang an unequal pair, " + pct + " % on the left: " + result(uneven.get()),
+                    uneven.get(),
+                    edits("hinge=", "kind=pair", "split=" + pct + "%"));
+            return;
         }
-        Swing worse = leaves.get(0)
-                                .running()
-                                .clear()
-                                .compareTo(leaves.get(1).running().clear())
-                        <= 0
-                ? leaves.get(0)
-                : leaves.get(1);
-        offer("pair", "hang two leaves of half the width: " + result(worse), worse, edit("kind", "pair"));
+    }
+
+    /** The tighter swing of both leaves; empty where one cannot be made. */
+    private Optional<Swing> ofPair(double split) {
+        Hand left = new Hand(Side.LEFT, now.hand().swing());
+        Optional<Swing> worse = Optional.empty();
+        for (Hand hand : List.of(left, left.otherHinge())) {
+            double share = hand.hinge() == Side.LEFT ? split : 1 - split;
+            if (LeafLayout.troubleOfPair(ask, now.opening(), hand, share).isPresent()) return Optional.empty();
+            Swing tried = Swings.of(LeafLayout.swingOfPair(ask, now.opening(), hand, now.opens(), share), ask.ground());
+            boolean tighter = worse.map(
+                            so -> tried.running().clear().compareTo(so.running().clear()) < 0)
+                    .orElse(true);
+            if (tighter) worse = Optional.of(tried);
+        }
+        return worse;
     }
 
     /** The swing where it clears everything and the ground by the margin. Most that a search tries do not, which is seen before the whole swing is worked out. */
@@ -267,6 +291,17 @@ final class SwingRemedies {
 
     private String length(double inches) {
         return ask.display().length(inches);
+    }
+
+    private Optional<String> edits(String... changes) {
+        StringBuilder all = new StringBuilder();
+        for (String change : changes)
+            all.append(all.isEmpty() ? "" : Remedy.AND_THEN)
+                    .append("gates[")
+                    .append(ask.gate().id())
+                    .append("].")
+                    .append(change);
+        return Optional.of(all.toString());
     }
 
     private Optional<String> edit(String key, String value) {

@@ -9,6 +9,8 @@ import plumbleaf.engine.job.OldFence;
 import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.takeoff.Assembly;
+import plumbleaf.engine.takeoff.GateNeeds;
+import plumbleaf.engine.takeoff.PairTake;
 import plumbleaf.engine.takeoff.PostTake;
 
 /** What has to be done for each part. */
@@ -21,6 +23,23 @@ public final class Works {
         for (PostTake post : assembly.posts()) works.addAll(post(post, soil));
         for (Assembly.StyledBay each : assembly.bays()) works.addAll(bay(each.bay()));
         for (Assembly.BuiltLeaf each : assembly.leaves()) works.addAll(leaf(each.leaf(), each.parts()));
+        for (PairTake pair : assembly.pairs()) works.addAll(pair(pair, soil));
+        return works;
+    }
+
+    /** Fit rods, dig and set sleeves, weld the stop strip on. */
+    public static List<Work> pair(PairTake pair, Soil soil) {
+        List<Work> works = new ArrayList<>();
+        works.add(new Work(
+                "dig",
+                soil.kind().key(),
+                pair.meeting().sleeveHole(),
+                pair.dug().inFeet() * pair.holes(),
+                pair.gate()));
+        works.add(Work.of("set-sleeve", pair.sleeves(), pair.gate()));
+        works.add(Work.of("fit-rod", pair.meeting().rods(), pair.gate()));
+        if (!pair.stripLength().isZero()) works.add(Work.of("fit-strip", 1, pair.gate()));
+        if (pair.meeting().hasStop()) works.add(Work.of("set-stop", 1, pair.gate()));
         return works;
     }
 
@@ -57,7 +76,8 @@ public final class Works {
         works.add(Work.of("gate-picket", leaf.pickets().size(), leaf.id()));
         works.add(Work.of("hang-hinge", leaf.pins().size(), leaf.id()));
         works.add(Work.of("hang-leaf", 1, leaf.id()));
-        works.add(Work.of("fit-latch", 1, parts.latch().id()));
+        if (GateNeeds.hasLatch(leaf))
+            works.add(Work.of("fit-latch", 1, parts.latch().id()));
         return works;
     }
 

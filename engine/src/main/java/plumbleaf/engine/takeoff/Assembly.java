@@ -9,11 +9,13 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.line.Bay;
 
 /** Everything of a job that is bought and built, in the order of the walk. */
-public record Assembly(List<PostTake> posts, List<StyledBay> bays, List<BuiltLeaf> leaves, List<Gate> gates) {
+public record Assembly(
+        List<PostTake> posts, List<StyledBay> bays, List<BuiltLeaf> leaves, List<PairTake> pairs, List<Gate> gates) {
     public Assembly {
         posts = List.copyOf(posts);
         bays = List.copyOf(bays);
         leaves = List.copyOf(leaves);
+        pairs = List.copyOf(pairs);
         gates = List.copyOf(gates);
     }
 
@@ -30,6 +32,7 @@ public record Assembly(List<PostTake> posts, List<StyledBay> bays, List<BuiltLea
         for (PostTake post : posts) add(FenceNeeds.post(post), loose, bars);
         for (StyledBay each : bays) add(FenceNeeds.bay(each.bay(), each.style()), loose, bars);
         for (BuiltLeaf each : leaves) add(GateNeeds.leaf(each.leaf(), each.parts()), loose, bars);
+        for (PairTake pair : pairs) add(pair.needs(), loose, bars);
         for (Gate gate : gates) add(GateNeeds.holdOpen(gate), loose, bars);
         return new Needs(loose, bars);
     }
@@ -40,13 +43,16 @@ public record Assembly(List<PostTake> posts, List<StyledBay> bays, List<BuiltLea
     }
 
     public int holes() {
-        return (int) posts.stream().filter(PostTake::isDug).count();
+        int sleeves = 0;
+        for (PairTake pair : pairs) sleeves += pair.holes();
+        return sleeves + (int) posts.stream().filter(PostTake::isDug).count();
     }
 
     /** Loose soil to get rid of: hole volume times its swell, 1.25 to 1.3 (common practice, no source). */
     public double spoilYards(double swell) {
         double ft3 = 0;
         for (PostTake post : posts) ft3 += post.holeFt3();
+        for (PairTake pair : pairs) ft3 += pair.holesFt3();
         return ft3 * swell / 27;
     }
 }

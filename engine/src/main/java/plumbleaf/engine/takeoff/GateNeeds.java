@@ -38,29 +38,41 @@ public final class GateNeeds {
         for (Member member : leaf.members()) bars.add(tube(leaf, member));
         for (HingePin pin : leaf.pins())
             loose.add(Need.pieces(parts.hinge().id(), parts.hinge().name(), PartGroup.HARDWARE, 1, pin.id()));
-        loose.add(Need.pieces(parts.latch().id(), parts.latch().name(), PartGroup.HARDWARE, 1, leaf.id()));
+        if (hasLatch(leaf))
+            loose.add(Need.pieces(parts.latch().id(), parts.latch().name(), PartGroup.HARDWARE, 1, leaf.id()));
         for (Weld weld : leaf.welds()) weld(weld, parts.frame(), loose);
         Needs frame = new Needs(loose, bars);
         return parts.cladding().match(open -> frame, wood -> frame.plus(infill(leaf, wood)));
+    }
+
+    /** Of a pair, only the leaf that opens first has the latch. */
+    public static boolean hasLatch(Leaf leaf) {
+        return leaf.fittings().stream().anyMatch(fitting -> fitting.what().equals("latch"));
     }
 
     /** What holds the open leaf, where it is a thing to buy. */
     public static Needs holdOpen(Gate gate) {
         return gate.kind()
                 .match(
-                        swing -> holdOpen(gate.id(), swing.holdOpen()),
-                        pair -> holdOpen(gate.id(), pair.holdOpen()),
+                        swing -> holdOpen(gate.id(), swing.holdOpen(), 1, 1),
+                        pair -> holdOpen(
+                                gate.id(), pair.holdOpen(), 2 - pair.meeting().rods(), 2),
                         slide -> Needs.none(),
                         flagged -> Needs.none());
     }
 
-    private static Needs holdOpen(String gate, HoldOpen how) {
+    /** @param bolts leaves whose drop rod does not serve for it */
+    private static Needs holdOpen(String gate, HoldOpen how, int bolts, int leaves) {
         return how.match(
                 free -> Needs.none(),
                 caneBolt -> new Needs(
-                        List.of(Need.pieces("cane-bolt", "cane bolt", PartGroup.HARDWARE, 1, gate)), List.of()),
+                        bolts == 0
+                                ? List.of()
+                                : List.of(Need.pieces("cane-bolt", "cane bolt", PartGroup.HARDWARE, bolts, gate)),
+                        List.of()),
                 stop -> new Needs(
-                        List.of(Need.pieces("gate-stop", "stop post for the open gate", PartGroup.HARDWARE, 1, gate)),
+                        List.of(Need.pieces(
+                                "gate-stop", "stop post for the open gate", PartGroup.HARDWARE, leaves, gate)),
                         List.of()),
                 hingeLock -> Needs.none());
     }

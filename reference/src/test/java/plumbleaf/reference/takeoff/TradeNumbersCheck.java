@@ -181,7 +181,7 @@ class TradeNumbersCheck {
         for (Post post : layout.posts()) posts.addAll(PostTake.of(post, section(), hole(10, 30), Length.inches(4)));
         List<Assembly.StyledBay> bays = new ArrayList<>();
         for (Bay bay : layout.bays()) bays.add(new Assembly.StyledBay(bay, style));
-        Assembly assembly = new Assembly(posts, bays, List.of(), List.of());
+        Assembly assembly = new Assembly(posts, bays, List.of(), List.of(), List.of());
         return Quotes.of(assembly, job, BOOK, Saws.USUAL, new ProvenCutPlanner(), Stated.open());
     }
 

@@ -76,11 +76,21 @@ class Bench {
 
     /** The text with an edit, or why it cannot be. */
     Edited apply(StoredJob stored, Edit edit) {
+        return apply(stored, List.of(edit));
+    }
+
+    /** The same for several that belong together; the history names the first that puts something in. */
+    Edited apply(StoredJob stored, List<Edit> edits) {
+        Edit edit = edits.stream()
+                .filter(each -> !each.value().isEmpty())
+                .findFirst()
+                .orElse(edits.get(0));
         DocumentText before = DocumentText.of(stored.document());
         DocumentText after;
         String place;
         try {
-            after = edit.on(before);
+            after = before;
+            for (Edit each : edits) after = each.on(after);
             place = before.numbered(edit.path());
         } catch (IllegalArgumentException notThere) {
             return new Edited.Refused(edit.path(), "This place is not in the job; load the page again.");

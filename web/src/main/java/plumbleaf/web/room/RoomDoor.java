@@ -2,6 +2,7 @@ package plumbleaf.web.room;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.net.URI;
+import java.util.List;
 import java.util.Map;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
@@ -63,7 +64,7 @@ class RoomDoor {
             @RequestParam(defaultValue = "WORDS") String unit,
             @RequestParam String value) {
         Unit shown = Unit.of(unit).orElse(Unit.WORDS);
-        return change(request, id, roomOf(room), version, new Edit(path, shown, value));
+        return change(request, id, roomOf(room), version, List.of(new Edit(path, shown, value)));
     }
 
     /** A remedy: the same kind of edit, written by the engine. */
@@ -74,9 +75,12 @@ class RoomDoor {
             @PathVariable String room,
             @RequestParam long version,
             @RequestParam String edit) {
-        int equals = edit.indexOf('=');
-        if (equals < 1) throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
-        Edit asked = new Edit(edit.substring(0, equals), Unit.WORDS, edit.substring(equals + 1));
+        List<Edit> asked;
+        try {
+            asked = Edit.ofRemedy(edit);
+        } catch (IllegalArgumentException noEdit) {
+            throw new ResponseStatusException(HttpStatus.BAD_REQUEST, "Not a remedy", noEdit);
+        }
         return change(request, id, roomOf(room), version, asked);
     }
 
@@ -112,13 +116,15 @@ class RoomDoor {
         return answer(request, roomOf(room), saving, "", Unit.WORDS, "");
     }
 
-    private ResponseEntity<String> change(HttpServletRequest request, String id, Room room, long version, Edit edit) {
+    private ResponseEntity<String> change(
+            HttpServletRequest request, String id, Room room, long version, List<Edit> edits) {
         StoredJob job = open(id);
+        Edit edit = edits.get(0);
         if (job.version() != version) {
             Saving stale = store.stale(job.id());
             return answer(request, room, stale, edit.path(), edit.unit(), edit.value());
         }
-        return kept(request, job, room, version, edit, rooms.apply(job, edit));
+        return kept(request, job, room, version, edit, rooms.apply(job, edits));
     }
 
     private ResponseEntity<String> kept(

@@ -123,6 +123,10 @@ public class Rooms {
         return bench.apply(job, edit);
     }
 
+    Edited apply(StoredJob job, List<Edit> edits) {
+        return bench.apply(job, edits);
+    }
+
     /** The job with one more shot, in the widest stretch that nobody has measured. */
     Edited withNewShot(StoredJob job) {
         Opened opened = bench.open(job, Typed.NOTHING);
