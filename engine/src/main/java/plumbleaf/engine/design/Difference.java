@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceLine;
 
@@ -128,7 +129,7 @@ public record Difference(Money price, double siteDays, List<LineChange> lines, L
         for (PostDesign post : design.posts())
             builds.put(
                     post.post().id(),
-                    List.of(post.post(), post.section(), post.footing().hole()));
+                    List.of(post.post(), post.section(), post.footing().map(FootingDesign::hole)));
         for (GateDesign gate : design.gates())
             builds.put(
                     gate.id(),
