@@ -24,6 +24,9 @@ import plumbleaf.engine.job.Site;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.WoodPost;
+import plumbleaf.engine.strength.PostStrength;
 
 /** For whoever reviews the numbers: a summary first, what is assumed apart, then each check with its formula, its numbers and its result. */
 public final class CalculationBook {
@@ -344,19 +347,8 @@ public final class CalculationBook {
     private static void post(Paper.Builder paper, PacketSubject subject, PostDesign post) {
         BaseAction action = post.check().governing().action();
         double moment = together(action) * 12;
-        double fy = post.section().yieldStress().inKsi();
-        double z = post.section().zxIn3();
-        double allowed = fy * 1000 * z / 1.67;
         paper.subheading("Post " + post.id() + ", " + post.section().name() + ": the hardest worked of its section");
-        paper.add(new Block.Formula(
-                "Bending at grade, " + post.check().governing().name(),
-                "AISC 360-22 F8 or F7, ASD, omega 1.67",
-                "Ma = Fy Z / 1.67",
-                DecimalText.fixed(fy, 0) + " ksi \u00d7 " + DecimalText.fixed(z, 3) + " in\u00b3 / 1.67 = "
-                        + DecimalText.whole(allowed) + " lb-in; demand " + DecimalText.whole(moment) + " lb-in",
-                "M / Ma = " + DecimalText.fixed(moment / allowed, 2) + " by moment alone; "
-                        + DecimalText.fixed(post.check().utilisation(), 2)
-                        + " with axial, shear and torsion as the clause adds them"));
+        paper.add(post.section().match(steel -> bending(post, steel, moment), wood -> bending(post, wood, moment)));
         Table.Builder needs = Table.with(Column.words("The hole must be as deep as"), Column.right("Needs"));
         post.footing().ifPresent(footing -> {
             for (var need : footing.needs())
@@ -377,6 +369,34 @@ public final class CalculationBook {
                     .append(DecimalText.fixed(check.utilisation(), 2));
         if (checks.length() > 0) paper.say("All checks of " + post.id() + ": " + checks + ".");
         post.rated().ifPresent(gust -> paper.say("Post and footing reach " + gust.words() + "."));
+    }
+
+    private static Block bending(PostDesign post, Section section, double moment) {
+        double fy = section.yieldStress().inKsi();
+        double z = section.zxIn3();
+        double allowed = fy * 1000 * z / 1.67;
+        return new Block.Formula(
+                "Bending at grade, " + post.check().governing().name(),
+                "AISC 360-22 F8 or F7, ASD, omega 1.67",
+                "Ma = Fy Z / 1.67",
+                DecimalText.fixed(fy, 0) + " ksi \u00d7 " + DecimalText.fixed(z, 3) + " in\u00b3 / 1.67 = "
+                        + DecimalText.whole(allowed) + " lb-in; demand " + DecimalText.whole(moment) + " lb-in",
+                "M / Ma = " + DecimalText.fixed(moment / allowed, 2) + " by moment alone; "
+                        + DecimalText.fixed(post.check().utilisation(), 2)
+                        + " with axial, shear and torsion as the clause adds them");
+    }
+
+    private static Block bending(PostDesign post, WoodPost wood, double moment) {
+        double allowed = PostStrength.of(wood).allowableInWind().poundInches();
+        double s = Math.min(wood.outline().sxIn3(), wood.outline().syIn3());
+        return new Block.Formula(
+                "Bending at grade, " + post.check().governing().name(),
+                "NDS 2018 4.3, wet service, size, incising, wind duration 1.6",
+                "Ma = Fb' S",
+                DecimalText.whole(allowed / s) + " psi \u00d7 " + DecimalText.fixed(s, 2) + " in\u00b3 = "
+                        + DecimalText.whole(allowed) + " lb-in in wind; demand " + DecimalText.whole(moment) + " lb-in",
+                "Used " + DecimalText.fixed(post.check().utilisation(), 2)
+                        + " with weight, both ways of bending and shear as the clauses add them");
     }
 
     /** Every finding in its own words, with what would cure it. */

@@ -1,10 +1,13 @@
 package plumbleaf.engine.catalogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.WoodPost;
 
 /**
  * What a yard can get.
@@ -12,13 +15,19 @@ import plumbleaf.engine.section.Section;
  * @param sections steel sections, by id
  * @param species the woods that styles name
  * @param rods drop rods, thin to thick
+ * @param woodPosts sawn posts, by id
+ * @param screws for boards, short to long
+ * @param fastenerFits which finish of a fastener stands up in which wood
  * @param augers hole diameters the crew can drill, small to large
  * @param depthStep what footing depths are rounded up to
  */
 public record Catalogue(
         List<Section> sections,
         List<WoodSpecies> species,
+        List<WoodPost> woodPosts,
         List<FenceStyle> styles,
+        List<Screw> screws,
+        List<FastenerFit> fastenerFits,
         List<HingeModel> hinges,
         List<LatchModel> latches,
         List<RodModel> rods,
@@ -28,7 +37,10 @@ public record Catalogue(
     public Catalogue {
         sections = List.copyOf(sections);
         species = List.copyOf(species);
+        woodPosts = List.copyOf(woodPosts);
         styles = List.copyOf(styles);
+        screws = List.copyOf(screws);
+        fastenerFits = List.copyOf(fastenerFits);
         hinges = List.copyOf(hinges);
         latches = List.copyOf(latches);
         rods = List.copyOf(rods);
@@ -40,12 +52,56 @@ public record Catalogue(
         return sections.stream().filter(section -> section.id().equals(id)).findFirst();
     }
 
+    /** A steel section or a wood post of this id. */
+    public Optional<PostStock> post(String id) {
+        for (WoodPost post : woodPosts) {
+            if (post.id().equals(id)) return Optional.of(post);
+        }
+        return section(id).map(steel -> steel);
+    }
+
+    /** This catalogue with a user's own styles; one of a known id takes its place. */
+    public Catalogue withStyles(List<FenceStyle> own) {
+        List<FenceStyle> all = new ArrayList<>();
+        for (FenceStyle style : styles) {
+            if (own.stream().noneMatch(one -> one.id().equals(style.id()))) all.add(style);
+        }
+        all.addAll(own);
+        return new Catalogue(
+                sections,
+                species,
+                woodPosts,
+                all,
+                screws,
+                fastenerFits,
+                hinges,
+                latches,
+                rods,
+                stock,
+                augers,
+                depthStep);
+    }
+
     public Optional<WoodSpecies> species(String id) {
         return species.stream().filter(wood -> wood.id().equals(id)).findFirst();
     }
 
     public Optional<FenceStyle> style(String id) {
         return styles.stream().filter(style -> style.id().equals(id)).findFirst();
+    }
+
+    /** The shortest screw that holds with an inch of thread (judgement) behind so much board; the longest where none does. */
+    public Screw screwThrough(Length boards) {
+        for (Screw screw : screws) {
+            if (screw.inRail(boards).inches() >= 1 - 1e-9) return screw;
+        }
+        return screws.get(screws.size() - 1);
+    }
+
+    public Optional<FastenerFit> fastenerFit(String wood, FastenerFinish finish) {
+        return fastenerFits.stream()
+                .filter(row -> row.wood().equals(wood) && row.finish() == finish)
+                .findFirst();
     }
 
     public Optional<HingeModel> hinge(String id) {

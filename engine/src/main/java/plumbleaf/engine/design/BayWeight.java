@@ -37,11 +37,20 @@ final class BayWeight {
         return new BayWeight(style, catalogue).atMost(length.inches(), infill.inches());
     }
 
+    /** What hangs on its rails. */
+    static Force fillOf(Bay bay, FenceStyle style, Catalogue catalogue) {
+        return Force.pounds(new BayWeight(style, catalogue).fill(bay));
+    }
+
     private Force of(Bay bay) {
-        double alongIn = bay.slopeLength().inches();
         double railIn = 0;
         for (RailPiece rail : bay.rails()) railIn += rail.cut().inches();
-        double fill = bay.fill()
+        return Force.pounds(
+                railIn * railLbPerIn() + fill(bay) + bay.slopeLength().inches() * trimLbPerIn());
+    }
+
+    private double fill(Bay bay) {
+        return bay.fill()
                 .match(
                         open -> 0.0,
                         pickets -> pickets(bay),
@@ -62,8 +71,9 @@ final class BayWeight {
                         fabric -> wireLbPerIn2()
                                 * fabric.length().inches()
                                 * fabric.height().inches(),
-                        mesh -> wireLbPerIn2() * alongIn * mesh.height().inches());
-        return Force.pounds(railIn * railLbPerIn() + fill + alongIn * trimLbPerIn());
+                        mesh -> wireLbPerIn2()
+                                * bay.slopeLength().inches()
+                                * mesh.height().inches());
     }
 
     private double pickets(Bay bay) {

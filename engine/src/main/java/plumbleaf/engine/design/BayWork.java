@@ -10,6 +10,7 @@ import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceRails;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.Screw;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.job.DesignBasis;
@@ -24,21 +25,19 @@ import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.strength.BayChecks;
 import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.PicketCheck;
+import plumbleaf.engine.strength.TubeStrength;
 import plumbleaf.engine.strength.Withdrawal;
 import plumbleaf.engine.wind.TributaryWind;
 
 /** Checks the rails and the picket screws of every bay, and says the worst of each run. */
 final class BayWork {
-    /** A #8 deck screw, as the order has them. Source: ASME B18.6.1. */
-    private static final Length SCREW = Length.inches(0.164);
-
-    /** Threads in the rail: a 1-5/8 in. screw through a 5/8 in. board. */
-    private static final Length LONGEST_SCREW = Length.inches(1.625);
-
     /** CM of screws in wood that gets wet in service. Source: NDS 2018 Table 11.3.3, from memory. */
     private static final double WET_SCREW = 0.7;
 
     private static final double WIND_DURATION = 1.6;
+
+    /** Boards as near as this count as closed. Judgement. */
+    private static final double CLOSED_GAP_IN = 0.25;
 
     /**
      * What a rail is expected to bend with over its allowable in wind: the nominal strength of load and resistance factor design, {@code KF lambda / CD = 2.54
@@ -59,7 +58,7 @@ final class BayWork {
         Map<String, List<Finding>> alike = new LinkedHashMap<>();
         for (Bay bay : bays) {
             Optional<TributaryWind> here = wind.on(bay.start(), bay.end());
-            if (style.flatMap(FenceStyle::boarding).isEmpty() || here.isEmpty()) continue;
+            if (style.isEmpty() || here.isEmpty()) continue;
             for (Finding finding : checks(run, bay, style.get(), here.get().mean()))
                 alike.computeIfAbsent(finding.id(), id -> new ArrayList<>()).add(finding);
         }
@@ -75,13 +74,35 @@ final class BayWork {
         List<GustPart> parts = new ArrayList<>();
         for (Bay bay : bays) {
             Optional<TributaryWind> gust = wind.gustOn(bay.start(), bay.end());
-            if (style.flatMap(FenceStyle::boarding).isEmpty() || gust.isEmpty()) continue;
-            BayChecks checks = checksOf(run, bay, style.get());
-            double still = checks.railCheck(Pressure.ZERO).windRatio();
-            double blown = checks.railCheck(gust.get().mean()).windRatio() - still;
-            parts.add(new GustPart("rails of " + bay.id(), still, blown / Combination.D_W.wind(), 1, RAIL_RESERVE));
+            if (style.isEmpty() || gust.isEmpty()) continue;
+            double still = ratio(run, bay, style.get(), Pressure.ZERO);
+            double blown = ratio(run, bay, style.get(), gust.get().mean()) - still;
+            if (blown > 0)
+                parts.add(new GustPart(
+                        "rails of " + bay.id(), still, blown / Combination.D_W.wind(), 1, reserve(style.get())));
         }
         return parts;
+    }
+
+    /** How much of the bending strength of its rails, or of what stands for them, wind and weight take. */
+    private double ratio(Run run, Bay bay, FenceStyle style, Pressure wind) {
+        return style.boarding().isPresent()
+                ? checksOf(run, bay, style).railCheck(wind).windRatio()
+                : new FillChecks(catalogue, run, style, basis(run)).windRatio(bay, wind);
+    }
+
+    /** Width of face whose wind a board takes: its own, or its pitch where the face is open, since wind is counted on the whole of it. */
+    private static double boardsShareIn(Boarding boards) {
+        double gap = boards.spacing().gap().inches();
+        return boards.boardWidth().inches() + (gap > CLOSED_GAP_IN ? gap : 0);
+    }
+
+    private static double reserve(FenceStyle style) {
+        return style.rails().match(none -> RAIL_RESERVE, wood -> RAIL_RESERVE, steel -> TubeStrength.SAFETY);
+    }
+
+    private DesignBasis basis(Run run) {
+        return job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
     }
 
     private BayChecks checksOf(Run run, Bay bay, FenceStyle style) {
@@ -102,17 +123,26 @@ final class BayWork {
     }
 
     private List<Finding> checks(Run run, Bay bay, FenceStyle fence, Pressure wind) {
-        DesignBasis basis = job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
-        Boarding style = fence.boarding().orElseThrow();
-        WoodSpecies rails = catalogue.species(style.railSpecies()).orElseThrow();
+        List<Finding> findings = new ArrayList<>(new FillChecks(catalogue, run, fence, basis(run)).of(bay, wind));
+        fence.boarding().ifPresent(boards -> findings.addAll(boards(run, bay, fence, boards, wind)));
+        return findings;
+    }
+
+    private List<Finding> boards(Run run, Bay bay, FenceStyle fence, Boarding boards, Pressure wind) {
+        WoodSpecies rails = catalogue.species(boards.railSpecies()).orElseThrow();
         BayChecks checks = checksOf(run, bay, fence);
-        List<Finding> findings = new ArrayList<>(checks.railCheck(wind).findings(bay.id(), basis));
-        Length threads = LONGEST_SCREW.minus(style.boardThickness());
+        List<Finding> findings = new ArrayList<>(checks.railCheck(wind).findings(bay.id(), basis(run)));
+        boolean twoDeep = boards.spacing().laps() && !boards.bothSides();
+        Length through = boards.boardThickness().times(twoDeep ? 2 : 1);
+        Screw screw = catalogue.screwThrough(through);
         Force allowed = Withdrawal.allowed(
-                Withdrawal.screwPerInch(rails.ovenDryGravity(), SCREW), threads, WIND_DURATION, WET_SCREW);
-        Area crossing = Area.squareInches(
-                style.boardWidth().inches() * checks.busiestShare().inches());
-        findings.add(PicketCheck.of(bay.id(), wind, crossing, style.fastenersPerCrossing(), allowed, basis));
+                Withdrawal.screwPerInch(rails.ovenDryGravity(), screw.diameter()),
+                screw.inRail(through),
+                WIND_DURATION,
+                WET_SCREW);
+        Area crossing =
+                Area.squareInches(boardsShareIn(boards) * checks.busiestShare().inches());
+        findings.add(PicketCheck.of(bay.id(), wind, crossing, boards.fastenersPerCrossing(), allowed, basis(run)));
         return findings;
     }
 }

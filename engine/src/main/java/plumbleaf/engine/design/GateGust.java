@@ -72,7 +72,7 @@ final class GateGust {
     /** Steel and footing of one of its posts. */
     RatedGust post(PostDesign post, Function<CaseForces, BaseAction> of, Optional<FootingGust> footing) {
         List<GustPart> parts = new ArrayList<>();
-        Section steel = post.section();
+        Section steel = steelOf(post);
         Length height = post.post().outOfGround();
         for (Blown one : blown) {
             parts.add(part(
@@ -85,6 +85,12 @@ final class GateGust {
                     is -> parts.add(part("footing " + is.part(), one, of, is::allowableUse, is::ultimateUse)));
         }
         return RatedGust.of(speed, parts);
+    }
+
+    private static Section steelOf(PostDesign post) {
+        return post.section().match(steel -> steel, wood -> {
+            throw new IllegalArgumentException("A gate hangs on steel, not on " + wood.id());
+        });
     }
 
     private static GustPart part(

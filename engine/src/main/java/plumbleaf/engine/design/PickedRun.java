@@ -2,13 +2,14 @@ package plumbleaf.engine.design;
 
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /**
  * A run's build with what is picked before its posts are placed.
  *
- * @param post section of its own posts
+ * @param post what its own posts are of
+ * @param terminal what its end, corner and pull posts are of
  * @param hole diameter
  * @param depth where the job fixes it
  */
-public record PickedRun(String run, Section post, Length hole, Stated<Length> depth) {}
+public record PickedRun(String run, PostStock post, PostStock terminal, Length hole, Stated<Length> depth) {}

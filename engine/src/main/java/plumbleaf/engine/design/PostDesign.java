@@ -8,7 +8,7 @@ import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.footing.Pour;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostCheck;
 import plumbleaf.engine.strength.RatedGust;
@@ -26,7 +26,7 @@ import plumbleaf.engine.strength.RatedGust;
  */
 public record PostDesign(
         Post post,
-        Section section,
+        PostStock section,
         Optional<FootingDesign> footing,
         HeldPost held,
         Length length,

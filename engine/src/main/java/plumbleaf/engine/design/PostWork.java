@@ -32,15 +32,15 @@ import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.BasePlateHold;
 import plumbleaf.engine.strength.ExistingHold;
 import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostCheck;
+import plumbleaf.engine.strength.PostStrength;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.strength.SocketHold;
-import plumbleaf.engine.strength.TubeStrength;
 import plumbleaf.engine.strength.WallHinges;
 import plumbleaf.engine.support.Support;
 import plumbleaf.engine.wind.TributaryWind;
@@ -68,7 +68,7 @@ final class PostWork {
     }
 
     /** What the fence beside a post does to it, and its own weight. */
-    private List<CombinedAction> ofFence(Post post, Section section, Share share) {
+    private List<CombinedAction> ofFence(Post post, PostStock section, Share share) {
         Force weight = weight(post, section);
         return share.design()
                 .map(on -> Combinations.onLinePost(weight, on))
@@ -77,7 +77,7 @@ final class PostWork {
 
     /** A post of a gate whose own forces are not worked out: the fence beside it and its own weight, nothing of the gate. */
     PostDesign gatePostWithoutGate(
-            Post post, Section section, Length hole, Stated<Length> depth, RunWind wind, Optional<HeldPost> hinges) {
+            Post post, PostStock section, Length hole, Stated<Length> depth, RunWind wind, Optional<HeldPost> hinges) {
         Share share = share(post, wind);
         return design(post, section, hole, depth, ofFence(post, section, share), share, false, Length.ZERO, hinges);
     }
@@ -90,7 +90,7 @@ final class PostWork {
      */
     PostDesign gatePost(
             Post post,
-            Section section,
+            PostStock section,
             Length hole,
             Stated<Length> depth,
             List<CombinedAction> actions,
@@ -116,7 +116,7 @@ final class PostWork {
         return new Share(wind.on(first, last), wind.gustOn(first, last));
     }
 
-    private Force weight(Post post, Section section) {
+    private Force weight(Post post, PostStock section) {
         Run run = job.run(post.run());
         double pounds = section.weightOf(post.outOfGround()).pounds();
         Optional<FenceStyle> style = catalogue.style(run.style());
@@ -131,7 +131,7 @@ final class PostWork {
 
     private PostDesign design(
             Post post,
-            Section section,
+            PostStock section,
             Length hole,
             Stated<Length> depth,
             List<CombinedAction> actions,
@@ -147,12 +147,16 @@ final class PostWork {
                                 dug(at, section.depth(), Stated.of(driven.depth()), forDrop, new Support.NewFooting()),
                         plate -> held(
                                 at,
-                                BasePlateHold.of(post.id(), section, plate, actions, basis(post)),
+                                section.match(
+                                        steel -> BasePlateHold.of(post.id(), steel, plate, actions, basis(post)),
+                                        wood -> HeldPost.ofWood(post.id(), "a plate on a slab")),
                                 post.outOfGround(),
                                 true),
                         socket -> held(
                                 at,
-                                SocketHold.held(post.id(), section, socket, actions, basis(post)),
+                                section.match(
+                                        steel -> SocketHold.held(post.id(), steel, socket, actions, basis(post)),
+                                        wood -> HeldPost.ofWood(post.id(), "a cored socket")),
                                 post.outOfGround().plus(socket.depth()),
                                 true),
                         wall -> held(
@@ -162,19 +166,21 @@ final class PostWork {
                                 false),
                         existing -> held(
                                 at,
-                                ExistingHold.held(
-                                        post.id(),
-                                        existing,
-                                        section,
-                                        GateFoot.band(job, catalogue, standards),
-                                        actions),
+                                section.match(
+                                        steel -> ExistingHold.held(
+                                                post.id(),
+                                                existing,
+                                                steel,
+                                                GateFoot.band(job, catalogue, standards),
+                                                actions),
+                                        wood -> HeldPost.ofWood(post.id(), "the ground it stood in before")),
                                 post.outOfGround().plus(existing.embedment()),
                                 true));
     }
 
     /** A post and what acts on it, whatever holds it. */
     private record Standing(
-            Post post, Section section, List<CombinedAction> actions, Share share, boolean halfInchDoesNoHarm) {}
+            Post post, PostStock section, List<CombinedAction> actions, Share share, boolean halfInchDoesNoHarm) {}
 
     private static Optional<Force> mostPush(List<CombinedAction> actions) {
         return actions.stream()
@@ -189,7 +195,7 @@ final class PostWork {
         List<Checkpoint> checks = new ArrayList<>();
         if (cantilever) {
             findings.addAll(check.findings());
-            checks.add(new Checkpoint("steel", check.utilisation()));
+            checks.add(new Checkpoint(at.section.match(steel -> "steel", wood -> "wood"), check.utilisation()));
         }
         findings.addAll(held.findings());
         checks.add(new Checkpoint("support", held.utilisation()));
@@ -215,7 +221,7 @@ final class PostWork {
     /** A post in a hole, or driven: then its own width is the hole and it takes no concrete. */
     private PostDesign dug(Standing at, Length hole, Stated<Length> depth, Length forDrop, Support.NewFooting kind) {
         Post post = at.post;
-        Section section = at.section;
+        PostStock section = at.section;
         List<CombinedAction> actions = at.actions;
         DesignBasis basis = basis(post);
         PostCheck check = PostCheck.of(post.id(), section, post.outOfGround(), actions, basis);
@@ -234,8 +240,9 @@ final class PostWork {
                 at.share.gust().map(gust -> rated(post, section, footing, gust, at.halfInchDoesNoHarm));
         List<Finding> findings = new ArrayList<>(check.findings());
         findings.addAll(footing.findings());
-        List<Checkpoint> checks =
-                List.of(new Checkpoint("steel", check.utilisation()), new Checkpoint("footing", mostNeeded(footing)));
+        List<Checkpoint> checks = List.of(
+                new Checkpoint(section.match(steel -> "steel", wood -> "wood"), check.utilisation()),
+                new Checkpoint("footing", mostNeeded(footing)));
         boolean driven = post.support()
                 .match(dug -> false, is -> true, plate -> false, socket -> false, wall -> false, existing -> false);
         Area outline = Area.squareInches(
@@ -296,9 +303,9 @@ final class PostWork {
         return job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(job.run(post.run()));
     }
 
-    /** The gust at which steel and footing reach their limits; ultimate of the steel is its nominal strength. */
+    /** The gust at which post and footing reach their limits; ultimate of the post is its nominal strength. */
     private RatedGust rated(
-            Post post, Section section, FootingDesign footing, TributaryWind gust, boolean halfInchDoesNoHarm) {
+            Post post, PostStock section, FootingDesign footing, TributaryWind gust, boolean halfInchDoesNoHarm) {
         List<GustPart> parts = new ArrayList<>();
         parts.add(steel(post, section, gust));
         LateralSoil soil = LateralSoil.of(job.site().soil(), standards.soil(), halfInchDoesNoHarm);
@@ -322,13 +329,13 @@ final class PostWork {
         return RatedGust.of(job.site().wind().speed(), parts);
     }
 
-    private static GustPart steel(Post post, Section section, TributaryWind gust) {
-        TubeStrength steel = TubeStrength.of(section);
+    private static GustPart steel(Post post, PostStock section, TributaryWind gust) {
+        PostStrength strength = PostStrength.of(section);
         return new GustPart(
                 "post " + post.id(),
                 0,
                 gust.momentAtGrade().poundInches(),
-                steel.allowableWeaker().poundInches(),
-                steel.allowableWeaker().poundInches() * TubeStrength.SAFETY);
+                strength.allowableInWind().poundInches(),
+                strength.ultimateInWind().poundInches());
     }
 }

@@ -1,6 +1,8 @@
 package plumbleaf.engine.design;
 
+import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
@@ -8,6 +10,7 @@ import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunBuild;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
 
 /**
@@ -18,6 +21,7 @@ final class UsualBuilds {
     private static final String FRAME = "TUBE-2x2x0.083";
     private static final String GATE_POST = "F1083-REG-2.5";
     private static final Length LINE_HOLE = Length.inches(10);
+    private static final Length COVER = Length.inches(2.5);
     private static final Length GATE_HOLE = Length.inches(12);
     private static final Length GATE_DEPTH = Length.inches(36);
 
@@ -28,12 +32,43 @@ final class UsualBuilds {
     }
 
     PickedRun of(Run run, RunBuild pinned) {
-        String usual = catalogue
-                .style(run.style())
-                .map(style -> style.posts().lineFor(run.infill()))
-                .orElse(LINE_POST);
-        return new PickedRun(
-                run.id(), section(pinned.post().or(usual)), pinned.hole().or(LINE_HOLE), pinned.depth());
+        Optional<FenceStyle> style = catalogue.style(run.style());
+        String line = style.map(is -> is.posts().lineFor(run.infill())).orElse(LINE_POST);
+        String ends = style.map(is -> is.posts().terminalFor(run.infill())).orElse(LINE_POST);
+        PostStock post = post(pinned.post().or(line));
+        PostStock terminal = post(pinned.post().or(ends));
+        Length hole = pinned.hole().or(hole(style, terminal));
+        return new PickedRun(run.id(), post, terminal, hole, pinned.depth());
+    }
+
+    /**
+     * Ten inches for most; for woven fabric four times the widest post (ASTM F567, from memory), and room for 2-1/2 in. of concrete round the corners of a
+     * wood post (judgement), both up to the next auger.
+     */
+    private Length hole(Optional<FenceStyle> style, PostStock widest) {
+        boolean woven = style.isPresent()
+                && style.get()
+                        .infill()
+                        .match(
+                                up -> false,
+                                both -> false,
+                                lying -> false,
+                                panel -> false,
+                                fabric -> true,
+                                mesh -> false);
+        double wanted = widest.match(
+                steel -> woven ? 4 * steel.depth().inches() : LINE_HOLE.inches(),
+                wood -> wood.across().inches() + 2 * COVER.inches());
+        for (Length auger : catalogue.augers()) {
+            if (auger.inches() >= wanted - 1e-9) return auger;
+        }
+        return Length.inches(wanted);
+    }
+
+    private PostStock post(String id) {
+        return catalogue
+                .post(id)
+                .orElseThrow(() -> new IllegalArgumentException("No post " + id + " in the catalogue"));
     }
 
     PickedGate of(Gate gate, GateBuild pinned) {

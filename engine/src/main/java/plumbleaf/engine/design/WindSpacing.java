@@ -10,11 +10,12 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.SpacingLimit;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.strength.PostSpacing;
-import plumbleaf.engine.strength.TubeStrength;
+import plumbleaf.engine.strength.PostStrength;
 import plumbleaf.engine.wind.LegWind;
 
 /**
@@ -25,9 +26,6 @@ import plumbleaf.engine.wind.LegWind;
  * Source: AISC 360-22 H1-1b. Check: WindSpacingTest.
  */
 final class WindSpacing implements SpacingLimit {
-    /** A post is fixed at grade and free on top. Source: AISC 360-22 Table C-A-7.1. */
-    private static final double CANTILEVER = 2.1;
-
     private final Map<String, Engineered> runs = new LinkedHashMap<>();
 
     private record Engineered(RunWind wind, List<LegWind> legs, Moment allowable, Length most) {}
@@ -54,10 +52,8 @@ final class WindSpacing implements SpacingLimit {
         Length height = run.infill().plus(run.bottomGap());
         double down = pick.post().weightOf(height).pounds()
                 + BayWeight.atMost(run.maxBay(), run.infill(), style, catalogue).pounds();
-        double may =
-                TubeStrength.compression(pick.post(), height.times(CANTILEVER)).pounds() / TubeStrength.SAFETY;
-        double room = Math.max(0, 1 - down / may / 2);
-        return TubeStrength.of(pick.post()).allowableWeaker().times(room);
+        PostStrength strength = PostStrength.of(pick.post());
+        return strength.allowableInWind().times(strength.roomBeside(Force.pounds(down), height));
     }
 
     @Override

@@ -16,6 +16,21 @@ public sealed interface BayFill {
             Function<Fabric, T> fabric,
             Function<Mesh, T> mesh);
 
+    /** The widest clear opening in it, at its driest; zero where nothing shows through. */
+    default Length widestOpening() {
+        return match(
+                open -> Length.ZERO,
+                pickets -> positive(pickets.row().gapDriest()),
+                lying -> positive(lying.gapDriest()),
+                panel -> panel.clear().compareTo(panel.end()) > 0 ? panel.clear() : panel.end(),
+                Fabric::opening,
+                Mesh::opening);
+    }
+
+    private static Length positive(Offset gap) {
+        return Length.inches(Math.max(0, gap.inches()));
+    }
+
     /** Nothing: the style is not known. */
     record Open() implements BayFill {
         @Override
@@ -95,8 +110,9 @@ public sealed interface BayFill {
      * Woven fabric, stretched past its posts.
      *
      * @param length along the grade
+     * @param opening the widest square way through a mesh that nothing closes
      */
-    record Fabric(Length length, Length height) implements BayFill {
+    record Fabric(Length length, Length height, Length opening) implements BayFill {
         @Override
         public <T> T match(
                 Function<Open, T> open,
@@ -113,8 +129,9 @@ public sealed interface BayFill {
      * Sheets of welded wire, cut to the bay.
      *
      * @param sheets length of each piece, along the grade
+     * @param opening the larger way through a mesh
      */
-    record Mesh(List<Length> sheets, Length height) implements BayFill {
+    record Mesh(List<Length> sheets, Length height, Length opening) implements BayFill {
         public Mesh {
             sheets = List.copyOf(sheets);
         }

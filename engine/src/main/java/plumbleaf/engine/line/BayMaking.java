@@ -26,6 +26,8 @@ final class BayMaking {
     private final Profile profile;
     private final Optional<Boarding> boarding;
     private final RailRows railRows;
+    private final Optional<BayFilling> filling;
+    private final boolean coped;
     private final Optional<WoodSpecies> species;
     private final Seasons seasons;
     private final BesideGround beside;
@@ -39,6 +41,7 @@ final class BayMaking {
             Profile profile,
             Optional<FenceStyle> style,
             RailRows railRows,
+            Optional<BayFilling> filling,
             Optional<WoodSpecies> species,
             Seasons seasons,
             BesideGround beside,
@@ -49,6 +52,17 @@ final class BayMaking {
         this.profile = profile;
         this.boarding = style.flatMap(FenceStyle::boarding);
         this.railRows = railRows;
+        this.filling = filling;
+        this.coped = style.isPresent()
+                && style.get()
+                        .infill()
+                        .match(
+                                up -> false,
+                                both -> false,
+                                lying -> false,
+                                panel -> true,
+                                fabric -> false,
+                                mesh -> true);
         this.species = species;
         this.seasons = seasons;
         this.beside = beside;
@@ -79,12 +93,15 @@ final class BayMaking {
                     shapes.get(i),
                     names.get(i),
                     names.get(i + 1),
-                    fill(rows.get(i), pickets.get(i))));
+                    boarding.isPresent()
+                            ? Optional.of(new BayFill.Pickets(bayPickets(rows.get(i), pickets.get(i))))
+                            : Optional.empty()));
         }
         return bays;
     }
 
-    private Bay bay(String id, Stop from, Stop to, BayShape shape, String first, String second, BayFill fill) {
+    private Bay bay(
+            String id, Stop from, Stop to, BayShape shape, String first, String second, Optional<BayFill> boards) {
         double level = to.stationIn() - from.stationIn();
         Offset start = new Offset(from.stationIn());
         Offset end = new Offset(to.stationIn());
@@ -103,6 +120,11 @@ final class BayMaking {
             gapMin = Math.min(gapMin, gap);
             gapMax = Math.max(gapMax, gap);
         }
+        double postsIn = (from.widthIn() + to.widthIn()) / 2;
+        BayFilling.PostToPost cut = (depth, heights) -> rails(shape, level, grade, depth, heights, 0);
+        BayFill fill = boards.orElseGet(() -> filling.isEmpty()
+                ? new BayFill.Open()
+                : filling.get().fill(new BayFilling.Place(level, postsIn, grade.ratio()), cut));
         BesideGround.Height height =
                 beside.of(measuredFrom, from.stationIn(), to.stationIn(), shape.topFromIn(), shape.topToIn());
         return new Bay(
@@ -121,7 +143,7 @@ final class BayMaking {
                 new Offset(shape.bottomToIn()),
                 new Offset(shape.topFromIn()),
                 new Offset(shape.topToIn()),
-                rails(shape, level, grade),
+                rails(shape, level, grade, railRows.depth(), railRows.heights(), coped ? postsIn : 0),
                 fill,
                 new Offset(gapMin),
                 new Offset(gapMax),
@@ -131,11 +153,12 @@ final class BayMaking {
     /**
      * Rails from post centre to post centre, cut {@code L / cos a} on the centreline. Their ends are cut plumb, {@code a} from square and parallel, so that
      * they butt on the post, which adds {@code d tan a} to the long point; where that would pass the longest bay, which is what stock reaches, they
-     * are left square. Source: geometry. Check: RailCutCheck.
+     * are left square. Rails that are coped to their posts, and those of panels, lie between the posts' faces. Source: geometry. Check: RailCutCheck.
      */
-    private List<RailPiece> rails(BayShape shape, double level, Slope grade) {
-        double cut = level * Math.sqrt(1 + grade.ratio() * grade.ratio());
-        double plumb = cut + railRows.depth().inches() * Math.abs(grade.ratio());
+    private List<RailPiece> rails(
+            BayShape shape, double level, Slope grade, Length depth, List<Length> heights, double shortIn) {
+        double cut = Math.max(0, level - shortIn) * Math.sqrt(1 + grade.ratio() * grade.ratio());
+        double plumb = cut + depth.inches() * Math.abs(grade.ratio());
         boolean square = plumb > run.maxBay().inches() + Fairing.GAP_ROUNDING_IN
                 && cut <= run.maxBay().inches() + Fairing.GAP_ROUNDING_IN
                 && !grade.isZero();
@@ -143,7 +166,7 @@ final class BayMaking {
         double baseFrom = shape.scribed() ? shape.topFromIn() - run.infill().inches() : shape.bottomFromIn();
         double baseTo = shape.scribed() ? shape.topToIn() - run.infill().inches() : shape.bottomToIn();
         List<RailPiece> rails = new ArrayList<>();
-        for (Length row : railRows.heights()) {
+        for (Length row : heights) {
             double over = row.inches();
             rails.add(new RailPiece(
                     new Offset(baseFrom + over),
@@ -221,10 +244,6 @@ final class BayMaking {
                 : shape.bottomFromIn() + (shape.bottomToIn() - shape.bottomFromIn()) * share;
         double top = shape.topFromIn() + (shape.topToIn() - shape.topFromIn()) * share;
         return new FencePicket(new Offset(at), width, new Offset(bottom), new Length(Math.max(0, top - bottom)), layer);
-    }
-
-    private BayFill fill(PicketRow row, List<FencePicket> pickets) {
-        return boarding.isPresent() ? new BayFill.Pickets(bayPickets(row, pickets)) : new BayFill.Open();
     }
 
     private BayPickets bayPickets(PicketRow row, List<FencePicket> pickets) {

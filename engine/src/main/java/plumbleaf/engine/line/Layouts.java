@@ -163,13 +163,14 @@ public final class Layouts {
                 style.flatMap(FenceStyle::boarding).flatMap(boards -> catalogue.species(boards.species()));
         RailRows rails = style.map(made -> RailRows.of(made, catalogue, run.infill()))
                 .orElse(new RailRows(Length.ZERO, List.of()));
+        Optional<BayFilling> filling = style.map(made -> new BayFilling(made, catalogue, run.infill(), Seasons.USUAL));
         MeasuredFrom from = job.rules().heights().isEmpty()
                 ? MeasuredFrom.LOWER_SIDE
                 : job.rules().heights().get(0).from();
         Shaping shaping = new Shaping(run, profile, job.rules().gap().largest(), say);
         BesideGround beside = new BesideGround(ground, line);
-        BayMaking making =
-                new BayMaking(run, line.line(), profile, style, rails, species, Seasons.USUAL, beside, from, say);
+        BayMaking making = new BayMaking(
+                run, line.line(), profile, style, rails, filling, species, Seasons.USUAL, beside, from, say);
         List<Bay> bays = new ArrayList<>();
         Map<Integer, Double> tops = new TreeMap<>();
         int start = 0;

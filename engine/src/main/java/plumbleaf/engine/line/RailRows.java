@@ -36,6 +36,31 @@ public record RailRows(Length depth, List<Length> heights) {
                                 rows(count, steel.edge(), infill, steel.bottomWire())));
     }
 
+    /**
+     * The height of infill whose wind the busiest rail carries: half way to its neighbours, and to the infill's edge where it has none; a bottom wire counts as
+     * a neighbour at the bottom.
+     */
+    public Length busiestShare(Length infill, boolean bottomWire) {
+        double busiest = 0;
+        for (int i = 0; i < heights.size(); i++) {
+            double own = heights.get(i).inches();
+            double below = i > 0 ? (heights.get(i - 1).inches() + own) / 2 : bottomWire ? own / 2 : 0;
+            double above = i + 1 < heights.size() ? (heights.get(i + 1).inches() + own) / 2 : infill.inches();
+            busiest = Math.max(busiest, above - below);
+        }
+        return Length.inches(busiest);
+    }
+
+    /** The widest space between two rails that follow each other; the whole height where there are fewer than two. */
+    public Length widestSpace(Length infill) {
+        if (heights.size() < 2) return infill;
+        double widest = 0;
+        for (int i = 1; i < heights.size(); i++)
+            widest = Math.max(
+                    widest, heights.get(i).inches() - heights.get(i - 1).inches());
+        return Length.inches(widest);
+    }
+
     private static List<Length> rows(int count, Length edge, Length infill, boolean bottomWire) {
         double low = edge.inches();
         double high = infill.inches() - edge.inches();

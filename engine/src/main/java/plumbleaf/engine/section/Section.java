@@ -1,5 +1,6 @@
 package plumbleaf.engine.section;
 
+import java.util.function.Function;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Stress;
@@ -44,7 +45,8 @@ public record Section(
         Stress ultimateStress,
         String yieldConfidence,
         String source,
-        String confidence) {
+        String confidence)
+        implements PostStock {
     public Section {
         if (!(areaIn2 > 0 && ixIn4 > 0 && iyIn4 > 0 && sxIn3 > 0 && syIn3 > 0 && jIn4 > 0))
             throw new IllegalArgumentException("Section " + id + " needs properties above zero");
@@ -63,7 +65,13 @@ public record Section(
         return Length.inches(Math.sqrt(iyIn4 / areaIn2));
     }
 
+    @Override
+    public <T> T match(Function<Section, T> steel, Function<WoodPost, T> wood) {
+        return steel.apply(this);
+    }
+
     /** Weight of a piece of this section. */
+    @Override
     public Force weightOf(Length length) {
         return weightPerFoot.times(length.inFeet());
     }
@@ -73,6 +81,7 @@ public record Section(
         return !yieldConfidence.equals("unverified");
     }
 
+    @Override
     public boolean isRound() {
         return shape == Shape.ROUND;
     }

@@ -2,8 +2,10 @@ package plumbleaf.engine.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
 
 /**
  * How something else than a dug footing holds a post: the numbers that papers and results show, and what is found.
@@ -18,6 +20,20 @@ public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findi
     public HeldPost {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);
+    }
+
+    /** A wood post on a support that is worked out for steel alone. */
+    public static HeldPost ofWood(String part, String support) {
+        return new HeldPost(
+                List.of(),
+                0,
+                List.of(Checked.note(
+                        "support.wood",
+                        Severity.CANNOT_SAY,
+                        part,
+                        "Post " + part + " is of wood: how " + support
+                                + " holds it is not worked out here. Take a steel post there, or the maker's values of a post base.",
+                        Basis.judgement("worked out for steel posts"))));
     }
 
     /**

@@ -105,31 +105,39 @@ public record RailCheck(Timber rail, Length span, double downLbPerIn, double win
 
     /** The three checks of a rail. */
     public List<Finding> findings(String part, DesignBasis basis) {
+        return findings("rail", part, basis);
+    }
+
+    /** @param what the piece is: {@code rail}, or {@code board} where boards lie from post to post */
+    public List<Finding> findings(String what, String part, DesignBasis basis) {
+        String name = what.equals("rail") ? "Rail of " : "Boards of ";
+        String their = what.equals("rail") ? "its" : "their";
+        String sags = what.equals("rail") ? "it sags " : "they sag ";
         Severity underWind = basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION;
         double sagIn = sag(CREEP_WET).inches();
         return List.of(
                 Checked.of(
-                        "rail.wind",
+                        what + ".wind",
                         underWind,
                         part,
-                        "Rail of " + part + ": weight and wind together take " + DecimalText.fixed(windRatio(), 2)
-                                + " of its bending strength.",
+                        name + part + ": weight and wind together take " + DecimalText.fixed(windRatio(), 2) + " of "
+                                + their + " bending strength.",
                         Basis.clause("NDS 2018 3.9.2, wet service, wind duration 1.6"),
                         Measure.demand(windRatio(), 1, "")),
                 Checked.of(
-                        "rail.weight",
+                        what + ".weight",
                         Severity.MUST_FIX,
                         part,
-                        "Rail of " + part + ": its weight alone takes " + DecimalText.fixed(standingRatio(), 2)
-                                + " of its bending strength.",
+                        name + part + ": " + their + " weight alone takes " + DecimalText.fixed(standingRatio(), 2)
+                                + " of " + their + " bending strength.",
                         Basis.clause("NDS 2018 3.3, wet service, duration 0.9"),
                         Measure.demand(standingRatio(), 1, "")),
                 Checked.of(
-                        "rail.sag",
+                        what + ".sag",
                         Severity.CAUTION,
                         part,
-                        "Rail of " + part + ": in the end it sags " + DecimalText.fixed(sagIn, 2)
-                                + " in. between its posts; more than 1/4 in. is seen.",
+                        name + part + ": in the end " + sags + DecimalText.fixed(sagIn, 2) + " in. between " + their
+                                + " posts; more than 1/4 in. is seen.",
                         Basis.judgement("1/4 in. per bay, creep factor 2.0 of NDS 2018 3.5.2"),
                         Measure.demand(sagIn, SEEN.inches(), "in")));
     }

@@ -43,7 +43,12 @@ public final class FenceNeeds {
             loose.add(new Need("gravel", "drain gravel", PartGroup.FOOTINGS, NetUnit.CUBIC_FEET, gravelFt3, post.id()));
         }
         Piece piece = Piece.square(post.id(), post.run(), post.length().nanometres());
-        BarNeed bar = new BarNeed(section, post.section().name(), PartGroup.POSTS, BarNeed.Saw.STEEL, piece);
+        BarNeed bar = new BarNeed(
+                section,
+                post.section().name(),
+                PartGroup.POSTS,
+                post.section().match(steel -> BarNeed.Saw.STEEL, wood -> BarNeed.Saw.WOOD),
+                piece);
         return new Needs(loose, List.of(bar));
     }
 

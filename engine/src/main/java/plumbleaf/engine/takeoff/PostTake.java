@@ -6,7 +6,7 @@ import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.support.Support;
 
 /**
@@ -24,7 +24,7 @@ public record PostTake(
         String id,
         String run,
         boolean atGate,
-        Section section,
+        PostStock section,
         Length length,
         Length hole,
         Length depth,
@@ -42,7 +42,7 @@ public record PostTake(
      * @param hole of a post with a new footing; its foot stands on the bottom of the concrete
      * @param gravel dug below
      */
-    public static List<PostTake> of(Post post, Section section, HoleSize hole, Length gravel) {
+    public static List<PostTake> of(Post post, PostStock section, HoleSize hole, Length gravel) {
         Length out = post.outOfGround();
         return post.support()
                 .match(
@@ -65,7 +65,7 @@ public record PostTake(
     }
 
     /** What a post takes that stands in no hole of its own. */
-    public static List<PostTake> undug(Post post, Section section) {
+    public static List<PostTake> undug(Post post, PostStock section) {
         Length out = post.outOfGround();
         return post.support()
                 .match(
@@ -79,7 +79,7 @@ public record PostTake(
                         existing -> List.of());
     }
 
-    private static PostTake standing(Post post, Section section, Length length, int anchors) {
+    private static PostTake standing(Post post, PostStock section, Length length, int anchors) {
         boolean atGate = !post.gate().isEmpty();
         return new PostTake(
                 post.id(),

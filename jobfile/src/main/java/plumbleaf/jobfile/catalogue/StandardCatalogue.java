@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.table.CsvTable;
@@ -20,10 +21,16 @@ public final class StandardCatalogue {
     private StandardCatalogue() {}
 
     public static Catalogue load() {
+        List<WoodSpecies> species =
+                table("species.csv", MaterialTables::species).rows();
         return new Catalogue(
                 table("sections.csv", MaterialTables::sections).rows(),
-                table("species.csv", MaterialTables::species).rows(),
+                species,
+                table("wood-posts.csv", (file, text) -> WoodPostTable.read(file, text, species))
+                        .rows(),
                 styles(),
+                table("screws.csv", FastenerTables::screws).rows(),
+                table("fastener-fits.csv", FastenerTables::fits).rows(),
                 table("hinges.csv", PartTables::hinges).rows(),
                 table("latches.csv", PartTables::latches).rows(),
                 table("rods.csv", PartTables::rods).rows(),

@@ -26,6 +26,7 @@ import plumbleaf.engine.job.RunBuild;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.WoodPost;
 import plumbleaf.jobfile.input.Nearest;
 
 /** What can only be checked once the whole job is read: names that must exist, places that must lie inside, ids that must differ. */
@@ -320,13 +321,25 @@ final class JobChecks {
     }
 
     private void builds() {
-        for (RunBuild build : job.builds().runs()) section(build.post(), "builds." + build.run() + ".post");
+        for (RunBuild build : job.builds().runs()) post(build.post(), "builds." + build.run() + ".post");
         for (GateBuild build : job.builds().gates()) {
             String at = "builds." + build.gate();
             section(build.frame(), at + ".frame");
             section(build.hingePost(), at + ".hingePost");
             section(build.latchPost(), at + ".latchPost");
         }
+    }
+
+    private void post(Stated<String> pinned, String field) {
+        Optional<String> id = pinned.value();
+        if (id.isEmpty() || catalogue.post(id.get()).isPresent()) return;
+        List<String> known = new ArrayList<>();
+        for (Section section : catalogue.sections()) known.add(section.id());
+        for (WoodPost post : catalogue.woodPosts()) known.add(post.id());
+        refuse(
+                field,
+                "the catalogue has no such section",
+                nearest(id.get(), known, "write the id of one, such as " + example(known)));
     }
 
     private void section(Stated<String> pinned, String field) {

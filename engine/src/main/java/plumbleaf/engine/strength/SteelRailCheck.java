@@ -1,0 +1,80 @@
+package plumbleaf.engine.strength;
+
+import java.util.List;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.material.Steel;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.section.Section;
+
+/**
+ * A rail of pipe or tube between two posts, a simple span: weight bends it down, wind across. A rail that runs on over its posts is stiffer; that is not
+ * counted. Source: AISC 360-22 F7, F8, H1.1 (ASD). Check: SteelRailCheckTest.
+ *
+ * @param what it is in plain words: {@code rail}, {@code picket}
+ * @param downLbPerIn weight on it
+ * @param windLbPerIn strength-level wind on it
+ */
+public record SteelRailCheck(String what, Section section, Length span, double downLbPerIn, double windLbPerIn) {
+    /** Part of strength-level wind in allowable-stress design. Source: ASCE 7-16 2.4.1. */
+    private static final double ASD = 0.6;
+
+    /** What a rail may sag in a bay before one sees it. Judgement. */
+    private static final Length SEEN = Length.inches(0.25);
+
+    private double momentLbIn(double loadLbPerIn) {
+        return loadLbPerIn * span.inches() * span.inches() / 8;
+    }
+
+    /** {@code Mx/Mcx + My/Mcy} under weight and 0.6 wind; the vector sum of the two for a round one. */
+    public double windRatio() {
+        TubeStrength strength = TubeStrength.of(section);
+        double down = momentLbIn(downLbPerIn);
+        double across = ASD * momentLbIn(windLbPerIn);
+        if (section.isRound())
+            return Math.sqrt(down * down + across * across)
+                    / strength.allowableX().poundInches();
+        return down / strength.allowableX().poundInches()
+                + across / strength.allowableY().poundInches();
+    }
+
+    /** {@code 5 w L4 / (384 E I)}: steel does not creep. Check: SteelRailCheckTest. */
+    public Offset sag() {
+        double l = span.inches();
+        return Offset.inches(5 * downLbPerIn * l * l * l * l / (384 * Steel.ELASTIC_MODULUS.psi() * section.ixIn4()));
+    }
+
+    /** Strength in wind, and sag where it lies. */
+    public List<Finding> findings(String part, DesignBasis basis) {
+        Severity underWind = basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION;
+        Finding wind = Checked.of(
+                what + ".wind",
+                underWind,
+                part,
+                capital() + " of " + part + ", " + section.name() + ": weight and wind together take "
+                        + DecimalText.fixed(windRatio(), 2) + " of its bending strength.",
+                Basis.clause("AISC 360-22 F7, F8, H1.1 (ASD, omega 1.67)"),
+                Measure.demand(windRatio(), 1, ""));
+        if (downLbPerIn == 0) return List.of(wind);
+        return List.of(
+                wind,
+                Checked.of(
+                        what + ".sag",
+                        Severity.CAUTION,
+                        part,
+                        capital() + " of " + part + ": it sags " + DecimalText.fixed(sag().inches(), 2)
+                                + " in. between its posts; more than 1/4 in. is seen.",
+                        Basis.judgement("1/4 in. per bay"),
+                        Measure.demand(sag().inches(), SEEN.inches(), "in")));
+    }
+
+    private String capital() {
+        return what.equals("rail") ? "Rail" : "Picket";
+    }
+}
