@@ -7,7 +7,6 @@ import plumbleaf.documents.packet.GatePaper;
 import plumbleaf.documents.packet.PacketSubject;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PostDetail;
-import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
@@ -112,13 +111,7 @@ public final class PacketSubjects {
                     use.capacity(),
                     use.worst().combination().key() + ", leaf "
                             + use.worst().state().key()));
-        return new GatePaper.Hangs(hung.sag(), limits, hung.cases(), pulls, links(loadPath));
-    }
-
-    private static List<RatioBars.Link> links(List<LinkUse> loadPath) {
-        return loadPath.stream()
-                .map(link -> new RatioBars.Link(link.link() + " " + link.part(), link.utilisation(), link.part()))
-                .toList();
+        return new GatePaper.Hangs(hung.sag(), limits, hung.cases(), pulls, loadPath);
     }
 
     /** What the build is rated for, in one sentence, never hidden. */

@@ -7,10 +7,12 @@ import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.documents.typeset.Pages;
-import plumbleaf.documents.view.RatioBars;
+import plumbleaf.documents.view.ChainPicture;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.design.Checkpoint;
+import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Finding;
@@ -254,10 +256,28 @@ public final class CalculationBook {
                                     pull.pull().pounds() / pull.capacity().pounds(), 2),
                     pull.inCase());
         if (!hinges.isEmpty()) paper.subheading("Hinges").add(hinges.table());
-        if (!hangs.loadPath().isEmpty())
-            paper.add(new Block.Picture(
-                    RatioBars.of("Load path of gate " + gate.id(), hangs.loadPath(), wide),
-                    "Load path, weakest link first"));
+        if (hangs.loadPath().isEmpty()) return;
+        paper.add(new Block.Picture(
+                ChainPicture.of(gate.id(), LoadChain.of(hangs.loadPath()), Math.min(wide, 5), true),
+                "Load path: the worst link of each kind, as the load walks it. Wood is no link."));
+        links(paper, hangs.loadPath());
+    }
+
+    /** Every link with its formula and the numbers put in. */
+    private static void links(Paper.Builder paper, List<LinkUse> links) {
+        Table.Builder table = Table.with(
+                Column.words("Link"),
+                Column.right("Ratio"),
+                Column.words("Formula, clause"),
+                Column.words("Numbers, case"));
+        for (LinkUse link : links)
+            table.rowAbout(
+                    link.part(),
+                    link.link() + " " + link.part(),
+                    DecimalText.fixed(link.utilisation(), 2),
+                    link.work().formula() + " (" + link.work().clause() + ")",
+                    link.work().numbers() + " (" + link.inCase() + ")");
+        paper.subheading("Links of the load path").add(table.table());
     }
 
     private static void cases(Paper.Builder paper, GatePaper.Hangs hangs) {

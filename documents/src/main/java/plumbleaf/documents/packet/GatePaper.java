@@ -2,8 +2,8 @@ package plumbleaf.documents.packet;
 
 import java.util.List;
 import plumbleaf.documents.view.GateSubject;
-import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.SagBar;
+import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Offset;
@@ -31,7 +31,7 @@ public record GatePaper(Gate asked, GateSubject subject, List<Hangs> hangs) {
             List<SagBar.Limit> limits,
             List<CaseForces> cases,
             List<HingePull> hinges,
-            List<RatioBars.Link> loadPath) {
+            List<LinkUse> loadPath) {
         public Hangs {
             limits = List.copyOf(limits);
             cases = List.copyOf(cases);

@@ -13,14 +13,15 @@ import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.documents.view.ChainPicture;
 import plumbleaf.documents.view.ClearanceCurve;
 import plumbleaf.documents.view.DeflectedLeaf;
 import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.GatePlanDetail;
 import plumbleaf.documents.view.GateSubject;
-import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.documents.view.SwingPlan;
+import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.gate.EndsTurn;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -114,8 +115,8 @@ public final class GateSheets {
                     room.width(),
                     high));
             titles.add("As it gives under its own weight");
-            drawings.add(plain(RatioBars.of("Load path of gate " + gate.id(), hangs.loadPath(), room.width() - 0.2)));
-            titles.add("How far each link is used, weakest first");
+            drawings.add(plain(chain(gate, hangs, room.width() - 0.4)));
+            titles.add("Load path: how far each link is used");
         }
         for (int i = 0; i < drawings.size(); i += 2) {
             List<Viewport> viewports = new ArrayList<>();
@@ -290,13 +291,13 @@ public final class GateSheets {
         double x = room.maxX() - half;
         for (GatePaper.Hangs hangs : gate.hangs()) {
             Drawing bar = SagBar.of(gate.id(), hangs.sag(), hangs.limits(), half - 0.4);
-            Drawing links = RatioBars.of("Load path of gate " + gate.id(), hangs.loadPath(), half - 0.2);
+            Drawing links = chain(gate, hangs, half - 0.4);
             double barFoot = room.maxY() - bar.paperHeightIn() - Viewport.TITLE_IN - 0.2;
             double linksFoot = room.minY();
             double linksTop = linksFoot + links.paperHeightIn() + Viewport.TITLE_IN + 0.2;
             viewports.add(unscaled(bar, new Box(x, barFoot, room.maxX(), room.maxY()), "What the latch corner loses"));
             viewports.add(unscaled(
-                    links, new Box(x, linksFoot, room.maxX(), linksTop), "How far each link is used, weakest first"));
+                    links, new Box(x, linksFoot, room.maxX(), linksTop), "Load path: how far each link is used"));
             Drawing bent = Scale.fitted(
                     scale -> DeflectedLeaf.of(
                             gate.id(),
@@ -320,6 +321,10 @@ public final class GateSheets {
                 subject.block(gate, "Swing and hang", plan.scale().words(), cautions),
                 viewports,
                 List.of());
+    }
+
+    private static Drawing chain(GatePaper gate, GatePaper.Hangs hangs, double wideIn) {
+        return ChainPicture.of(gate.id(), LoadChain.of(hangs.loadPath()), wideIn, false);
     }
 
     /** A chart: its title without a scale. */

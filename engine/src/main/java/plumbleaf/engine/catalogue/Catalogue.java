@@ -18,6 +18,7 @@ import plumbleaf.engine.section.WoodPost;
  * @param woodPosts sawn posts, by id
  * @param screws for boards, short to long
  * @param fastenerFits which finish of a fastener stands up in which wood
+ * @param bolts sizes of hex bolt, small to large
  * @param augers hole diameters the crew can drill, small to large
  * @param depthStep what footing depths are rounded up to
  */
@@ -31,6 +32,7 @@ public record Catalogue(
         List<HingeModel> hinges,
         List<LatchModel> latches,
         List<RodModel> rods,
+        List<BoltSize> bolts,
         List<StockLength> stock,
         List<Length> augers,
         Length depthStep) {
@@ -44,6 +46,7 @@ public record Catalogue(
         hinges = List.copyOf(hinges);
         latches = List.copyOf(latches);
         rods = List.copyOf(rods);
+        bolts = List.copyOf(bolts);
         stock = List.copyOf(stock);
         augers = List.copyOf(augers);
     }
@@ -114,6 +117,13 @@ public record Catalogue(
 
     public Optional<RodModel> rod(String id) {
         return rods.stream().filter(rod -> rod.id().equals(id)).findFirst();
+    }
+
+    /** The bolt of a diameter, or the next larger one. */
+    public Optional<BoltSize> bolt(Length diameter) {
+        return bolts.stream()
+                .filter(size -> size.diameter().inches() >= diameter.inches() - 1e-9)
+                .findFirst();
     }
 
     /** The lengths an item is sold in, short to long: {@code rail-2x4}, or the first word of a section's id, {@code TUBE}. */

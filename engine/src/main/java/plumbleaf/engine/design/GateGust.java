@@ -7,8 +7,11 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.LeafHang;
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
@@ -17,8 +20,8 @@ import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.MeetingForces;
 import plumbleaf.engine.sag.WindWay;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.Bolt;
 import plumbleaf.engine.strength.GustPart;
-import plumbleaf.engine.strength.HingePlate;
 import plumbleaf.engine.strength.Interaction;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.strength.TubeStrength;
@@ -48,6 +51,12 @@ final class GateGust {
             BaseAction weight = of.apply(still);
             BaseAction blows = of.apply(windy).plus(weight.times(-1)).times(gustPart / ASD);
             return weight.times(dead).plus(blows.times(wind));
+        }
+
+        /** The hinges' forces at so many times the wind. */
+        HingePull pullAt(double dead, double wind) {
+            double blows = gustPart / ASD * wind;
+            return HingePull.blend(still, dead - blows, windy, blows);
         }
 
         double valueAt(ToDoubleFunction<CaseForces> of, double dead, double wind) {
@@ -132,9 +141,10 @@ final class GateGust {
         throw new IllegalArgumentException("No case " + combination.key() + " of the meeting stile");
     }
 
-    /** The leaf's frame, its hinges and the wall they pull on. */
-    RatedGust leaf(Optional<PostWall> wall) {
+    /** The leaf's frame and its welds, its hinges, what fixes them, the wall they pull on, and its latch. */
+    RatedGust leaf(Joint joint, Catalogue catalogue) {
         List<GustPart> parts = new ArrayList<>();
+        List<HingeJoint> joints = HingeJoints.of(hung, catalogue);
         for (Blown one : blown) {
             for (int at = 0; at < hung.hinges().size(); at++) {
                 HingeUse use = hung.hinges().get(at);
@@ -143,17 +153,20 @@ final class GateGust {
                 double capacity = use.capacity().pounds();
                 parts.add(pulled("hinge " + use.id(), one, hinge, capacity, capacity * HINGE_RESERVE));
             }
-            wall.ifPresent(pulled -> wall(one, pulled, parts));
+            for (HingeJoint each : joints) parts.add(joint(each, one));
             frame(one, parts);
+            welds(one, joint, parts);
         }
         return RatedGust.of(speed, parts);
     }
 
-    private void wall(Blown one, PostWall wall, List<GustPart> parts) {
-        int top = hung.hinges().size() - 1;
-        double nominal =
-                wall.plate().nominal(wall.post(), HingePlate.chordStress(0)).pounds();
-        parts.add(pulled("hinge post wall", one, top, wall.allowed().pounds(), nominal));
+    private static GustPart joint(HingeJoint joint, Blown one) {
+        return GustPart.solved(
+                joint.link() + " " + joint.part(),
+                times -> Math.max(
+                        joint.use().of(one.pullAt(1, ASD * times)),
+                        joint.use().of(one.pullAt(Combination.LESS_D_W.dead(), ASD * times))),
+                times -> joint.use().of(one.pullAt(1, times)) / joint.reserve());
     }
 
     private static GustPart pulled(String link, Blown one, int hinge, double allowable, double ultimate) {
@@ -184,6 +197,20 @@ final class GateGust {
             double wind = Math.max(0, windy - still) / ASD * one.gustPart();
             String link = "frame " + one.still().members().get(at).member();
             parts.add(new GustPart(link, still, wind, 1, TubeStrength.SAFETY));
+        }
+    }
+
+    /** Welds in step with what they use without and with the wind, as the members. */
+    private void welds(Blown one, Joint joint, List<GustPart> parts) {
+        for (int at = 0; at < one.still().members().size(); at++) {
+            Member member = hung.gate()
+                    .leaf()
+                    .member(one.still().members().get(at).member())
+                    .orElseThrow();
+            double still = FrameWelds.use(member, one.still().members().get(at), joint);
+            double windy = FrameWelds.use(member, one.windy().members().get(at), joint);
+            double wind = Math.max(0, windy - still) / ASD * one.gustPart();
+            parts.add(new GustPart("frame weld " + member.id(), still, wind, 1, Bolt.SAFETY));
         }
     }
 }

@@ -8,6 +8,7 @@ import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Force;
@@ -61,18 +62,28 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 onWall(site, gate, latchPost));
         List<Finding> more = new ArrayList<>();
         for (HungLeaf hung : gate.hung())
-            if (!hung.gate().isOnWall()) more.add(PostWall.of(hung).finding(hung.post(), site.basis()));
-        for (HungLeaf hung : gate.hung())
             if (!hung.gate().isOnWall()) more.add(SecondOrder.finding(hung.post(), hung.amplification()));
+        List<LinkUse> path = new ArrayList<>();
+        for (HungLeaf hung : gate.hung()) {
+            more.addAll(GateJoints.findings(hung, build.joint(), site.catalogue(), site.basis()));
+            path.addAll(GateJoints.links(hung, build.joint(), site.catalogue()));
+        }
         if (gate.hung().size() == 1) {
-            Speed slam = site.gate().loads().slamSpeed();
+            Speed speed = site.gate().loads().slamSpeed();
             BaseSpring foot = GateFoot.of(site, latchPost, build.latchPost(), build.hole())
                     .map(PierSprings::stiff)
                     .orElse(gate.hung().get(0).gate().foot().stiff());
-            more.add(SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, slam)
-                    .finding(gate.id(), slam));
+            SlamCheck slam = SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, speed);
+            more.add(slam.finding(gate.id(), speed));
+            LatchCheck holds = LatchCheck.of(
+                    site.latch(),
+                    gate.hung().get(0).cases(),
+                    site.gate().loads().person(),
+                    slam.peak());
+            more.addAll(holds.findings(gate.id(), site.basis()));
+            path.addAll(holds.links(gate.id()));
         }
-        return new GatePosts(gate.onPosts(loadPath(gate, hinge, latch), more), hinge, latch);
+        return new GatePosts(gate.onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
     }
 
     /** Hinges that hang on a wall, whatever is known of their pull; empty where a post carries them. */
@@ -140,14 +151,11 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 latch,
                 last.latchPost().isPresent() ? CaseForces::latchPost : CaseForces::hingePost,
                 footing(site, latch));
-        RatedGust leaves = gust.leaf(wall(first)).lesser(other.leaf(wall(last)));
+        Joint joint = gate.build().joint();
+        RatedGust leaves = gust.leaf(joint, site.catalogue()).lesser(other.leaf(joint, site.catalogue()));
         if (gate.pair().isPresent()) leaves = leaves.lesser(gust.rod(gate.pair().get()));
         RatedGust whole = leaves.lesser(onHingePost).lesser(onLatchPost);
         return new GatePosts(gate.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
-    }
-
-    private static Optional<PostWall> wall(HungLeaf hung) {
-        return hung.gate().isOnWall() ? Optional.empty() : Optional.of(PostWall.of(hung));
     }
 
     private static Optional<FootingGust> footing(GateSite site, PostDesign post) {
@@ -164,32 +172,45 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         return deepest;
     }
 
-    private static List<LinkUse> loadPath(GateDesign gate, PostDesign hinge, PostDesign latch) {
-        List<LinkUse> path = new ArrayList<>();
+    /** Every link from the leaf to the soil, weakest first. Wood is never one: it stiffens nothing and carries nothing but itself. */
+    private static List<LinkUse> loadPath(GateDesign gate, List<LinkUse> joints, PostDesign hinge, PostDesign latch) {
+        List<LinkUse> path = new ArrayList<>(joints);
         for (HungLeaf hung : gate.hung()) {
             GateStrength.FrameUse frame = GateStrength.frame(hung, true);
-            path.add(new LinkUse("leaf frame", frame.member(), frame.utilisation()));
+            path.add(new LinkUse(
+                    "leaf frame",
+                    frame.member(),
+                    frame.utilisation(),
+                    HingeJoint.name(frame.worst()),
+                    GateStrength.work(hung, frame)));
             for (HingeUse use : hung.hinges())
-                use.utilisation().ifPresent(ratio -> path.add(new LinkUse("hinge", use.id(), ratio)));
-            wall(hung).ifPresent(wall -> path.add(new LinkUse("hinge post wall", hung.post(), wall.utilisation())));
+                use.utilisation()
+                        .ifPresent(ratio -> path.add(new LinkUse(
+                                "hinge",
+                                use.id(),
+                                ratio,
+                                HingeJoint.name(use.worst()),
+                                HingeChecks.work(use, hung.gate().hinge()))));
         }
-        gate.pair()
-                .ifPresent(pair ->
-                        path.add(new LinkUse("drop rod", gate.id(), pair.rod().utilisation())));
-        gate.pair().ifPresent(pair -> path.add(new LinkUse("sleeve footing", gate.id(), pair.sleeveUtilisation())));
+        gate.pair().ifPresent(pair -> path.addAll(PairLinks.of(gate.id(), pair)));
         boolean single = gate.hung().size() == 1;
         for (PostDesign post : List.of(hinge, latch)) {
             String name = post.equals(hinge) || !single ? "hinge post" : "latch post";
             for (Checkpoint check : post.checks()) {
                 path.add(
                         switch (check.check()) {
-                            case "steel" -> new LinkUse(name, post.id(), check.utilisation());
-                            case "footing" -> new LinkUse(name + " footing", post.footingId(), check.utilisation());
-                            default -> new LinkUse(name + " support", post.id(), check.utilisation());
+                            case "steel" -> link(name, post.id(), check, post, PostLinks.steel(post));
+                            case "footing" ->
+                                link(name + " footing", post.footingId(), check, post, PostLinks.footing(post));
+                            default -> link(name + " support", post.id(), check, post, PostLinks.support(post, check));
                         });
             }
         }
         path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::part));
         return path;
+    }
+
+    private static LinkUse link(String name, String part, Checkpoint check, PostDesign post, LinkWork work) {
+        return new LinkUse(name, part, check.utilisation(), PostLinks.inCase(post), work);
     }
 }

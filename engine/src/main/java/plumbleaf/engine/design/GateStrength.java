@@ -20,7 +20,9 @@ final class GateStrength {
     /** A post is held at grade alone; a frame member at both ends: its length counts once. */
     private static final double CANTILEVER = 2.1;
 
-    private static final Basis CLAUSE = Basis.clause("AISC 360-22 H1.1, H3.2 (ASD, omega 1.67)");
+    private static final String SOURCE = "AISC 360-22 H1.1, H3.2 (ASD, omega 1.67)";
+
+    private static final Basis CLAUSE = Basis.clause(SOURCE);
 
     private GateStrength() {}
 
@@ -49,6 +51,22 @@ final class GateStrength {
                 force.outOfPlane(),
                 force.torsion());
         return Interaction.ratio(member.section(), action, member.cutLength().times(1 / CANTILEVER));
+    }
+
+    static LinkWork work(HungLeaf hung, FrameUse use) {
+        MemberForce force = use.worst().members().stream()
+                .filter(each -> each.member().equals(use.member()))
+                .findFirst()
+                .orElseThrow();
+        Member member = hung.gate().leaf().member(use.member()).orElseThrow();
+        return new LinkWork(
+                "Pr/(2 Pc) + Mr/Mc, or Pr/Pc + 8/9 Mr/Mc; with torsion over 0.2: Pr/Pc + Mr/Mc + (Vr/Vc + Tr/Tc)2",
+                DecimalText.whole(force.axial().pounds()) + " lb, "
+                        + DecimalText.whole(force.inPlane().poundInches()) + " lb-in in and "
+                        + DecimalText.whole(force.outOfPlane().poundInches()) + " lb-in out of the plane, torsion "
+                        + DecimalText.whole(force.torsion().poundInches()) + " lb-in; "
+                        + member.section().name(),
+                SOURCE);
     }
 
     static List<Finding> findings(String gate, HungLeaf hung, DesignBasis basis) {

@@ -57,6 +57,17 @@ final class HingeChecks {
         return Force.pounds(coupleLbIn / model.capacitySpacing().inches());
     }
 
+    static LinkWork work(HingeUse use, HingeModel model) {
+        return new LinkWork(
+                "H = W b / (2 d) of the maker's rating",
+                DecimalText.whole(use.horizontal().pounds()) + " lb of "
+                        + DecimalText.whole(use.capacity().pounds()) + " lb: "
+                        + DecimalText.whole(model.capacityPerPair().pounds()) + " lb a pair at "
+                        + DecimalText.upTo(model.capacityWidth().inches(), 1) + " in. wide, pins "
+                        + DecimalText.upTo(model.capacitySpacing().inches(), 1) + " in. apart",
+                model.source());
+    }
+
     static List<Finding> findings(String gate, List<HingeUse> hinges, HingeModel model) {
         if (hinges.isEmpty()) return List.of();
         if (model.capacityPerPair().isZero())

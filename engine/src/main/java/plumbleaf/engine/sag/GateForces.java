@@ -200,15 +200,30 @@ public final class GateForces {
                     }
                 }
             }
+            List<Chain.Piece> pieces = chain.pieces();
+            Chain.Piece last = pieces.get(pieces.size() - 1);
+            MemberForce.End here = end(most);
             all.add(new MemberForce(
                     chain.member.id(),
-                    Force.pounds(most.nLb()),
-                    Force.pounds(Math.sqrt(most.vyLb() * most.vyLb() + most.vzLb() * most.vzLb())),
-                    Moment.poundInches(Math.abs(most.mzLbIn())),
-                    Moment.poundInches(Math.abs(most.myLbIn())),
-                    Moment.poundInches(Math.abs(most.tLbIn()))));
+                    here.axial(),
+                    here.shear(),
+                    here.inPlane(),
+                    here.outOfPlane(),
+                    here.torsion(),
+                    List.of(
+                            end(solved.internalAt(loadCase, pieces.get(0).member(), 0)),
+                            end(solved.internalAt(loadCase, last.member(), solved.memberLengthIn(last.member()))))));
         }
         return all;
+    }
+
+    private static MemberForce.End end(Internal forces) {
+        return new MemberForce.End(
+                Force.pounds(forces.nLb()),
+                Force.pounds(Math.sqrt(forces.vyLb() * forces.vyLb() + forces.vzLb() * forces.vzLb())),
+                Moment.poundInches(Math.abs(forces.mzLbIn())),
+                Moment.poundInches(Math.abs(forces.myLbIn())),
+                Moment.poundInches(Math.abs(forces.tLbIn())));
     }
 
     private static double strain(Section section, Internal forces) {

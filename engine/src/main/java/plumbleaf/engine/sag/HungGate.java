@@ -43,7 +43,7 @@ public record HungGate(
     }
 
     /** Where the pin stands off the closed leaf's middle plane, + towards the viewer outside. */
-    Offset pinAcross() {
+    public Offset pinAcross() {
         return Offset.inches(Turn.swingSign(leaf.hand()) * hinge.swingOffset().inches());
     }
 

@@ -1,5 +1,6 @@
 package plumbleaf.engine.sag;
 
+import java.util.List;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
 
@@ -11,5 +12,14 @@ import plumbleaf.engine.quantity.Moment;
  * @param inPlane bends it in the leaf's plane (in its depth), without sign
  * @param outOfPlane bends it out of that plane, without sign
  * @param torsion without sign
+ * @param ends the same at its first and its last end, where it is joined
  */
-public record MemberForce(String member, Force axial, Force shear, Moment inPlane, Moment outOfPlane, Moment torsion) {}
+public record MemberForce(
+        String member, Force axial, Force shear, Moment inPlane, Moment outOfPlane, Moment torsion, List<End> ends) {
+    public MemberForce {
+        ends = List.copyOf(ends);
+    }
+
+    /** What a member brings to its joint. */
+    public record End(Force axial, Force shear, Moment inPlane, Moment outOfPlane, Moment torsion) {}
+}

@@ -50,6 +50,17 @@ public record FilletWeld(Length leg, Stress electrode) {
         return Force.pounds(factor * wall.inches() * length.inches() * ultimate.psi());
     }
 
+    /** Omega of the sheet beside a short and a long fillet. Source: AISI S100 E2.4 (from memory). */
+    private static final double SAFETY_SHEET_SHORT = 2.55;
+
+    private static final double SAFETY_SHEET_LONG = 3.05;
+
+    /** What an inch of sheet along a fillet may carry in allowable-stress design. Source: as {@link #sheetAlong}. */
+    public static Force allowableSheetAlong(Length length, Length wall, Stress ultimate) {
+        double safety = length.inches() / wall.inches() < 25 ? SAFETY_SHEET_SHORT : SAFETY_SHEET_LONG;
+        return sheetAlong(length, wall, ultimate).times(1 / (safety * length.inches()));
+    }
+
     /** Across the load: {@code t L Fu}. Source: NSR-10 F.4.5.2. Check: FilletWeldCheck (CX16). */
     public static Force sheetAcross(Length length, Length wall, Stress ultimate) {
         return Force.pounds(wall.inches() * length.inches() * ultimate.psi());

@@ -1,14 +1,7 @@
 package plumbleaf.engine.strength;
 
-import plumbleaf.engine.finding.Basis;
-import plumbleaf.engine.finding.Checked;
-import plumbleaf.engine.finding.Finding;
-import plumbleaf.engine.finding.Measure;
-import plumbleaf.engine.finding.Severity;
-import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.section.Section;
@@ -25,6 +18,8 @@ public record HingePlate(Length height, Length thickness, Length toOpenEnd) {
     static final double SAFETY_ROUND = 1.67;
     /** Omega of the plate on a square post. Source: AISC 360-10 K1.3 (from memory). */
     static final double SAFETY_SQUARE = 1.5;
+    /** Omega of punching. Source: AISC 360-22 J4.2. */
+    private static final double SAFETY_PUNCHING = 2.0;
     /** Nearer to an open end than the end distance a wall has half its strength. Source: AISC 360-22 K1.4. */
     private static final double NEAR_THE_END = 0.5;
 
@@ -114,27 +109,13 @@ public record HingePlate(Length height, Length thickness, Length toOpenEnd) {
     }
 
     /**
-     * The post's wall under a hinge's sideways pull.
-     *
-     * @param pull allowable-stress level
-     * @param postUtilisation of the post in bending at the plate, which presses one wall
+     * What the plate may tilt the wall with in allowable-stress design, in its own plane: on a round post 0.8 lb Rn, on a square one the tab's moment or, where
+     * that is less, punching. Halved near an open end like the pull. Source: AISC 360-22 Table K2.1; AISC 360-16 K3-6; AISC Manual 10-7a. Check: HingePlateCheck.
      */
-    public Finding finding(String part, Section post, Force pull, double postUtilisation, Severity failed) {
-        double pressed = Math.min(1, Math.max(0, postUtilisation));
-        Force allowed = allowable(post, chordStress(pressed));
-        String near = isNearOpenEnd(post)
-                ? " It sits nearer than "
-                        + LengthText.feetAndInches(endDistance(post).inches())
-                        + " to the open top, which halves the wall."
-                : "";
-        return Checked.of(
-                "post.wall",
-                failed,
-                part,
-                "The wall of " + part + ", " + post.name() + ", is pulled with " + DecimalText.whole(pull.pounds())
-                        + " lb by a plate " + LengthText.feetAndInches(height.inches()) + " high; it may take "
-                        + DecimalText.whole(allowed.pounds()) + " lb." + near,
-                Basis.clause(post.isRound() ? "AISC 360-22 Table K2.1, K1.4" : "AISC 360-10 K1-12, 360-22 K1.4"),
-                Measure.demand(pull.pounds(), allowed.pounds(), "lb"));
+    public Moment allowableTilt(Section post, double chordStress) {
+        if (post.isRound()) return nominalMomentInPlane(post, chordStress).times(1 / SAFETY_ROUND);
+        double tab = nominalMomentOnSquare(post).poundInches() / SAFETY_SQUARE;
+        double punching = nominalPunchingMoment(post).poundInches() / SAFETY_PUNCHING;
+        return Moment.poundInches(Math.min(tab, punching) * (isNearOpenEnd(post) ? NEAR_THE_END : 1));
     }
 }

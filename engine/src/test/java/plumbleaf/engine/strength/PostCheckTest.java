@@ -25,6 +25,7 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.SoilRate;
 import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.Timber;
 import plumbleaf.engine.wind.TributaryWind;
 
@@ -172,12 +173,16 @@ class PostCheckTest {
                 .containsExactly("rail.wind", "rail.weight", "rail.sag", "picket.pull");
     }
 
+    /** lend = B sqrt(1 - 1/8) = 1.87 in. on 2 x 2: an inch from the open top, pull and tilt are halved. */
     @Test
-    void aPlateNearTheOpenTopIsSaid() {
-        HingePlate plate = new HingePlate(Length.inches(3), Length.inches(0.25), Length.inches(1));
-        Finding finding =
-                plate.finding("P4", Examples.square(2, 0.12, "looked-up"), Force.pounds(900), 0.5, Severity.MUST_FIX);
-        assertThat(finding.message()).contains("nearer than 1-7/8\" to the open top, which halves the wall");
-        assertThat(finding.severity()).isEqualTo(Severity.PASS);
+    void aPlateNearTheOpenTopHasHalfTheWall() {
+        Section post = Examples.square(2, 0.12, "looked-up");
+        HingePlate near = new HingePlate(Length.inches(3), Length.inches(0.25), Length.inches(1));
+        HingePlate below = new HingePlate(Length.inches(3), Length.inches(0.25), Length.inches(2));
+        assertThat(near.isNearOpenEnd(post)).isTrue();
+        assertThat(near.allowable(post, 0.8).pounds())
+                .isCloseTo(below.allowable(post, 0.8).pounds() / 2, within(1e-9));
+        assertThat(near.allowableTilt(post, 0.8).poundInches())
+                .isCloseTo(below.allowableTilt(post, 0.8).poundInches() / 2, within(1e-9));
     }
 }

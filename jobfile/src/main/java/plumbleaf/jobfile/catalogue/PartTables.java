@@ -1,6 +1,7 @@
 package plumbleaf.jobfile.catalogue;
 
 import java.util.List;
+import plumbleaf.engine.catalogue.BoltSize;
 import plumbleaf.engine.catalogue.Fastening;
 import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
@@ -120,6 +121,19 @@ public final class PartTables {
                         Stress.psi(row.number("yield_psi", 10_000, 200_000)),
                         pounds(row, "weight_lb", 200),
                         row.needed("source")));
+    }
+
+    public static CsvTable<BoltSize> bolts(String file, String text) {
+        return CsvTable.read(
+                file,
+                text,
+                List.of("diameter_in", "threads_per_in", "nut_in", "washer_in", "hole_in"),
+                row -> new BoltSize(
+                        inches(row, "diameter_in", 0.125, 2),
+                        (int) row.number("threads_per_in", 4, 40),
+                        inches(row, "nut_in", 0.05, 2),
+                        inches(row, "washer_in", 0.02, 1),
+                        inches(row, "hole_in", 0.125, 3)));
     }
 
     public static CsvTable<StockLength> stockLengths(String file, String text) {

@@ -164,6 +164,10 @@ final class GateJson {
                 .put("link", link.link())
                 .put("part", link.part())
                 .put("utilisation", link.utilisation())
+                .put("case", link.inCase())
+                .put("formula", link.work().formula())
+                .put("numbers", link.work().numbers())
+                .put("clause", link.work().clause())
                 .build();
     }
 }

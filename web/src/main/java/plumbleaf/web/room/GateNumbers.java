@@ -147,10 +147,11 @@ final class GateNumbers {
     private Panel loadPath() {
         List<Table.Line> lines = new ArrayList<>();
         for (LinkUse link : gate.loadPath())
-            lines.add(
-                    new Table.Line(link.part(), List.of(link.link(), link.part(), Figures.ratio(link.utilisation()))));
+            lines.add(new Table.Line(
+                    link.part(), List.of(link.link(), link.part(), Figures.ratio(link.utilisation()), link.inCase())));
         return Panel.of("Load path", gate.id())
-                .withTables(List.of(new Table("From the weakest link", List.of("Link", "Part", "Used"), lines)));
+                .withTables(
+                        List.of(new Table("From the weakest link", List.of("Link", "Part", "Used", "Case"), lines)));
     }
 
     private Panel leaf(Leaf leaf) {

@@ -9,6 +9,7 @@ import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.plot.svg.SvgPlot;
+import plumbleaf.documents.view.ChainPicture;
 import plumbleaf.documents.view.ClearanceCurve;
 import plumbleaf.documents.view.CutBars;
 import plumbleaf.documents.view.DeflectedLeaf;
@@ -24,6 +25,7 @@ import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HungLeaf;
+import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.line.RunLayout;
@@ -136,11 +138,8 @@ final class Pictures {
                 .toList();
         if (!posts.isEmpty()) pictures.add(picture(RatioBars.of("Posts, worst check of each", posts, HALF_IN), false));
         for (GateDesign gate : design.gates()) {
-            List<RatioBars.Link> links = gate.loadPath().stream()
-                    .map(link -> new RatioBars.Link(link.link() + " " + link.part(), link.utilisation(), link.part()))
-                    .toList();
-            if (!links.isEmpty())
-                pictures.add(picture(RatioBars.of("Load path of gate " + gate.id(), links, HALF_IN), false));
+            if (!gate.loadPath().isEmpty())
+                pictures.add(picture(ChainPicture.of(gate.id(), LoadChain.of(gate.loadPath()), HALF_IN, true), false));
             for (HungLeaf hung : gate.hung())
                 pictures.add(picture(
                         SagBar.of(

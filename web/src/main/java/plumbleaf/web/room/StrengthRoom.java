@@ -3,6 +3,8 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
@@ -22,6 +24,8 @@ final class StrengthRoom {
             "wind",
             "frost",
             "hinge",
+            "latch",
+            "leaf",
             "frame",
             "weld",
             "bolt",
@@ -48,6 +52,7 @@ final class StrengthRoom {
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust)));
             panels.add(posts(design, opened.figures()));
+            for (GateDesign gate : design.gates()) if (!gate.loadPath().isEmpty()) panels.add(links(gate));
             panels.add(passes(design));
         });
         return panels;
@@ -90,6 +95,22 @@ final class StrengthRoom {
                         "Hole as dug, depth needed and why, worst check",
                         List.of("Post", "Hole", "Needs", "Used"),
                         lines)));
+    }
+
+    /** Every link between leaf and soil, with what was put into its formula. */
+    private static Panel links(GateDesign gate) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (LinkUse link : gate.loadPath())
+            lines.add(new Table.Line(
+                    link.part(),
+                    List.of(
+                            link.link() + " " + link.part(),
+                            Figures.ratio(link.utilisation()),
+                            link.work().numbers() + " (" + link.inCase() + ")",
+                            link.work().clause())));
+        return Panel.of("Load path of " + gate.id(), gate.id())
+                .withTables(List.of(
+                        new Table("From the weakest link", List.of("Link", "Used", "Numbers", "Clause"), lines)));
     }
 
     /** What was checked and holds: a check that is not shown is not trusted. */

@@ -1,0 +1,69 @@
+package plumbleaf.engine.design;
+
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.sag.MemberForce;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.WeldBox;
+import plumbleaf.engine.strength.WeldLines;
+
+/**
+ * Welds at the ends of a leaf's members. A miter is welded all round. A square tube that
+ * butts against one of its own width has fillets above and below; the flare between the round corners counts only from a radius of 3/8 in. up.
+ */
+final class FrameWelds {
+    /** Least fillet that is laid on thin tube. Source: AISC 360-22 Table J2.4. */
+    private static final double LEAST_LEG_IN = 0.125;
+
+    /** Below this outside corner radius no throat of a flare bevel counts. Source: AISC 360-22 Table J2.2. */
+    private static final double FLARE_FROM_IN = 0.375;
+
+    private static final Stress ELECTRODE = Stress.ksi(70);
+
+    private FrameWelds() {}
+
+    static final String CLAUSE = "AISC 360-22 J2.4, Table J2.2, J4.2(b); elastic vector method";
+    static final String FORMULA = "f = N/A + M/S + T c/J as vectors; fa = min(0.60 Fexx 0.707 w, 0.60 Fu t) / 2";
+
+    static double use(Member member, MemberForce force, Joint joint) {
+        return perInch(member, force, joint) / allowable(member.section());
+    }
+
+    /** The greater of its two ends. */
+    static double perInch(Member member, MemberForce force, Joint joint) {
+        double most = 0;
+        for (MemberForce.End end : force.ends()) most = Math.max(most, perInch(member, end, joint));
+        return most;
+    }
+
+    private static double perInch(Member member, MemberForce.End end, Joint joint) {
+        Section tube = member.section();
+        double n = end.axial().pounds();
+        double v = end.shear().pounds();
+        double in = end.inPlane().poundInches();
+        double out = end.outOfPlane().poundInches();
+        double twist = end.torsion().poundInches();
+        if (tube.isRound() || allRound(member, joint))
+            return new WeldBox(tube.depth(), tube.width())
+                    .perInch(n, v, in, out, twist)
+                    .pounds();
+        return new WeldLines(tube.width(), tube.depth())
+                .perInch(n, v, 0, twist, out, in)
+                .pounds();
+    }
+
+    private static boolean allRound(Member member, Joint joint) {
+        boolean corner = member.role() != MemberRole.MID_RAIL && member.role() != MemberRole.BRACE;
+        boolean flareCounts = 2 * member.section().designWall().inches() >= FLARE_FROM_IN;
+        return flareCounts || (corner && joint == Joint.MITERED);
+    }
+
+    static double allowable(Section tube) {
+        Length leg = Length.inches(
+                Math.max(LEAST_LEG_IN, Math.round(tube.nominalWall().inches() * 16) / 16.0));
+        return WallWeld.allowablePerInch(leg, ELECTRODE, tube, tube.width()).pounds();
+    }
+}

@@ -1,0 +1,270 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbleaf.engine.catalogue.BoltSize;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.Fastening;
+import plumbleaf.engine.catalogue.HingeFixing;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.sag.HungGate;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.Bolt;
+import plumbleaf.engine.strength.BoltRow;
+import plumbleaf.engine.strength.BoltStack;
+import plumbleaf.engine.strength.HingePlate;
+import plumbleaf.engine.strength.NetSection;
+import plumbleaf.engine.strength.WeldLines;
+
+/**
+ * What carries a leaf from its stile into its post at every hinge: the fixing on the leaf, the fixing on the post, the post's wall under the plate, and the post
+ * where it is drilled. The hinge itself is its maker's. The plate on the post stands in line with the pin; the one on the leaf lies on the stile's face towards
+ * the swing, or on its edge where the pin is in the leaf's plane.
+ */
+final class HingeJoints {
+    private static final String WELD_CLAUSE = "AISC 360-22 J2.4, J4.2(b); elastic vector method";
+    private static final String BOLT_CLAUSE = "AISC 360-22 J3.7, J3.8, J7(a); elastic vector method";
+    private static final Stress ELECTRODE = Stress.ksi(70);
+
+    private final HungGate gate;
+    private final Leaf leaf;
+    private final String post;
+    private final HingeFixing fixing;
+    private final Section stile;
+    private final Section postSection;
+    private final Catalogue catalogue;
+
+    private HingeJoints(HungLeaf hung, Catalogue catalogue) {
+        this.gate = hung.gate();
+        this.leaf = gate.leaf();
+        this.post = hung.post();
+        this.fixing = gate.hinge().fixing();
+        this.stile = leaf.of(MemberRole.HINGE_STILE).get(0).section();
+        this.postSection = gate.hingePost();
+        this.catalogue = catalogue;
+    }
+
+    static List<HingeJoint> of(HungLeaf hung, Catalogue catalogue) {
+        HingeJoints joints = new HingeJoints(hung, catalogue);
+        List<HingeJoint> all = new ArrayList<>();
+        for (int hinge = 0; hinge < hung.gate().leaf().pins().size(); hinge++) joints.at(hinge, all);
+        return List.copyOf(all);
+    }
+
+    private void at(int hinge, List<HingeJoint> all) {
+        all.add(onLeaf(hinge));
+        if (gate.isOnWall()) return;
+        all.add(onPost(hinge));
+        all.add(wall(hinge));
+        fixing.toPost().match(welded -> all, bolted -> {
+            all.add(drilled(hinge, bolted));
+            return all;
+        });
+    }
+
+    private String id(int hinge) {
+        return leaf.pins().get(hinge).id();
+    }
+
+    /** Forces on a fixing and the arms they have there: off its plate, across, along it; twist in its plane, tilt of its ends, roll about its line. */
+    private record Eccentric(double off, double across, double along, double twist, double tilt, double roll) {
+        Force perInch(WeldLines lines) {
+            return lines.perInch(off, across, along, twist, tilt, roll);
+        }
+
+        BoltRow.Share share(BoltRow row) {
+            return row.share(across, along, Math.abs(off), twist, tilt, roll);
+        }
+    }
+
+    private Eccentric leafSide(HingePull pull, int hinge) {
+        double cos = StrictMath.cos(pull.open().radians());
+        double sin = StrictMath.sin(pull.open().radians()) * (leaf.hand().swing() == SwingWay.OUT ? 1 : -1);
+        double r = pull.alongLb(hinge) * cos + pull.acrossLb(hinge) * sin;
+        double n = -pull.alongLb(hinge) * sin + pull.acrossLb(hinge) * cos;
+        double down = pull.downLb(hinge);
+        double edge = leaf.outline().hingeEdge().inches();
+        double off = gate.hinge().swingOffset().inches();
+        double face = off - thicknessIn() / 2;
+        if (face < 0) return new Eccentric(r, n, down, down * off, down * edge, n * edge - r * off);
+        double toMiddle = edge + stile.depth().inches() / 2;
+        return new Eccentric(n, r, down, down * toMiddle, down * face, r * face + n * toMiddle);
+    }
+
+    private double thicknessIn() {
+        return (stile.isRound() ? stile.depth() : stile.width()).inches();
+    }
+
+    private Eccentric postSide(HingePull pull, int hinge) {
+        double p = gate.hinge().pinOffset().inches();
+        double down = pull.downLb(hinge);
+        return new Eccentric(pull.alongLb(hinge), pull.acrossLb(hinge), down, 0, down * p, pull.acrossLb(hinge) * p);
+    }
+
+    private HingeJoint onLeaf(int hinge) {
+        String part = id(hinge);
+        return fixing.toLeaf()
+                .match(
+                        welded -> weld(
+                                "hinge.leaf-weld", "weld to leaf", part, welded, stile, pull -> leafSide(pull, hinge)),
+                        bolted -> bolts(
+                                "hinge.leaf-bolts",
+                                "bolts to leaf",
+                                part,
+                                bolted,
+                                stile,
+                                pull -> leafSide(pull, hinge)));
+    }
+
+    private HingeJoint onPost(int hinge) {
+        String part = id(hinge);
+        return fixing.toPost()
+                .match(
+                        welded -> weld(
+                                "hinge.post-weld",
+                                "weld to post",
+                                part,
+                                welded,
+                                postSection,
+                                pull -> postSide(pull, hinge)),
+                        bolted -> bolts(
+                                "hinge.post-bolts",
+                                "bolts to post",
+                                part,
+                                bolted,
+                                postSection,
+                                pull -> postSide(pull, hinge)));
+    }
+
+    private interface Arms {
+        Eccentric of(HingePull pull);
+    }
+
+    /** Fillets down both sides of the plate, capped by the thinner wall. */
+    private HingeJoint weld(String id, String link, String part, Fastening.Welded welded, Section tube, Arms arms) {
+        WeldLines lines = new WeldLines(fixing.plateHeight(), fixing.plateThickness());
+        double allowed = WallWeld.allowablePerInch(welded.leg(), ELECTRODE, tube, fixing.plateHeight())
+                .pounds();
+        return new HingeJoint(
+                id,
+                link,
+                part,
+                "its weld, two fillets of " + text(welded.leg()) + " along " + text(fixing.plateHeight()) + ",",
+                pull -> arms.of(pull).perInch(lines).pounds() / allowed,
+                pull -> DecimalText.whole(arms.of(pull).perInch(lines).pounds()) + " lb an inch of "
+                        + DecimalText.whole(allowed) + " (" + tube.name() + " caps the fillet)",
+                "f = N/A + M c/I + T c/J as vectors; fa = min(0.60 Fexx 0.707 w, 0.60 Fu t) / 2",
+                WELD_CLAUSE,
+                Bolt.SAFETY);
+    }
+
+    private HingeJoint bolts(String id, String link, String part, Fastening.Bolted bolted, Section tube, Arms arms) {
+        BoltSize size = size(bolted);
+        BoltStack stack = BoltStack.of(size, List.of(fixing.plateThickness(), tube.width()));
+        Bolt bolt = new Bolt(bolted.diameter(), Bolt.A307, !stack.threadClearOf(fixing.plateThickness()));
+        BoltRow row = new BoltRow(
+                bolted.count(),
+                bolted.apart(),
+                tube.depth().times(0.5),
+                fixing.plateHeight().times(0.5));
+        double bearing = HingePlate.boltBearing(tube.yieldStress(), bolted.diameter(), tube.designWall())
+                        .pounds()
+                / Bolt.SAFETY;
+        return new HingeJoint(
+                id,
+                link,
+                part,
+                bolted.count() + " bolts of " + text(bolted.diameter()) + ", " + text(stack.order()) + " long, in "
+                        + tube.name() + ",",
+                pull -> {
+                    BoltRow.Share share = arms.of(pull).share(row);
+                    return Math.max(
+                            bolt.use(share.shear(), share.tension()),
+                            share.shear().pounds() / bearing);
+                },
+                pull -> {
+                    BoltRow.Share share = arms.of(pull).share(row);
+                    return DecimalText.whole(share.shear().pounds()) + " lb shear and "
+                            + DecimalText.whole(share.tension().pounds()) + " lb pull on a bolt, the wall bears "
+                            + DecimalText.whole(bearing) + " lb";
+                },
+                "frv <= Fnv/2, T <= F'nt Ab/2, F'nt = 1.3 Fnt - 2 Fnt frv/Fnv; wall 1.8 Fy d t / 2",
+                BOLT_CLAUSE,
+                Bolt.SAFETY);
+    }
+
+    private BoltSize size(Fastening.Bolted bolted) {
+        return catalogue
+                .bolt(bolted.diameter())
+                .orElseGet(() ->
+                        new BoltSize(bolted.diameter(), 8, bolted.diameter(), Length.inches(0.165), bolted.hole()));
+    }
+
+    /** The wall under the plate: pulled and tilted; pressed by the post's own bending below its top hinge. */
+    private HingeJoint wall(int hinge) {
+        double toTop = gate.hingePostHeight().inches()
+                - leaf.pins().get(hinge).z().inches()
+                - fixing.plateHeight().inches() / 2;
+        HingePlate plate =
+                new HingePlate(fixing.plateHeight(), fixing.plateThickness(), Length.inches(Math.max(0, toTop)));
+        PostWall wall = new PostWall(plate, postSection);
+        String near = plate.isNearOpenEnd(postSection) ? ", halved near the open top" : "";
+        return new HingeJoint(
+                "post.wall",
+                "hinge post wall",
+                post,
+                "its wall, " + postSection.name() + ", at hinge " + id(hinge) + near + ",",
+                pull -> wall.use(pull, hinge, pressed(pull, hinge), tilt(pull, hinge)),
+                pull -> wall.numbers(pull, hinge, pressed(pull, hinge), tilt(pull, hinge)),
+                postSection.isRound()
+                        ? "P/(5.5 Fy t2 (1 + 0.25 lb/D) Qf / 1.67) + M/(0.8 lb Rn / 1.67)"
+                        : "P/(Fy t2/(1 - b) (2 lb/B + 4 sqrt(1 - b) Qf) / 1.5) + M/(Mn / 1.5)",
+                postSection.isRound()
+                        ? "AISC 360-22 Table K2.1, K1.3, K1.4"
+                        : "AISC 360-10 K1-12, 360-16 K3-6, 360-22 K1.4",
+                postSection.isRound() ? 1.67 : 1.5);
+    }
+
+    private double tilt(HingePull pull, int hinge) {
+        return Math.abs(pull.downLb(hinge)) * gate.hinge().pinOffset().inches();
+    }
+
+    /** U: the post's bending stress at the plate over 0.6 Fy; nothing bends it above its top hinge. */
+    private double pressed(HingePull pull, int hinge) {
+        if (hinge == leaf.pins().size() - 1) return 0;
+        double stress = momentLbIn(pull, hinge) / Math.min(postSection.sxIn3(), postSection.syIn3());
+        return Math.min(1, stress / (0.6 * postSection.yieldStress().psi()));
+    }
+
+    private double momentLbIn(HingePull pull, int hinge) {
+        double toAxis =
+                gate.hinge().pinOffset().inches() + gate.hingePostCentre().inches();
+        return pull.momentLbIn(hinge, toAxis, gate.pinAcross().inches());
+    }
+
+    private HingeJoint drilled(int hinge, Fastening.Bolted bolted) {
+        double allowed = NetSection.allowable(postSection, bolted.hole()).poundInches();
+        return new HingeJoint(
+                "post.net",
+                "hinge post at its holes",
+                post,
+                "drilled " + text(bolted.hole()) + " at hinge " + id(hinge) + ", its section",
+                pull -> momentLbIn(pull, hinge) / allowed,
+                pull -> DecimalText.whole(momentLbIn(pull, hinge) / 12) + " lb-ft of "
+                        + DecimalText.whole(allowed / 12),
+                "M <= Fy (Z - t dh (D - t)) / 1.67, dh = hole + 1/16 in.",
+                "AISC 360-22 B4.3b, F1",
+                1.67);
+    }
+
+    private static String text(Length length) {
+        return LengthText.feetAndInches(length.inches());
+    }
+}

@@ -1,0 +1,51 @@
+package plumbleaf.engine.design;
+
+import java.util.Comparator;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.quantity.DecimalText;
+
+/** How a post's steel and footing were worked out, in a line each. */
+final class PostLinks {
+    private PostLinks() {}
+
+    static LinkWork steel(PostDesign post) {
+        return new LinkWork(
+                "Pr/(2 Pc) + Mr/Mc, or Pr/Pc + 8/9 Mr/Mc; with torsion over 0.2: Pr/Pc + Mr/Mc + (Vr/Vc + Tr/Tc)2",
+                worst(post) + "; " + post.section().name(),
+                "AISC 360-22 H1.1, H3.2 (ASD, omega 1.67)");
+    }
+
+    static LinkWork footing(PostDesign post) {
+        return new LinkWork(
+                "depth needed / depth dug, each cause by its own rule",
+                DecimalText.upTo(post.depth().inches(), 1) + " in. deep, "
+                        + DecimalText.upTo(post.hole().inches(), 1) + " in. wide; " + worst(post),
+                "IBC 1807.3.2.1 and the job's rules; see the footing's own page");
+    }
+
+    static LinkWork support(PostDesign post, Checkpoint check) {
+        return new LinkWork(
+                "each check of what holds the post by its own rule: " + check.check(),
+                worst(post),
+                "see the findings of " + post.id());
+    }
+
+    /** The case that bends the post most. */
+    static String inCase(PostDesign post) {
+        return post.actions().stream()
+                .max(Comparator.comparingDouble(each -> each.action().size().poundInches()))
+                .map(CombinedAction::name)
+                .orElse("no load");
+    }
+
+    private static String worst(PostDesign post) {
+        BaseAction most = BaseAction.NONE;
+        for (CombinedAction each : post.actions())
+            if (each.action().size().poundInches() > most.size().poundInches()) most = each.action();
+        return DecimalText.whole(most.size().inPoundFeet()) + " lb-ft at grade, "
+                + DecimalText.whole(most.push().pounds()) + " lb, "
+                + DecimalText.whole(most.down().pounds())
+                + " lb down";
+    }
+}
