@@ -80,6 +80,7 @@ public record Catalogue(
                 hinges,
                 latches,
                 rods,
+                bolts,
                 stock,
                 augers,
                 depthStep);
