@@ -3,17 +3,13 @@ package plumbleaf.cutting;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import plumbleaf.engine.bars.CutAnswer;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.bars.Piece;
-import plumbleaf.engine.bars.StockBar;
-import plumbleaf.engine.bars.Supply;
 import plumbleaf.engine.money.Money;
 
 /**
@@ -34,7 +30,32 @@ public final class ProvenCutPlanner implements CutPlanner {
                 .map(Piece::id)
                 .toList();
         if (!tooLong.isEmpty()) return new CutAnswer.TooLong(tooLong, Math.max(0, longest));
-        return new Search(task).answer();
+        CutAnswer plain = new Search(task, new Sizes(task, Sizes.Lapping.NONE)).answer();
+        return Sizes.anyLaps(task) ? lapped(task, plain) : plain;
+    }
+
+    /**
+     * Pieces of one slant behind one another, where that saves a bar. A bound for all plans that lap, by counting half of every slanted cut for each piece; then
+     * a plan whose runs lap as the saw can cut them. The cheaper plan stands, with that bound beside it.
+     */
+    private static CutAnswer lapped(CutTask task, CutAnswer plain) {
+        Optional<Money> atMost = new Search(task, new Sizes(task, Sizes.Lapping.AT_MOST)).leastCost();
+        if (atMost.isEmpty()) return plain;
+        Money least = atMost.get();
+        if (plain instanceof CutAnswer.Planned planned && planned.plan().cost().equals(least)) return plain;
+        Sizes sure = new Sizes(task, Sizes.Lapping.SURE);
+        CutAnswer best = plain;
+        if (sure.allFit(sure.cutting(false))) {
+            CutAnswer run = new Search(task, sure).answer();
+            if (run instanceof CutAnswer.Planned laps && isLess(laps.plan(), plain)) best = run;
+        }
+        return best.match(
+                planned -> new CutAnswer.Planned(planned.plan().withBound(least)), tooLong -> plain, tooFew -> plain);
+    }
+
+    private static boolean isLess(CutPlan plan, CutAnswer other) {
+        return !(other instanceof CutAnswer.Planned planned)
+                || plan.cost().compareTo(planned.plan().cost()) < 0;
     }
 
     /** One task being worked on. */
@@ -51,6 +72,7 @@ public final class ProvenCutPlanner implements CutPlanner {
 
         private final CutTask task;
         private final Cutting cutting;
+        private final Sizes sizes;
         private final boolean free;
         private final Effort effort;
         private final Set<Column> pool = new LinkedHashSet<>();
@@ -58,14 +80,26 @@ public final class ProvenCutPlanner implements CutPlanner {
         private long bestCost = Long.MAX_VALUE;
         private long bound;
 
-        Search(CutTask task) {
+        Search(CutTask task, Sizes sizes) {
             this.task = task;
+            this.sizes = sizes;
             this.effort = new Effort(task.stepBudget());
             this.free = task.bars().stream().allMatch(bar -> bar.price().isZero());
-            this.cutting = cutting(task, free);
+            this.cutting = sizes.cutting(free);
         }
 
         CutAnswer answer() {
+            Optional<CutAnswer> none = solve();
+            return none.isPresent() ? none.get() : new CutAnswer.Planned(plan());
+        }
+
+        /** What is shown of the cost when the bars are not to be laid out; nothing where there is no plan. */
+        Optional<Money> leastCost() {
+            return solve().isPresent() ? Optional.empty() : Optional.of(shown());
+        }
+
+        /** Why there is no plan, if there is none. */
+        private Optional<CutAnswer> solve() {
             keep(OneByOne.fill(cutting, effort));
             Relaxation relaxation = new Relaxation(cutting, pool, effort);
             Relaxation.Solved root = relaxation.solve(cutting.demand, cutting.supply, bestCost);
@@ -75,7 +109,8 @@ public final class ProvenCutPlanner implements CutPlanner {
             if (bestCost == Long.MAX_VALUE) {
                 Packing.Outcome all = packAllOnHand();
                 if (all.verdict() != Packing.Verdict.FITS)
-                    return new CutAnswer.TooFewBars(all.verdict() == Packing.Verdict.CANNOT, effort.taken());
+                    return Optional.of(
+                            new CutAnswer.TooFewBars(all.verdict() == Packing.Verdict.CANNOT, effort.taken()));
                 keep(all.bars());
             }
             if (cutting.kinds() > 1) {
@@ -84,7 +119,7 @@ public final class ProvenCutPlanner implements CutPlanner {
             } else {
                 chooseOf(relaxation, root, dive);
             }
-            return new CutAnswer.Planned(plan());
+            return Optional.empty();
         }
 
         private void chooseOf(Relaxation relaxation, Relaxation.Solved root, Dive dive) {
@@ -178,56 +213,21 @@ public final class ProvenCutPlanner implements CutPlanner {
             return best.stream().map(bar -> bar.pattern(cutting.sizes())).toList();
         }
 
+        private Money shown() {
+            return Money.cents(free ? 0 : Math.min(bound, bestCost));
+        }
+
         private CutPlan plan() {
             boolean proven = bestCost <= bound;
             Money cost = Money.cents(free ? 0 : bestCost);
-            Money shown = Money.cents(free ? 0 : Math.min(bound, bestCost));
             return new CutPlan(
                     task.stock(),
                     task.saw(),
-                    SawOrder.bars(task, sizes(task), SetUps.fewer(cutting, patterns())),
+                    SawOrder.bars(task, sizes, SetUps.fewer(cutting, patterns())),
                     cost,
-                    shown,
+                    shown(),
                     free || proven,
                     effort.taken());
         }
-    }
-
-    /** The different lengths, long to short. */
-    private static List<Long> sizes(CutTask task) {
-        return List.copyOf(counted(task).descendingMap().keySet());
-    }
-
-    private static NavigableMap<Long, Integer> counted(CutTask task) {
-        NavigableMap<Long, Integer> counts = new TreeMap<>();
-        for (Piece piece : task.pieces()) counts.merge(piece.longPointNm(), 1, Integer::sum);
-        return counts;
-    }
-
-    /** A kerf goes with every piece, and one more with the bar: n pieces need n - 1. Bars that all cost nothing are told apart by length. */
-    private static Cutting cutting(CutTask task, boolean free) {
-        Map<Long, Integer> counts = counted(task);
-        List<Long> lengths = sizes(task);
-        long kerf = task.saw().kerfNm();
-        int kinds = task.bars().size();
-        long[] room = new long[kinds];
-        long[] price = new long[kinds];
-        int[] supply = new int[kinds];
-        for (int k = 0; k < kinds; k++) {
-            StockBar bar = task.bars().get(k);
-            room[k] = Math.max(0, task.saw().usableNm(bar) + kerf);
-            price[k] =
-                    free ? Math.max(1, bar.lengthNm() / 1_000_000) : bar.price().cents();
-            supply[k] = bar.supply().match(asMany -> Cutting.UNLIMITED, Supply.AtMost::bars);
-            if (price[k] == 0) supply[k] = Math.min(supply[k], task.pieces().size());
-        }
-        return new Cutting(
-                lengths.stream().mapToLong(length -> length + kerf).toArray(),
-                lengths.stream()
-                        .mapToInt(length -> counts.getOrDefault(length, 0))
-                        .toArray(),
-                room,
-                price,
-                supply);
     }
 }

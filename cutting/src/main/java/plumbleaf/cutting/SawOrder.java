@@ -4,9 +4,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutTask;
@@ -14,21 +14,33 @@ import plumbleaf.engine.bars.Piece;
 import plumbleaf.engine.bars.SawRules;
 import plumbleaf.engine.bars.StockBar;
 
-/** Patterns become bars with named pieces: bars with the longest pieces first, pieces long to short, those of one group together as far as lengths allow. */
+/**
+ * Patterns become bars with named pieces: bars with the longest pieces first, pieces long to short, those of one group together as far as lengths allow. Pieces
+ * that lap lie in runs, each run in the place of its longest piece.
+ */
 final class SawOrder {
-    private SawOrder() {}
+    private final CutTask task;
+    private final Sizes sizes;
+    private final List<Shape> shapes;
+    private final Map<Shape, Deque<Piece>> waiting = new LinkedHashMap<>();
 
-    static List<CutBar> bars(CutTask task, List<Long> lengths, List<Pattern> patterns) {
-        Map<Long, Deque<Piece>> waiting = new TreeMap<>();
+    private SawOrder(CutTask task, Sizes sizes) {
+        this.task = task;
+        this.sizes = sizes;
+        this.shapes = sizes.shapes();
         List<Piece> pieces = new ArrayList<>(task.pieces());
         pieces.sort(Comparator.comparing(Piece::group).thenComparing(Piece::id));
         for (Piece piece : pieces)
-            waiting.computeIfAbsent(piece.longPointNm(), length -> new ArrayDeque<>())
+            waiting.computeIfAbsent(sizes.shape(piece), shape -> new ArrayDeque<>())
                     .add(piece);
+    }
+
+    static List<CutBar> bars(CutTask task, Sizes sizes, List<Pattern> patterns) {
+        SawOrder order = new SawOrder(task, sizes);
         List<Pattern> ordered = new ArrayList<>(patterns);
         ordered.sort(SawOrder::longestFirst);
         List<CutBar> bars = new ArrayList<>();
-        for (Pattern pattern : ordered) bars.add(bar(task, lengths, pattern, waiting));
+        for (Pattern pattern : ordered) bars.add(order.bar(pattern));
         return bars;
     }
 
@@ -40,18 +52,45 @@ final class SawOrder {
         return Integer.compare(one.kind(), other.kind());
     }
 
-    private static CutBar bar(CutTask task, List<Long> lengths, Pattern pattern, Map<Long, Deque<Piece>> waiting) {
+    /** The shapes of a pattern as they come to the saw: long to short, but what laps with an earlier one right behind it. */
+    private List<Shape> inOrder(Pattern pattern) {
+        List<Shape> all = new ArrayList<>();
+        for (int i = 0; i < shapes.size(); i++) {
+            for (int n = 0; n < pattern.counts().get(i); n++) all.add(shapes.get(i));
+        }
+        all.sort(Comparator.comparingLong(Shape::lengthNm).reversed());
+        List<Shape> ordered = new ArrayList<>();
+        while (!all.isEmpty()) {
+            Shape first = all.get(0);
+            List<Shape> run = sizes.laps(first)
+                    ? all.stream()
+                            .filter(each -> each.slant().equals(first.slant()))
+                            .toList()
+                    : List.of(first);
+            ordered.addAll(run);
+            for (Shape each : run) all.remove(each);
+        }
+        return ordered;
+    }
+
+    private CutBar bar(Pattern pattern) {
         StockBar stock = task.bars().get(pattern.kind());
         SawRules saw = task.saw();
         List<Cut> cuts = new ArrayList<>();
         long cutNm = 0;
-        for (int i = 0; i < lengths.size(); i++) {
-            Deque<Piece> ofLength = waiting.getOrDefault(lengths.get(i), new ArrayDeque<>());
-            for (int n = 0; n < pattern.counts().get(i); n++) {
-                Piece piece = ofLength.remove();
-                cuts.add(new Cut(piece.id(), piece.group(), piece.longPointNm(), false));
-                cutNm += piece.longPointNm();
-            }
+        int inRun = 0;
+        List<Shape> ordered = inOrder(pattern);
+        for (int n = 0; n < ordered.size(); n++) {
+            Shape shape = ordered.get(n);
+            boolean goesOn =
+                    n > 0 && sizes.laps(shape) && ordered.get(n - 1).slant().equals(shape.slant());
+            inRun = goesOn ? inRun + 1 : 0;
+            Piece piece = waiting.getOrDefault(shape, new ArrayDeque<>()).remove();
+            Shape start = ordered.get(n - inRun);
+            long lap = goesOn ? start.lapAfter(inRun - 1, saw.kerfNm()) : 0;
+            boolean flip = goesOn && shape.isTurned(inRun, start);
+            cuts.add(new Cut(piece.id(), piece.group(), piece.longPointNm(), flip, lap));
+            cutNm += piece.longPointNm() - lap;
         }
         long restNm = saw.restNm(stock, cutNm, cuts.size());
         if (restNm < 0) throw new IllegalStateException("Bar " + stock.id() + " is overfull by " + -restNm + " nm");

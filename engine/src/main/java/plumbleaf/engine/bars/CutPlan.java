@@ -16,9 +16,20 @@ public record CutPlan(
         bars = List.copyOf(bars);
     }
 
+    /** The same plan beside another bound; it is proven when it costs no more than that. */
+    public CutPlan withBound(Money bound) {
+        Money least = bound.compareTo(cost) < 0 ? bound : cost;
+        return new CutPlan(stock, saw, bars, cost, least, least.equals(cost), steps);
+    }
+
     /** What the plan costs above the bound; zero when proven. */
     public Money gap() {
         return cost.minus(lowerBound);
+    }
+
+    /** Whether pieces lap, one slanted cut making the ends of both. */
+    public boolean isNested() {
+        return bars.stream().flatMap(bar -> bar.cuts().stream()).anyMatch(cut -> cut.lapNm() > 0);
     }
 
     /** How many different set-ups the saw needs: bars with the same lengths count once. */

@@ -11,8 +11,9 @@ import plumbleaf.engine.quantity.Angle;
  * @param first angle of the first end from square
  * @param second angle of the second end from square
  * @param ends whether the two slanted ends run parallel or opposed
+ * @param acrossNm size of the section in the plane of the slanted cuts; zero where an end must not share its cut with the next piece, as with a cope
  */
-public record Piece(String id, String group, long longPointNm, Angle first, Angle second, Ends ends) {
+public record Piece(String id, String group, long longPointNm, Angle first, Angle second, Ends ends, long acrossNm) {
     /** How two slanted ends lie to each other. */
     public enum Ends {
         PARALLEL,
@@ -21,6 +22,11 @@ public record Piece(String id, String group, long longPointNm, Angle first, Angl
 
     public Piece {
         if (longPointNm <= 0) throw new IllegalArgumentException("Piece " + id + " has no length: " + longPointNm);
+    }
+
+    /** A piece that shares no slanted cut with another. */
+    public Piece(String id, String group, long longPointNm, Angle first, Angle second, Ends ends) {
+        this(id, group, longPointNm, first, second, ends, 0);
     }
 
     /** A piece with two square ends. */

@@ -84,8 +84,18 @@ public final class GateNeeds {
                 member.longPoint().nanometres(),
                 member.firstEnd().fromSquare(),
                 member.lastEnd().fromSquare(),
-                member.ends() == EndsTurn.PARALLEL ? Piece.Ends.PARALLEL : Piece.Ends.OPPOSED);
+                member.ends() == EndsTurn.PARALLEL ? Piece.Ends.PARALLEL : Piece.Ends.OPPOSED,
+                across(member));
         return new BarNeed(member.section().id(), member.section().name(), PartGroup.GATE, BarNeed.Saw.STEEL, piece);
+    }
+
+    /** Depth of the tube in the plane of the leaf, where both ends are one plain cut each; a cope or a pointed brace shares no cut. */
+    private static long across(Member member) {
+        boolean plain = member.firstEnd().cuts().size() == 1
+                && member.lastEnd().cuts().size() == 1
+                && !member.firstEnd().coped()
+                && !member.lastEnd().coped();
+        return plain ? member.section().depth().nanometres() : 0;
     }
 
     /** Wire by the bead's volume, a fillet with legs of the wall; zinc paint by its length. */

@@ -39,6 +39,7 @@ final class CutPlanJson {
                 .put("member", cut.piece())
                 .put("longPointIn", cut.longPointNm() / NM_PER_INCH)
                 .put("flip", cut.flip())
+                .put("lapIn", cut.lapNm() / NM_PER_INCH)
                 .build();
     }
 }

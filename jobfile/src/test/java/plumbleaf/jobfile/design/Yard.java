@@ -80,7 +80,7 @@ record Yard(String text) {
                         bar.price(),
                         false,
                         0,
-                        List.of(new Cut(piece.id(), piece.group(), piece.longPointNm(), false)),
+                        List.of(new Cut(piece.id(), piece.group(), piece.longPointNm())),
                         bar.lengthNm() - piece.longPointNm(),
                         true))
                 .toList();

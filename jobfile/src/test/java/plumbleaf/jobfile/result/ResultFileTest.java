@@ -65,7 +65,7 @@ class ResultFileTest {
                         bar.price(),
                         false,
                         0,
-                        List.of(new Cut(piece.id(), piece.group(), piece.longPointNm(), false)),
+                        List.of(new Cut(piece.id(), piece.group(), piece.longPointNm())),
                         bar.lengthNm() - piece.longPointNm(),
                         true))
                 .toList();
