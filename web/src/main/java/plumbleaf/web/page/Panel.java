@@ -16,8 +16,10 @@ public record Panel(
         List<Bar> bars,
         List<Row> rows,
         List<Table> tables,
-        List<Press> presses) {
+        List<Press> presses,
+        List<Entry> entries) {
     public Panel {
+        entries = List.copyOf(entries);
         notes = List.copyOf(notes);
         fields = List.copyOf(fields);
         strips = List.copyOf(strips);
@@ -28,35 +30,40 @@ public record Panel(
     }
 
     public static Panel of(String heading, String of) {
-        return new Panel(heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Panel(
+                heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     public Panel withNotes(List<Note> more) {
-        return new Panel(heading, of, more, fields, strips, bars, rows, tables, presses);
+        return new Panel(heading, of, more, fields, strips, bars, rows, tables, presses, entries);
     }
 
     public Panel withFields(List<Field> more) {
-        return new Panel(heading, of, notes, more, strips, bars, rows, tables, presses);
+        return new Panel(heading, of, notes, more, strips, bars, rows, tables, presses, entries);
     }
 
     public Panel withStrips(List<Strip> more) {
-        return new Panel(heading, of, notes, fields, more, bars, rows, tables, presses);
+        return new Panel(heading, of, notes, fields, more, bars, rows, tables, presses, entries);
     }
 
     public Panel withBars(List<Bar> more) {
-        return new Panel(heading, of, notes, fields, strips, more, rows, tables, presses);
+        return new Panel(heading, of, notes, fields, strips, more, rows, tables, presses, entries);
     }
 
     public Panel withRows(List<Row> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, more, tables, presses);
+        return new Panel(heading, of, notes, fields, strips, bars, more, tables, presses, entries);
     }
 
     public Panel withTables(List<Table> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, more, presses);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, more, presses, entries);
     }
 
     public Panel withPresses(List<Press> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, more);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, more, entries);
+    }
+
+    public Panel withEntries(List<Entry> more) {
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, more);
     }
 
     /**

@@ -28,8 +28,12 @@ public final class RoleRules {
             "/api/v1/jobs/[a-z0-9]+/(design|papers|shots)",
             "/api/v1/jobs/[a-z0-9]+/papers/[^/]+");
 
-    private static final List<Pattern> HANDS_SEND =
-            patterns("/look", "/sign-out", "/me/(password|keys|keys/end)", "/jobs/[a-z0-9]+/files");
+    private static final List<Pattern> HANDS_SEND = patterns(
+            "/look",
+            "/sign-out",
+            "/me/(password|keys|keys/end)",
+            "/jobs/[a-z0-9]+/files",
+            "/jobs/[a-z0-9]+/stock/write-down");
 
     private static final Set<String> READING = Set.of("GET", "HEAD");
 

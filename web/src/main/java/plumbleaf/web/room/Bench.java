@@ -20,6 +20,7 @@ import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.web.store.StoredJob;
 
@@ -38,6 +39,33 @@ class Bench {
         }
     };
 
+    private final Map<String, Offers> offers = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Offers> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /** The options of a job, each designed; the same text always has the same ones. */
+    Offers offers(Opened opened) {
+        if (opened.design().isEmpty()) return new Offers(List.of(), List.of());
+        Design base = opened.design().get();
+        if (base.job().money().offer().options().isEmpty()) return new Offers(List.of(), List.of());
+        synchronized (offers) {
+            return offers.computeIfAbsent(
+                    opened.text().text(),
+                    text -> Offers.of(
+                            "the job",
+                            base,
+                            catalogue,
+                            job -> Designs.of(job, catalogue, standards, book(job), planner)));
+        }
+    }
+
+    private static PriceBook book(Job job) {
+        return PriceBooks.of(job).orElseGet(() -> PriceBook.none(job.money().priceBook()));
+    }
+
     Opened open(StoredJob stored, Typed typed) {
         DocumentText text = DocumentText.of(stored.document());
         JobReading reading = read(text.text());
@@ -47,9 +75,7 @@ class Bench {
 
     /** The same text always comes to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
     private Design designed(String text, Job job) {
-        PriceBook book =
-                PriceBooks.of(job).orElseGet(() -> PriceBook.none(job.money().priceBook()));
-        FutureTask<Design> mine = new FutureTask<>(() -> Designs.of(job, catalogue, standards, book, planner));
+        FutureTask<Design> mine = new FutureTask<>(() -> Designs.of(job, catalogue, standards, book(job), planner));
         FutureTask<Design> one;
         synchronized (latest) {
             one = latest.computeIfAbsent(text, unknown -> mine);
@@ -99,6 +125,26 @@ class Bench {
         if (!errors.isEmpty()) return new Edited.Refused(place, problem(errors, place));
         String title = after.value("title").orElse(stored.title());
         return new Edited.Fine(title, after.text(), what(before.value(edit.path()), place, edit));
+    }
+
+    /** The text with one more item of a list, or why it cannot be; the item's own trouble first. */
+    Edited written(StoredJob stored, Ledger ledger, Map<String, String> typed) {
+        DocumentText before = DocumentText.of(stored.document());
+        String list = typed.getOrDefault("list", "");
+        DocumentText after = ledger.added(before, typed);
+        List<InputError> errors = read(after.text()).errors();
+        String item = list + "[" + before.count(list) + "]";
+        for (InputError error : errors) {
+            if (error.field().startsWith(item))
+                return new Edited.Refused(
+                        list,
+                        error.field()
+                                        .substring(Math.min(
+                                                item.length() + 1, error.field().length())) + ": " + error.problem()
+                                + "; " + error.cure() + ".");
+        }
+        if (!errors.isEmpty()) return new Edited.Refused(list, problem(errors, list));
+        return new Edited.Fine(after.value("title").orElse(stored.title()), after.text(), ledger.what());
     }
 
     /** What is wrong with the field itself first; else with the job as a whole. */

@@ -2,14 +2,16 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbleaf.engine.labour.Labour;
-import plumbleaf.engine.labour.TaskHours;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.labour.TaskVariance;
+import plumbleaf.engine.labour.Variances;
 import plumbleaf.engine.pricing.Payment;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.PriceLine;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.schedule.PlannedTask;
 import plumbleaf.engine.schedule.Schedule;
+import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Row;
 import plumbleaf.web.page.Table;
@@ -19,19 +21,27 @@ import plumbleaf.web.page.Unit;
 final class MoneyRoom {
     private MoneyRoom() {}
 
-    static List<Panel> panels(Opened opened) {
+    static List<Panel> panels(Opened opened, Offers offers) {
         List<Panel> panels = new ArrayList<>();
         opened.design().ifPresent(design -> panels.add(price(design.quote().price())));
+        panels.add(OfferPanels.options(opened, offers));
         panels.add(Panel.of("Terms", "money")
                 .withNotes(Notes.inAreas(opened.findings(), List.of("money", "price", "labour")))
                 .withFields(List.of(
                         opened.field("money.overhead", "Overhead, of cost", Unit.PERCENT, "money"),
                         opened.field("money.margin", "Margin, of price", Unit.PERCENT, "money"),
                         opened.field("money.contingency", "Contingency, of direct cost", Unit.PERCENT, "money"),
-                        opened.field("money.tax", "Tax", Unit.PERCENT, "money"))));
+                        opened.field("money.reserve", "Warranty reserve, of price", Unit.PERCENT, "money"),
+                        opened.field("money.tax", "Tax", Unit.PERCENT, "money"),
+                        opened.field("money.wage", "Certified wage, if one holds", Unit.WORDS, "money"),
+                        opened.field("money.priceBook", "Price book", Unit.WORDS, "money"),
+                        opened.field("money.validUntil", "Good through", Unit.WORDS, "money"))));
         opened.design().ifPresent(design -> {
+            panels.add(OfferPanels.allowances(opened, design.quote().price()));
             panels.add(stages(design.quote().price()));
-            panels.add(hours(design.quote().labour()));
+            panels.add(OfferPanels.bills(opened, design));
+            panels.add(OfferPanels.calls(opened, design.job()));
+            panels.add(hours(design));
             panels.add(days(design.quote().schedule()));
             panels.add(lines(design.quote().price()));
         });
@@ -61,17 +71,27 @@ final class MoneyRoom {
         return Panel.of("Payments", "").withRows(rows);
     }
 
-    private static Panel hours(Labour labour) {
+    private static Panel hours(Design design) {
         List<Table.Line> lines = new ArrayList<>();
-        for (TaskHours task : labour.tasks())
+        for (TaskVariance task :
+                Variances.of(design.quote().labour(), design.job().log().hours()))
             lines.add(new Table.Line(
                     "",
                     List.of(
-                            task.rate().name(),
-                            DecimalText.upTo(task.quantity(), 1),
-                            DecimalText.fixed(task.hours(), 1))));
+                            task.name(),
+                            DecimalText.upTo(task.estimatedQuantity(), 1),
+                            DecimalText.fixed(task.estimatedHours(), 1),
+                            task.takenHours() == 0 ? "" : DecimalText.fixed(task.takenHours(), 1),
+                            task.takenHours() == 0 ? "" : over(task.overHours()))));
         return Panel.of("Hours", "")
-                .withTables(List.of(new Table("Of one person", List.of("Task", "Quantity", "Hours"), lines)));
+                .withTables(List.of(new Table(
+                        "Of one person; over is beyond what the estimate allows for what is done",
+                        List.of("Task", "Quantity", "Estimated", "Taken", "Over"),
+                        lines)));
+    }
+
+    private static String over(double hours) {
+        return (hours > 0 ? "+" : "") + DecimalText.fixed(hours, 1);
     }
 
     private static Panel days(Schedule schedule) {

@@ -42,13 +42,23 @@ class PaperShelf {
         };
     }
 
+    private final Bench bench;
+
+    PaperShelf(Bench bench) {
+        this.bench = bench;
+    }
+
     /** Every paper of a job; nothing where its file is wrong. Two who ask at once wait for one making. */
     List<PaperFile> papers(Opened opened) {
         if (opened.design().isEmpty()) return List.of();
         Design design = opened.design().get();
         synchronized (latest) {
             return latest.computeIfAbsent(
-                    opened.text().text(), text -> Papers.of(design.job(), design, PaperOptions.usual()));
+                    opened.text().text(),
+                    text -> Papers.of(
+                            design.job(),
+                            design,
+                            PaperOptions.usual().with(bench.offers(opened).offered())));
         }
     }
 

@@ -84,6 +84,47 @@ class RoomDoor {
         return change(request, id, roomOf(room), version, asked);
     }
 
+    /** One more item of a list: hours, a bill, an option. */
+    @PostMapping("/{room}/write-down")
+    ResponseEntity<String> writeDown(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam Map<String, String> typed) {
+        Ledger ledger = Ledger.of(typed.getOrDefault("list", ""))
+                .orElseThrow(() -> new ResponseStatusException(HttpStatus.BAD_REQUEST, "No such list"));
+        if (sight(request) != Sight.EVERYTHING && !ledger.isForHands())
+            throw new ResponseStatusException(HttpStatus.FORBIDDEN);
+        StoredJob job = open(id);
+        long version = versionOf(typed);
+        if (job.version() != version) return answer(request, roomOf(room), store.stale(job.id()), "", Unit.WORDS, "");
+        return rooms.written(job, ledger, typed)
+                .match(
+                        fine -> answer(
+                                request,
+                                roomOf(room),
+                                store.edit(job.id(), version, fine.title(), fine.text(), fine.what(), me(request)),
+                                "",
+                                Unit.WORDS,
+                                ""),
+                        refused -> shown(
+                                request,
+                                HttpStatus.UNPROCESSABLE_CONTENT,
+                                rooms.view(
+                                        roomOf(room),
+                                        job,
+                                        new Typed(refused.path(), "", refused.problem(), typed),
+                                        sight(request))));
+    }
+
+    private static long versionOf(Map<String, String> typed) {
+        try {
+            return Long.parseLong(typed.getOrDefault("version", ""));
+        } catch (NumberFormatException noNumber) {
+            throw new ResponseStatusException(HttpStatus.BAD_REQUEST, "No version", noNumber);
+        }
+    }
+
     /** A shot to be filled in. */
     @PostMapping("/{room}/add-shot")
     ResponseEntity<String> addShot(

@@ -1,11 +1,14 @@
 package plumbleaf.web.room;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.jobfile.input.InputError;
+import plumbleaf.web.page.Entry;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Link;
 import plumbleaf.web.page.Panel;
@@ -81,8 +84,8 @@ public class Rooms {
             case LINE -> LineRoom.panels(opened);
             case GATES -> GatesRoom.panels(opened);
             case STRENGTH -> StrengthRoom.panels(opened);
-            case STOCK -> StockRoom.panels(opened);
-            case MONEY -> MoneyRoom.panels(opened);
+            case STOCK -> and(StockRoom.panels(opened), SiteLog.panel(opened));
+            case MONEY -> MoneyRoom.panels(opened, bench.offers(opened));
             case PAPERS -> new PapersRoom(opened, shelf, sight).panels();
         };
         List<Picture> pictures = opened.design()
@@ -109,9 +112,16 @@ public class Rooms {
         };
     }
 
+    private static List<Panel> and(List<Panel> panels, Panel last) {
+        List<Panel> all = new ArrayList<>(panels);
+        all.add(last);
+        return all;
+    }
+
     /** Why the last change was not kept, where none of the fields says so. */
     private static String unshown(List<Panel> panels, Typed typed) {
         for (Panel panel : panels) {
+            for (Entry entry : panel.entries()) if (entry.list().equals(typed.path())) return "";
             for (Field field : panel.fields()) if (field.path().equals(typed.path())) return "";
             for (Panel.Strip strip : panel.strips())
                 for (Field field : strip.fields()) if (field.path().equals(typed.path())) return "";
@@ -125,6 +135,11 @@ public class Rooms {
 
     Edited apply(StoredJob job, List<Edit> edits) {
         return bench.apply(job, edits);
+    }
+
+    /** The job with one more item written down. */
+    Edited written(StoredJob job, Ledger ledger, Map<String, String> typed) {
+        return bench.written(job, ledger, typed);
     }
 
     /** The job with one more shot, in the widest stretch that nobody has measured. */

@@ -10,6 +10,7 @@ import plumbleaf.jobfile.json.JsonReader;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
 import plumbleaf.web.page.Bar;
+import plumbleaf.web.page.Entry;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
@@ -69,7 +70,8 @@ public final class Veil {
                         .toList())
                 .withBars(panel.bars().stream().filter(Veil::isFree).toList())
                 .withRows(panel.rows().stream().filter(Veil::isFree).toList())
-                .withTables(panel.tables().stream().map(Veil::table).toList());
+                .withTables(panel.tables().stream().map(Veil::table).toList())
+                .withEntries(panel.entries().stream().filter(Entry::hands).toList());
     }
 
     private static Note note(Note note) {
