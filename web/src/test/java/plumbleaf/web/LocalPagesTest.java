@@ -103,6 +103,51 @@ class LocalPagesTest {
     }
 
     @Test
+    void hoursAreWrittenDownAndHeldAgainstTheEstimate() throws Exception {
+        MockHttpServletResponse answer = send(post(at(Room.STOCK) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "actuals")
+                .param("date", "2027-05-03")
+                .param("task", "stake-out")
+                .param("quantity", "4")
+                .param("hours", "1.5")
+                .param("note", ""));
+        assertThat(answer.getStatus()).isEqualTo(303);
+        assertThat(text())
+                .contains("{ \"date\": \"2027-05-03\", \"task\": \"stake-out\", \"quantity\": 4, \"hours\": 1.5 }");
+        assertThat(send(get(at(Room.MONEY))).getContentAsString()).contains("<td>1.5</td>");
+    }
+
+    @Test
+    void whatCannotBeWrittenDownStaysInItsFormWithTheReason() throws Exception {
+        MockHttpServletResponse answer = send(post(at(Room.MONEY) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "money.billing.paid")
+                .param("date", "2027-05-03")
+                .param("how", "check")
+                .param("amount", "a lot"));
+        assertThat(answer.getStatus()).isEqualTo(422);
+        assertThat(answer.getContentAsString()).contains("value=\"a lot\"", "value=\"check\"", "amount: this is not");
+        assertThat(text()).isEqualTo(Trial.yard());
+    }
+
+    @Test
+    void anOptionIsDesignedAndPricedBesideTheJob() throws Exception {
+        send(post(at(Room.MONEY) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "money.options")
+                .param("name", "a foot more fence post")
+                .param("kind", "extra")
+                .param("edits", "builds.R1.post=F1083-REG-2.5"));
+        assertThat(text()).contains("\"id\": \"O1\"", "\"edits\": [\"builds.R1.post=F1083-REG-2.5\"]");
+        assertThat(send(get(at(Room.MONEY))).getContentAsString())
+                .contains("a foot more fence post", "Each designed and checked like the job itself");
+    }
+
+    @Test
     void aRemedyNamesThingsByTheirIds() throws Exception {
         send(post(at(Room.GATES) + "/press").with(csrf()).param("version", "1").param("edit", "gates[G1].hinge=left"));
         assertThat(text()).isEqualTo(Trial.yard().replace("\"hinge\": \"right\"", "\"hinge\": \"left\""));

@@ -238,7 +238,7 @@ class WhoSeesWhatTest {
     @EnumSource(
             value = Role.class,
             names = {"SHOP", "CREW"})
-    void shopAndCrewChangeNothingButAddFiles(Role role) throws Exception {
+    void shopAndCrewChangeNothingButAddFilesAndWriteHoursDown(Role role) throws Exception {
         List<String> done = new ArrayList<>();
         for (Routes.Route route : routes) {
             if (route.method().equals("GET") || OPEN.contains(route.pattern())) continue;
@@ -246,8 +246,17 @@ class WhoSeesWhatTest {
             if (answer.getStatus() != 403) done.add(route.pattern());
         }
         assertThat(new TreeSet<>(done))
-                .containsExactlyInAnyOrder("/jobs/{id}/files", "/me/keys", "/me/keys/end", "/me/password");
+                .containsExactlyInAnyOrder(
+                        "/jobs/{id}/files", "/jobs/{id}/{room}/write-down", "/me/keys", "/me/keys/end", "/me/password");
         assertThat(store.open(job.id()).orElseThrow()).isEqualTo(job);
+        assertThat(send(as(role, "POST", "/jobs/" + job.id() + "/stock/write-down")
+                                .param("list", "money.billing.paid"))
+                        .getStatus())
+                .isEqualTo(403);
+        assertThat(send(as(role, "POST", "/jobs/" + job.id() + "/money/write-down")
+                                .param("list", "actuals"))
+                        .getStatus())
+                .isEqualTo(403);
     }
 
     @ParameterizedTest

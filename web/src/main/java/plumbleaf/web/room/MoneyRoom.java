@@ -31,9 +31,23 @@ final class MoneyRoom {
                         opened.field("money.overhead", "Overhead, of cost", Unit.PERCENT, "money"),
                         opened.field("money.margin", "Margin, of price", Unit.PERCENT, "money"),
                         opened.field("money.contingency", "Contingency, of direct cost", Unit.PERCENT, "money"),
-                        opened.field("money.reserve", "Warranty reserve, of price", Unit.PERCENT, "money"),
+                        opened.fields()
+                                .choice(
+                                        "money.reserve",
+                                        "Warranty reserve, of price",
+                                        Unit.PERCENT,
+                                        "money",
+                                        List.of(),
+                                        "none"),
                         opened.field("money.tax", "Tax", Unit.PERCENT, "money"),
-                        opened.field("money.wage", "Certified wage, if one holds", Unit.WORDS, "money"),
+                        opened.fields()
+                                .choice(
+                                        "money.wage",
+                                        "Certified wage, if one holds",
+                                        Unit.WORDS,
+                                        "money",
+                                        List.of(),
+                                        "none: the price book's"),
                         opened.field("money.priceBook", "Price book", Unit.WORDS, "money"),
                         opened.field("money.validUntil", "Good through", Unit.WORDS, "money"))));
         opened.design().ifPresent(design -> {

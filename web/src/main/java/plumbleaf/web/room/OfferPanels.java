@@ -81,8 +81,14 @@ final class OfferPanels {
                             signed(change.price()),
                             change.accepted() ? "signed" : "not signed")));
         Panel panel = Panel.of("Bills and changes", "")
-                .withFields(List.of(
-                        opened.field("money.billing.retainage", "Kept back until the end", Unit.PERCENT, "money")))
+                .withFields(List.of(opened.fields()
+                        .choice(
+                                "money.billing.retainage",
+                                "Kept back until the end",
+                                Unit.PERCENT,
+                                "money",
+                                List.of(),
+                                "nothing")))
                 .withEntries(List.of(Ledger.CHANGE.entry(opened), Ledger.BILL.entry(opened), Ledger.PAID.entry(opened)))
                 .withRows(List.of(
                         Row.of(
