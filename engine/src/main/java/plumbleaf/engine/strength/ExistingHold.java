@@ -102,6 +102,13 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
                             + ": the pull's readings fit no post that turns in soil. Read both heights again, from the same string, and pull harder.",
                     Basis.judgement("rigid pier in elastic soil")));
         if (post.tests().isEmpty()) shaken(notes, part, post);
+        notes.note(Checked.note(
+                "existing.section",
+                Severity.CAUTION,
+                part,
+                "Post " + part + " is taken as " + section.name()
+                        + ": its wall cannot be seen. Pull its cap and measure it, or drill a small hole; look for rust at grade.",
+                Basis.judgement("the lightest wall of its size, unless the build names it")));
         proof(notes, part, post, actions);
         return notes.done();
     }

@@ -2,6 +2,7 @@ package plumbleaf.engine.strength;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
@@ -89,21 +90,22 @@ public final class WallHinges {
     public static HeldPost held(String part, Support.WallAnchor wall, List<Pull> pulls, Force byHand) {
         HeldPost.Notes notes = new HeldPost.Notes();
         notes.fact("hingePullByHandLb", "pull of a hinge by hand, (W a + P b) / d", byHand.pounds(), "lb");
-        if (pulls.isEmpty()) return notes.done();
-        Pull worst = worst(wall, pulls);
-        double pull = worst.onAnchor(wall.perHinge());
-        double push = worst.push(wall.perHinge());
-        notes.fact("anchorPullLb", "pull on one anchor", pull, "lb")
-                .fact("anchorPushLb", "push on one anchor", push, "lb");
+        int of = wall.perHinge();
+        double pull =
+                pulls.stream().mapToDouble(each -> each.onAnchor(of)).max().orElse(0);
+        double push = pulls.stream().mapToDouble(each -> each.push(of)).max().orElse(0);
+        notes.fact("anchorPullLb", "most that pulls one anchor", pull, "lb")
+                .fact("anchorPushLb", "most that pushes one anchor", push, "lb");
         if (refuses(wall.of())) {
             refused(notes, part, wall, pull);
             return notes.done();
         }
+        if (pulls.isEmpty()) return notes.done();
         switch (wall.of()) {
-            case STUD -> studs(notes, part, wall.anchors(), worst, pull, push);
+            case STUD -> studs(notes, part, wall, pulls);
             case CONCRETE -> {
-                concrete(notes, part, wall, worst);
-                sheet(notes, part, wall.anchors(), pull, push, "ACI 318-19 chapter 17");
+                concrete(notes, part, wall, pulls);
+                sheet(notes, part, wall, pulls, "ACI 318-19 chapter 17");
             }
             case BLOCK -> {
                 notes.note(Checked.note(
@@ -113,23 +115,17 @@ public final class WallHinges {
                         "Wall at " + part
                                 + " is hollow block: anchors hold in cells that are grouted, or go through to a plate behind. Local code governs.",
                         Basis.commonPractice("hinges on hollow block")));
-                sheet(notes, part, wall.anchors(), pull, push, "TMS 402, from memory");
+                sheet(notes, part, wall, pulls, "TMS 402, from memory");
             }
-            default -> sheet(notes, part, wall.anchors(), pull, push, "TMS 402, from memory");
+            default -> sheet(notes, part, wall, pulls, "TMS 402, from memory");
         }
         return notes.done();
     }
 
-    private static Pull worst(Support.WallAnchor wall, List<Pull> pulls) {
+    /** The pull that uses most, by whatever measure. */
+    private static Pull worst(List<Pull> pulls, ToDoubleFunction<Pull> use) {
         Pull worst = pulls.get(0);
-        double most = -1;
-        for (Pull each : pulls) {
-            double here = each.onAnchor(wall.perHinge()) + each.push(wall.perHinge());
-            if (here > most) {
-                most = here;
-                worst = each;
-            }
-        }
+        for (Pull each : pulls) if (use.applyAsDouble(each) > use.applyAsDouble(worst)) worst = each;
         return worst;
     }
 
@@ -149,33 +145,43 @@ public final class WallHinges {
     }
 
     private static void sheet(
-            HeldPost.Notes notes, String part, Anchors anchors, double pull, double push, String governs) {
+            HeldPost.Notes notes, String part, Support.WallAnchor wall, List<Pull> pulls, String governs) {
         Basis maker = Basis.job("the anchor maker's sheet; " + governs);
-        String words = "Hinges at " + part + ": each anchor is pulled with " + DecimalText.whole(pull)
-                + " lb and pushed with " + DecimalText.whole(push) + " lb";
+        Anchors anchors = wall.anchors();
+        int of = wall.perHinge();
         if (!anchors.isVouchedFor()) {
+            Pull worst = worst(pulls, each -> each.onAnchor(of));
             notes.note(Checked.note(
                     "anchor.sheet",
                     Severity.CANNOT_SAY,
                     part,
-                    words
+                    loaded(part, worst, of)
                             + ". What it carries in this wall is its maker's to say: enter the allowable pull and push from the sheet.",
                     maker));
             return;
         }
-        double one = pull / anchors.tension().pounds();
-        double other = push / anchors.shear().pounds();
+        ToDoubleFunction<Pull> use =
+                each -> each.onAnchor(of) / anchors.tension().pounds()
+                        + each.push(of) / anchors.shear().pounds();
+        Pull worst = worst(pulls, use);
+        double both = use.applyAsDouble(worst);
         notes.check(Checked.of(
                 "anchor.sheet",
                 Severity.MUST_FIX,
                 part,
-                words + ", " + DecimalText.fixed(one + other, 2)
+                loaded(part, worst, of) + ", " + DecimalText.fixed(both, 2)
                         + " of what its maker allows for both, added straight.",
                 maker,
-                Measure.demand(one + other, 1, "")));
+                Measure.demand(both, 1, "")));
     }
 
-    private static void concrete(HeldPost.Notes notes, String part, Support.WallAnchor wall, Pull worst) {
+    private static String loaded(String part, Pull worst, int of) {
+        return "Hinges at " + part + ": each anchor of " + worst.hinge() + " is pulled with "
+                + DecimalText.whole(worst.onAnchor(of)) + " lb and pushed with " + DecimalText.whole(worst.push(of))
+                + " lb (" + worst.combination().key() + ")";
+    }
+
+    private static void concrete(HeldPost.Notes notes, String part, Support.WallAnchor wall, List<Pull> pulls) {
         if (wall.edge().isZero()) {
             notes.note(Checked.note(
                     "anchor.breakout",
@@ -190,21 +196,27 @@ public final class WallHinges {
                 ConcreteBreakout.POST_INSTALLED,
                 Slab.USUAL_STRENGTH,
                 wall.anchors().embedment());
+        int of = wall.perHinge();
+        Length spread = of > 1 ? PLATE : Length.ZERO;
+        double pulled = breakout.groupInTension(spread, Length.ZERO, ConcreteBreakout.Edges.oneSide(wall.edge()))
+                .times(ConcreteBreakout.PHI_TENSION)
+                .pounds();
+        double pushed = breakout.rowInShear(wall.anchors().diameter(), wall.edge(), spread, WALL)
+                .times(ConcreteBreakout.PHI_SHEAR)
+                .pounds();
+        ToDoubleFunction<Pull> use = each -> {
+            double alpha = BasePlateHold.loadFactor(each.combination());
+            double one = each.onAnchor(of) * of * alpha / pulled;
+            double other = each.push(of) * of * alpha / pushed;
+            return Math.max(Math.max(one, other), (one + other) / 1.2);
+        };
+        Pull worst = worst(pulls, use);
         double alpha = BasePlateHold.loadFactor(worst.combination());
-        double pull = worst.onAnchor(wall.perHinge()) * wall.perHinge();
-        double push = worst.push(wall.perHinge()) * wall.perHinge();
-        Length spread = wall.perHinge() > 1 ? PLATE : Length.ZERO;
-        double holds = ConcreteBreakout.allowable(
-                        breakout.groupInTension(spread, Length.ZERO, ConcreteBreakout.Edges.oneSide(wall.edge())),
-                        ConcreteBreakout.PHI_TENSION,
-                        alpha)
-                .pounds();
-        double edge = ConcreteBreakout.allowable(
-                        breakout.rowInShear(wall.anchors().diameter(), wall.edge(), spread, WALL),
-                        ConcreteBreakout.PHI_SHEAR,
-                        alpha)
-                .pounds();
-        double both = Math.max(Math.max(pull / holds, push / edge), (pull / holds + push / edge) / 1.2);
+        double pull = worst.onAnchor(of) * of;
+        double push = worst.push(of) * of;
+        double holds = pulled / alpha;
+        double edge = pushed / alpha;
+        double both = use.applyAsDouble(worst);
         notes.check(Checked.of(
                 "anchor.breakout",
                 Severity.MUST_FIX,
@@ -217,27 +229,13 @@ public final class WallHinges {
     }
 
     /** Lag screws through a strap into blocking between studs, which somebody must find and set. */
-    private static void studs(
-            HeldPost.Notes notes, String part, Anchors anchors, Pull worst, double pull, double push) {
-        double duration = duration(worst.combination());
-        Force drawn = Withdrawal.allowed(
-                Withdrawal.lagPerInch(BLOCKING_GRAVITY, anchors.diameter()), anchors.embedment(), duration, 1);
-        Length root = anchors.diameter().times(ROOT);
-        Force sideways = new YieldModes(
-                        root,
-                        anchors.diameter(),
-                        LAG_YIELD,
-                        anchors.embedment(),
-                        DowelBearing.across(BLOCKING_GRAVITY, anchors.diameter()),
-                        STRAP,
-                        STRAP_BEARING,
-                        90)
-                .governing()
-                .value()
-                .times(duration);
-        double angle = StrictMath.toDegrees(StrictMath.atan2(pull, push));
-        Force allowed = YieldModes.combined(drawn, sideways, angle);
-        double total = Math.sqrt(pull * pull + push * push);
+    private static void studs(HeldPost.Notes notes, String part, Support.WallAnchor wall, List<Pull> pulls) {
+        Anchors anchors = wall.anchors();
+        int of = wall.perHinge();
+        Pull worst =
+                worst(pulls, each -> load(each, of) / lag(anchors, each, of).pounds());
+        double total = load(worst, of);
+        Force allowed = lag(anchors, worst, of);
         notes.check(Checked.of(
                 "wall.lag",
                 Severity.MUST_FIX,
@@ -254,6 +252,31 @@ public final class WallHinges {
                 "Wall at " + part
                         + ": find the studs and set solid blocking behind every hinge before hanging; siding is cut out, not squeezed. Local code governs.",
                 Basis.commonPractice("blocking behind hinges")));
+    }
+
+    private static double load(Pull each, int of) {
+        return Math.sqrt(each.onAnchor(of) * each.onAnchor(of) + each.push(of) * each.push(of));
+    }
+
+    /** A lag pulled and pushed at once, at the angle of the two. Source: NDS 2018 12.2, 12.3, Equation 12.4-1. */
+    private static Force lag(Anchors anchors, Pull each, int of) {
+        double duration = duration(each.combination());
+        Force drawn = Withdrawal.allowed(
+                Withdrawal.lagPerInch(BLOCKING_GRAVITY, anchors.diameter()), anchors.embedment(), duration, 1);
+        Force sideways = new YieldModes(
+                        anchors.diameter().times(ROOT),
+                        anchors.diameter(),
+                        LAG_YIELD,
+                        anchors.embedment(),
+                        DowelBearing.across(BLOCKING_GRAVITY, anchors.diameter()),
+                        STRAP,
+                        STRAP_BEARING,
+                        90)
+                .governing()
+                .value()
+                .times(duration);
+        double angle = StrictMath.toDegrees(StrictMath.atan2(each.onAnchor(of), each.push(of)));
+        return YieldModes.combined(drawn, sideways, angle);
     }
 
     /** CD of NDS 2018 Table 2.3.2: wind 1.6, a person 1.25, what hangs there 0.9. */
