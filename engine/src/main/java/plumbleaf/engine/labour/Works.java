@@ -5,9 +5,11 @@ import java.util.List;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Weld;
+import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.OldFence;
 import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.support.Support;
 import plumbleaf.engine.takeoff.Assembly;
 import plumbleaf.engine.takeoff.GateNeeds;
 import plumbleaf.engine.takeoff.PairTake;
@@ -24,6 +26,7 @@ public final class Works {
         for (Assembly.StyledBay each : assembly.bays()) works.addAll(bay(each.bay()));
         for (Assembly.BuiltLeaf each : assembly.leaves()) works.addAll(leaf(each.leaf(), each.parts()));
         for (PairTake pair : assembly.pairs()) works.addAll(pair(pair, soil));
+        for (Gate gate : assembly.gates()) works.addAll(wallHinges(gate));
         return works;
     }
 
@@ -51,7 +54,41 @@ public final class Works {
         works.add(Work.of("stake-out", 1, post.id()));
         works.add(Work.of(post.atGate() ? "set-gate-post" : "set-post", 1, post.id()));
         works.add(Work.of("cut-post", 1, post.id()));
+        works.addAll(hold(post));
         return works;
+    }
+
+    /** What it takes beyond setting: a plate welded and anchored, a core drilled and grouted, a post driven, a bell cut, a sleeve set, a slab cut through. */
+    private static List<Work> hold(PostTake post) {
+        return post.support()
+                .match(
+                        footing -> footing(post, footing),
+                        driven -> List.of(Work.of("drive-post", 1, post.id())),
+                        plate -> List.of(Work.of("anchor-plate", 1, post.id())),
+                        socket -> List.of(Work.of("core-drill", 1, post.id())),
+                        wall -> List.of(),
+                        existing -> List.of());
+    }
+
+    private static List<Work> footing(PostTake post, Support.NewFooting footing) {
+        List<Work> works = new ArrayList<>();
+        if (!footing.bell().isNone()) works.add(Work.of("bell-hole", 1, post.id()));
+        if (footing.sleeve()) works.add(Work.of("frost-sleeve", 1, post.id()));
+        if (footing.slabAtGrade()) works.add(Work.of("cut-slab", 1, post.id()));
+        return works;
+    }
+
+    /** Hinges fixed to a wall, one by one. */
+    private static List<Work> wallHinges(Gate gate) {
+        return gate.hingePost()
+                .support()
+                .match(
+                        footing -> List.of(),
+                        driven -> List.of(),
+                        plate -> List.of(),
+                        socket -> List.of(),
+                        wall -> List.of(Work.of("anchor-hinge", gate.hinges().count(), gate.id())),
+                        existing -> List.of());
     }
 
     public static List<Work> bay(Bay bay) {

@@ -33,7 +33,10 @@ public record Assembly(
         for (StyledBay each : bays) add(FenceNeeds.bay(each.bay(), each.style()), loose, bars);
         for (BuiltLeaf each : leaves) add(GateNeeds.leaf(each.leaf(), each.parts()), loose, bars);
         for (PairTake pair : pairs) add(pair.needs(), loose, bars);
-        for (Gate gate : gates) add(GateNeeds.holdOpen(gate), loose, bars);
+        for (Gate gate : gates) {
+            add(GateNeeds.holdOpen(gate), loose, bars);
+            loose.addAll(HoldNeeds.hinges(gate));
+        }
         return new Needs(loose, bars);
     }
 

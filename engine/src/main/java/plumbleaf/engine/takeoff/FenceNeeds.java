@@ -31,6 +31,7 @@ public final class FenceNeeds {
         loose.add(Need.pieces(capItem(post), "cap for " + post.section().name(), PartGroup.HARDWARE, 1, post.id()));
         if (post.anchors() > 0)
             loose.add(Need.pieces("wall-anchor", "wedge anchor", PartGroup.HARDWARE, post.anchors(), post.id()));
+        loose.addAll(HoldNeeds.of(post));
         if (post.isDug()) {
             loose.add(new Need(
                     "concrete",
