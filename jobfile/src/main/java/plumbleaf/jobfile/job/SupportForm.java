@@ -29,10 +29,11 @@ final class SupportForm {
         Choice choice = post.assumedChoice("support", KINDS, "new-footing", Words.CUSTOM);
         Fields fields = choice.fields();
         return switch (choice.kind()) {
-            case "driven" -> new Support.Driven(fields.needed("depth", Words.DEPTH, Length.feet(3)));
+            case "driven" -> new Support.Driven(fields.assumed("depth", Words.DEPTH, Length.feet(3), Words.CUSTOM));
             case "slab-plate" -> new Support.SlabPlate(slab(fields), plate(fields), anchors(fields));
             case "core-socket" ->
-                new Support.CoreSocket(fields.needed("depth", Words.DEPTH, Length.feet(1)), slab(fields));
+                new Support.CoreSocket(
+                        fields.assumed("depth", Words.DEPTH, Length.inches(8), Words.CUSTOM), slab(fields));
             case "wall-anchor" -> wall(fields);
             case "existing" -> existing(fields);
             case "new-footing" -> footing(fields);
@@ -54,8 +55,8 @@ final class SupportForm {
 
     private static Slab slab(Fields fields) {
         return new Slab(
-                fields.needed("slabThickness", Words.HOLE, Length.inches(4)),
-                fields.needed("edgeDistance", Words.ASIDE, Length.ZERO),
+                fields.assumed("slabThickness", Words.HOLE, Length.inches(4), "judgement; drill and measure"),
+                fields.assumed("edgeDistance", Words.ASIDE, Length.inches(4), "judgement; measure it"),
                 fields.given("slabLength", Words.LEG).orElse(Length.ZERO),
                 fields.given("slabWidth", Words.LEG).orElse(Length.ZERO),
                 fields.assumed("concrete", TextKind.STRESS, Slab.USUAL_STRENGTH, Words.JUDGED));
@@ -85,7 +86,7 @@ final class SupportForm {
 
     private static Support wall(Fields fields) {
         return new Support.WallAnchor(
-                fields.needed("of", Words.WALL, WallKind.MASONRY),
+                fields.assumed("of", Words.WALL, WallKind.BLOCK, "judgement; look"),
                 anchors(fields),
                 fields.assumedCount("perHinge", 1, 12, 4, Words.CUSTOM),
                 fields.given("edgeDistance", Words.ASIDE).orElse(Length.ZERO));

@@ -10,6 +10,9 @@ public enum Unit {
     PERCENT("%", "%"),
     DEGREES("deg", " deg"),
     MPH("mph", " mph"),
+    POUNDS("lb", " lb"),
+    PSI("psi", " psi"),
+    PSF("psf", " psf"),
     /** A count: written as a number, not as text. */
     COUNT("", ""),
     /** Words: nothing is added. */

@@ -13,6 +13,8 @@ import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.SoilState;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.support.PostFeel;
+import plumbleaf.engine.support.WallKind;
 import plumbleaf.web.page.Choice;
 
 /** What a field may be, from the engine's own words and the catalogue. */
@@ -27,6 +29,8 @@ final class Choices {
     static final List<Choice> EXPOSURES = words(Exposure.values(), Exposure::key);
     static final List<Choice> SOILS = words(SoilKind.values(), SoilKind::key);
     static final List<Choice> STATES = words(SoilState.values(), SoilState::key);
+    static final List<Choice> WALLS = words(WallKind.values(), WallKind::key);
+    static final List<Choice> FEELS = words(PostFeel.values(), PostFeel::key);
 
     private Choices() {}
 

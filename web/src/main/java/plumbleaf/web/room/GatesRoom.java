@@ -20,6 +20,7 @@ final class GatesRoom {
                     .withNotes(Notes.pressing(notes))
                     .withFields(gate(opened, "gates[" + i + "]", id)));
             panels.add(Panel.of("Leaf and posts", id).withFields(build(opened, "gates[" + i + "]", id)));
+            panels.addAll(HoldPanels.of(opened, "gates[" + i + "]", id));
             List<Note> cautions = Notes.cautions(notes);
             if (!cautions.isEmpty()) panels.add(Panel.of("Cautions", id).withNotes(cautions));
             opened.design()

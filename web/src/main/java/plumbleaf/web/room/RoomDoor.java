@@ -137,6 +137,20 @@ class RoomDoor {
         return kept(request, job, roomOf(room), version, new Edit("", Unit.WORDS, ""), edited);
     }
 
+    /** A pull test to be filled in. */
+    @PostMapping("/{room}/add-pull")
+    ResponseEntity<String> addPull(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam long version,
+            @RequestParam String gate,
+            @RequestParam String post) {
+        StoredJob job = open(id);
+        Edited edited = rooms.withNewPull(job, gate, post);
+        return kept(request, job, roomOf(room), version, new Edit("", Unit.WORDS, ""), edited);
+    }
+
     @PostMapping("/{room}/undo")
     ResponseEntity<String> undo(
             HttpServletRequest request,

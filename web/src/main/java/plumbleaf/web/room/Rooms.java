@@ -16,11 +16,16 @@ import plumbleaf.web.page.Picture;
 import plumbleaf.web.page.Room;
 import plumbleaf.web.page.RoomView;
 import plumbleaf.web.page.RoomView.JobHead;
+import plumbleaf.web.page.Unit;
 import plumbleaf.web.store.StoredJob;
 
 /** Fills each room for a job, and applies an edit to a job's text. */
 @Component
 public class Rooms {
+    private static final String NEW_PULL =
+            "{ \"force\": \"75 lb\", \"at\": \"54\\\"\", \"low\": \"3\\\"\", \"movedLow\": \"0\\\"\","
+                    + " \"high\": \"60\\\"\", \"movedHigh\": \"0\\\"\" }";
+
     /** The job's name as its file has it. */
     public static String titleOf(String document) {
         return DocumentText.of(document).value("title").orElse("Untitled job");
@@ -151,6 +156,26 @@ public class Rooms {
                         opened.text().appended("ground.shots", shot.json()).text(),
                         "shot " + shot.id() + " at " + shot.station() + " of " + shot.run()))
                 .orElseGet(() -> new Edited.Refused("", "There is no stretch left without a shot."));
+    }
+
+    /** A pull test to be filled in: what a hand scale usually pulls, no reading yet. */
+    Edited withNewPull(StoredJob job, String gate, String post) {
+        Opened opened = bench.open(job, Typed.NOTHING);
+        boolean known = post.equals("hingePost") || post.equals("latchPost");
+        String at = "gates[" + gate + "]." + post + ".support";
+        if (!known
+                || opened.text().value(at + ".kind").isEmpty()
+                        && opened.text().value(at).isEmpty())
+            return new Edited.Refused("", "Say first that the post stands already.");
+        DocumentText text = new Edit(
+                        at + ".feel",
+                        Unit.WORDS,
+                        opened.text().value(at + ".feel").orElse("unknown"))
+                .on(opened.text());
+        return new Edited.Fine(
+                job.title(),
+                text.appended(at + ".tests", NEW_PULL).text(),
+                "a pull test on the " + post + " of " + gate);
     }
 
     String valueAt(StoredJob job, String path) {
