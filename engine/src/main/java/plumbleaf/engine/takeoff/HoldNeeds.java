@@ -20,8 +20,8 @@ final class HoldNeeds {
                 .match(
                         footing -> footing(post, footing),
                         driven -> List.of(),
-                        plate -> List.of(Need.pieces(
-                                "base-plate", "base plate, 4 holes", PartGroup.HARDWARE, 1, post.id())),
+                        plate -> List.of(
+                                Need.pieces("base-plate", "base plate, 4 holes", PartGroup.HARDWARE, 1, post.id())),
                         socket -> List.of(grout(post, socket)),
                         wall -> List.of(),
                         existing -> List.of());
@@ -31,8 +31,7 @@ final class HoldNeeds {
         List<Need> needs = new ArrayList<>();
         double extraFt3 = Pour.bellExtraIn3(new HoleSize(post.hole(), post.depth()), footing.bell()) / 1728;
         if (extraFt3 > 0)
-            needs.add(new Need(
-                    "concrete", "concrete", PartGroup.FOOTINGS, NetUnit.CUBIC_FEET, extraFt3, post.id()));
+            needs.add(new Need("concrete", "concrete", PartGroup.FOOTINGS, NetUnit.CUBIC_FEET, extraFt3, post.id()));
         if (footing.sleeve())
             needs.add(Need.pieces("frost-sleeve", "form tube as frost sleeve", PartGroup.FOOTINGS, 1, post.id()));
         return needs;
