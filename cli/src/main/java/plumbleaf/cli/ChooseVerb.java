@@ -13,6 +13,7 @@ import plumbleaf.engine.choose.Rejected;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.design.PickedGate;
+import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
@@ -100,7 +101,7 @@ final class ChooseVerb implements Callable<Integer> {
             String at = "builds." + choice.gate() + ".";
             changed = NodePath.of(at + "frame")
                     .set(changed, Json.text(build.frame().id()));
-            changed = NodePath.of(at + "braces").set(changed, Json.count(build.braces()));
+            changed = NodePath.of(at + "braces").set(changed, braces(build.bracing()));
             changed = NodePath.of(at + "joint")
                     .set(changed, Json.text(build.joint().key()));
             changed = NodePath.of(at + "hingePost")
@@ -117,6 +118,11 @@ final class ChooseVerb implements Callable<Integer> {
                             Json.text(LengthText.exact(build.hole().depth().inches())));
         }
         return changed;
+    }
+
+    /** The search looks at tubes and at rods that run as they should; what a rod's file does not say is read as the search took it. */
+    private static Node braces(Bracing bracing) {
+        return bracing.match(tubes -> Json.count(tubes.count()), cross -> Json.text("x"), rod -> Json.text("rod"));
     }
 
     private static List<String> lines(GateChoice choice) {

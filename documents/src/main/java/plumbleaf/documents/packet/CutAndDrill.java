@@ -18,6 +18,7 @@ import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.gate.Hole;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.quantity.LengthText;
 
@@ -53,18 +54,54 @@ public final class CutAndDrill {
                 }
         if (!planned) plain(paper, subject, leaf);
         drill(paper, subject, leaf);
+        LeafShop.copes(paper, subject, leaf);
+        LeafShop.panels(paper, subject, leaf);
+        LeafShop.rods(paper, subject, leaf);
         welds(paper, subject, leaf);
+        LeafShop.galvanizing(paper, subject, leaf);
         return paper.paper();
     }
 
     private static boolean cuts(CutPlan plan, Leaf leaf) {
         return plan.bars().stream()
                 .flatMap(bar -> bar.cuts().stream())
-                .anyMatch(cut -> leaf.member(cut.piece()).isPresent());
+                .anyMatch(cut -> leaf.member(cut.piece()).isPresent() || isSteelPart(cut, leaf));
+    }
+
+    /** Half a rod, or a steel picket. */
+    private static boolean isSteelPart(Cut cut, Leaf leaf) {
+        if (!cut.group().equals(leaf.id())) return false;
+        String piece = cut.piece();
+        boolean half = leaf.of(MemberRole.ROD).stream()
+                .anyMatch(rod -> piece.equals(rod.id() + "a") || piece.equals(rod.id() + "b"));
+        return half || (leaf.nailers().isEmpty() && piece.startsWith(leaf.id() + ".k"));
+    }
+
+    private static String part(Cut cut, Leaf leaf) {
+        return leaf.member(cut.piece())
+                .map(is -> is.role().words())
+                .orElse(
+                        !isSteelPart(cut, leaf)
+                                ? "for " + cut.group()
+                                : cut.piece().startsWith(leaf.id() + ".k")
+                                        ? "picket"
+                                        : "half of the rod, " + TURNBUCKLE_WORDS);
+    }
+
+    private static final String TURNBUCKLE_WORDS = "thread the inner end";
+
+    /** The section as the leaf knows it, else the stock's own mark. */
+    private static String stockName(CutPlan plan, Leaf leaf) {
+        return leaf.members().stream()
+                .map(Member::section)
+                .filter(section -> section.id().equals(plan.stock()))
+                .map(section -> section.name())
+                .findFirst()
+                .orElse(plan.stock());
     }
 
     private static void bars(Paper.Builder paper, PacketSubject subject, CutPlan plan, Leaf leaf) {
-        paper.heading(leaf.members().get(0).section().name());
+        paper.heading(stockName(plan, leaf));
         Table.Builder table = Table.with(
                 Column.tick("Cut"),
                 Column.left("Mark"),
@@ -91,8 +128,8 @@ public final class CutAndDrill {
                 table.rowAbout(
                         cut.piece(),
                         "\u2610",
-                        member.isPresent() ? GateSheets.tail(cut.piece()) : cut.piece(),
-                        member.map(is -> is.role().words()).orElse("for " + cut.group()),
+                        member.isPresent() || isSteelPart(cut, leaf) ? GateSheets.tail(cut.piece()) : cut.piece(),
+                        part(cut, leaf),
                         subject.length(inches),
                         LengthText.inchesOnly(inches),
                         member.map(is -> GateSheets.saw(is.firstEnd().fromSquare()))
@@ -181,8 +218,13 @@ public final class CutAndDrill {
     }
 
     private static void welds(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
-        Table.Builder welds =
-                Table.with(Column.left("Weld"), Column.words("Where"), Column.right("Places"), Column.right("In all"));
+        Table.Builder welds = Table.with(
+                Column.left("Weld"),
+                Column.words("Where"),
+                Column.right("Places"),
+                Column.right("Runs"),
+                Column.left("Grind"),
+                Column.right("In all"));
         Map<String, List<Weld>> kinds = new LinkedHashMap<>();
         for (Weld weld : leaf.welds())
             kinds.computeIfAbsent(weld.kind().words() + "|" + weld.where(), key -> new ArrayList<>())
@@ -192,6 +234,8 @@ public final class CutAndDrill {
                     same.get(0).kind().words(),
                     same.get(0).where(),
                     Integer.toString(same.size()),
+                    Integer.toString(same.stream().mapToInt(Weld::runs).sum()),
+                    same.get(0).flush() ? "flush" : "no",
                     subject.length(same.stream()
                             .mapToDouble(weld -> weld.length().inches())
                             .sum()));
@@ -205,7 +249,7 @@ public final class CutAndDrill {
     private static String firstEnd(Member member) {
         return switch (member.role()) {
             case HINGE_STILE, LATCH_STILE -> "lower";
-            case BOTTOM_RAIL, MID_RAIL, TOP_RAIL, BRACE -> "hinge";
+            case BOTTOM_RAIL, MID_RAIL, TOP_RAIL, BRACE, ROD -> "hinge";
         };
     }
 }

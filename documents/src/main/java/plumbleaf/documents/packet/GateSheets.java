@@ -231,6 +231,8 @@ public final class GateSheets {
                 + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet, "
                 + DecimalText.whole(leaf.weight().dry().pounds()) + " lb dry. Center of gravity " + subject.length(cog)
                 + " from the hinge edge, " + subject.length(cogUp) + " above the lower hinge corner."));
+        if (leaf.outline().crest().isCurved())
+            blocks.add(Block.Paragraph.of(LeafShop.curve(leaf, inches -> subject.length(inches))));
         for (GatePaper.Hangs hangs : gate.hangs())
             blocks.add(Block.Paragraph.of(
                     camber(subject, hangs.sag().byTime().camber().inches()) + " Hang it blocked "

@@ -26,6 +26,7 @@ import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.documents.drawing.WeldMark;
+import plumbleaf.engine.gate.Crest;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -91,13 +92,19 @@ public final class GateElevation {
 
     private void infill() {
         Look board = Look.thin(Layer.PICKETS).of(leaf.id());
-        if (leaf.pickets().isEmpty()) members();
+        if (leaf.nailers().isEmpty()) {
+            marks.addAll(SteelInfill.of(leaf, outside, scale, this::picketShape));
+            members();
+            return;
+        }
         for (Picket picket : leaf.pickets()) marks.add(Area.edged(picketShape(picket), Material.WOOD, board));
     }
 
     private Drawing shop() {
         surroundings();
+        if (leaf.nailers().isEmpty()) marks.addAll(SteelInfill.of(leaf, outside, scale, this::picketShape));
         members();
+        crest();
         hardware();
         corners();
         welds();
@@ -164,15 +171,23 @@ public final class GateElevation {
         marks.add(Text.small(middle, way).centred().with(Look.note()));
     }
 
+    /** The infill's top where it leaves the frame. */
+    private void crest() {
+        Crest crest = leaf.outline().crest();
+        if (!crest.isCurved() && crest.step().isZero()) return;
+        List<Point> line = leaf.outline().crestLine().stream().map(outside::at).toList();
+        marks.add(Stroke.through(
+                line, Look.dimension().as(LineKind.CENTRE).in(Ink.SECOND).of(leaf.id())));
+    }
+
     private List<Point> picketShape(Picket picket) {
         double from = picket.r().inches();
         double to = from + picket.width().inches();
         double rakeBottom = leaf.outline().bottom().ratio();
-        double rakeTop = leaf.outline().top().ratio();
+        double rakeTop = topRise(picket);
         double middle = (from + to) / 2;
         double half = (to - from) / 2;
-        double lowest = picket.bottom().inches();
-        double bottomMiddle = lowest + Math.abs(rakeBottom) * half;
+        double bottomMiddle = picket.middle().inches() - picket.length().inches() / 2;
         double topMiddle = bottomMiddle + picket.length().inches();
         return MemberShapes.seen(
                 List.of(
@@ -181,6 +196,19 @@ public final class GateElevation {
                         new Point(to, topMiddle + rakeTop * (to - middle)),
                         new Point(from, topMiddle - rakeTop * (middle - from))),
                 outside);
+    }
+
+    /** Slope of a picket's top: of the curve over its own width, or of the frame. */
+    private double topRise(Picket picket) {
+        Outline outline = leaf.outline();
+        if (!outline.crest().isCurved()) return outline.top().ratio();
+        double from = picket.r().inches();
+        double width = picket.width().inches();
+        boolean reaches =
+                picket.middle().inches() + picket.length().inches() / 2 > outline.crestIn(from + width / 2) - 0.01;
+        return reaches
+                ? (outline.crestIn(from + width) - outline.crestIn(from)) / width
+                : outline.top().ratio();
     }
 
     private static double postWide(plumbleaf.engine.section.Section section) {
@@ -318,7 +346,7 @@ public final class GateElevation {
     private static int inwardSide(Member member) {
         return switch (member.role()) {
             case HINGE_STILE, TOP_RAIL -> -1;
-            case LATCH_STILE, BOTTOM_RAIL, MID_RAIL, BRACE -> 1;
+            case LATCH_STILE, BOTTOM_RAIL, MID_RAIL, BRACE, ROD -> 1;
         };
     }
 
@@ -448,6 +476,13 @@ public final class GateElevation {
                     .toList();
             for (double z : faces) add(row, inFace, z, datumZ, "", member.id());
         }
+        Outline outline = leaf.outline();
+        if (atHinge && outline.crest().isCurved()) {
+            double middle = (outline.hingeEdge().inches() + outline.latchEdge().inches()) / 2;
+            add(row, middle, outline.crestIn(middle), datumZ, " infill, middle", leaf.id());
+        }
+        if (atHinge && outline.crestIn(edge) > outline.corners().get(3).z().inches() + 0.01)
+            add(row, edge, outline.crestIn(edge), datumZ, " infill", leaf.id());
         if (atHinge) for (HingePin pin : leaf.pins()) add(row, 0, pin.z().inches(), datumZ, " pin", pin.id());
         else add(row, leaf.latchAt().r().inches(), leaf.latchAt().z().inches(), datumZ, " latch", leaf.id() + ".latch");
         marks.addAll(row.marks());

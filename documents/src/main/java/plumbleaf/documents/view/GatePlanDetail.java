@@ -119,10 +119,17 @@ public final class GatePlanDetail {
     }
 
     private void cladding(double hinge, double latch, double half) {
-        gate.parts().cladding().match(open -> marks, wood -> {
-            boards(wood, hinge, latch, half);
-            return marks;
-        });
+        gate.parts()
+                .cladding()
+                .match(
+                        open -> marks,
+                        wood -> {
+                            boards(wood, hinge, latch, half);
+                            return marks;
+                        },
+                        pickets -> marks,
+                        mesh -> marks,
+                        sheet -> marks);
     }
 
     private void boards(Cladding.Wood wood, double hinge, double latch, double half) {

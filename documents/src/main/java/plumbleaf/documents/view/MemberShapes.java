@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.MemberEnd;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.Joint;
 
@@ -13,12 +14,14 @@ import plumbleaf.engine.job.Joint;
  * what they meet.
  */
 final class MemberShapes {
+    private final Leaf leaf;
     private final Joint joint;
     private final List<Point> outer;
     private final List<Point> inner;
     private final double depth;
 
     MemberShapes(Leaf leaf, Joint joint) {
+        this.leaf = leaf;
         this.joint = joint;
         this.depth = leaf.members().get(0).section().depth().inches();
         this.outer = leaf.outline().corners().stream()
@@ -52,7 +55,9 @@ final class MemberShapes {
 
     List<Point> of(Member member) {
         boolean mitred = joint == Joint.MITERED;
+        if (joint.railsRunThrough() && isEdge(member)) return squareEnded(member);
         return switch (member.role()) {
+            case ROD -> rod(member);
             case HINGE_STILE -> mitred ? List.of(outer.get(0), inner.get(0), inner.get(3), outer.get(3)) : stile(0, 3);
             case LATCH_STILE -> mitred ? List.of(inner.get(1), outer.get(1), outer.get(2), inner.get(2)) : stile(1, 2);
             case BOTTOM_RAIL ->
@@ -65,6 +70,55 @@ final class MemberShapes {
                         : rail(outer.get(3), outer.get(2), -1);
             case MID_RAIL, BRACE -> Clip.within(strip(member), room(member));
         };
+    }
+
+    private static boolean isEdge(Member member) {
+        return member.role() != MemberRole.MID_RAIL
+                && member.role() != MemberRole.BRACE
+                && member.role() != MemberRole.ROD;
+    }
+
+    /** With rails that run through: rails from edge to edge, stiles from face to face. */
+    private List<Point> squareEnded(Member member) {
+        return switch (member.role()) {
+            case BOTTOM_RAIL -> {
+                List<Point> inside = shifted(outer.get(0), outer.get(1), depth);
+                yield List.of(
+                        outer.get(0),
+                        outer.get(1),
+                        onPlumb(inside, outer.get(1).x()),
+                        onPlumb(inside, outer.get(0).x()));
+            }
+            case TOP_RAIL -> {
+                List<Point> inside = shifted(outer.get(2), outer.get(3), depth);
+                yield List.of(
+                        onPlumb(inside, outer.get(3).x()),
+                        onPlumb(inside, outer.get(2).x()),
+                        outer.get(2),
+                        outer.get(3));
+            }
+            case HINGE_STILE -> between(outer.get(0).x(), inner.get(0).x());
+            default -> between(inner.get(1).x(), outer.get(1).x());
+        };
+    }
+
+    private List<Point> between(double fromX, double toX) {
+        List<Point> low = shifted(outer.get(0), outer.get(1), depth);
+        List<Point> high = shifted(outer.get(2), outer.get(3), depth);
+        return List.of(onPlumb(low, fromX), onPlumb(low, toX), onPlumb(high, toX), onPlumb(high, fromX));
+    }
+
+    /** From eye to eye, on top of any rail between. */
+    private static List<Point> rod(Member member) {
+        Point from = new Point(member.from().r().inches(), member.from().z().inches());
+        Point to = new Point(member.to().r().inches(), member.to().z().inches());
+        double along = from.direction(to);
+        double half = member.section().depth().inches() / 2;
+        return List.of(
+                from.towards(along - Math.PI / 2, half),
+                to.towards(along - Math.PI / 2, half),
+                to.towards(along + Math.PI / 2, half),
+                from.towards(along + Math.PI / 2, half));
     }
 
     private List<Point> stile(int low, int high) {
@@ -90,14 +144,23 @@ final class MemberShapes {
         Point to = new Point(member.to().r().inches(), member.to().z().inches());
         double along = from.direction(to);
         double half = member.section().depth().inches() / 2;
-        double spare = 4 * depth;
-        Point start = from.towards(along + Math.PI, spare);
-        Point end = to.towards(along, spare);
+        Point start = from.towards(along + Math.PI, spare(member, member.firstEnd()));
+        Point end = to.towards(along, spare(member, member.lastEnd()));
         return List.of(
                 start.towards(along - Math.PI / 2, half),
                 end.towards(along - Math.PI / 2, half),
                 end.towards(along + Math.PI / 2, half),
                 start.towards(along + Math.PI / 2, half));
+    }
+
+    /** Far beyond what it is cut to; where one half of a cross butts against the brace that runs through, as far as that brace covers. */
+    private double spare(Member member, MemberEnd end) {
+        boolean halved = member.role() == MemberRole.BRACE
+                && end.cuts().size() == 1
+                && leaf.member(end.cuts().get(0).against())
+                        .filter(other -> other.role() == MemberRole.BRACE)
+                        .isPresent();
+        return halved ? depth / 2 : 4 * depth;
     }
 
     /** Rails stop at the stiles; braces at the stiles and at the rails whose corners they run to. */

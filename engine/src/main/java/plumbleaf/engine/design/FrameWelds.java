@@ -28,7 +28,9 @@ final class FrameWelds {
     static final String CLAUSE = "AISC 360-22 J2.4, Table J2.2, J4.2(b); elastic vector method";
     static final String FORMULA = "f = N/A + M/S + T c/J as vectors; fa = min(0.60 Fexx 0.707 w, 0.60 Fu t) / 2";
 
+    /** Of a member's welded ends; nothing where they are bolted, or of a rod, whose thread gives way before its tab. */
     static double use(Member member, MemberForce force, Joint joint) {
+        if (joint == Joint.BRACKETED) return 0;
         return perInch(member, force, joint) / allowable(member.section());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
@@ -24,6 +25,9 @@ final class GateLattice {
 
     /** Thinner is not welded in an ordinary shop; 14 gauge, common practice, no source. */
     private static final Length THINNEST_FRAME = Length.inches(0.083);
+
+    /** Without and with one tube. */
+    private static final List<Bracing> BRACINGS = List.of(Bracing.tubes(0), Bracing.tubes(1));
 
     private static final Length SHALLOWEST = Length.inches(30);
     private static final Length DEEPEST = Length.inches(72);
@@ -47,7 +51,7 @@ final class GateLattice {
     List<PickedGate> builds() {
         List<PickedGate> builds = new ArrayList<>();
         for (Section frame : frames())
-            for (int braces : pinned.braces().value().map(List::of).orElse(List.of(0, 1)))
+            for (Bracing bracing : pinned.bracing().value().map(List::of).orElse(BRACINGS))
                 for (Section post : posts())
                     for (HoleSize hole : holes(post)) {
                         Section latch = pinned.latchPost()
@@ -55,7 +59,14 @@ final class GateLattice {
                                 .flatMap(catalogue::section)
                                 .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
                                 .orElse(post);
-                        builds.add(new PickedGate(frame, braces, pinned.joint().or(Joint.MITERED), post, latch, hole));
+                        builds.add(new PickedGate(
+                                pinned.flat() ? frame.turned() : frame,
+                                bracing,
+                                pinned.joint().or(Joint.MITERED),
+                                pinned.bracket(),
+                                post,
+                                latch,
+                                hole));
                     }
         return builds;
     }

@@ -41,9 +41,9 @@ final class GateSearch {
     private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
 
     /** All that tells one leaf from another. */
-    private record Made(String frame, int braces, Joint joint) {
+    private record Made(String frame, String bracing, Joint joint) {
         static Made of(PickedGate build) {
-            return new Made(build.frame().id(), build.braces(), build.joint());
+            return new Made(build.frame().id(), build.bracing().mark(), build.joint());
         }
     }
 

@@ -73,9 +73,41 @@ record GateSite(
         return RodPick.pinned(gate).flatMap(catalogue::rod).orElseGet(() -> RodPick.middle(catalogue));
     }
 
-    /** What fills the leaf: the fence's own boards, or nothing where the fence has none. */
+    /** The style that the leaf is boarded in: its own, or the fence's; none where it is filled otherwise. */
+    Optional<FenceStyle> leafStyle() {
+        return gate.leaf()
+                .fill()
+                .match(
+                        asFence -> style(),
+                        bare -> Optional.empty(),
+                        other -> catalogue.style(other.id()),
+                        pickets -> Optional.empty(),
+                        mesh -> Optional.empty(),
+                        sheet -> Optional.empty());
+    }
+
+    /** What fills the leaf: what was asked for, else the fence's own boards, or nothing where the fence has none. */
     Cladding cladding() {
-        return style().flatMap(FenceStyle::boarding)
+        return gate.leaf()
+                .fill()
+                .match(
+                        asFence -> boards(),
+                        bare -> new Cladding.Open(),
+                        other -> boards(),
+                        pickets -> new Cladding.Pickets(
+                                catalogue
+                                        .section(pickets.section())
+                                        .orElseThrow(
+                                                () -> new IllegalArgumentException("No section " + pickets.section())),
+                                pickets.gap(),
+                                pickets.punched()),
+                        mesh -> new Cladding.Mesh(mesh.woven(), mesh.wire(), mesh.pitch(), mesh.edge()),
+                        sheet -> new Cladding.Sheet(sheet.thickness(), sheet.edge()));
+    }
+
+    private Cladding boards() {
+        return leafStyle()
+                .flatMap(FenceStyle::boarding)
                 .<Cladding>map(boards -> new Cladding.Wood(
                         boards, wood(boards.species()), wood(boards.railSpecies()), run.finishedFace()))
                 .orElse(new Cladding.Open());

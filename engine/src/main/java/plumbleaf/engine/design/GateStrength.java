@@ -8,11 +8,13 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.MemberForce;
+import plumbleaf.engine.section.Rods;
 import plumbleaf.engine.strength.Interaction;
 
 /** Strength of a hung gate: its frame, and what it does to its posts. */
@@ -43,6 +45,9 @@ final class GateStrength {
 
     static double ratio(HungLeaf hung, MemberForce force) {
         Member member = hung.gate().leaf().member(force.member()).orElseThrow();
+        if (member.role() == MemberRole.ROD)
+            return force.axial().pounds()
+                    / Rods.threadCapacity(member.section()).pounds();
         BaseAction action = new BaseAction(
                 Force.pounds(Math.max(0, -force.axial().pounds())),
                 force.shear(),

@@ -118,6 +118,7 @@ final class GateWork {
         for (HungLeaf leaf : hung) {
             findings.addAll(SagFindings.of(leaf.id(), leaf.sag(), leaf.limits(), display));
             findings.addAll(GateStrength.findings(leaf.id(), leaf, site.basis()));
+            findings.addAll(SwayFindings.of(leaf, display));
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
         }
@@ -166,8 +167,9 @@ final class GateWork {
     private GateParts parts() {
         return new GateParts(
                 build.frame(),
-                build.braces(),
+                build.bracing(),
                 build.joint(),
+                build.bracket(),
                 build.hingePost(),
                 build.latchPost(),
                 site.hinge(),

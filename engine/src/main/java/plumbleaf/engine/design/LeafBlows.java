@@ -5,6 +5,7 @@ import java.util.Optional;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
+import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -22,6 +23,7 @@ final class LeafBlows {
     private final Length surface;
     private final Length top;
     private final Screen screen;
+    private final boolean asFence;
     private final int leg;
     private final Span span;
 
@@ -29,9 +31,13 @@ final class LeafBlows {
     private LeafBlows(GateSite site, Leaf leaf, Offset fromFace, Offset toFace) {
         this.site = site;
         this.width = leaf.width();
-        this.surface = site.gate().leaf().infill();
+        this.surface = surface(site.gate().leaf(), leaf);
         this.top = surface.plus(site.gate().leaf().bottomGap());
-        this.screen = LeafScreen.of(leaf, site.style(), site.catalogue());
+        this.screen = LeafScreen.of(leaf, site.cladding(), site.leafStyle(), site.catalogue());
+        this.asFence = site.gate()
+                .leaf()
+                .fill()
+                .match(is -> true, bare -> false, style -> false, pickets -> false, mesh -> false, sheet -> false);
         Offset from = site.gate().station().asOffset();
         this.leg = site.wind().legAt(from);
         this.span =
@@ -52,11 +58,20 @@ final class LeafBlows {
                 : new LeafBlows(site, hang.leaf(), clear.minus(reach), clear);
     }
 
+    /** Its height; under a curved top the even one of the same area. */
+    private static Length surface(LeafSpec asked, Leaf leaf) {
+        if (!leaf.outline().crest().isCurved()) return asked.infill();
+        return Length.inches(leaf.outline().face().squareInches() / leaf.width().inches());
+    }
+
+    /** A leaf filled as its fence shares the fence's wind; one filled otherwise is taken as a wall of its own, with its own solidity. */
     LeafWind shut() {
+        if (!asFence) return open();
         return LeafWind.shut(site.wind().design(leg), span);
     }
 
     LeafWind shutIn(Speed gust) {
+        if (!asFence) return openIn(gust);
         return LeafWind.shut(site.wind().gust(leg, gust), span);
     }
 

@@ -1,6 +1,8 @@
 package plumbleaf.engine.design;
 
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.Bracing;
+import plumbleaf.engine.job.Bracket;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Length;
@@ -14,26 +16,34 @@ import plumbleaf.engine.section.Section;
  * @param latchPost of a pair, the right leaf's: both are hinge posts
  * @param hole of both posts
  */
-public record PickedGate(Section frame, int braces, Joint joint, Section hingePost, Section latchPost, HoleSize hole) {
+public record PickedGate(
+        Section frame,
+        Bracing bracing,
+        Joint joint,
+        Bracket bracket,
+        Section hingePost,
+        Section latchPost,
+        HoleSize hole) {
     PickedGate withDepth(Length depth) {
-        return new PickedGate(frame, braces, joint, hingePost, latchPost, new HoleSize(hole.diameter(), depth));
+        return new PickedGate(
+                frame, bracing, joint, bracket, hingePost, latchPost, new HoleSize(hole.diameter(), depth));
     }
 
     /** Its parts in a fixed order, which also tells builds apart. */
     public String id() {
-        return frame.id() + " " + braces + " " + joint.key() + " " + hingePost.id() + " " + latchPost.id() + " "
+        return frame.id() + " " + bracing.mark() + " " + joint.key() + " " + hingePost.id() + " " + latchPost.id() + " "
                 + LengthText.inchesOnly(hole.diameter().inches()) + " x "
                 + LengthText.inchesOnly(hole.depth().inches());
     }
 
     /** On another hinge post. */
     PickedGate on(Section post) {
-        return new PickedGate(frame, braces, joint, post, latchPost, hole);
+        return new PickedGate(frame, bracing, joint, bracket, post, latchPost, hole);
     }
 
     /** Both leaves of a pair on other posts. */
     PickedGate bothOn(Section post) {
-        return new PickedGate(frame, braces, joint, post, post, hole);
+        return new PickedGate(frame, bracing, joint, bracket, post, post, hole);
     }
 
     /** The post a leaf hangs on: of a pair, the left leaf's is the one named first, the right leaf's the other. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
@@ -83,12 +84,18 @@ final class UsualBuilds {
                 .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
                 .orElse(hinge);
         return new PickedGate(
-                section(pinned.frame().or(FRAME)),
-                pinned.braces().or(1),
+                frame(pinned),
+                pinned.bracing().or(Bracing.tubes(1)),
                 pinned.joint().or(Joint.MITERED),
+                pinned.bracket(),
                 hinge,
                 latch,
                 new HoleSize(pinned.hole().or(GATE_HOLE), pinned.depth().or(GATE_DEPTH)));
+    }
+
+    private Section frame(GateBuild pinned) {
+        Section tube = section(pinned.frame().or(FRAME));
+        return pinned.flat() ? tube.turned() : tube;
     }
 
     private Section section(String id) {

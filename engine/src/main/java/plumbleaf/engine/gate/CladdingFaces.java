@@ -28,19 +28,35 @@ final class CladdingFaces {
         double half = frameThickness(parts.frame()).inches() / 2;
         double below = outline.infillBelow().inches();
         LowEdge bottom = edge(outline, 0);
-        return parts.cladding().match(open -> List.of(strip(bottom, -half, half, viewerSign)), wood -> {
-            int side = side(wood);
-            double nailer = wood.style().railThickness().inches();
-            double board = wood.style().boardThickness().inches();
-            List<LowStrip> strips = new ArrayList<>();
-            double face = half + nailer + (below > 0 ? 0 : board);
-            strips.add(strip(bottom, -side * half, side * face, viewerSign));
-            if (below > 0) {
-                double from = side * (half + nailer);
-                strips.add(strip(edge(outline, below), from, from + side * board, viewerSign));
-            }
-            return List.copyOf(strips);
-        });
+        List<LowStrip> frame = List.of(strip(bottom, -half, half, viewerSign));
+        return parts.cladding()
+                .match(
+                        open -> frame,
+                        wood -> {
+                            int side = side(wood);
+                            double nailer = wood.style().railThickness().inches();
+                            double board = wood.style().boardThickness().inches();
+                            List<LowStrip> strips = new ArrayList<>();
+                            double face = half + nailer + (below > 0 ? 0 : board);
+                            strips.add(strip(bottom, -side * half, side * face, viewerSign));
+                            if (below > 0) {
+                                double from = side * (half + nailer);
+                                strips.add(strip(edge(outline, below), from, from + side * board, viewerSign));
+                            }
+                            return List.copyOf(strips);
+                        },
+                        pickets -> steel(outline, pickets.section().width().inches() / 2, frame, viewerSign),
+                        mesh -> frame,
+                        sheet -> frame);
+    }
+
+    /** The frame, and below it what hangs lower in its middle. */
+    private static List<LowStrip> steel(Outline outline, double halfIn, List<LowStrip> frame, int viewerSign) {
+        double below = outline.infillBelow().inches();
+        if (!(below > 0)) return frame;
+        List<LowStrip> strips = new ArrayList<>(frame);
+        strips.add(strip(edge(outline, below), -halfIn, halfIn, viewerSign));
+        return List.copyOf(strips);
     }
 
     /** The lowest line in the leaf's plane, infill counted. */

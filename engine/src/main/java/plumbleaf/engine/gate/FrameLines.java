@@ -2,6 +2,7 @@ package plumbleaf.engine.gate;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 
 /**
@@ -23,7 +24,11 @@ record FrameLines(Outline outline, double depthIn, List<RailLine> rails) {
         }
     }
 
-    static FrameLines of(Outline outline, Section tube, int midRails) {
+    /**
+     * @param midRailsAt heights of the mid rails' centrelines above the outline's bottom at the hinge edge; empty where they stand evenly. A rail at a height of its own climbs by as much of
+     *     the way from the bottom's slope to the top's as it is up.
+     */
+    static FrameLines of(Outline outline, Section tube, int midRails, List<Length> midRailsAt) {
         double depth = tube.depth().inches();
         double hingeStile = outline.hingeEdge().inches() + depth / 2;
         double latchStile = outline.latchEdge().inches() - depth / 2;
@@ -34,7 +39,8 @@ record FrameLines(Outline outline, double depthIn, List<RailLine> rails) {
         List<RailLine> rails = new ArrayList<>();
         rails.add(bottom);
         for (int i = 1; i <= midRails; i++) {
-            double share = i / (midRails + 1.0);
+            double share =
+                    midRailsAt.isEmpty() ? i / (midRails + 1.0) : share(outline, bottom, top, midRailsAt.get(i - 1));
             double atHinge = between(bottom.heightIn(hingeStile), top.heightIn(hingeStile), share);
             double atLatch = between(bottom.heightIn(latchStile), top.heightIn(latchStile), share);
             double slope = (atLatch - atHinge) / (latchStile - hingeStile);
@@ -74,6 +80,12 @@ record FrameLines(Outline outline, double depthIn, List<RailLine> rails) {
 
     private static RailLine inside(double edgeAtPinIn, double slope, double byIn) {
         return new RailLine(edgeAtPinIn + byIn * Math.sqrt(1 + slope * slope), slope);
+    }
+
+    private static double share(Outline outline, RailLine bottom, RailLine top, Length up) {
+        double edge = outline.hingeEdge().inches();
+        double low = bottom.heightIn(edge);
+        return (outline.bottomIn(edge) + up.inches() - low) / (top.heightIn(edge) - low);
     }
 
     private static double between(double low, double high, double share) {

@@ -124,7 +124,12 @@ final class GateFindings {
                         + " bare steel with zinc-rich paint.",
                 Basis.commonPractice("welding galvanized tube")));
         parts.cladding()
-                .match(open -> List.<Finding>of(), wood -> List.of(pickets(leaf, wood, display)))
+                .match(
+                        open -> List.<Finding>of(),
+                        wood -> List.of(pickets(leaf, wood, display)),
+                        pickets -> List.of(steelPickets(leaf, pickets, display)),
+                        mesh -> List.<Finding>of(),
+                        sheet -> List.<Finding>of())
                 .forEach(findings::add);
         return findings;
     }
@@ -149,6 +154,17 @@ final class GateFindings {
                                 : "; the style asks " + display.length(least) + " to " + display.length(greatest)
                                         + ". Change the opening a little or pick another board."),
                 Basis.job("the style's range of gaps"));
+    }
+
+    private static Finding steelPickets(Leaf leaf, Cladding.Pickets pickets, DisplayUnits display) {
+        long count = leaf.picketEdges().positions().size() / 2;
+        return Checked.note(
+                "gate.pickets",
+                Severity.PASS,
+                leaf.id(),
+                leaf.id() + ": " + count + " steel pickets, " + display.length(leaf.picketGap())
+                        + " clear between them and beside the stiles, " + display.length(pickets.gap()) + " at most.",
+                Basis.job("the largest gap asked for"));
     }
 
     static Finding cannotBeMade(String gate, String why) {

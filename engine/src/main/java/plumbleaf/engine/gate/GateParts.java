@@ -2,6 +2,8 @@ package plumbleaf.engine.gate;
 
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
+import plumbleaf.engine.job.Bracing;
+import plumbleaf.engine.job.Bracket;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.section.Section;
 
@@ -9,14 +11,16 @@ import plumbleaf.engine.section.Section;
  * What a gate is made of, once everything is picked.
  *
  * @param frame section of every member of the leaf's frame; its depth lies in the plane of the leaf
- * @param braces diagonals, 0 to 2
+ * @param bracing what keeps the leaf square besides its corners
+ * @param bracket of a frame that is bolted together; says nothing for another
  * @param hingePost section of the hinge post; of a pair, the left one's, seen from outside
  * @param latchPost section of the latch post; of a pair, the right one's
  */
 public record GateParts(
         Section frame,
-        int braces,
+        Bracing bracing,
         Joint joint,
+        Bracket bracket,
         Section hingePost,
         Section latchPost,
         HingeModel hinge,
@@ -26,10 +30,19 @@ public record GateParts(
     public GateParts turned() {
         Section own = latchPost;
         Section far = hingePost;
-        return new GateParts(frame, braces, joint, own, far, hinge, latch, cladding);
+        return new GateParts(frame, bracing, joint, bracket, own, far, hinge, latch, cladding);
     }
 
-    public GateParts {
-        if (braces < 0 || braces > 2) throw new IllegalArgumentException("Braces must be 0 to 2, were " + braces);
+    /** With diagonals of the frame's own tube. */
+    public GateParts(
+            Section frame,
+            int braces,
+            Joint joint,
+            Section hingePost,
+            Section latchPost,
+            HingeModel hinge,
+            LatchModel latch,
+            Cladding cladding) {
+        this(frame, Bracing.tubes(braces), joint, Bracket.UNKNOWN, hingePost, latchPost, hinge, latch, cladding);
     }
 }

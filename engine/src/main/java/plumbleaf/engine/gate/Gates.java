@@ -151,6 +151,7 @@ public final class Gates {
                 swing.outline(),
                 swing.parts(),
                 ask.gate().leaf().midRails(),
+                ask.gate().leaf().midRailsAt(),
                 ask.gate().hinges(),
                 latchZ(ask, swing, latchFoot));
         return new LeafHang(

@@ -28,8 +28,10 @@ record Infill(
         Length picketThickness,
         Offset nailerN,
         Offset picketN,
+        List<Panel> panels,
         List<RailLoad> loads,
-        List<Fitting> bolts) {
+        List<Fitting> bolts,
+        List<Weld> welds) {
     /** Steel, 490 pcf. */
     private static final double STEEL_LB_PER_IN3 = 490 / 1728.0;
 
@@ -40,12 +42,27 @@ record Infill(
         nailers = List.copyOf(nailers);
         pickets = List.copyOf(pickets);
         loads = List.copyOf(loads);
+        panels = List.copyOf(panels);
         bolts = List.copyOf(bolts);
+        welds = List.copyOf(welds);
     }
 
     static Infill none() {
+        return inPlane(true, List.of(), Offset.ZERO, Length.ZERO, List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** Of steel, in the middle of the frame. */
+    static Infill inPlane(
+            boolean fits,
+            List<Picket> pickets,
+            Offset gap,
+            Length thickness,
+            List<Panel> panels,
+            List<RailLoad> loads,
+            List<Fitting> fittings,
+            List<Weld> welds) {
         return new Infill(
-                true, List.of(), List.of(), Offset.ZERO, Length.ZERO, Offset.ZERO, Offset.ZERO, List.of(), List.of());
+                fits, List.of(), pickets, gap, thickness, Offset.ZERO, Offset.ZERO, panels, loads, fittings, welds);
     }
 
     static Infill of(
@@ -108,8 +125,10 @@ record Infill(
                 style.boardThickness(),
                 Offset.inches(nailerN),
                 Offset.inches(picketN),
+                List.of(),
                 loads,
-                bolts);
+                bolts,
+                List.of());
     }
 
     /** The outermost nailers lie flush with the outline, the others on the middle of their rail. */
@@ -146,17 +165,26 @@ record Infill(
     private static Picket picket(Outline outline, double rIn, double widthIn, Cladding.Wood wood) {
         double below = outline.infillBelow().inches();
         double middle = rIn + widthIn / 2;
-        double length = outline.topIn(middle) - outline.bottomIn(middle) + below;
+        double length = outline.crestIn(middle) - outline.bottomIn(middle) + below;
         double lowest = Math.min(outline.bottomIn(rIn), outline.bottomIn(rIn + widthIn)) - below;
-        double highest = Math.max(outline.topIn(rIn), outline.topIn(rIn + widthIn));
+        double highest = Math.max(outline.crestIn(rIn), outline.crestIn(rIn + widthIn));
+        if (outline.crest().isCurved()) highest = Math.max(highest, outline.crestIn(middle));
         double volume = length * widthIn * wood.style().boardThickness().inches();
+        double rise = (outline.crestIn(rIn + widthIn) - outline.crestIn(rIn)) / widthIn;
         return new Picket(
                 Offset.inches(rIn),
                 Length.inches(widthIn),
                 Offset.inches(lowest),
+                Offset.inches(
+                        outline.crest().isCurved()
+                                ? outline.bottomIn(middle) - below + length / 2
+                                : lowest + (highest - lowest) / 2),
                 Length.inches(length),
                 Length.inches(highest - lowest),
-                Angle.radians(Math.abs(outline.top().angle().radians())),
+                Angle.radians(Math.abs(
+                        outline.crest().isCurved()
+                                ? StrictMath.atan(rise)
+                                : outline.top().angle().radians())),
                 Angle.radians(Math.abs(outline.bottom().angle().radians())),
                 weight(volume, wood.pickets().densityAt(Moisture.WET)),
                 weight(volume, wood.pickets().densityAt(Moisture.DRY)));

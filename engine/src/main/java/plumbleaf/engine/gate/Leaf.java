@@ -16,11 +16,15 @@ import plumbleaf.engine.quantity.Offset;
  * @param pins from the lowest up
  * @param latchAt where the latch meets the leaf
  * @param freeCorner the outline's lower latch corner, whose drop is judged
+ * @param make how its frame is made
+ * @param pickets boards, or the pieces of steel pickets
+ * @param panels pieces of mesh or sheet
  */
 public record Leaf(
         String id,
         Hand hand,
         Outline outline,
+        LeafMake make,
         List<Member> members,
         List<FrameJoint> joints,
         List<HingePin> pins,
@@ -30,6 +34,7 @@ public record Leaf(
         List<Nailer> nailers,
         List<Picket> pickets,
         Offset picketGap,
+        List<Panel> panels,
         List<RailLoad> railLoads,
         List<Fitting> fittings,
         LeafWeight weight) {
@@ -40,8 +45,31 @@ public record Leaf(
         welds = List.copyOf(welds);
         nailers = List.copyOf(nailers);
         pickets = List.copyOf(pickets);
+        panels = List.copyOf(panels);
         railLoads = List.copyOf(railLoads);
         fittings = List.copyOf(fittings);
+    }
+
+    /** The same leaf with other members and loads. */
+    public Leaf with(List<Member> otherMembers, List<RailLoad> otherLoads, List<Fitting> otherFittings) {
+        return new Leaf(
+                id,
+                hand,
+                outline,
+                make,
+                otherMembers,
+                joints,
+                pins,
+                latchAt,
+                freeCorner,
+                welds,
+                nailers,
+                pickets,
+                picketGap,
+                panels,
+                otherLoads,
+                otherFittings,
+                weight);
     }
 
     public Length width() {
@@ -66,7 +94,10 @@ public record Leaf(
     public Ordinates picketEdges() {
         List<Offset> edges = new ArrayList<>();
         double datum = outline.hingeEdge().inches();
+        double last = Double.NEGATIVE_INFINITY;
         for (Picket picket : pickets) {
+            if (picket.r().inches() < last + 1e-9) continue;
+            last = picket.r().inches();
             edges.add(Offset.inches(picket.r().inches() - datum));
             edges.add(Offset.inches(picket.r().inches() + picket.width().inches() - datum));
         }

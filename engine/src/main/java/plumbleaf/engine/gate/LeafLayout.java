@@ -106,15 +106,15 @@ final class LeafLayout {
     private static Outline outline(LeafSpec spec, double widthIn, Length pinOffset, Slope grade, double liftIn) {
         double hingeEdge = spec.hingeGap().inches() - pinOffset.inches();
         double bottomGap = spec.bottomGap().inches() + liftIn;
-        double below = spec.infillBelowFrame().inches();
         return new Outline(
                 Offset.inches(hingeEdge),
                 Offset.inches(hingeEdge + widthIn),
                 Offset.inches(bottomGap),
-                Offset.inches(bottomGap - below + spec.infill().inches()),
+                Offset.inches(bottomGap + spec.frameHeight().inches()),
                 bottom(spec, grade),
                 top(spec, grade),
-                spec.infillBelowFrame());
+                spec.infillBelowFrame(),
+                new Crest(spec.infillAboveFrame(), spec.top()));
     }
 
     /** The question of a single leaf's swing on a hand. */

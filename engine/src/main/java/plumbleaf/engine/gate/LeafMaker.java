@@ -28,9 +28,22 @@ public final class LeafMaker {
      */
     public static Leaf make(
             String id, Hand hand, Outline outline, GateParts parts, int midRails, HingeSpec hinges, Offset latchZ) {
+        return make(id, hand, outline, parts, midRails, List.of(), hinges, latchZ);
+    }
+
+    /** @param midRailsAt heights of the mid rails above the outline's bottom at the hinge edge; empty where they stand evenly */
+    public static Leaf make(
+            String id,
+            Hand hand,
+            Outline outline,
+            GateParts parts,
+            int midRails,
+            List<Length> midRailsAt,
+            HingeSpec hinges,
+            Offset latchZ) {
         Place latch = Place.at(outline.latchEdge().inches(), 0, latchZ.inches());
         Fitting fitting = new Fitting("latch", latch, parts.latch().weight());
-        return make(id, hand, outline, parts, midRails, hinges, latchZ, List.of(fitting));
+        return make(id, hand, outline, parts, midRails, midRailsAt, hinges, latchZ, List.of(fitting));
     }
 
     /** @param atLatchEdge what hangs at the latch edge: the latch, or rod and stop strip of a pair's leaf */
@@ -40,30 +53,40 @@ public final class LeafMaker {
             Outline outline,
             GateParts parts,
             int midRails,
+            List<Length> midRailsAt,
             HingeSpec hinges,
             Offset latchZ,
             List<Fitting> atLatchEdge) {
-        FrameLines lines = FrameLines.of(outline, parts.frame(), midRails);
-        LeafMembers frame = LeafMembers.cut(id, lines, parts.frame(), parts.joint(), parts.braces());
+        FrameLines lines = FrameLines.of(outline, parts.frame(), midRails, midRailsAt);
+        LeafMembers frame = LeafMembers.cut(id, lines, parts.frame(), parts.joint(), parts.bracing());
         List<HingePin> pins = pins(id, outline, hinges);
         Infill infill = parts.cladding()
-                .match(open -> Infill.none(), wood -> Infill.of(outline, lines, frame.members(), wood, bolts(lines)));
-        List<Member> members = drilled(frame.members(), pins, infill.nailers());
-        List<Fitting> fittings = fittings(pins, parts, atLatchEdge, infill);
+                .match(
+                        open -> Infill.none(),
+                        wood -> Infill.of(outline, lines, frame.members(), wood, bolts(lines)),
+                        pickets -> SteelPickets.in(id, outline, lines, frame.members(), pickets),
+                        mesh -> Panels.of(id, lines, frame.members(), mesh),
+                        sheet -> Panels.of(id, lines, frame.members(), sheet));
+        List<Member> members = drilled(frame.members(), pins, infill, parts.cladding());
+        List<Weld> welds = new ArrayList<>(frame.welds());
+        welds.addAll(infill.welds());
+        List<Fitting> fittings = fittings(pins, parts, atLatchEdge, infill, frame);
         LeafWeight weight = LeafWeights.of(members, infill, fittings);
         return new Leaf(
                 id,
                 hand,
                 outline,
+                new LeafMake(parts.frame(), parts.bracing(), parts.joint(), parts.bracket()),
                 members,
                 frame.joints(),
                 pins,
                 Place.at(outline.latchEdge().inches(), 0, latchZ.inches()),
                 outline.corners().get(1),
-                frame.welds(),
+                welds,
                 infill.nailers(),
                 infill.pickets(),
                 infill.gap(),
+                infill.panels(),
                 infill.loads(),
                 fittings,
                 weight);
@@ -93,7 +116,8 @@ public final class LeafMaker {
         return List.copyOf(bolts);
     }
 
-    private static List<Member> drilled(List<Member> members, List<HingePin> pins, List<Nailer> nailers) {
+    private static List<Member> drilled(List<Member> members, List<HingePin> pins, Infill infill, Cladding cladding) {
+        List<Nailer> nailers = infill.nailers();
         List<Member> drilled = new ArrayList<>();
         for (Member member : members) {
             List<Hole> holes = new ArrayList<>();
@@ -113,13 +137,21 @@ public final class LeafMaker {
                     holes.add(new Hole("nailer bolt", Length.inches(at), Stated.of(NAILER_BOLT_HOLE)));
                 }
             }
+            if (member.role().isRail())
+                cladding.match(
+                                open -> List.<Hole>of(),
+                                wood -> List.<Hole>of(),
+                                pickets -> SteelPickets.punched(member, infill.pickets(), pickets),
+                                mesh -> List.<Hole>of(),
+                                sheet -> List.<Hole>of())
+                        .forEach(holes::add);
             drilled.add(member.drilled(holes));
         }
         return drilled;
     }
 
     private static List<Fitting> fittings(
-            List<HingePin> pins, GateParts parts, List<Fitting> atLatchEdge, Infill infill) {
+            List<HingePin> pins, GateParts parts, List<Fitting> atLatchEdge, Infill infill, LeafMembers made) {
         List<Fitting> fittings = new ArrayList<>();
         for (HingePin pin : pins) {
             fittings.add(new Fitting(
@@ -127,6 +159,7 @@ public final class LeafMaker {
         }
         fittings.addAll(atLatchEdge);
         fittings.addAll(infill.bolts());
+        fittings.addAll(made.fittings());
         return fittings;
     }
 }

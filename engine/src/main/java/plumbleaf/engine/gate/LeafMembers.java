@@ -2,8 +2,11 @@ package plumbleaf.engine.gate;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.RodRuns;
 import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.section.Section;
@@ -18,6 +21,10 @@ final class LeafMembers {
     private final List<Member> members = new ArrayList<>();
     private final List<FrameJoint> joints = new ArrayList<>();
     private final List<Weld> welds = new ArrayList<>();
+    private final List<Fitting> fittings = new ArrayList<>();
+
+    /** A pressed steel corner with its four bolts. Judgement; its maker says. */
+    private static final Force BRACKET = Force.pounds(1.5);
 
     private LeafMembers(String leaf, FrameLines lines, Section tube, Joint joint) {
         this.leaf = leaf;
@@ -27,15 +34,89 @@ final class LeafMembers {
         this.depthIn = tube.depth().inches();
     }
 
-    static LeafMembers cut(String leaf, FrameLines lines, Section tube, Joint joint, int braces) {
+    static LeafMembers cut(String leaf, FrameLines lines, Section tube, Joint joint, Bracing bracing) {
         LeafMembers made = new LeafMembers(leaf, lines, tube, joint);
         made.stile(MemberRole.HINGE_STILE, lines.hingeStileIn());
         made.stile(MemberRole.LATCH_STILE, lines.latchStileIn());
         for (int rail = 0; rail < lines.rails().size(); rail++) made.rail(rail);
         made.jointsOfRails();
-        if (braces == 2 && lines.rails().size() == 2) made.bracesToTheLatchStile();
-        else for (int panel = 0; panel < braces; panel++) made.brace(panel);
+        made.keptSquare(bracing);
         return made;
+    }
+
+    private void keptSquare(Bracing bracing) {
+        boolean known = bracing.match(this::tubes, this::crossed, this::rods);
+        if (!known) throw new IllegalStateException("A bracing was not cut");
+    }
+
+    private boolean tubes(Bracing.Tubes tubes) {
+        if (tubes.count() == 2 && lines.rails().size() == 2) bracesToTheLatchStile();
+        else for (int panel = 0; panel < tubes.count(); panel++) brace(panel);
+        return true;
+    }
+
+    private boolean crossed(Bracing.Cross cross) {
+        brace(0);
+        new CrossBrace(this, members.get(members.size() - 1)).cut();
+        return true;
+    }
+
+    private boolean rods(Bracing.Rod rod) {
+        RodBrace rods = new RodBrace(this, rod);
+        if (rod.runs() != RodRuns.FROM_LOW_HINGE) rods.fromTopHinge();
+        if (rod.runs() != RodRuns.FROM_TOP_HINGE) rods.fromLowHinge();
+        return true;
+    }
+
+    /** Brackets, and what belongs to a rod. */
+    List<Fitting> fittings() {
+        return fittings;
+    }
+
+    void fit(Fitting fitting) {
+        fittings.add(fitting);
+    }
+
+    FrameLines lines() {
+        return lines;
+    }
+
+    double depthIn() {
+        return depthIn;
+    }
+
+    Section tube() {
+        return tube;
+    }
+
+    FrameJoint jointAt(int stile, int rail) {
+        return joints.get(2 * rail + stile);
+    }
+
+    /** Adds a member whose ends are known. */
+    Member place(
+            MemberRole role, Section section, Place from, Place to, MemberEnd first, MemberEnd last, EndsTurn ends) {
+        add(role, section, from, to, first, last, ends);
+        return members.get(members.size() - 1);
+    }
+
+    /** A joint of its own, the member that runs through first. */
+    String newJoint(Place at, List<String> meeting) {
+        String name = leaf + ".j" + (joints.size() + 1);
+        joints.add(new FrameJoint(name, at, meeting));
+        return name;
+    }
+
+    void weld(Weld weld) {
+        welds.add(weld);
+    }
+
+    void joins(int stile, int rail, Member member) {
+        int which = 2 * rail + stile;
+        FrameJoint corner = joints.get(which);
+        List<String> all = new ArrayList<>(corner.members());
+        all.add(member.id());
+        joints.set(which, new FrameJoint(corner.id(), corner.at(), all));
     }
 
     List<Member> members() {
@@ -52,16 +133,16 @@ final class LeafMembers {
 
     /** How far a member's long point at its first end lies before its centreline's beginning. */
     static double datumBeforeIn(Member member) {
-        return beyondIn(member.section(), member.from(), member.to(), member.firstEnd());
+        return beyondIn(member.section(), member.firstEnd());
     }
 
-    private static double beyondIn(Section tube, Place from, Place to, MemberEnd end) {
-        if (end.coped()) {
-            double run = to.r().inches() - from.r().inches();
-            double rise = to.z().inches() - from.z().inches();
-            return tube.depth().inches() / 2 * Math.sqrt(run * run + rise * rise) / Math.abs(run);
-        }
-        if (end.cuts().size() > 1) return 0;
+    /** A coped end reaches with its two ears to the axis of the tube it meets: {@code R / cos a} beyond that tube's face. */
+    private static double beyondIn(Section tube, MemberEnd end) {
+        if (end.cuts().size() != 1) return 0;
+        if (end.coped())
+            return tube.depth().inches()
+                    / 2
+                    / StrictMath.cos(end.cuts().get(0).fromSquare().radians());
         return MiterCuts.beyondCentreline(tube.depth(), end.fromSquare()).inches();
     }
 
@@ -83,6 +164,19 @@ final class LeafMembers {
         }
         double low = lines.outline().bottom().ratio();
         double high = lines.outline().top().ratio();
+        if (joint.railsRunThrough()) {
+            MemberEnd foot = new MemberEnd(List.of(new Cut(slant(low), id(2))), tube.isRound());
+            MemberEnd head =
+                    new MemberEnd(List.of(new Cut(slant(high), id(lines.rails().size() + 1))), tube.isRound());
+            add(
+                    role,
+                    Place.inPlane(r, lines.overRailIn(0, r)),
+                    Place.inPlane(r, lines.underRailIn(lines.rails().size() - 1, r)),
+                    foot,
+                    head,
+                    low * high < 0 ? EndsTurn.OPPOSED : EndsTurn.PARALLEL);
+            return;
+        }
         add(
                 role,
                 Place.inPlane(r, lines.outline().bottomIn(r)),
@@ -111,16 +205,28 @@ final class LeafMembers {
                     EndsTurn.OPPOSED);
             return;
         }
+        Angle end = slant(line.slope());
+        if (joint.railsRunThrough() && (isBottom || isTop)) {
+            double first = lines.outline().hingeEdge().inches();
+            double last = lines.outline().latchEdge().inches();
+            add(
+                    role,
+                    Place.inPlane(first, line.heightIn(first)),
+                    Place.inPlane(last, line.heightIn(last)),
+                    MemberEnd.one(new Cut(end, "open")),
+                    MemberEnd.one(new Cut(end, "open")),
+                    EndsTurn.PARALLEL);
+            return;
+        }
         double from = lines.hingeFaceIn();
         double to = lines.latchFaceIn();
-        Angle end = slant(line.slope());
-        boolean coped = tube.isRound();
+        boolean coped = tube.isRound() && joint != Joint.BRACKETED;
         add(
                 role,
                 Place.inPlane(from, line.heightIn(from)),
                 Place.inPlane(to, line.heightIn(to)),
-                coped ? new MemberEnd(List.of(), true) : MemberEnd.one(new Cut(end, id(0))),
-                coped ? new MemberEnd(List.of(), true) : MemberEnd.one(new Cut(end, id(1))),
+                new MemberEnd(List.of(new Cut(end, id(0))), coped),
+                new MemberEnd(List.of(new Cut(end, id(1))), coped),
                 EndsTurn.PARALLEL);
     }
 
@@ -132,8 +238,8 @@ final class LeafMembers {
         Place high = Place.inPlane(to, lines.underRailIn(panel + 1, to));
         add(MemberRole.BRACE, low, high, point(low, high, 0, panel), point(low, high, 1, panel + 1), EndsTurn.PARALLEL);
         Member made = members.get(members.size() - 1);
-        joinCorner(2 * panel, made, made.firstEnd());
-        joinCorner(2 * (panel + 1) + 1, made, made.lastEnd());
+        joinCorner(0, panel, made, made.firstEnd());
+        joinCorner(1, panel + 1, made, made.lastEnd());
     }
 
     /** Two braces in a leaf without a mid rail: from both hinge corners to the middle of the latch stile, one above the other. */
@@ -162,16 +268,14 @@ final class LeafMembers {
                 MemberEnd.one(new Cut(cut, id(1))),
                 EndsTurn.PARALLEL);
         Member made = members.get(members.size() - 1);
-        joinCorner(2 * rail, made, made.firstEnd());
-        String name = leaf + ".j" + (joints.size() + 1);
-        joints.add(new FrameJoint(name, Place.inPlane(lines.latchStileIn(), z), List.of(id(1), made.id())));
-        weldTee(name, cut);
+        joinCorner(0, rail, made, made.firstEnd());
+        weldTee(newJoint(Place.inPlane(lines.latchStileIn(), z), List.of(id(1), made.id())), cut);
     }
 
     /** The point of a brace in a corner: it meets the stile's plumb face and the rail's sloping one. */
-    private MemberEnd point(Place low, Place high, int stile, int rail) {
-        double run = high.r().inches() - low.r().inches();
-        double climb = StrictMath.atan((high.z().inches() - low.z().inches()) / run);
+    MemberEnd point(Place hinge, Place latch, int stile, int rail) {
+        double run = latch.r().inches() - hinge.r().inches();
+        double climb = StrictMath.atan((latch.z().inches() - hinge.z().inches()) / run);
         double railClimb = StrictMath.atan(lines.rails().get(rail).slope());
         return new MemberEnd(
                 List.of(
@@ -186,8 +290,16 @@ final class LeafMembers {
             for (int stile = 0; stile < 2; stile++) {
                 double r = stile == 0 ? lines.hingeStileIn() : lines.latchStileIn();
                 String name = leaf + ".j" + (joints.size() + 1);
+                List<String> meeting = joint.railsRunThrough() && edge
+                        ? List.of(id(rail + 2), id(stile))
+                        : List.of(id(stile), id(rail + 2));
                 joints.add(new FrameJoint(
-                        name, Place.inPlane(r, lines.rails().get(rail).heightIn(r)), List.of(id(stile), id(rail + 2))));
+                        name, Place.inPlane(r, lines.rails().get(rail).heightIn(r)), meeting));
+                if (joint == Joint.BRACKETED) {
+                    fit(new Fitting(
+                            "corner bracket", joints.get(joints.size() - 1).at(), BRACKET));
+                    continue;
+                }
                 MemberEnd end = stile == 0
                         ? members.get(rail + 2).firstEnd()
                         : members.get(rail + 2).lastEnd();
@@ -199,7 +311,7 @@ final class LeafMembers {
 
     private void weldMiter(String at, Angle cut) {
         if (tube.isRound()) {
-            welds.add(new Weld(at, WeldKind.GROOVE, MiterCuts.ellipse(tube.depth(), cut), "all round"));
+            welds.add(new Weld(at, WeldKind.GROOVE, MiterCuts.ellipse(tube.depth(), cut), "all round", 1, true));
             return;
         }
         double across = tube.width().inches();
@@ -208,29 +320,31 @@ final class LeafMembers {
                 at,
                 WeldKind.GROOVE,
                 Length.inches(2 * slanted + across),
-                "both faces and the outer corner, ground flush"));
-        welds.add(new Weld(at, WeldKind.FILLET, tube.width(), "inner corner"));
+                "both faces and the outer corner, ground flush",
+                3,
+                true));
+        welds.add(new Weld(at, WeldKind.FILLET, tube.width(), "inner corner", 1, false));
     }
 
-    private void weldTee(String at, Angle cut) {
+    void weldTee(String at, Angle cut) {
         if (tube.isRound()) {
             welds.add(new Weld(
                     at,
                     WeldKind.FILLET,
                     Length.inches(MiterCuts.saddle(tube.depth()).inches() / StrictMath.cos(cut.radians())),
-                    "all round"));
+                    "all round",
+                    1,
+                    false));
             return;
         }
         double slanted = depthIn / StrictMath.cos(cut.radians());
-        welds.add(new Weld(at, WeldKind.FLARE_BEVEL, Length.inches(2 * slanted), "both faces, flush"));
-        welds.add(new Weld(at, WeldKind.FILLET, tube.width().times(2), "above and below"));
+        welds.add(new Weld(at, WeldKind.FLARE_BEVEL, Length.inches(2 * slanted), "both faces, flush", 2, true));
+        welds.add(new Weld(at, WeldKind.FILLET, tube.width().times(2), "above and below", 2, false));
     }
 
-    private void joinCorner(int which, Member brace, MemberEnd end) {
-        FrameJoint corner = joints.get(which);
-        List<String> all = new ArrayList<>(corner.members());
-        all.add(brace.id());
-        joints.set(which, new FrameJoint(corner.id(), corner.at(), all));
+    void joinCorner(int stile, int rail, Member brace, MemberEnd end) {
+        joins(stile, rail, brace);
+        FrameJoint corner = jointAt(stile, rail);
         double faces = 0;
         double round = 0;
         for (Cut cut : end.cuts()) {
@@ -238,23 +352,28 @@ final class LeafMembers {
             round += MiterCuts.ellipse(tube.depth(), cut.fromSquare()).inches() / 2;
         }
         if (tube.isRound()) {
-            welds.add(new Weld(corner.id(), WeldKind.FILLET, Length.inches(round), "brace, all round"));
+            welds.add(new Weld(corner.id(), WeldKind.FILLET, Length.inches(round), "brace, all round", 1, false));
             return;
         }
-        welds.add(new Weld(corner.id(), WeldKind.FLARE_BEVEL, Length.inches(2 * faces), "brace, both faces, flush"));
-        welds.add(new Weld(corner.id(), WeldKind.FILLET, tube.width().times(2), "brace, its two edges"));
+        welds.add(new Weld(
+                corner.id(), WeldKind.FLARE_BEVEL, Length.inches(2 * faces), "brace, both faces, flush", 2, true));
+        welds.add(new Weld(corner.id(), WeldKind.FILLET, tube.width().times(2), "brace, its two edges", 2, false));
     }
 
     private void add(MemberRole role, Place from, Place to, MemberEnd first, MemberEnd last, EndsTurn ends) {
+        add(role, tube, from, to, first, last, ends);
+    }
+
+    private void add(
+            MemberRole role, Section section, Place from, Place to, MemberEnd first, MemberEnd last, EndsTurn ends) {
         double dr = to.r().inches() - from.r().inches();
         double dz = to.z().inches() - from.z().inches();
         Length cut = Length.inches(Math.sqrt(dr * dr + dz * dz));
-        Length longPoint =
-                Length.inches(cut.inches() + beyondIn(tube, from, to, first) + beyondIn(tube, from, to, last));
+        Length longPoint = Length.inches(cut.inches() + beyondIn(section, first) + beyondIn(section, last));
         members.add(new Member(
                 id(members.size()),
                 role,
-                tube,
+                section,
                 from,
                 to,
                 cut,
@@ -262,7 +381,7 @@ final class LeafMembers {
                 first,
                 last,
                 ends,
-                tube.weightOf(cut),
+                section.weightOf(cut),
                 List.of()));
     }
 

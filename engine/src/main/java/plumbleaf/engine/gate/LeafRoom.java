@@ -1,8 +1,10 @@
 package plumbleaf.engine.gate;
 
 import java.util.Optional;
+import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
 
 /** Whether a leaf of the wanted sizes can be made at all, asked before anything is drawn. */
@@ -31,15 +33,26 @@ final class LeafRoom {
         double hingeEdge = ask.gate().leaf().hingeGap().inches()
                 - ask.parts().hinge().pinOffset().inches();
         double closing = top.ratio() - bottom.ratio();
-        double frame = ask.gate().leaf().infill().inches()
-                - ask.gate().leaf().infillBelowFrame().inches();
+        LeafSpec spec = ask.gate().leaf();
+        double frame = spec.frameHeight().inches();
         double atHinge = frame + hingeEdge * closing;
         double least = Math.min(atHinge, frame + (hingeEdge + widthIn) * closing);
-        int rails = ask.gate().leaf().midRails() + 2;
+        if (spec.top().curve().inches() > widthIn / 2)
+            return Optional.of("its top curves by " + display.length(spec.top().curve()) + " over a leaf of "
+                    + display.length(widthIn) + ", more than half a circle");
+        int rails = spec.midRails() + 2;
         double leastHeight = rails * (tube + LEAST_CLEAR_IN);
         if (least < leastHeight)
             return Optional.of("the frame is " + display.length(least) + " high at its lower end, and its " + rails
                     + " rails need " + display.length(leastHeight));
+        double under = tube / 2 + LEAST_CLEAR_IN;
+        for (Length rail : spec.midRailsAt()) {
+            under += tube;
+            if (rail.inches() < under || rail.inches() > least - 1.5 * tube - LEAST_CLEAR_IN)
+                return Optional.of("a mid rail " + display.length(rail)
+                        + " up has not two inches clear of the rails beside it, and no torch gets in");
+            under = rail.inches() + LEAST_CLEAR_IN;
+        }
         double hinges = ask.gate().hinges().fromTop().inches()
                 + ask.gate().hinges().fromBottom().inches();
         if (hinges >= atHinge)

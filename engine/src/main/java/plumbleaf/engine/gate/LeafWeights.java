@@ -41,12 +41,16 @@ final class LeafWeights {
             dryWood += nailer.dry().pounds();
         }
         for (Picket picket : infill.pickets()) {
-            double z = picket.bottom().inches() + picket.longPoint().inches() / 2;
+            double z = picket.middle().inches();
             double r = picket.r().inches();
             Place near = Place.at(r, infill.picketN().inches(), z);
             Place far = Place.at(r + picket.width().inches(), infill.picketN().inches(), z);
             sum.line(picket.wet(), near, far);
             dryWood += picket.dry().pounds();
+        }
+        for (Panel panel : infill.panels()) {
+            sum.panel(panel);
+            dryWood += panel.weight().pounds();
         }
         return new LeafWeight(
                 Force.pounds(frame),
@@ -68,6 +72,20 @@ final class LeafWeights {
         nPounds += w * n;
         zPounds += w * (from.z().inches() + to.z().inches()) / 2;
         inertiaLbIn2 += w * ((r1 * r1 + r1 * r2 + r2 * r2) / 3 + n * n);
+    }
+
+    /** A panel whose weight lies evenly on its area, by Simpson's rule across its width, which is exact for straight edges. */
+    private void panel(Panel panel) {
+        double from = panel.corners().get(0).r().inches();
+        double to = panel.corners().get(1).r().inches();
+        double whole = (panel.heightIn(0) + panel.heightIn(1)) / 2;
+        double[] weights = {1 / 6.0, 4 / 6.0, 1 / 6.0};
+        for (int i = 0; i < 3; i++) {
+            double share = i / 2.0;
+            double r = from + share * (to - from);
+            Place at = Place.at(r, 0, (panel.bottomIn(share) + panel.topIn(share)) / 2);
+            line(Force.pounds(panel.weight().pounds() * weights[i] * panel.heightIn(share) / whole), at, at);
+        }
     }
 
     private static Place moved(Place place, double byR, double zIn) {

@@ -7,7 +7,9 @@ public enum MemberRole {
     BOTTOM_RAIL("bottom rail"),
     MID_RAIL("mid rail"),
     TOP_RAIL("top rail"),
-    BRACE("brace");
+    BRACE("brace"),
+    /** A round rod with a turnbuckle: carries tension alone. */
+    ROD("tension rod");
 
     private final String words;
 

@@ -1,12 +1,15 @@
 package plumbleaf.engine.gate;
 
+import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 
 /**
- * The outside of a leaf's frame in its own plane. Bottom and top are straight; z is from grade at the pin axis.
+ * The outside of a leaf's frame in its own plane, and the crest of its infill above it. Bottom and top of the frame are straight; z is from grade at the
+ * pin axis.
  *
  * @param hingeEdge r of the hinge edge
  * @param latchEdge r of the latch edge
@@ -15,6 +18,7 @@ import plumbleaf.engine.quantity.Slope;
  * @param bottom grade of the bottom from hinge to latch, + up
  * @param top grade of the top
  * @param infillBelow how far the infill hangs below the bottom
+ * @param crest how the infill ends above the frame's top
  */
 public record Outline(
         Offset hingeEdge,
@@ -23,7 +27,20 @@ public record Outline(
         Offset topAtPin,
         Slope bottom,
         Slope top,
-        Length infillBelow) {
+        Length infillBelow,
+        Crest crest) {
+    /** With the infill ending at the frame's top. */
+    public Outline(
+            Offset hingeEdge,
+            Offset latchEdge,
+            Offset bottomAtPin,
+            Offset topAtPin,
+            Slope bottom,
+            Slope top,
+            Length infillBelow) {
+        this(hingeEdge, latchEdge, bottomAtPin, topAtPin, bottom, top, infillBelow, Crest.LEVEL_WITH_FRAME);
+    }
+
     public Outline {
         if (!(latchEdge.inches() > hingeEdge.inches()))
             throw new IllegalArgumentException("The gaps leave no width for the leaf");
@@ -46,6 +63,35 @@ public record Outline(
 
     double topIn(double rIn) {
         return topAtPin.inches() + rIn * top.ratio();
+    }
+
+    /** Height of the infill's top at r. */
+    public double crestIn(double rIn) {
+        return topIn(rIn) + crest.overFrameIn(rIn - hingeEdge.inches(), width());
+    }
+
+    /** Height of the infill's bottom at r. */
+    public double infillBottomIn(double rIn) {
+        return bottomIn(rIn) - infillBelow.inches();
+    }
+
+    /** The whole face that is seen, infill below and above the frame counted. */
+    public Area face() {
+        double w = width().inches();
+        double middle = (hingeEdge.inches() + latchEdge.inches()) / 2;
+        double straight = w * (topIn(middle) - infillBottomIn(middle));
+        return Area.squareInches(straight + crest.areaIn2(width()));
+    }
+
+    /** The infill's top from the hinge edge to the latch edge as straight chords that leave the curve by at most {@link Crest#SAGITTA}. */
+    public List<Place> crestLine() {
+        List<Place> points = new ArrayList<>();
+        int chords = crest.chords(width());
+        for (int i = 0; i <= chords; i++) {
+            double r = hingeEdge.inches() + width().inches() * i / chords;
+            points.add(Place.inPlane(r, crestIn(r)));
+        }
+        return List.copyOf(points);
     }
 
     /** Lower hinge corner, lower latch corner, upper latch corner, upper hinge corner. */
@@ -74,7 +120,8 @@ public record Outline(
                 Offset.inches(topAtPin.inches() + by.inches()),
                 bottom,
                 top,
-                infillBelow);
+                infillBelow,
+                crest);
     }
 
     private static Length distance(Place a, Place b) {

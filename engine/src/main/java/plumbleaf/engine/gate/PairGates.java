@@ -102,6 +102,7 @@ final class PairGates {
                 outline,
                 swing.parts(),
                 ask.gate().leaf().midRails(),
+                ask.gate().leaf().midRailsAt(),
                 ask.gate().hinges(),
                 latchZ,
                 fittings);

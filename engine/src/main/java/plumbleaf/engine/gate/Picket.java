@@ -6,11 +6,12 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /**
- * One plumb board of the infill.
+ * One plumb board of the infill, or one piece of a steel picket.
  *
  * @param r of its edge nearer the hinge
  * @param width as set: the board's, or less when it is ripped
  * @param bottom z of its lowest point
+ * @param middle z of the middle of its length
  * @param length plumb, on its middle
  * @param longPoint overall, to cut from
  * @param topFromSquare cut of its top from square
@@ -20,6 +21,7 @@ public record Picket(
         Offset r,
         Length width,
         Offset bottom,
+        Offset middle,
         Length length,
         Length longPoint,
         Angle topFromSquare,

@@ -6,14 +6,18 @@ import plumbleaf.engine.quantity.Length;
  * What is pinned of a gate's build.
  *
  * @param frame section of the leaf's frame
- * @param braces number of diagonals, 0 to 2
+ * @param flat whether a rectangular tube lies flat: its larger side across the leaf instead of in its plane
+ * @param bracing what keeps the leaf square
+ * @param bracket of a frame that is bolted together
  * @param depth of both footings from grade to the underside of the concrete
  */
 public record GateBuild(
         String gate,
         Stated<String> frame,
-        Stated<Integer> braces,
+        boolean flat,
+        Stated<Bracing> bracing,
         Stated<Joint> joint,
+        Bracket bracket,
         Stated<String> hingePost,
         Stated<String> latchPost,
         Stated<Length> hole,
@@ -22,8 +26,10 @@ public record GateBuild(
         return new GateBuild(
                 gate,
                 Stated.open(),
+                false,
                 Stated.open(),
                 Stated.open(),
+                Bracket.UNKNOWN,
                 Stated.open(),
                 Stated.open(),
                 Stated.open(),
@@ -36,10 +42,10 @@ public record GateBuild(
     }
 
     public GateBuild withDepth(Length deep) {
-        return new GateBuild(gate, frame, braces, joint, hingePost, latchPost, hole, Stated.of(deep));
+        return new GateBuild(gate, frame, flat, bracing, joint, bracket, hingePost, latchPost, hole, Stated.of(deep));
     }
 
     public GateBuild withHingePost(String section) {
-        return new GateBuild(gate, frame, braces, joint, Stated.of(section), latchPost, hole, depth);
+        return new GateBuild(gate, frame, flat, bracing, joint, bracket, Stated.of(section), latchPost, hole, depth);
     }
 }

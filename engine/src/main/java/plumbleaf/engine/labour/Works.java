@@ -110,12 +110,23 @@ public final class Works {
         works.add(Work.of("weld", weldIn, leaf.id()));
         works.add(Work.of("drill", holes, leaf.id()));
         works.add(Work.of("nailer", leaf.nailers().size(), leaf.id()));
-        works.add(Work.of("gate-picket", leaf.pickets().size(), leaf.id()));
+        boolean steel =
+                parts.cladding().match(open -> false, wood -> false, pickets -> true, mesh -> false, sheet -> false);
+        works.add(Work.of(steel ? "steel-picket" : "gate-picket", leaf.pickets().size(), leaf.id()));
+        works.add(Work.of("panel", leaf.panels().size(), leaf.id()));
+        works.add(Work.of("turnbuckle", count(leaf, "turnbuckle"), leaf.id()));
+        works.add(Work.of("corner-bracket", count(leaf, "corner bracket"), leaf.id()));
         works.add(Work.of("hang-hinge", leaf.pins().size(), leaf.id()));
         works.add(Work.of("hang-leaf", 1, leaf.id()));
         if (GateNeeds.hasLatch(leaf))
             works.add(Work.of("fit-latch", 1, parts.latch().id()));
         return works;
+    }
+
+    private static int count(Leaf leaf, String fitting) {
+        return (int) leaf.fittings().stream()
+                .filter(each -> each.what().equals(fitting))
+                .count();
     }
 
     public static List<Work> tearOut(OldFence fence) {

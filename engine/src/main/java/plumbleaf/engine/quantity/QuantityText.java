@@ -67,6 +67,19 @@ public final class QuantityText {
                 });
     }
 
+    /** A moment: {@code 250 lb-ft}, {@code 3000 lb-in} or {@code 340 N m}. */
+    public static Parsed<Moment> moment(String text) {
+        return unit(text, "a moment", "write 250 lb-ft, 3000 lb-in or 340 Nm", "lb-in", "lb-ft", "nm", "n m", "n-m")
+                .then(value -> {
+                    double poundInches = switch (value.unit()) {
+                        case "lb-in" -> value.number();
+                        case "lb-ft" -> value.number() * 12;
+                        default -> value.number() * POUNDS_PER_NEWTON / 0.0254;
+                    };
+                    return ranged(poundInches, Moment::new, 0, 1e7, "a moment is 0 to 10,000,000 lb-in");
+                });
+    }
+
     public static Parsed<Pressure> pressure(String text) {
         return unit(text, "a pressure", "write 20 psf or 0.96 kPa", "psf", "kpa", "psi")
                 .then(value -> {

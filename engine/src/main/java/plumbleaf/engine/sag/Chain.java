@@ -45,6 +45,20 @@ final class Chain {
         return new Stop(node, on);
     }
 
+    /** Cuts it into at least this many pieces of at most an even length each. */
+    void cutInto(int pieces) {
+        double most = lengthIn() / pieces;
+        for (Piece piece : pieces()) {
+            int cuts = (int) Math.ceil(piece.lengthIn() / most - 1e-9);
+            for (int i = 1; i < cuts; i++)
+                add(
+                        piece.member() + " cut " + i,
+                        piece.from()
+                                .at()
+                                .plus(piece.to().at().minus(piece.from().at()).times(i / (double) cuts)));
+        }
+    }
+
     List<Stop> stops() {
         return List.copyOf(stops);
     }

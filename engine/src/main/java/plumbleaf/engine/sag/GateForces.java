@@ -11,6 +11,7 @@ import plumbleaf.engine.frame.Internal;
 import plumbleaf.engine.frame.Load;
 import plumbleaf.engine.frame.LoadCase;
 import plumbleaf.engine.frame.Vector;
+import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
@@ -72,13 +73,11 @@ public final class GateForces {
     }
 
     private void closed() {
-        GateFrame frame = frame(Angle.ZERO, gate.shutAt().heldAt(), false);
-        add(frame, LeafState.CLOSED, Angle.ZERO, true, true);
+        add(Angle.ZERO, gate.shutAt().heldAt(), false, LeafState.CLOSED, true, true);
     }
 
     private void worst() {
-        Angle angle = worstAngle();
-        add(frame(angle, new HeldAt.AtCorner(), false), LeafState.WORST, angle, false, true);
+        add(worstAngle(), new HeldAt.AtCorner(), false, LeafState.WORST, false, true);
     }
 
     private void open() {
@@ -91,27 +90,27 @@ public final class GateForces {
     }
 
     private boolean openAs(HeldAt heldAt, boolean hingeLocked, boolean leafInWind) {
-        add(frame(gate.opens(), heldAt, hingeLocked), LeafState.OPEN, gate.opens(), leafInWind, !leafInWind);
+        add(gate.opens(), heldAt, hingeLocked, LeafState.OPEN, leafInWind, !leafInWind);
         return true;
     }
 
-    private GateFrame frame(Angle open, HeldAt heldAt, boolean hingeLocked) {
-        return new GateFrame(gate, gate.foot().likely(), open, heldAt, hingeLocked);
-    }
-
-    private void add(GateFrame frame, LeafState state, Angle angle, boolean leafInWind, boolean fenceInWind) {
-        List<LoadCase> cases = new ArrayList<>();
+    private void add(
+            Angle open, HeldAt heldAt, boolean hingeLocked, LeafState state, boolean leafInWind, boolean fenceInWind) {
+        List<String> names = new ArrayList<>();
+        List<TautGate.Acting> acting = new ArrayList<>();
         List<CaseForces> blank = new ArrayList<>();
         for (Combination combination : Combination.values())
             for (WindWay wind : ways(combination)) {
-                String name = combination.key() + " " + wind.key();
-                List<Load> acting = acting(loads, frame, state, combination, wind, leafInWind, fenceInWind);
-                if (state == LeafState.CLOSED) acting.addAll(more.in(frame, combination, wind));
-                cases.add(new LoadCase(name, acting));
+                names.add(combination.key() + " " + wind.key());
+                acting.add(frame -> {
+                    List<Load> on = acting(loads, frame, state, combination, wind, leafInWind, fenceInWind);
+                    if (state == LeafState.CLOSED) on.addAll(more.in(frame, combination, wind));
+                    return on;
+                });
                 blank.add(new CaseForces(
                         combination,
                         state,
-                        angle,
+                        open,
                         wind,
                         List.of(),
                         BaseAction.NONE,
@@ -119,22 +118,42 @@ public final class GateForces {
                         Force.ZERO,
                         List.of()));
             }
-        FrameSolution solved = frame.solve(cases);
-        for (int i = 0; i < cases.size(); i++) {
+        TautGate taut = new TautGate(
+                gate, slack -> new GateFrame(gate, gate.foot().likely(), open, heldAt, hingeLocked, slack, 1));
+        List<Hanging> hanging = hang(taut, names, acting);
+        for (int i = 0; i < names.size(); i++) {
             CaseForces each = blank.get(i);
-            String name = cases.get(i).name();
+            String name = names.get(i);
+            GateFrame frame = hanging.get(i).frame();
+            FrameSolution solved = hanging.get(i).solved();
             double hold = frame.holdLb(solved, name);
             found.add(new CaseForces(
                     each.combination(),
                     state,
-                    angle,
+                    open,
                     each.wind(),
                     frame.hinges(solved, name),
                     frame.hingePost(solved, name),
                     latchPost(state, hold, each, fenceInWind),
                     Force.pounds(hold),
-                    members(frame, solved, name)));
+                    members(taut, frame, solved, name)));
         }
+    }
+
+    /** All cases at once on a frame without rods, one by one where a rod may go slack. */
+    private List<Hanging> hang(TautGate taut, List<String> names, List<TautGate.Acting> acting) {
+        List<Hanging> hanging = new ArrayList<>();
+        if (TautGate.hasRods(gate)) {
+            for (int i = 0; i < names.size(); i++) hanging.add(taut.forces(names.get(i), acting.get(i)));
+            return hanging;
+        }
+        GateFrame frame = taut.whole();
+        List<LoadCase> cases = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++)
+            cases.add(new LoadCase(names.get(i), acting.get(i).on(frame)));
+        FrameSolution solved = frame.solve(cases);
+        for (int i = 0; i < names.size(); i++) hanging.add(new Hanging(frame, solved));
+        return hanging;
     }
 
     static List<WindWay> ways(Combination combination) {
@@ -179,9 +198,13 @@ public final class GateForces {
                 Force.ZERO, Force.ZERO, Force.pounds(push), Moment.ZERO, Moment.poundInches(across), Moment.ZERO);
     }
 
-    private List<MemberForce> members(GateFrame frame, FrameSolution solved, String loadCase) {
+    private List<MemberForce> members(TautGate taut, GateFrame frame, FrameSolution solved, String loadCase) {
         List<MemberForce> all = new ArrayList<>();
         for (Chain chain : frame.leaf.chains().values()) {
+            if (chain.member.role() == MemberRole.ROD) {
+                all.add(rod(taut, frame, solved, loadCase, chain));
+                continue;
+            }
             Section section = chain.member.section();
             Internal most = new Internal(0, 0, 0, 0, 0, 0);
             double strain = -1;
@@ -226,6 +249,13 @@ public final class GateForces {
                 Moment.poundInches(Math.abs(forces.tLbIn())));
     }
 
+    /** A rod has no end for a frame weld: its tab holds more than its thread up to a rod of 1/2 in. */
+    private static MemberForce rod(TautGate taut, GateFrame frame, FrameSolution solved, String loadCase, Chain chain) {
+        String id = chain.member.id();
+        Force pull = frame.leaf.isSlack(chain) ? Force.ZERO : Force.pounds(taut.pullLb(solved, loadCase, id));
+        return new MemberForce(id, pull, Force.ZERO, Moment.ZERO, Moment.ZERO, Moment.ZERO, List.of());
+    }
+
     private static double strain(Section section, Internal forces) {
         return Math.abs(forces.nLb()) / section.areaIn2()
                 + Math.abs(forces.mzLbIn()) / section.sxIn3()
@@ -238,7 +268,7 @@ public final class GateForces {
      * all round, which may move the angle but not the forces, since those are solved for at the angle found.
      */
     private Angle worstAngle() {
-        GateFrame frame = frame(Angle.ZERO, gate.shutAt().heldAt(), false);
+        GateFrame frame = Loaded.closed(gate, gate.foot().likely(), List.of());
         FrameSolution solved = frame.solve(List.of(new LoadCase(
                 "D+L", acting(loads, frame, LeafState.WORST, Combination.D_L, WindWay.NONE, false, false))));
         List<HingeForce> hinges = frame.hinges(solved, "D+L");

@@ -49,9 +49,24 @@ final class GateFrame {
      * @param hingeLocked whether the lowest hinge also keeps the leaf from turning; the hold then is that hinge
      */
     GateFrame(HungGate gate, BaseSpring foot, Angle open, HeldAt heldAt, boolean hingeLocked) {
+        this(gate, foot, open, heldAt, hingeLocked, List.of(), 1);
+    }
+
+    /**
+     * @param slackRods ids of the rods that are taken out
+     * @param pieces how many pieces stiles and rails are cut into at least
+     */
+    GateFrame(
+            HungGate gate,
+            BaseSpring foot,
+            Angle open,
+            HeldAt heldAt,
+            boolean hingeLocked,
+            List<String> slackRods,
+            int pieces) {
         this.gate = gate;
         this.turn = Turn.of(gate.leaf().hand(), open);
-        this.leaf = new LeafFrame(gate.leaf(), turn, heldAt, gate.pinAcross());
+        this.leaf = new LeafFrame(gate.leaf(), turn, heldAt, gate.pinAcross(), slackRods, pieces);
         this.hingeLocked = hingeLocked;
         this.onWall = foot.match(pier -> false, planes -> false, wall -> true);
         this.axisIn = -gate.pinToPostAxis().inches();
@@ -61,6 +76,10 @@ final class GateFrame {
         heights.add(Math.max(gate.hingePostHeight().inches(), heights.last()));
         this.postHeights = List.copyOf(heights);
         this.model = model(foot);
+    }
+
+    FrameModel model() {
+        return model;
     }
 
     FrameSolution solve(List<LoadCase> cases) {
@@ -158,7 +177,7 @@ final class GateFrame {
         }
         nodes.addAll(leaf.nodes());
         members.addAll(leaf.members());
-        List<Link> links = new ArrayList<>();
+        List<Link> links = new ArrayList<>(leaf.links());
         for (HingePin pin : gate.leaf().pins()) links.add(link(pin, foot));
         List<GroundSpring> springs = new ArrayList<>();
         if (!onWall) springs.add(new GroundSpring(FOOTING, GRADE, spring(foot)));

@@ -14,6 +14,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param footingTurn of the hinge post at grade, + towards the latch
  * @param sixDeeper total with the footing six inches deeper
  * @param shape how every centreline moves
+ * @param sway what its rods do, how far it twists and how fast it shakes
  */
 public record GateSag(
         Offset total,
@@ -25,7 +26,8 @@ public record GateSag(
         LatchLive gust,
         Angle footingTurn,
         Offset sixDeeper,
-        List<BentLine> shape) {
+        List<BentLine> shape,
+        LeafSway sway) {
     public GateSag {
         shape = List.copyOf(shape);
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import plumbleaf.engine.frame.Link;
 import plumbleaf.engine.frame.Load;
 import plumbleaf.engine.frame.Member;
 import plumbleaf.engine.frame.Node;
@@ -15,6 +16,7 @@ import plumbleaf.engine.gate.FrameJoint;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.RailLoad;
 import plumbleaf.engine.material.Steel;
@@ -23,8 +25,9 @@ import plumbleaf.engine.section.Section;
 import plumbleaf.engine.wind.LeafWind;
 
 /**
- * The leaf's frame on its centrelines: welded corners, every brace from corner to corner; wood stiffens nothing. A member's weight is
- * spread over its centreline, cladding over the rails it hangs on; what reaches beyond the last node hangs on that node.
+ * The leaf's frame on its centrelines: welded corners, or brackets that turn; every brace from corner to corner; infill stiffens nothing. A
+ * member's weight is spread over its centreline, cladding over the rails it hangs on; what reaches beyond the last node hangs on that node.
+ * A rod is a bar between two corners, or is not there where it is slack; its weight hangs on both corners.
  */
 final class LeafFrame {
     private static final Vector NORMAL = Vector.Y;
@@ -39,19 +42,25 @@ final class LeafFrame {
     private final Map<String, Chain> chains = new LinkedHashMap<>();
     private final List<Node> nodes = new ArrayList<>();
     private final List<Member> members = new ArrayList<>();
+    private final List<Link> links = new ArrayList<>();
+    private final List<String> slackRods;
     private final Map<String, Chain.Stop> pins = new LinkedHashMap<>();
     private final Chain.Stop latch;
     private final Chain.Stop corner;
     private final Chain.Stop held;
 
-    /** @param pinAcross n of the pin axis, about which the leaf turns */
-    LeafFrame(Leaf leaf, Turn turn, HeldAt heldAt, Offset pinAcross) {
+    /**
+     * @param pinAcross n of the pin axis, about which the leaf turns
+     * @param slackRods ids of the rods that are taken out
+     * @param pieces how many pieces stiles and rails are cut into at least, for a mode of vibration; 1 for statics
+     */
+    LeafFrame(Leaf leaf, Turn turn, HeldAt heldAt, Offset pinAcross, List<String> slackRods, int pieces) {
         this.leaf = leaf;
         this.turn = turn;
         this.pinAt = new Vector(0, pinAcross.inches(), 0);
+        this.slackRods = List.copyOf(slackRods);
         for (plumbleaf.engine.gate.Member member : leaf.members()) chains.put(member.id(), new Chain(member));
-        for (FrameJoint joint : leaf.joints())
-            for (String member : joint.members()) chain(member).add(joint.id(), Chain.vector(joint.at()));
+        for (FrameJoint joint : leaf.joints()) for (String member : joint.members()) join(joint, member);
         Chain hingeStile = chain(leaf.of(MemberRole.HINGE_STILE).get(0).id());
         Chain latchStile = chain(leaf.of(MemberRole.LATCH_STILE).get(0).id());
         Chain bottomRail = chain(leaf.of(MemberRole.BOTTOM_RAIL).get(0).id());
@@ -70,7 +79,62 @@ final class LeafFrame {
                 atCorner -> corner,
                 onRail -> bottomRail.split(
                         "at stop", bottomRail.atRadius(onRail.radius().inches())));
+        for (Chain chain : chains.values()) {
+            boolean edge = chain.member.role() != MemberRole.BRACE && chain.member.role() != MemberRole.ROD;
+            if (edge && pieces > 1) chain.cutInto(pieces);
+        }
         for (Chain chain : chains.values()) build(chain);
+    }
+
+    /** At a bolted joint every member but the one that runs through and rods has a node of its own, held to the other's by a bracket. */
+    private void join(FrameJoint joint, String member) {
+        Vector at = Chain.vector(joint.at());
+        Chain chain = chain(member);
+        boolean through = joint.members().get(0).equals(member);
+        if (!leaf.make().isBolted() || through || chain.member.role() == MemberRole.ROD) {
+            chain.add(joint.id(), at);
+            return;
+        }
+        String own = joint.id() + " of " + member;
+        chain.add(own, at);
+        links.add(new Link(
+                own + " in its bracket",
+                joint.id(),
+                own,
+                turn.toGate(at),
+                turn.toGate(Vector.X),
+                turn.toGate(NORMAL),
+                Link.RIGID_LB_PER_IN,
+                Link.RIGID_LB_PER_IN,
+                Link.RIGID_LB_PER_IN,
+                Link.RIGID_LB_IN_PER_RAD,
+                leaf.make().bracket().stiffnessLbInPerRad(),
+                Link.RIGID_LB_IN_PER_RAD));
+    }
+
+    /** Brackets of a bolted frame. */
+    List<Link> links() {
+        return links;
+    }
+
+    /** The rods that pull. */
+    List<Chain> rods() {
+        return chains.values().stream()
+                .filter(chain -> chain.member.role() == MemberRole.ROD && !isSlack(chain))
+                .toList();
+    }
+
+    boolean isSlack(Chain chain) {
+        return slackRods.contains(chain.member.id());
+    }
+
+    /** A pair of forces that draws a rod's two corners together, by its centreline. */
+    List<Load> drawnTogether(String rod, double poundsIn) {
+        Chain chain = chain(rod);
+        Vector along = chain.last().at().minus(chain.first().at()).unit();
+        return List.of(
+                new Load.AtNode(chain.first().node(), turn.toGate(along.times(poundsIn)), Vector.ZERO),
+                new Load.AtNode(chain.last().node(), turn.toGate(along.times(-poundsIn)), Vector.ZERO));
     }
 
     List<Node> nodes() {
@@ -107,6 +171,11 @@ final class LeafFrame {
         return corner;
     }
 
+    /** The upper latch joint, the corner that leaves the plane most in the wind. */
+    Chain.Stop upperCorner() {
+        return chain(leaf.of(MemberRole.LATCH_STILE).get(0).id()).last();
+    }
+
     /** From the lower latch joint to the free corner, in the gate's axes. */
     Vector armToFreeCorner() {
         return turn.toGate(Chain.vector(leaf.freeCorner()).minus(corner.at()));
@@ -126,6 +195,12 @@ final class LeafFrame {
     List<Load> dead() {
         List<Load> loads = new ArrayList<>();
         for (Chain chain : chains.values()) {
+            if (chain.member.role() == MemberRole.ROD) {
+                Vector half = new Vector(0, 0, -chain.member.weight().pounds() / 2);
+                loads.add(new Load.AtNode(chain.first().node(), half, Vector.ZERO));
+                loads.add(new Load.AtNode(chain.last().node(), half, Vector.ZERO));
+                continue;
+            }
             double perInch = chain.member.weight().pounds() / chain.lengthIn();
             for (Chain.Piece piece : chain.pieces())
                 loads.add(new Load.Uniform(piece.member(), new Vector(0, 0, -perInch)));
@@ -166,10 +241,7 @@ final class LeafFrame {
         double to = leaf.outline().latchEdge().inches();
         double middle = (from + to) / 2;
         double slope = 12 * wind.offCentre().inches() / ((to - from) * (to - from));
-        double above = wind.height().inches()
-                - (leaf.outline().bottomAtPin().inches()
-                                + leaf.outline().topAtPin().inches())
-                        / 2;
+        double above = wind.height().inches() - middleOfFaceIn();
         for (int i = 0; i < rails.size(); i++) {
             int rail = i;
             spread(
@@ -183,11 +255,27 @@ final class LeafFrame {
         return loads;
     }
 
+    /** Height of the middle of the face above grade at the pin; of a curved one, of the even face with the same area. */
+    private double middleOfFaceIn() {
+        Outline outline = leaf.outline();
+        if (!isShaped())
+            return (outline.bottomAtPin().inches() + outline.topAtPin().inches()) / 2;
+        double even = outline.face().squareInches() / outline.width().inches();
+        return outline.bottomAtPin().inches() - outline.infillBelow().inches() + even / 2;
+    }
+
+    /** Whether the infill leaves the frame's outline. */
+    private boolean isShaped() {
+        return leaf.outline().crest().isCurved()
+                || !leaf.outline().crest().step().isZero()
+                || !leaf.outline().infillBelow().isZero();
+    }
+
     /** Inches of height that a rail bears at r, when the resultant stands this far above half the height. */
     private double share(List<Chain> rails, int rail, double rIn, double aboveIn) {
         List<Place> corners = leaf.outline().corners();
-        double bottom = between(corners.get(0), corners.get(1), rIn);
-        double top = between(corners.get(3), corners.get(2), rIn);
+        double bottom = isShaped() ? leaf.outline().infillBottomIn(rIn) : between(corners.get(0), corners.get(1), rIn);
+        double top = isShaped() ? leaf.outline().crestIn(rIn) : between(corners.get(3), corners.get(2), rIn);
         double[] z = new double[rails.size()];
         for (int i = 0; i < z.length; i++) z[i] = rails.get(i).atRadius(rIn).z();
         double moment = (top - bottom) * ((top + bottom) / 2 + aboveIn);
@@ -228,7 +316,9 @@ final class LeafFrame {
             if (!(high > low)) continue;
             double alongPerR = piece.lengthIn() / (b - a);
             Vector along = piece.to().at().minus(piece.from().at()).unit();
-            int steps = perInch.of(low).equals(perInch.of(high)) ? 1 : STEPS;
+            boolean even = perInch.of(low).equals(perInch.of(high))
+                    && !leaf.outline().crest().isCurved();
+            int steps = even ? 1 : STEPS;
             for (int i = 0; i < steps; i++) {
                 double begin = low + (high - low) * i / steps;
                 double end = low + (high - low) * (i + 1) / steps;
@@ -275,12 +365,22 @@ final class LeafFrame {
     }
 
     private void build(Chain chain) {
+        if (isSlack(chain)) return;
         for (Chain.Stop stop : chain.stops())
             if (nodes.stream().noneMatch(node -> node.id().equals(stop.node())))
                 nodes.add(Node.at(stop.node(), turn.toGate(stop.at().minus(pinAt))));
         Stiffness stiffness = stiffness(chain.member.section());
         for (Chain.Piece piece : chain.pieces()) {
             Vector along = piece.to().at().minus(piece.from().at());
+            if (chain.member.role() == MemberRole.ROD) {
+                members.add(Member.bar(
+                        piece.member(),
+                        piece.from().node(),
+                        piece.to().node(),
+                        stiffness,
+                        turn.toGate(NORMAL.cross(along))));
+                continue;
+            }
             members.add(Member.fixed(
                     piece.member(),
                     piece.from().node(),

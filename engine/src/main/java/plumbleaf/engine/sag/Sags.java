@@ -4,20 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.frame.FrameSolution;
-import plumbleaf.engine.frame.LoadCase;
 import plumbleaf.engine.frame.Motion;
 import plumbleaf.engine.frame.Probe;
 import plumbleaf.engine.frame.Vector;
 import plumbleaf.engine.frame.VirtualWork;
+import plumbleaf.engine.gate.LeafMake;
+import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Offset;
 
 /** Works out the sag budget. */
 public final class Sags {
-    private static final String DEAD = "D";
-    private static final String PERSON = "person";
-    private static final String GUST = "service gust";
     private static final int POINTS_PER_PIECE = 4;
 
     private Sags() {}
@@ -35,68 +33,57 @@ public final class Sags {
      * @param life what is presumed of the years after
      */
     public static GateSag of(HungGate gate, HungLoads loads, LifeJudgement life) {
-        GateFrame frame = closed(gate, gate.foot().likely());
-        FrameSolution solved = frame.solve(List.of(
-                dead(frame), person(frame, loads), new LoadCase(GUST, frame.leaf.wind(loads.serviceGust(), 1))));
+        Loaded likely = Loaded.of(gate, gate.foot().likely(), loads);
+        Hanging dead = likely.dead();
+        GateFrame frame = dead.frame();
+        FrameSolution solved = dead.solved();
         ByCause cause = split(frame, solved);
-        Offset elastic = Offset.inches(solved.displacement(DEAD, freeCorner(frame)));
-        Offset total = elastic.plus(cause.hingeSlack());
-        GateFrame soft = closed(gate, gate.foot().soft());
-        FrameSolution softly = soft.solve(List.of(dead(soft), person(soft, loads)));
-        ByCause softCause = split(soft, softly);
+        Offset elastic = Offset.inches(solved.displacement(Loaded.DEAD, freeCorner(frame)));
+        Offset total = elastic.plus(cause.hingeSlack()).plus(framePlay(frame));
+        Loaded softly = Loaded.of(gate, gate.foot().soft(), HungLoads.person(loads.person()));
+        ByCause softCause = split(softly.dead().frame(), softly.dead().solved());
         return new GateSag(
                 total,
                 cause,
-                new ByTime(cause.leaf(), total.minus(cause.leaf()), after(frame, solved, cause, life)),
+                new ByTime(cause.leaf(), total.minus(cause.leaf()), after(likely, cause, life)),
                 new SoilDrops(
                         softCause.total(),
                         cause.total(),
                         drop(gate, gate.foot().stiff()).total()),
-                after(soft, softly, softCause, life).total(),
-                live(frame, solved, PERSON),
-                live(frame, solved, GUST),
-                Angle.radians(frame.footingTurnRad(solved, DEAD)),
+                after(softly, softCause, life).total(),
+                live(likely.person(), Loaded.PERSON),
+                live(likely.gust(), Loaded.GUST),
+                Angle.radians(frame.footingTurnRad(solved, Loaded.DEAD)),
                 drop(gate, gate.foot().sixDeeper()).total(),
-                shape(frame, solved));
+                shape(frame, solved),
+                Sways.of(gate, loads, likely, framePlay(frame)));
     }
 
     /** The drop alone, by cause, on a given footing: what a search over builds or depths asks first. */
     public static ByCause drop(HungGate gate, BaseSpring foot) {
-        GateFrame frame = closed(gate, foot);
-        return split(frame, frame.solve(List.of(dead(frame))));
+        Hanging dead = Loaded.dead(gate, foot);
+        return split(dead.frame(), dead.solved());
     }
 
     /** What comes after hanging on a given footing: what the allowed drop is about. */
     public static AfterHanging afterHanging(HungGate gate, BaseSpring foot, HungLoads loads, LifeJudgement life) {
-        GateFrame frame = closed(gate, foot);
-        FrameSolution solved = frame.solve(List.of(dead(frame), person(frame, loads)));
-        return after(frame, solved, split(frame, solved), life);
+        Loaded loaded = Loaded.of(gate, foot, HungLoads.person(loads.person()));
+        return after(loaded, split(loaded.dead().frame(), loaded.dead().solved()), life);
     }
 
-    private static LoadCase dead(GateFrame frame) {
-        return new LoadCase(DEAD, frame.leaf.dead());
-    }
-
-    private static LoadCase person(GateFrame frame, HungLoads loads) {
-        return new LoadCase(PERSON, frame.leaf.person(loads.person().pounds()));
-    }
-
-    private static GateFrame closed(HungGate gate, BaseSpring foot) {
-        return new GateFrame(gate, foot, Angle.ZERO, gate.shutAt().heldAt(), false);
-    }
-
-    private static Probe freeCorner(GateFrame frame) {
+    static Probe freeCorner(GateFrame frame) {
         return Probe.shiftAt(frame.leaf.corner().node(), frame.leaf.armToFreeCorner(), Vector.Z.negated());
     }
 
     /** The hold at the latch strains nothing under dead load; its share, rounding apart nothing, counts with the leaf. */
-    private static ByCause split(GateFrame frame, FrameSolution solved) {
-        VirtualWork work = solved.virtualWork(DEAD, freeCorner(frame));
+    static ByCause split(GateFrame frame, FrameSolution solved) {
+        VirtualWork work = solved.virtualWork(Loaded.DEAD, freeCorner(frame));
+        double leafIn =
+                work.sumOf(part -> !frame.isHinge(part) && !GateFrame.isPost(part) && !part.equals(GateFrame.FOOTING));
         return new ByCause(
-                Offset.inches(work.sumOf(
-                        part -> !frame.isHinge(part) && !GateFrame.isPost(part) && !part.equals(GateFrame.FOOTING))),
+                Offset.inches(leafIn).plus(framePlay(frame)),
                 Offset.inches(work.sumOf(frame::isHinge)),
-                Offset.inches(slackIn(frame.gate, frame.hinges(solved, DEAD))),
+                Offset.inches(slackIn(frame.gate, frame.hinges(solved, Loaded.DEAD))),
                 Offset.inches(work.sumOf(GateFrame::isPost)),
                 Offset.inches(work.sumOf(GateFrame.FOOTING::equals)));
     }
@@ -116,13 +103,34 @@ public final class Sags {
         return 2 * gate.hinge().slack().inches() * Math.signum(coupleLbIn) * leverage(gate);
     }
 
+    /**
+     * Drop by the play of the corner brackets of a bolted frame: every joint turns freely by {@code s} before it holds, so the leaf leans into a parallelogram and its
+     * latch stile sinks by {@code s b}, b between the stiles. A rod that pulls or a brace of tube takes the play up. A rigid movement, not part of virtual
+     * work; it counts with the leaf, since the jig or the brackets' own bolts take it out. Source: geometry. Check: BracketTest.
+     */
+    static Offset framePlay(GateFrame frame) {
+        LeafMake make = frame.gate.leaf().make();
+        boolean tubes = make.bracing().match(some -> some.count() > 0, cross -> true, rod -> false);
+        if (!make.isBolted() || tubes || !frame.leaf.rods().isEmpty()) return Offset.ZERO;
+        double betweenIn = frame.gate
+                        .leaf()
+                        .of(MemberRole.LATCH_STILE)
+                        .get(0)
+                        .from()
+                        .r()
+                        .inches()
+                - frame.gate.leaf().of(MemberRole.HINGE_STILE).get(0).from().r().inches();
+        return Offset.inches(make.bracket().playOrUsual().radians() * betweenIn);
+    }
+
     /** From the pin to the free corner, over the distance between the outermost pins. */
     private static double leverage(HungGate gate) {
         return gate.leaf().freeCorner().r().inches() / gate.leaf().pinSpacing().inches();
     }
 
-    private static AfterHanging after(GateFrame frame, FrameSolution solved, ByCause cause, LifeJudgement life) {
-        double personIn = solved.displacement(PERSON, freeCorner(frame));
+    private static AfterHanging after(Loaded loaded, ByCause cause, LifeJudgement life) {
+        GateFrame frame = loaded.person().frame();
+        double personIn = loaded.person().solved().displacement(Loaded.PERSON, freeCorner(frame));
         return new AfterHanging(
                 cause.footing().times(life.groundCreep()),
                 Offset.inches(2 * life.wear().inches() * leverage(frame.gate)),
@@ -130,7 +138,9 @@ public final class Sags {
                 Offset.inches(personIn * life.residual()));
     }
 
-    private static LatchLive live(GateFrame frame, FrameSolution solved, String loadCase) {
+    private static LatchLive live(Hanging hanging, String loadCase) {
+        GateFrame frame = hanging.frame();
+        FrameSolution solved = hanging.solved();
         Vector moved = solved.motion(loadCase, frame.leaf.latch().node()).shiftIn();
         return new LatchLive(loadCase, Offset.inches(-moved.z()), Offset.inches(moved.dot(frame.leaf.away())));
     }
@@ -138,6 +148,7 @@ public final class Sags {
     private static List<BentLine> shape(GateFrame frame, FrameSolution solved) {
         List<BentLine> lines = new ArrayList<>();
         for (Chain chain : frame.leaf.chains().values()) {
+            if (frame.leaf.isSlack(chain)) continue;
             List<BentLine.Point> points = new ArrayList<>();
             for (Chain.Piece piece : chain.pieces())
                 bend(
@@ -166,7 +177,7 @@ public final class Sags {
         for (int i = points.isEmpty() ? 0 : 1; i <= POINTS_PER_PIECE; i++) {
             double share = i / (double) POINTS_PER_PIECE;
             Vector at = from.plus(to.minus(from).times(share));
-            Motion moved = solved.motionAlong(DEAD, member, share * length);
+            Motion moved = solved.motionAlong(Loaded.DEAD, member, share * length);
             points.add(new BentLine.Point(
                     new Place(Offset.inches(at.x()), Offset.inches(at.y()), Offset.inches(at.z())),
                     Offset.inches(moved.shiftIn().x()),

@@ -55,6 +55,34 @@ public record Section(
                     "Section " + id + " needs a wall, and no design wall above the nominal one");
     }
 
+    /** The same section turned by a quarter: what was its width is its depth. */
+    public Section turned() {
+        return new Section(
+                id,
+                family,
+                name,
+                shape,
+                width,
+                depth,
+                nominalWall,
+                usedWall,
+                designWall,
+                weightPerFoot,
+                areaIn2,
+                iyIn4,
+                syIn3,
+                zyIn3,
+                ixIn4,
+                sxIn3,
+                zxIn3,
+                jIn4,
+                yieldStress,
+                ultimateStress,
+                yieldConfidence,
+                source,
+                confidence);
+    }
+
     /** Radius of gyration about x. */
     public Length rx() {
         return Length.inches(Math.sqrt(ixIn4 / areaIn2));

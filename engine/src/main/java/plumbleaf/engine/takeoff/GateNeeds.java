@@ -11,6 +11,7 @@ import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.gate.Weld;
@@ -35,14 +36,23 @@ public final class GateNeeds {
     public static Needs leaf(Leaf leaf, GateParts parts) {
         List<Need> loose = new ArrayList<>();
         List<BarNeed> bars = new ArrayList<>();
-        for (Member member : leaf.members()) bars.add(tube(leaf, member));
+        for (Member member : leaf.members())
+            if (member.role() == MemberRole.ROD) bars.addAll(SteelNeeds.rod(leaf, member));
+            else bars.add(tube(leaf, member));
         for (HingePin pin : leaf.pins())
             loose.add(Need.pieces(parts.hinge().id(), parts.hinge().name(), PartGroup.HARDWARE, 1, pin.id()));
         if (hasLatch(leaf))
             loose.add(Need.pieces(parts.latch().id(), parts.latch().name(), PartGroup.HARDWARE, 1, leaf.id()));
         for (Weld weld : leaf.welds()) weld(weld, parts.frame(), loose);
         Needs frame = new Needs(loose, bars);
-        return parts.cladding().match(open -> frame, wood -> frame.plus(infill(leaf, wood)));
+        Needs whole = frame.plus(SteelNeeds.fittings(leaf));
+        return parts.cladding()
+                .match(
+                        open -> whole,
+                        wood -> whole.plus(infill(leaf, wood)),
+                        pickets -> whole.plus(SteelNeeds.pickets(leaf, pickets)),
+                        mesh -> whole.plus(SteelNeeds.mesh(leaf, mesh)),
+                        sheet -> whole.plus(SteelNeeds.sheet(leaf, sheet)));
     }
 
     /** Of a pair, only the leaf that opens first has the latch. */

@@ -110,22 +110,7 @@ final class HungGates {
     }
 
     static Leaf with(Leaf leaf, List<plumbleaf.engine.gate.Member> members, List<RailLoad> loads) {
-        return new Leaf(
-                leaf.id(),
-                leaf.hand(),
-                leaf.outline(),
-                members,
-                leaf.joints(),
-                leaf.pins(),
-                leaf.latchAt(),
-                leaf.freeCorner(),
-                leaf.welds(),
-                leaf.nailers(),
-                leaf.pickets(),
-                leaf.picketGap(),
-                loads,
-                leaf.fittings(),
-                leaf.weight());
+        return leaf.with(members, loads, leaf.fittings());
     }
 
     /** Weight of everything, and its moment about the pin, straight from the parts. */

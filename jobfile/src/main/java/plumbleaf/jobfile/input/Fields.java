@@ -225,6 +225,15 @@ public final class Fields {
         return choiceOf(value.get(), key, Intake.join(path, key), Intake.join(pattern, key), kinds);
     }
 
+    /** A whole number, bare, which stands as its digits; or one of several words as in {@link #choice}. */
+    public Optional<Choice> countOrChoice(String key, int least, int most, List<String> kinds) {
+        boolean number = node.get(key).flatMap(Node::asNumber).isPresent();
+        if (!number) return choice(key, kinds);
+        return givenCount(key, least, most)
+                .map(count -> new Choice(
+                        Integer.toString(count), absent(Intake.join(path, key), Intake.join(pattern, key), muted)));
+    }
+
     /** A list of such choices. */
     public List<Choice> choices(String key, List<String> kinds) {
         List<Choice> found = new ArrayList<>();

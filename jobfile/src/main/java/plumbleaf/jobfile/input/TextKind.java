@@ -12,6 +12,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Parsed;
 import plumbleaf.engine.quantity.Parsed.Read;
@@ -101,6 +102,18 @@ public record TextKind<T>(
                     text -> QuantityText.force(text)
                             .value()
                             .filter(force::equals)
+                            .isPresent()));
+    public static final TextKind<Moment> MOMENT = new TextKind<>(
+            "a moment",
+            true,
+            "250 lb-ft",
+            QuantityText::moment,
+            moment -> WrittenNumber.of(
+                    moment.poundInches(),
+                    " lb-in",
+                    text -> QuantityText.moment(text)
+                            .value()
+                            .filter(moment::equals)
                             .isPresent()));
     public static final TextKind<SoilRate> SOIL_RATE = new TextKind<>(
             "a soil rate n_h",

@@ -57,8 +57,10 @@ final class BuildsForm {
         return new GateBuild(
                 id,
                 Open.of(fields.given("frame", TextKind.WORDS)),
-                Open.of(fields.givenCount("braces", 0, 2)),
+                fields.flag("flat"),
+                Open.of(BracingForm.read(fields)),
                 Open.of(fields.given("joint", Words.JOINT)),
+                BracingForm.bracket(fields.object("bracket")),
                 Open.of(fields.given("hingePost", TextKind.WORDS)),
                 Open.of(fields.given("latchPost", TextKind.WORDS)),
                 Open.of(fields.given("hole", Words.HOLE)),
@@ -78,7 +80,9 @@ final class BuildsForm {
             for (GateBuild build : builds.gates())
                 out.object(build.gate(), entries -> {
                     entries.putIfAny("frame", TextKind.WORDS, build.frame().value());
-                    build.braces().value().ifPresent(braces -> entries.count("braces", braces));
+                    entries.flag("flat", build.flat());
+                    build.bracing().value().ifPresent(bracing -> BracingForm.write(bracing, entries));
+                    entries.object("bracket", bracket -> BracingForm.writeBracket(build.bracket(), bracket));
                     entries.putIfAny("joint", Words.JOINT, build.joint().value())
                             .putIfAny(
                                     "hingePost",

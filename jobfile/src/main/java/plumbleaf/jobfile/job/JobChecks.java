@@ -220,6 +220,7 @@ final class JobChecks {
         Length gaps = gate.leaf().hingeGap().plus(gate.leaf().latchGap());
         if (gaps.plus(Length.inches(6)).compareTo(gate.opening()) > 0)
             refuse(at + ".opening", "no leaf is left between the gaps", "write a wider opening or smaller gaps");
+        fill(gate, at);
         Length hung = gate.hinges().fromTop().plus(gate.hinges().fromBottom());
         if (hung.compareTo(gate.leaf().infill()) >= 0)
             refuse(
@@ -340,6 +341,41 @@ final class JobChecks {
                 field,
                 "the catalogue has no such section",
                 nearest(id.get(), known, "write the id of one, such as " + example(known)));
+    }
+
+    /** What fills the leaf of a gate is in the catalogue, and a curved top has pickets to follow it. */
+    private void fill(Gate gate, String at) {
+        boolean known = gate.leaf()
+                .fill()
+                .match(
+                        asFence -> true,
+                        bare -> curved(gate, at, "a bare frame"),
+                        style -> catalogue.style(style.id()).isPresent() || noStyle(at),
+                        pickets -> picketSection(pickets.section(), at),
+                        mesh -> curved(gate, at, "mesh"),
+                        sheet -> curved(gate, at, "sheet"));
+        if (!known) throw new IllegalStateException("A fill was not looked at");
+    }
+
+    private boolean curved(Gate gate, String at, String what) {
+        boolean rises = !gate.leaf().top().curve().isZero()
+                || !gate.leaf().infillAboveFrame().isZero();
+        if (rises)
+            refuse(
+                    at + ".leaf.fill",
+                    what + " ends at the straight top of the frame and follows no curve above it",
+                    "fill the leaf with pickets, or make its top straight");
+        return true;
+    }
+
+    private boolean noStyle(String at) {
+        refuse(at + ".leaf.fill.style", "the catalogue has no such style", "write the id of one");
+        return true;
+    }
+
+    private boolean picketSection(String id, String at) {
+        section(Stated.of(id), at + ".leaf.fill.section");
+        return true;
     }
 
     private void section(Stated<String> pinned, String field) {

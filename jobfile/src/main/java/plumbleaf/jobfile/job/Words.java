@@ -58,6 +58,9 @@ final class Words {
     /** A turn from the leg before: {@code 90 deg left}; positive to the left. */
     static final TextKind<Angle> TURN = new TextKind<>("a turn", true, "90 deg left", Words::turn, Words::turnText);
 
+    /** Of a rod, a wire or a sheet. */
+    static final TextKind<Length> ROD = TextKind.sizeUpTo(Length.inches(2));
+
     static final TextKind<Length> LEG = TextKind.sizeUpTo(Length.feet(10 * 5280));
     static final TextKind<Length> HEIGHT = TextKind.sizeUpTo(Length.feet(16));
     static final TextKind<Length> BAY = TextKind.sizeUpTo(Length.feet(20));

@@ -103,7 +103,9 @@ final class GateJson {
     static Json.Members build(PickedGate build) {
         return Json.object()
                 .put("frame", build.frame().id())
-                .put("braces", build.braces())
+                .put("flat", build.frame().depth().compareTo(build.frame().width()) < 0)
+                .put("braces", build.bracing().diagonals())
+                .put("bracing", build.bracing().key())
                 .put("joint", build.joint().key())
                 .put("hingePost", build.hingePost().id())
                 .put("latchPost", build.latchPost().id())

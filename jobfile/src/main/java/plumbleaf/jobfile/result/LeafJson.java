@@ -1,10 +1,14 @@
 package plumbleaf.jobfile.result;
 
 import java.util.List;
+import plumbleaf.engine.gate.Cope;
+import plumbleaf.engine.gate.Crest;
+import plumbleaf.engine.gate.Galvanizing;
 import plumbleaf.engine.gate.Hole;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Nailer;
+import plumbleaf.engine.gate.Panel;
 import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.Weld;
@@ -43,6 +47,65 @@ final class LeafJson {
                 .put("nailers", leaf.nailers(), LeafJson::nailer)
                 .put("picketGapIn", leaf.picketGap().inches())
                 .put("pickets", leaf.pickets(), LeafJson::picket)
+                .put("topEdge", topEdge(leaf))
+                .put("faceIn2", leaf.outline().face().squareInches())
+                .put("panels", leaf.panels(), LeafJson::panel)
+                .put("galvanizing", galvanizing(Galvanizing.of(leaf)))
+                .build();
+    }
+
+    private static Json.Members topEdge(Leaf leaf) {
+        Crest crest = leaf.outline().crest();
+        return Json.object()
+                .put("kind", crest.edge().key())
+                .put("curveIn", crest.edge().curve().inches())
+                .put("radiusIn", crest.radius(leaf.width()).inches())
+                .put("aboveFrameIn", crest.step().inches())
+                .put("sagittaIn", crest.sagitta(leaf.width()).inches())
+                .put("points", leaf.outline().crestLine(), LeafJson::inPlane);
+    }
+
+    private static Node panel(Panel panel) {
+        return Json.object()
+                .put("id", panel.id())
+                .put("widthIn", panel.width().inches())
+                .put("heightIn", panel.height().inches())
+                .put("areaIn2", panel.area().squareInches())
+                .put("edgeIn", panel.edge().inches())
+                .put("weightLb", panel.weight().pounds())
+                .build();
+    }
+
+    private static Json.Members galvanizing(Galvanizing dipped) {
+        return Json.object()
+                .put("steelLb", dipped.steel().pounds())
+                .put("zincLb", dipped.zinc().pounds())
+                .put("vents", dipped.vents(), LeafJson::vent)
+                .put("hangPoints", dipped.hangPoints(), LeafJson::inPlane);
+    }
+
+    private static Node vent(Galvanizing.Vent vent) {
+        return Json.object()
+                .put("member", vent.member())
+                .put("end", vent.end() + 1)
+                .put("count", vent.count())
+                .put("diameterIn", vent.diameter().inches())
+                .put("where", vent.where())
+                .build();
+    }
+
+    private static Node cope(Cope cope) {
+        return Json.object()
+                .put("end", cope.end() + 1)
+                .put("fromSquareDeg", cope.fromSquare().inDegrees())
+                .put("depthIn", cope.depth().inches())
+                .put(
+                        "template",
+                        cope.template(),
+                        point -> Json.object()
+                                .put("aroundIn", point.around().inches())
+                                .put("backIn", point.back().inches())
+                                .build())
                 .build();
     }
 
@@ -74,6 +137,7 @@ final class LeafJson {
                 .put("ends", member.ends().key())
                 .put("weightLb", member.weight().pounds())
                 .put("holes", member.holes(), LeafJson::hole)
+                .put("copes", Cope.of(member), LeafJson::cope)
                 .build();
     }
 
@@ -91,6 +155,8 @@ final class LeafJson {
                 .put("kind", weld.kind().words())
                 .put("lengthIn", weld.length().inches())
                 .put("where", weld.where())
+                .put("runs", weld.runs())
+                .put("flush", weld.flush())
                 .build();
     }
 

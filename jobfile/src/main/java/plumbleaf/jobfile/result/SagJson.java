@@ -7,12 +7,30 @@ import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HingeForce;
 import plumbleaf.engine.sag.LatchLive;
+import plumbleaf.engine.sag.LeafSway;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
 /** {@code gates[].sag}, and the forces of the load cases on hinges and posts. */
 final class SagJson {
     private SagJson() {}
+
+    private static Json.Members sway(LeafSway sway) {
+        return Json.object()
+                .put("framePlayIn", sway.framePlay().inches())
+                .put("withoutRodsIn", sway.withoutRods().inches())
+                .put("twistGustIn", sway.twistGust().inches())
+                .put("twistWindIn", sway.twistWind().inches())
+                .put("naturalHz", sway.hertz())
+                .put(
+                        "rods",
+                        sway.rods(),
+                        rod -> Json.object()
+                                .put("member", rod.member())
+                                .put("pullLb", rod.pull().pounds())
+                                .put("slack", rod.slack())
+                                .build());
+    }
 
     static Json.Members sag(GateSag sag) {
         ByCause cause = sag.byCause();
@@ -27,6 +45,7 @@ final class SagJson {
                                 .put("postIn", cause.post().inches())
                                 .put("footingIn", cause.footing().inches()))
                 .put("hangAllowanceIn", sag.hangAllowance().inches())
+                .put("sway", sway(sag.sway()))
                 .put(
                         "byTime",
                         Json.object()

@@ -53,7 +53,9 @@ final class FullJob {
                   "opens": "180 deg", "holdOpen": { "kind": "stop", "radius": "40\\"" },
                   "leaf": {
                     "shape": { "kind": "sloped", "top": "2.5%", "bottom": "-7.25%" }, "infill": "5'", "bottomGap": "2\\"", "hingeGap": "1\\"",
-                    "latchGap": "1/2\\"", "infillBelowFrame": "1\\"", "midRails": 2
+                    "latchGap": "1/2\\"", "infillBelowFrame": "1\\"", "infillAboveFrame": "1/2\\"", "midRails": 2,
+                    "midRailsAt": ["18\\"", "34\\""], "top": { "kind": "scalloped", "dip": "3\\"" },
+                    "fill": { "kind": "style", "style": "wood-spaced-picket" }
                   },
                   "hingePost": {
                     "support": {
@@ -85,6 +87,10 @@ final class FullJob {
                   "id": "G2", "kind": "pair", "run": "R2", "station": "10'", "opening": "12'", "split": "37.5%", "active": "left", "swing": "in",
                   "meeting": { "strip": "1-1/2\\"", "rod": "ROD-0.75", "rods": 2, "sleeveAbove": "1/2\\"", "sleeveHole": "10\\"", "sleeveDepth": "2'", "stop": "5\\"", "topKeeper": true },
                   "opens": "90 deg", "holdOpen": { "kind": "hinge-lock", "lever": "2\\"" }, "release": "hold",
+                  "leaf": {
+                    "top": { "kind": "arched", "rise": "5\\"" },
+                    "fill": { "kind": "metal-pickets", "section": "PICKET-0.75x0.75x0.065", "gap": "3-7/8\\"", "punched": true }
+                  },
                   "hingePost": { "support": { "kind": "new-footing", "bell": { "diameter": "18\\"", "height": "8\\"" }, "sleeve": true } },
                   "latchPost": {
                     "support": {
@@ -93,16 +99,20 @@ final class FullJob {
                     }
                   }
                 },
-                { "id": "G3", "kind": "slide", "run": "R2", "station": "24'", "opening": "16'", "slides": "right" },
-                { "id": "G4", "kind": "flagged", "run": "R2", "station": "44'", "opening": "10'", "name": "bifold" },
+                { "id": "G3", "kind": "slide", "run": "R2", "station": "24'", "opening": "16'", "slides": "right",
+                  "leaf": { "fill": { "kind": "mesh", "woven": true, "wire": "0.148\\"", "pitch": "2\\"", "edge": "flat-bar" } } },
+                { "id": "G4", "kind": "flagged", "run": "R2", "station": "44'", "opening": "10'", "name": "bifold",
+                  "leaf": { "fill": { "kind": "sheet", "thickness": "0.0747\\"", "edge": "angle" } } },
                 { "id": "G5", "kind": "swing", "run": "R1" }
               ],
               "builds": {
                 "R1": { "post": "F1083-REG-2", "hole": "9\\"", "depth": "30\\"" },
                 "G1": {
                   "frame": "TUBE-2x2x0.12", "braces": 2, "joint": "butted", "hingePost": "F1083-REG-2.5", "latchPost": "F1083-REG-2",
-                  "hole": "14\\"", "depth": "48\\""
-                }
+                  "hole": "14\\"", "depth": "48\\"", "flat": true,
+                  "bracket": { "play": "0.5 deg", "momentPerDegree": "60 lb-ft", "capacity": "2400 lb-in" }
+                },
+                "G2": { "braces": { "kind": "rod", "diameter": "5/16\\"", "pretension": "150 lb", "runs": "both" } }
               },
               "existing": {
                 "lines": [{ "kind": "gas to the grill", "run": "R1", "station": "12'", "tolerance": "18\\"" }],

@@ -168,22 +168,7 @@ record TestGate(
     }
 
     static Leaf with(Leaf leaf, List<Member> members, List<RailLoad> loads, List<Fitting> fittings) {
-        return new Leaf(
-                leaf.id(),
-                leaf.hand(),
-                leaf.outline(),
-                members,
-                leaf.joints(),
-                leaf.pins(),
-                leaf.latchAt(),
-                leaf.freeCorner(),
-                leaf.welds(),
-                leaf.nailers(),
-                leaf.pickets(),
-                leaf.picketGap(),
-                loads,
-                fittings,
-                leaf.weight());
+        return leaf.with(members, loads, fittings);
     }
 
     private HingeModel hinge() {

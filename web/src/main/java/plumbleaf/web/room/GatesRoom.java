@@ -38,6 +38,8 @@ final class GatesRoom {
                 opened.choice(at + ".swing", "Swings", id, Choices.WAYS),
                 opened.field(at + ".opens", "Opens", Unit.DEGREES, id),
                 opened.choice(at + ".leaf.shape", "Leaf", id, Choices.SHAPES),
+                opened.choice(at + ".leaf.top", "Top of the leaf", id, Choices.TOPS),
+                opened.choice(at + ".leaf.fill", "Filled with", id, Choices.FILLS),
                 opened.field(at + ".leaf.infill", "Height of the infill", Unit.INCHES, id),
                 opened.field(at + ".leaf.bottomGap", "Gap under the leaf", Unit.INCHES, id));
     }
@@ -46,7 +48,7 @@ final class GatesRoom {
         String build = "builds." + id;
         return List.of(
                 opened.pinned(build + ".frame", "Frame tube", id, Choices.tubes(opened.catalogue())),
-                opened.field(build + ".braces", "Braces", Unit.COUNT, id),
+                opened.pinned(build + ".braces", "Kept square by", id, Choices.BRACES),
                 opened.pinned(build + ".joint", "Frame corners", id, Choices.JOINTS),
                 opened.choice(at + ".hinges.model", "Hinges", id, Choices.hinges(opened.catalogue())),
                 opened.pinned(build + ".hingePost", "Hinge post", id, Choices.posts(opened.catalogue())),
