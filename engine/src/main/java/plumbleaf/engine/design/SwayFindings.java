@@ -108,7 +108,9 @@ final class SwayFindings {
                         .member(force.member())
                         .map(Member::role)
                         .filter(MemberRole::isRail)
-                        .isPresent()) most = Math.max(most, force.inPlane().poundInches());
+                        .isPresent())
+                    for (MemberForce.End end : force.ends())
+                        most = Math.max(most, end.inPlane().poundInches());
         double capacity = make.bracket().capacity().value().orElseThrow().poundInches();
         findings.add(Checked.of(
                 "leaf.bracket",
