@@ -11,6 +11,10 @@ public final class Main {
         CommandLine line = Plumbleaf.commandLine();
         line.addSubcommand(new ServeVerb());
         line.addSubcommand(new DemoVerb());
+        line.addSubcommand(new BackupVerb());
+        line.addSubcommand(new RestoreVerb());
+        line.addSubcommand(new ExportVerb());
+        line.addSubcommand(new ImportVerb());
         System.exit(line.execute(args));
     }
 }

@@ -1,9 +1,9 @@
 package plumbleaf.launcher;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -34,42 +34,24 @@ final class ServeVerb implements Callable<Integer> {
     @Option(names = "--json-log", description = "With --people, log every request, one JSON object a line.")
     private boolean jsonLog;
 
-    @Option(
-            names = "--store",
-            description = "Where jobs are kept: a file, or jdbc:postgresql://... Default: a file in your data folder.")
-    private String store = usualStore().toString();
+    @Mixin
+    private StoreOption store = new StoreOption();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() throws InterruptedException {
-        Workspace.Running running = Workspace.start(
-                new Workspace.Settings(!people, address, port, store, false, people && balanced, people && jsonLog));
+        Workspace.Running running = Workspace.start(new Workspace.Settings(
+                !people, address, port, store.place(), false, people && balanced, people && jsonLog));
         Runtime.getRuntime().addShutdownHook(new Thread(running::stop));
         PrintWriter out = spec.commandLine().getOut();
         out.println("Plumbleaf: http://" + (people ? address : "127.0.0.1") + ":" + running.port() + "/");
         if (!people) out.println("For one person on this machine; no other machine is let in.");
         if (!running.setupCode().isEmpty()) out.println("Code for the first owner: " + running.setupCode());
-        out.println("Jobs are kept in " + shownPlace(store) + ". Ctrl-C ends it.");
+        out.println("Jobs are kept in " + store.shown() + ". Ctrl-C ends it.");
         out.flush();
         Thread.currentThread().join();
         return 0;
-    }
-
-    /** Without the user and password that a database address may carry. */
-    private static String shownPlace(String place) {
-        return place.startsWith("jdbc:") ? place.replaceAll("//[^/@]*@", "//").replaceAll("\\?.*", "") : place;
-    }
-
-    private static Path usualStore() {
-        String data = System.getenv("XDG_DATA_HOME");
-        String local = System.getenv("LOCALAPPDATA");
-        Path folder = data != null && !data.isBlank()
-                ? Path.of(data)
-                : local != null && !local.isBlank()
-                        ? Path.of(local)
-                        : Path.of(System.getProperty("user.home"), ".local", "share");
-        return folder.resolve("plumbleaf").resolve("jobs.db");
     }
 }

@@ -1,6 +1,6 @@
 /**
  * Holds main and starts either side: the command line, or the web for {@code serve} and {@code demo}. Knows both, decides nothing else.
- * Web classes are named only inside the two verbs that need them, so no other verb pays for loading them.
+ * Web classes are named only inside the verbs that need them, so no other verb pays for loading them.
  */
 @NullMarked
 package plumbleaf.launcher;

@@ -5,6 +5,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.util.Map;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
@@ -15,6 +18,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.sqlite.SQLiteConfig;
 
 /**
  * The one place where everything is kept: an SQLite file, or a PostgreSQL that several nodes share. The same migrations and the same SQL
@@ -36,13 +40,16 @@ public final class Database implements AutoCloseable {
     private static final int POSTGRES_CONNECTIONS = 10;
     private static final String LATEST = "latest";
 
+    private final String place;
     private final HikariDataSource pool;
     private final boolean postgres;
     private final JdbcClient sql;
     private final PlatformTransactionManager transactions;
     private final TransactionTemplate together;
+    private String version = "";
 
-    private Database(HikariDataSource pool, boolean postgres) {
+    private Database(String place, HikariDataSource pool, boolean postgres) {
+        this.place = place;
         this.pool = pool;
         this.postgres = postgres;
         this.sql = JdbcClient.create(pool);
@@ -60,7 +67,7 @@ public final class Database implements AutoCloseable {
     }
 
     /** Opens a store, going no further than one version of the migrations; for reading what an older program wrote. */
-    static Database openAt(String place, String version) {
+    public static Database openAt(String place, String version) {
         boolean postgres = place.startsWith("jdbc:postgresql:");
         HikariDataSource pool = new HikariDataSource();
         pool.setPoolName("store");
@@ -74,9 +81,11 @@ public final class Database implements AutoCloseable {
             SQLITE.forEach(pool::addDataSourceProperty);
             pool.setMaximumPoolSize(SQLITE_CONNECTIONS);
         }
-        Database opened = new Database(pool, postgres);
+        Database opened = new Database(place, pool, postgres);
         try {
             opened.migrations(version).migrate();
+            opened.version =
+                    String.valueOf(opened.migrations(version).info().current().getVersion());
         } catch (RuntimeException e) {
             opened.close();
             throw e;
@@ -94,8 +103,8 @@ public final class Database implements AutoCloseable {
     }
 
     /** The version of the migrations it stands at. */
-    String version() {
-        return String.valueOf(migrations(LATEST).info().current().getVersion());
+    public String version() {
+        return version;
     }
 
     public boolean isPostgres() {
@@ -112,6 +121,26 @@ public final class Database implements AutoCloseable {
 
     public JdbcClient sql() {
         return sql;
+    }
+
+    /**
+     * A connection that sees the store as it is at its first question, whatever is saved meanwhile, and keeps nobody from saving. To be
+     * closed.
+     */
+    public Connection snapshot() throws SQLException {
+        Connection connection;
+        if (postgres) {
+            connection = DriverManager.getConnection(place);
+            connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+            connection.setReadOnly(true);
+        } else {
+            SQLiteConfig reading = new SQLiteConfig();
+            reading.setTransactionMode(SQLiteConfig.TransactionMode.DEFERRED);
+            reading.setBusyTimeout(10_000);
+            connection = reading.createConnection(pool.getJdbcUrl());
+        }
+        connection.setAutoCommit(false);
+        return connection;
     }
 
     /** Does all of it or nothing; when this returns it is on disk. Inside another it is part of that one. */
