@@ -2,9 +2,29 @@ package plumbleaf.engine.job;
 
 import java.util.List;
 
-/** The limits this job must keep. */
-public record Rules(List<HeightRule> heights, GapRule gap) {
+/**
+ * The limits this job must keep.
+ *
+ * @param pools one where a pool is closed off and something is said of it
+ * @param sights where drivers must see over the fence
+ * @param accessible gates on accessible ways
+ * @param nearHouse one where nothing may burn beside a building
+ * @param overnight what must not get out, or in, while the fence is down
+ */
+public record Rules(
+        List<HeightRule> heights,
+        GapRule gap,
+        List<PoolBarrier> pools,
+        List<SightTriangle> sights,
+        List<AccessibleWay> accessible,
+        List<NearHouse> nearHouse,
+        List<Overnight> overnight) {
     public Rules {
         heights = List.copyOf(heights);
+        pools = List.copyOf(pools);
+        sights = List.copyOf(sights);
+        accessible = List.copyOf(accessible);
+        nearHouse = List.copyOf(nearHouse);
+        overnight = List.copyOf(overnight);
     }
 }

@@ -13,6 +13,7 @@ import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.ground.LaterGround;
+import plumbleaf.engine.job.Climbable;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.GateKind;
@@ -20,9 +21,11 @@ import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PoolBarrier;
 import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunBuild;
+import plumbleaf.engine.job.RunStretch;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
@@ -89,6 +92,7 @@ final class JobChecks {
         new GroundChecks(job.ground(), this).all();
         later();
         existing();
+        siteRules();
         builds();
         Length total = Length.ZERO;
         for (Length length : runLengths.values())
@@ -319,6 +323,33 @@ final class JobChecks {
             String at = "existing.plugs[" + i + "]";
             if (runThere(plug.run(), at + ".run")) stationInside(plug.run(), plug.station(), at + ".station");
         }
+    }
+
+    private void siteRules() {
+        for (PoolBarrier pool : job.rules().pools()) {
+            for (int i = 0; i < pool.runs().size(); i++) runThere(pool.runs().get(i), "rules.pool.runs[" + i + "]");
+            for (int i = 0; i < pool.gates().size(); i++)
+                gateThere(pool.gates().get(i).gate(), "rules.pool.gates[" + i + "].gate");
+            for (int i = 0; i < pool.hard().size(); i++) {
+                String at = "rules.pool.hardGround[" + i + "]";
+                RunStretch stretch = pool.hard().get(i);
+                if (runThere(stretch.run(), at + ".run")) stationInside(stretch.run(), stretch.from(), at + ".from");
+            }
+            for (int i = 0; i < pool.climbables().size(); i++) {
+                String at = "rules.pool.climbables[" + i + "]";
+                Climbable thing = pool.climbables().get(i);
+                if (runThere(thing.run(), at + ".run")) stationInside(thing.run(), thing.station(), at + ".station");
+            }
+        }
+        for (int i = 0; i < job.rules().accessible().size(); i++)
+            gateThere(job.rules().accessible().get(i).gate(), "rules.accessible[" + i + "].gate");
+    }
+
+    private void gateThere(String id, String field) {
+        List<String> gates = new ArrayList<>();
+        for (Gate gate : job.gates()) gates.add(gate.id());
+        if (id.isEmpty() || gates.contains(id) || unfinished.contains(id)) return;
+        refuse(field, "there is no gate " + id, nearest(id, gates, "name a gate of this job"));
     }
 
     private void builds() {

@@ -31,7 +31,12 @@ final class TermsForm {
         Fields gap = rules.object("gap");
         return new Rules(
                 heights,
-                new GapRule(gap.assumed("largest", TextKind.SIZE, Length.inches(4), Words.CUSTOM), gap.words("why")));
+                new GapRule(gap.assumed("largest", TextKind.SIZE, Length.inches(4), Words.CUSTOM), gap.words("why")),
+                SiteRulesForm.pools(rules.object("pool")),
+                SiteRulesForm.sights(rules.objects("sights")),
+                SiteRulesForm.accessible(rules.objects("accessible")),
+                SiteRulesForm.nearHouse(rules.object("nearHouse")),
+                SiteRulesForm.overnight(rules.objects("overnight")));
     }
 
     static void writeRules(Rules rules, Entries out) {
@@ -47,6 +52,7 @@ final class TermsForm {
                 "gap",
                 gap -> gap.put("largest", TextKind.LENGTH, rules.gap().largest())
                         .words("why", rules.gap().why()));
+        SiteRulesForm.write(rules, out);
     }
 
     private static void writeHeight(HeightRule rule, Entries out) {

@@ -122,7 +122,18 @@ final class FullJob {
               },
               "rules": {
                 "height": { "limit": "6'", "from": "outside" }, "otherHeights": [{ "limit": "7'", "from": "inside" }],
-                "gap": { "largest": "2\\"", "why": "terrier" }
+                "gap": { "largest": "2\\"", "why": "terrier" },
+                "pool": { "runs": ["R1"], "side": "out", "height": "60\\"", "lookedOutside": true,
+                  "hardGround": [{ "run": "R1", "from": "1'", "to": "3'" }],
+                  "climbables": [{ "what": "heat pump", "run": "R1", "station": "2'", "away": "20\\"" }],
+                  "gates": [{ "gate": "G1", "releaseHeight": "54\\"", "releaseOnPoolSide": "yes", "shielded": true, "lockable": "yes", "closer": "no",
+                    "inactiveFixed": "no" }] },
+                "sights": [{ "what": "corner of Elm and Fourth", "east": "10'", "north": "-4'", "first": "90 deg", "firstLeg": "25'", "second": "180 deg",
+                  "secondLeg": "20'", "height": "30\\"" }],
+                "accessible": [{ "gate": "G1", "smoothBottom": "no", "threshold": "1/2\\"" }],
+                "nearHouse": { "strip": "4'", "required": true, "buildings": [{ "what": "house", "corners": [{ "east": "1'", "north": "2'" },
+                  { "east": "3'", "north": "4'" }] }] },
+                "overnight": [{ "what": "a dog", "temporaryFence": "40'" }]
               },
               "money": {
                 "priceBook": "example-2027", "overhead": "12.5%", "margin": "17.3%", "contingency": "1.1%", "reserve": "1%",
