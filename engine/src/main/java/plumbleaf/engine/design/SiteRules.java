@@ -7,6 +7,7 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.job.Existing;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
@@ -18,13 +19,15 @@ import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.rule.AccessGate;
 import plumbleaf.engine.rule.PermitHeight;
+import plumbleaf.engine.rule.RuleTable;
 import plumbleaf.engine.rule.SiteCautions;
 
 /** What rules and cautions say of a yard beyond its strength. */
 final class SiteRules {
     private SiteRules() {}
 
-    static List<Finding> of(Job job, Layout layout, Standards standards) {
+    static List<Finding> of(Job job, Ground ground, Layout layout, List<GateDesign> gates, Standards standards) {
+        RuleTable rules = standards.rules().shownIn(job.display());
         Existing existing = job.existing();
         List<Finding> findings = new ArrayList<>(SiteCautions.digging(
                 !existing.tickets().isEmpty(), !existing.lines().isEmpty()));
@@ -37,18 +40,12 @@ final class SiteRules {
                 if (bay.heightMax().inches() > highest.inches())
                     highest = bay.heightMax().size();
             }
-            if (!highest.isZero()) findings.add(PermitHeight.of(run.id(), highest, standards.rules()));
+            if (!highest.isZero()) findings.add(PermitHeight.of(run.id(), highest, rules));
         }
         if (job.site().uses().contains(Use.POWERED)) {
-            for (Gate gate : job.gates()) findings.addAll(AccessGate.powered(gate.id(), standards.rules()));
+            for (Gate gate : job.gates()) findings.addAll(AccessGate.powered(gate.id(), rules));
         }
-        if (job.site().uses().contains(Use.POOL))
-            findings.add(Checked.note(
-                    "barrier.pool",
-                    Severity.CANNOT_SAY,
-                    "site",
-                    "A pool is closed off here, and its barrier's clauses are not checked yet by this program: have them checked by the authority. Local code governs.",
-                    Basis.clause("ISPSC 305")));
+        if (job.site().uses().contains(Use.POOL)) findings.addAll(PoolRules.of(job, ground, layout, gates, rules));
         return findings;
     }
 

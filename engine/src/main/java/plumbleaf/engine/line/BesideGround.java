@@ -26,6 +26,9 @@ final class BesideGround {
     /** Shots this far from the bay still say something about the ground beside it. Judgement. */
     private static final Length NEAR = Length.feet(15);
 
+    /** As far as shots along a line may be apart, so far may those beside a barrier. Judgement. */
+    private static final Length NEAR_BARRIER = Length.feet(50);
+
     private final Ground ground;
     private final RunLine line;
     private final Profile profile;
@@ -58,6 +61,25 @@ final class BesideGround {
         return new Height(most == Double.POSITIVE_INFINITY ? own : most, known);
     }
 
+    /**
+     * The least that a bay stands over the ground beside it, on one side and on its own line: what somebody has to climb who comes from there.
+     *
+     * @param inside whether they come from the inside
+     */
+    Height least(boolean inside, double startIn, double endIn, double topFromIn, double topToIn) {
+        double own = Double.POSITIVE_INFINITY;
+        for (ProfilePoint point : profile.between(new Offset(startIn), new Offset(endIn))) {
+            double share = (point.station().inches() - startIn) / (endIn - startIn);
+            double top = topFromIn + (topToIn - topFromIn) * share;
+            own = Math.min(own, top - point.elevation().inches());
+        }
+        Offset middle = new Offset((startIn + endIn) / 2);
+        Length reach = new Length((endIn - startIn) / 2).plus(NEAR_BARRIER);
+        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, line, Slope.ZERO);
+        Height beside = side(surface, inside ? 1 : -1, startIn, endIn, topFromIn, topToIn, false);
+        return new Height(Math.min(own, beside.mostIn()), beside.known());
+    }
+
     private double alongOwnLine(double startIn, double endIn, double topFromIn, double topToIn) {
         double most = Double.NEGATIVE_INFINITY;
         for (ProfilePoint point : profile.between(new Offset(startIn), new Offset(endIn))) {
@@ -70,14 +92,26 @@ final class BesideGround {
 
     /** @param inwards 1 for the inside, -1 for the outside */
     private Height side(Surface surface, int inwards, double startIn, double endIn, double topFromIn, double topToIn) {
-        if (!surface.findings().isEmpty()) return new Height(Double.NEGATIVE_INFINITY, false);
+        return side(surface, inwards, startIn, endIn, topFromIn, topToIn, true);
+    }
+
+    private Height side(
+            Surface surface,
+            int inwards,
+            double startIn,
+            double endIn,
+            double topFromIn,
+            double topToIn,
+            boolean wantsMost) {
+        double none = wantsMost ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        if (!surface.findings().isEmpty()) return new Height(none, false);
         Offset middle = new Offset((startIn + endIn) / 2);
         Direction along = line.line().directionAt(middle);
         Direction inside = line.insideIsLeft() ? along.left() : along.right();
         Offset away = BESIDE.asOffset().times(inwards);
         PlanPoint first = line.line().pointAt(middle).moved(along, new Offset(startIn - middle.inches()));
         PlanPoint last = line.line().pointAt(middle).moved(along, new Offset(endIn - middle.inches()));
-        double most = Double.NEGATIVE_INFINITY;
+        double most = none;
         boolean known = true;
         for (SurfacePiece piece : surface.along(first.moved(inside, away), last.moved(inside, away))) {
             if (piece.extrapolated()) {
@@ -87,9 +121,9 @@ final class BesideGround {
             double perInch = (topToIn - topFromIn) / (endIn - startIn);
             double atFrom = topFromIn + perInch * piece.from().inches();
             double atTo = topFromIn + perInch * piece.to().inches();
-            most = Math.max(
-                    most,
-                    Math.max(atFrom - piece.start().inches(), atTo - piece.end().inches()));
+            double start = atFrom - piece.start().inches();
+            double end = atTo - piece.end().inches();
+            most = wantsMost ? Math.max(most, Math.max(start, end)) : Math.min(most, Math.min(start, end));
         }
         return new Height(most, known);
     }

@@ -16,13 +16,14 @@ public final class AccessGate {
      * @param clear from the latch post's face to the open leaf, its hardware taken off
      */
     public static Finding clearWidth(String part, Length clear, RuleTable rules) {
-        return RuleFinding.atLeast(
-                "access.width",
-                Severity.CAUTION,
-                part,
-                "Gate " + part + ": its clear width at 90 degrees, where the way must be accessible,",
-                clear,
-                rules.row("AC01"));
+        return rules.say()
+                .atLeast(
+                        "access.width",
+                        Severity.CAUTION,
+                        part,
+                        "Gate " + part + ": its clear width at 90 degrees, where the way must be accessible,",
+                        clear,
+                        rules.row("AC01"));
     }
 
     /** Clear width left by a leaf that stands open at 90 degrees: the opening less the hinge gap and what of the leaf stands in it. */

@@ -10,12 +10,13 @@ public final class PermitHeight {
 
     /** Source: IRC R105.2(2); some places delete the exemption. */
     public static Finding of(String part, Length highest, RuleTable rules) {
-        return RuleFinding.atMost(
-                "height.permit",
-                Severity.CAUTION,
-                part,
-                "Fence " + part + ": its greatest height, above which a building permit is usual,",
-                highest,
-                rules.row("HT03"));
+        return rules.say()
+                .atMost(
+                        "height.permit",
+                        Severity.CAUTION,
+                        part,
+                        "Fence " + part + ": its greatest height, above which a building permit is usual,",
+                        highest,
+                        rules.row("HT03"));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 
 /**
@@ -36,30 +37,41 @@ public record PoolFence(
         return rules.row(railsAreClose(rules) ? "PB06" : "PB07");
     }
 
-    /** Every check of a barrier without its gates. */
+    /** Every check of a barrier without its gates, by the model code's height. */
     public List<Finding> findings(RuleTable rules) {
+        return findings(rules, Stated.open());
+    }
+
+    /** @param local least height that local code asks for, where it is more than the model code's */
+    public List<Finding> findings(RuleTable rules, Stated<Length> local) {
         List<Finding> findings = new ArrayList<>();
-        findings.add(RuleFinding.atLeast(
-                "barrier.height",
-                Severity.MUST_FIX,
-                part,
-                "The pool barrier " + part + ": its least height from outside",
-                outsideHeight,
-                rules.row("PB01")));
-        findings.add(RuleFinding.atMost(
-                "barrier.ground",
-                Severity.MUST_FIX,
-                part,
-                "The pool barrier " + part + ": the gap under it",
-                groundGap,
-                rules.row(hardGround ? "PB03" : "PB02")));
-        findings.add(RuleFinding.atMost(
-                "barrier.gap",
-                Severity.MUST_FIX,
-                part,
-                "The pool barrier " + part + ": the gap between pickets when they are driest",
-                picketGap,
-                gapRule(rules)));
+        RuleRow model = rules.row("PB01");
+        Length asked = local.or(model.limit());
+        RuleRow height = asked.compareTo(model.limit()) > 0 ? model.withLimit(asked) : model;
+        findings.add(rules.say()
+                .atLeast(
+                        "barrier.height",
+                        Severity.MUST_FIX,
+                        part,
+                        "The pool barrier " + part + ": its least height from outside",
+                        outsideHeight,
+                        height));
+        findings.add(rules.say()
+                .atMost(
+                        "barrier.ground",
+                        Severity.MUST_FIX,
+                        part,
+                        "The pool barrier " + part + ": the gap under it",
+                        groundGap,
+                        rules.row(hardGround ? "PB03" : "PB02")));
+        findings.add(rules.say()
+                .atMost(
+                        "barrier.gap",
+                        Severity.MUST_FIX,
+                        part,
+                        "The pool barrier " + part + ": the gap between pickets when they are driest",
+                        picketGap,
+                        gapRule(rules)));
         findings.add(sphere(rules));
         findings.add(rails(rules));
         return List.copyOf(findings);
@@ -69,26 +81,29 @@ public record PoolFence(
     private Finding sphere(RuleTable rules) {
         RuleRow row = rules.row("PB04");
         Length widest = hardGround && groundGap.compareTo(picketGap) > 0 ? groundGap : picketGap;
-        String opening = "The pool barrier " + part + ": its widest opening is " + RuleFinding.text(widest);
+        String opening = "The pool barrier " + part + ": its widest opening is "
+                + rules.say().text(widest);
         return widest.compareTo(row.limit()) < 0
-                ? RuleFinding.right("barrier.sphere", part, opening + ": a 4 in. sphere does not pass (PB04).", row)
-                : RuleFinding.wrong("barrier.sphere", part, opening + ": a 4 in. sphere passes (PB04).", row);
+                ? rules.say().right("barrier.sphere", part, opening + ": a 4 in. sphere does not pass (PB04).", row)
+                : rules.say().wrong("barrier.sphere", part, opening + ": a 4 in. sphere passes (PB04).", row);
     }
 
     private Finding rails(RuleTable rules) {
         RuleRow row = rules.row("PB05");
-        String tops = "Tops of the rails of " + part + " are " + RuleFinding.text(railTops) + " apart";
+        String tops = "Tops of the rails of " + part + " are " + rules.say().text(railTops) + " apart";
         if (railsAreClose(rules) && !railsOnPoolSide)
-            return RuleFinding.wrong(
-                    "barrier.rails",
-                    part,
-                    tops + ", less than " + RuleFinding.text(row.limit())
-                            + ", and they face outside: a ladder. Turn the rails to the pool, or set them farther apart (PB05).",
-                    row);
-        return RuleFinding.right(
-                "barrier.rails",
-                part,
-                tops + (railsOnPoolSide ? " and face the pool (PB05)." : ": too far to climb (PB05)."),
-                row);
+            return rules.say()
+                    .wrong(
+                            "barrier.rails",
+                            part,
+                            tops + ", less than " + rules.say().text(row.limit())
+                                    + ", and they face outside: a ladder. Turn the rails to the pool, or set them farther apart (PB05).",
+                            row);
+        return rules.say()
+                .right(
+                        "barrier.rails",
+                        part,
+                        tops + (railsOnPoolSide ? " and face the pool (PB05)." : ": too far to climb (PB05)."),
+                        row);
     }
 }

@@ -4,18 +4,20 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.quantity.LengthText;
 
-/** Makes the findings of this package: always with the clause and that local code governs. */
-final class RuleFinding {
-    private RuleFinding() {}
-
-    static String text(Length length) {
-        return LengthText.feetAndInches(length.inches());
+/**
+ * Makes the findings of this package: always with the clause and that local code governs.
+ *
+ * @param display units that lengths are told in
+ */
+record RuleFinding(DisplayUnits display) {
+    String text(Length length) {
+        return display.length(length);
     }
 
-    static Finding atMost(String id, Severity failed, String part, String what, Length measured, RuleRow row) {
+    Finding atMost(String id, Severity failed, String part, String what, Length measured, RuleRow row) {
         return Checked.of(
                 id,
                 failed,
@@ -25,7 +27,7 @@ final class RuleFinding {
                 Measure.demand(measured.inches(), row.limit().inches(), "in"));
     }
 
-    static Finding atLeast(String id, Severity failed, String part, String what, Length measured, RuleRow row) {
+    Finding atLeast(String id, Severity failed, String part, String what, Length measured, RuleRow row) {
         return Checked.of(
                 id,
                 failed,
@@ -35,15 +37,15 @@ final class RuleFinding {
                 Measure.provided(measured.inches(), row.limit().inches(), "in"));
     }
 
-    static Finding unknown(String id, String part, String message, RuleRow row) {
+    Finding unknown(String id, String part, String message, RuleRow row) {
         return Checked.note(id, Severity.CANNOT_SAY, part, message, row.basis());
     }
 
-    static Finding wrong(String id, String part, String message, RuleRow row) {
+    Finding wrong(String id, String part, String message, RuleRow row) {
         return Checked.note(id, Severity.MUST_FIX, part, message, row.basis());
     }
 
-    static Finding right(String id, String part, String message, RuleRow row) {
+    Finding right(String id, String part, String message, RuleRow row) {
         return Checked.note(id, Severity.PASS, part, message, row.basis());
     }
 }

@@ -1,11 +1,29 @@
 package plumbleaf.engine.rule;
 
 import java.util.List;
+import plumbleaf.engine.quantity.DisplayUnits;
 
-/** The limits that come with the program, by id. */
-public record RuleTable(List<RuleRow> rows) {
+/**
+ * The limits that come with the program, by id.
+ *
+ * @param display units that findings tell lengths in
+ */
+public record RuleTable(List<RuleRow> rows, DisplayUnits display) {
     public RuleTable {
         rows = List.copyOf(rows);
+    }
+
+    public RuleTable(List<RuleRow> rows) {
+        this(rows, DisplayUnits.US);
+    }
+
+    /** The same limits, told in other units. */
+    public RuleTable shownIn(DisplayUnits units) {
+        return new RuleTable(rows, units);
+    }
+
+    RuleFinding say() {
+        return new RuleFinding(display);
     }
 
     public RuleRow row(String id) {

@@ -59,11 +59,11 @@ class PoolBarrierCheck {
         Vector vector = Vectors.one("rule", id);
         PoolGate gate = new PoolGate(
                 "G1",
-                true,
+                Stated.of(true),
                 true,
                 true,
                 Stated.of(Length.inches(vector.in("release_in"))),
-                vector.text("pool_side").equals("yes"),
+                Stated.of(vector.text("pool_side").equals("yes")),
                 Length.inches(vector.in("gate_top_in")),
                 Stated.of(Length.inches(vector.in("largest_opening_in"))),
                 Length.ZERO);
@@ -93,7 +93,15 @@ class PoolBarrierCheck {
     @Test
     void anUnsaidReleaseIsNotAPass() {
         PoolGate gate = new PoolGate(
-                "G1", false, true, true, Stated.open(), true, Length.inches(60), Stated.open(), Length.inches(3));
+                "G1",
+                Stated.of(false),
+                true,
+                true,
+                Stated.open(),
+                Stated.of(true),
+                Length.inches(60),
+                Stated.open(),
+                Length.inches(3));
         assertThat(gate.findings(RULES))
                 .filteredOn(finding -> finding.severity() != Severity.PASS)
                 .extracting(Finding::id)

@@ -1,0 +1,135 @@
+package plumbleaf.reference.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plumbleaf.cutting.ProvenCutPlanner;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.Job;
+import plumbleaf.jobfile.catalogue.StandardCatalogue;
+import plumbleaf.jobfile.catalogue.StandardTables;
+import plumbleaf.jobfile.job.JobFile;
+import plumbleaf.jobfile.pricebook.PriceBooks;
+
+/**
+ * A pool's barrier and its gate, measured as drawn: a yard that keeps every clause, then one thing changed at a time, and the clause it breaks. What nobody said is never a pass.
+ *
+ * Source: ISPSC 305 as summarised by county and city barrier pages (Rutherford County TN, Phoenix); CPSC barrier guideline.
+ * Tolerance: the verdict of each clause exactly.
+ */
+class PoolMeasuredCheck {
+    private static final Catalogue CATALOGUE = StandardCatalogue.load();
+
+    private static String yard() throws IOException {
+        try (InputStream in =
+                Objects.requireNonNull(PoolMeasuredCheck.class.getResourceAsStream("/reference/pool-yard.json"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private static List<Finding> barrier(String text) {
+        Job job = JobFile.read("pool.json", text, CATALOGUE).job().orElseThrow();
+        return Designs.of(
+                        job,
+                        CATALOGUE,
+                        StandardTables.load().standards(),
+                        PriceBooks.of(job).orElseThrow(),
+                        new ProvenCutPlanner())
+                .findings()
+                .stream()
+                .filter(finding -> finding.id().startsWith("barrier."))
+                .toList();
+    }
+
+    @Test
+    void aYardThatKeepsEveryClausePassesEach() throws IOException {
+        List<Finding> findings = barrier(yard());
+        assertThat(findings)
+                .allSatisfy(finding -> assertThat(finding.severity()).isEqualTo(Severity.PASS));
+        assertThat(findings)
+                .extracting(Finding::id)
+                .contains(
+                        "barrier.height",
+                        "barrier.ground",
+                        "barrier.sphere",
+                        "barrier.gap",
+                        "barrier.rails",
+                        "barrier.swing",
+                        "barrier.closer",
+                        "barrier.latch",
+                        "barrier.release",
+                        "barrier.lock",
+                        "barrier.climb");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"swing\": \"out\"|\"swing\": \"in\"|barrier.swing|MUST_FIX",
+                "\"swing\": \"out\",|``|barrier.swing|CANNOT_SAY",
+                "HINGE-RISE-0.625|HINGE-ADJ-0.625|barrier.closer|MUST_FIX",
+                "LATCH-GRAVITY|LATCH-THUMB|barrier.latch|MUST_FIX",
+                "\"height\": \"54\\\"\"|\"height\": \"42\\\"\"|barrier.release|CANNOT_SAY",
+                ", \"lockable\": \"yes\"|``|barrier.lock|CANNOT_SAY",
+                "\"lockable\": \"yes\"|\"lockable\": \"no\"|barrier.lock|MUST_FIX",
+                "\"lookedOutside\": true, |``|barrier.climb|CANNOT_SAY",
+                "\"finishedFace\": \"out\"|\"finishedFace\": \"in\"|barrier.rails|MUST_FIX",
+                "\"bottomGap\": \"2\\\"\", \"finishedFace\"|\"bottomGap\": \"2-1/2\\\"\", \"fit\": \"stepped\", \"finishedFace\"|barrier.ground|MUST_FIX",
+                "\"infill\": \"5'\", \"bottomGap\"|\"infill\": \"45\\\"\", \"bottomGap\"|barrier.height|MUST_FIX",
+                "\"runs\": [\"R1\"]|\"runs\": [\"R1\"], \"height\": \"6'\"|barrier.height|MUST_FIX",
+                "{ \"kind\": \"wall\", \"of\": \"masonry\" } ]|\"free\" ]|barrier.closed|CANNOT_SAY",
+                "\"out\": \"8'\", \"elevation\": \"0\\\"\"|\"out\": \"8'\", \"elevation\": \"15' 1\\\"\"|barrier.height|MUST_FIX",
+            })
+    void oneThingChangedBreaksItsClause(String from, String to, String id, Severity severity) throws IOException {
+        String yard = yard();
+        assertThat(yard).contains(from);
+        assertThat(barrier(yard.replace(from, to)))
+                .filteredOn(finding -> finding.id().equals(id))
+                .extracting(Finding::severity)
+                .contains(severity);
+    }
+
+    /** The climbable thing 20 in. off, and the low release on the pool's side with a shield round it. */
+    @Test
+    void whatIsSaidIsUsed() throws IOException {
+        String climb = yard().replace(
+                        "\"lookedOutside\": true",
+                        "\"lookedOutside\": true, \"climbables\": [ { \"what\": \"heat pump\", \"run\": \"R1\", \"station\": \"9'\", \"away\": \"20\\\"\" } ]");
+        assertThat(barrier(climb))
+                .filteredOn(finding -> finding.id().equals("barrier.climb"))
+                .extracting(Finding::severity)
+                .containsExactly(Severity.MUST_FIX);
+        String shielded = yard().replace("\"height\": \"54\\\"\"", "\"height\": \"42\\\"\"")
+                .replace(
+                        "\"lockable\": \"yes\"",
+                        "\"lockable\": \"yes\", \"releaseOnPoolSide\": \"yes\", \"shielded\": true");
+        assertThat(barrier(shielded))
+                .filteredOn(finding -> finding.id().equals("barrier.release"))
+                .extracting(Finding::severity)
+                .containsExactly(Severity.PASS);
+    }
+
+    @Test
+    void withoutGroundOutsideTheHeightThereIsNotKnown() throws IOException {
+        String yard = yard();
+        int from = yard.indexOf(",\n      { \"id\": \"S3\"");
+        String blind = yard.substring(0, from) + yard.substring(yard.indexOf(" ] }", from));
+        assertThat(blind).doesNotContain("S3", "S6");
+        assertThat(barrier(blind))
+                .filteredOn(finding -> finding.id().equals("barrier.height-side"))
+                .extracting(Finding::severity)
+                .containsOnly(Severity.CANNOT_SAY);
+    }
+}
