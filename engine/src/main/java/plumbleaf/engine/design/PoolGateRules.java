@@ -2,10 +2,10 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
-import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Member;
@@ -116,6 +116,7 @@ final class PoolGateRules {
                 new Offset(hingeFirst ? atLatch : atHinge));
         if (!height.known())
             findings.add(BarrierWord.sideUnknown(gate.id(), PoolRules.atLeastZero(height.least()), rules));
+        mesh().ifPresent(opening -> findings.add(BarrierWord.mesh(leaf.id(), opening, rules)));
         PoolFence fence = new PoolFence(
                 leaf.id(),
                 PoolRules.atLeastZero(height.least()),
@@ -141,13 +142,36 @@ final class PoolGateRules {
         return Length.inches(Math.max(0, Math.min(latch, hinge)));
     }
 
-    /** Between pickets, or between rails where none are; at the hinges and the latch too. */
+    /** Between pickets, or between rails where nothing fills them; at the hinges and the latch too. */
     private Length gap(Leaf leaf) {
-        double widest = leaf.pickets().isEmpty()
-                ? widestBetweenRails(leaf)
-                : Math.max(0, leaf.picketGap().inches());
-        widest = Math.max(widest, gate.leaf().hingeGap().inches());
-        return Length.inches(Math.max(widest, gate.leaf().latchGap().inches()));
+        double widest = Math.max(
+                filledGap(leaf),
+                Math.max(gate.leaf().hingeGap().inches(), gate.leaf().latchGap().inches()));
+        return Length.inches(widest);
+    }
+
+    private double filledGap(Leaf leaf) {
+        double between = Math.max(0, leaf.picketGap().inches());
+        return design.parts()
+                .cladding()
+                .match(
+                        open -> widestBetweenRails(leaf),
+                        wood -> between,
+                        pickets -> Math.max(between, pickets.gap().inches()),
+                        mesh -> 0.0,
+                        sheet -> 0.0);
+    }
+
+    private Optional<Length> mesh() {
+        return design.parts()
+                .cladding()
+                .match(
+                        open -> Optional.empty(),
+                        wood -> Optional.empty(),
+                        pickets -> Optional.empty(),
+                        mesh -> Optional.of(Length.inches(
+                                Math.max(0, mesh.pitch().inches() - mesh.wire().inches()))),
+                        sheet -> Optional.empty());
     }
 
     private static double widestBetweenRails(Leaf leaf) {
@@ -175,13 +199,17 @@ final class PoolGateRules {
     /** Boards on the side away from the pool leave the frame to the pool. */
     private boolean frameOnPoolSide() {
         FinishedFace away = pool.poolInside() ? FinishedFace.OUT : FinishedFace.IN;
-        return design.parts().cladding().match(open -> false, (Cladding.Wood wood) -> wood.face() == away);
+        return design.parts()
+                .cladding()
+                .match(open -> false, wood -> wood.face() == away, pickets -> false, mesh -> false, sheet -> false);
     }
 
     /** A brace on the side that is climbed makes openings with the rails. */
     private Length besideBrace(Leaf leaf) {
         boolean braced = !leaf.of(MemberRole.BRACE).isEmpty();
-        return braced && !frameOnPoolSide() ? Length.inches(widestBetweenRails(leaf)) : Length.ZERO;
+        return braced && !frameOnPoolSide() && filledGap(leaf) > 0
+                ? Length.inches(widestBetweenRails(leaf))
+                : Length.ZERO;
     }
 
     /** The widest opening within 18 in. of the latch: at the latch itself, between pickets of the leaf, and of the fence beside its post. */
@@ -197,9 +225,9 @@ final class PoolGateRules {
         return Length.inches(Math.max(0, widest));
     }
 
-    private static double gapNear(Leaf leaf) {
+    private double gapNear(Leaf leaf) {
         double edge = leaf.latchAt().r().inches() - NEAR_RELEASE_IN;
-        double widest = leaf.pickets().isEmpty() ? widestBetweenRails(leaf) : 0;
+        double widest = leaf.pickets().isEmpty() ? filledGap(leaf) : 0;
         for (int i = 1; i < leaf.pickets().size(); i++) {
             double from = leaf.pickets().get(i - 1).r().inches()
                     + leaf.pickets().get(i - 1).width().inches();
