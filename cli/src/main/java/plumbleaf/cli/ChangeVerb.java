@@ -6,9 +6,14 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import plumbleaf.documents.PaperOptions;
+import plumbleaf.documents.Papers;
+import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Difference;
 import plumbleaf.engine.money.Money;
+import plumbleaf.engine.pricing.Statement;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.jobfile.result.ResultFile;
 
@@ -25,6 +30,21 @@ final class ChangeVerb implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "CHANGED", description = "The job file as it is to be.")
     private Path after = Path.of("");
 
+    @Option(names = "--what", paramLabel = "TEXT", description = "The change in a sentence, for the paper.")
+    private String what = "As drawn in the papers of the changed job.";
+
+    @Option(names = "--out", paramLabel = "PDF", description = "Write the change order for signing.")
+    private String out = "";
+
+    @Option(
+            names = "--company",
+            paramLabel = "LINE",
+            description = "Who issues it: name first, then address, phone, license.")
+    private List<String> company = new ArrayList<>();
+
+    @Option(names = "--over", description = "Write over a file that is there.")
+    private boolean over;
+
     @Mixin
     private Answer answer = new Answer();
 
@@ -33,10 +53,28 @@ final class ChangeVerb implements Callable<Integer> {
         Designed accepted = Designed.from(before);
         Designed changed = Designed.from(after);
         Difference difference = Difference.of(accepted.design(), changed.design());
+        if (!out.isEmpty()) Written.bytes(Path.of(out), paper(accepted.design(), changed.design(), difference), over);
         answer.document(ResultFile.difference(changed.design().job().title(), difference));
         answer.say(lines(difference));
+        if (!out.isEmpty()) answer.say("Wrote " + out + ".");
         changed.warn(answer);
         return changed.exitCode();
+    }
+
+    private byte[] paper(Design accepted, Design changed, Difference difference) {
+        PaperOptions usual = PaperOptions.usual();
+        PaperOptions options = new PaperOptions(
+                usual.size(),
+                usual.sheets(),
+                company.isEmpty() ? usual.contractor() : company,
+                usual.revision(),
+                List.of());
+        Money before = Statement.of(
+                        accepted.quote().price(),
+                        accepted.job().log().changes(),
+                        accepted.job().money().billing())
+                .contract();
+        return Papers.changeOrder(changed, difference, what, before, options).bytes();
     }
 
     private static List<String> lines(Difference difference) {

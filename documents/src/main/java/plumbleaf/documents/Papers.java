@@ -6,6 +6,7 @@ import java.util.List;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.packet.CalculationBook;
 import plumbleaf.documents.packet.CareCard;
+import plumbleaf.documents.packet.ChangeOrder;
 import plumbleaf.documents.packet.CrewSheet;
 import plumbleaf.documents.packet.CutAndDrill;
 import plumbleaf.documents.packet.CutPlans;
@@ -24,7 +25,9 @@ import plumbleaf.documents.plot.pdf.PdfPlot;
 import plumbleaf.documents.plot.svg.SvgPlot;
 import plumbleaf.documents.typeset.Pages;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Difference;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.money.Money;
 
 /**
  * All papers of a designed job: one packet, each paper alone, and the drawings as SVG and DXF. The same design gives the same bytes.
@@ -44,6 +47,20 @@ public final class Papers {
     /** {@code packet.pdf} first, then every paper alone, then the drawings. */
     public static List<PaperFile> of(Job job, Design design, PaperOptions options) {
         return new Papers(PacketSubjects.of(job, design, options)).files();
+    }
+
+    /**
+     * A change order.
+     *
+     * @param changed the job as it is to be
+     * @param accepted total with tax of what was accepted so far
+     */
+    public static PaperFile changeOrder(
+            Design changed, Difference difference, String what, Money accepted, PaperOptions options) {
+        Papers papers = new Papers(PacketSubjects.of(changed.job(), changed, options));
+        Part part = new Part(
+                "change-order", "Change order", papers.set(ChangeOrder.of(papers.subject, difference, what, accepted)));
+        return new PaperFile("change-order.pdf", papers.pdf(part));
     }
 
     /** Every page of the packet as a drawing: what a screen previews and a test looks over. */

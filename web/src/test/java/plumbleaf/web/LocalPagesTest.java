@@ -148,6 +148,28 @@ class LocalPagesTest {
     }
 
     @Test
+    void whatChangedSinceARevisionIsPricedAndCanBeSigned() throws Exception {
+        send(post(at(Room.GATES) + "/press").with(csrf()).param("version", "1").param("edit", "gates[G1].opening=5'"));
+        assertThat(send(get("/jobs/" + job.id() + "/history")).getContentAsString())
+                .contains("/jobs/" + job.id() + "/since/1");
+        assertThat(send(get("/jobs/" + job.id() + "/since/1")).getContentAsString())
+                .contains("Price with tax: +$", "<td>G1</td><td>changed</td>");
+        MockHttpServletResponse paper = send(get("/jobs/" + job.id() + "/since/1/change-order.pdf"));
+        assertThat(paper.getContentType()).isEqualTo("application/pdf");
+        assertThat(send(get("/jobs/" + job.id() + "/since/99")).getStatus()).isEqualTo(404);
+    }
+
+    @Test
+    void theDaysOfAllJobsAreLaidSideBySide() throws Exception {
+        assertThat(send(get("/calendar?from=2027-05-03&crews=2")).getContentAsString())
+                .contains("Kiln yard, dig and set posts", "crew 2");
+        assertThat(send(get("/calendar.ics?from=2027-05-03")).getContentAsString())
+                .startsWith("BEGIN:VCALENDAR");
+        assertThat(send(get("/calendar?from=tomorrow")).getStatus()).isEqualTo(200);
+        assertThat(send(get("/rates")).getStatus()).isEqualTo(200);
+    }
+
+    @Test
     void aRemedyNamesThingsByTheirIds() throws Exception {
         send(post(at(Room.GATES) + "/press").with(csrf()).param("version", "1").param("edit", "gates[G1].hinge=left"));
         assertThat(text()).isEqualTo(Trial.yard().replace("\"hinge\": \"right\"", "\"hinge\": \"left\""));

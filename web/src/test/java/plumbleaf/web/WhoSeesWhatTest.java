@@ -137,6 +137,7 @@ class WhoSeesWhatTest {
                         "id", List.of(job.id().text()),
                         "room", List.of(Room.values()).stream().map(Room::key).toList(),
                         "name", papers,
+                        "revision", List.of("1", "2"),
                         "number", List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"),
                         "file", List.of(photo, officeFile),
                         "secret", List.of(Secret.fresh().text()),

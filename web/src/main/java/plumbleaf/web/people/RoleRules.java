@@ -17,6 +17,7 @@ public final class RoleRules {
     private static final List<Pattern> HANDS_READ = patterns(
             "/",
             "/me",
+            "/calendar(\\.ics)?",
             "/jobs/[a-z0-9]+",
             "/jobs/[a-z0-9]+/(ground|line|gates|strength|stock|papers)",
             "/jobs/[a-z0-9]+/papers/(files|pages)/[^/]+",

@@ -60,6 +60,7 @@ class HistoryDoor {
 
     private static Table.Line line(Step step, Sight sight) {
         String what = sight == Sight.EVERYTHING ? step.what() : Veil.step(step.what());
-        return new Table.Line("", List.of(what, step.kind(), step.who(), TIME.format(step.at())));
+        return new Table.Line(
+                Long.toString(step.revision()), List.of(what, step.kind(), step.who(), TIME.format(step.at())));
     }
 }

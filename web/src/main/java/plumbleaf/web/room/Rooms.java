@@ -3,6 +3,7 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.finding.Finding;
@@ -75,6 +76,11 @@ public class Rooms {
                 severity,
                 Verdicts.words(design.verdict()),
                 next);
+    }
+
+    /** A job, designed; nothing where its file is wrong. */
+    public Optional<Design> design(StoredJob job) {
+        return bench.open(job, Typed.NOTHING).design();
     }
 
     RoomView view(Room room, StoredJob job, Typed typed, Sight sight) {
