@@ -21,9 +21,7 @@ import plumbleaf.documents.drawing.Text;
 import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.ground.ProfilePoint;
 import plumbleaf.engine.line.Bay;
-import plumbleaf.engine.line.FencePicket;
 import plumbleaf.engine.line.PostRole;
-import plumbleaf.engine.line.RailPiece;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
@@ -34,7 +32,6 @@ import plumbleaf.engine.quantity.Offset;
  * station, the ground, its top and its hole.
  */
 public final class RunProfile {
-    private static final double RAIL_HALF_IN = 1.75;
     private static final double BEYOND_IN = 14;
     private static final double ROW_IN = 0.185;
 
@@ -173,44 +170,7 @@ public final class RunProfile {
     }
 
     private void bay(Bay bay) {
-        Look board = Look.thin(Layer.PICKETS).as(LineKind.DIMENSION).of(bay.id());
-        double topGrade =
-                (bay.topTo().inches() - bay.topFrom().inches()) / bay.level().inches();
-        double bottomGrade = (bay.bottomTo().inches() - bay.bottomFrom().inches())
-                / bay.level().inches();
-        if (bay.pickets().pickets().isEmpty())
-            marks.add(Stroke.outline(
-                    List.of(
-                            at(bay.start().inches(), bay.bottomFrom().inches()),
-                            at(bay.end().inches(), bay.bottomTo().inches()),
-                            at(bay.end().inches(), bay.topTo().inches()),
-                            at(bay.start().inches(), bay.topFrom().inches())),
-                    board));
-        for (FencePicket.Layer layer : FencePicket.Layer.values())
-            for (FencePicket picket : bay.pickets().pickets())
-                if (picket.layer() == layer) picket(picket, bottomGrade, topGrade, board);
-        for (RailPiece rail : bay.rails())
-            for (double side : List.of(-RAIL_HALF_IN, RAIL_HALF_IN))
-                marks.add(Stroke.line(
-                        at(bay.start().inches(), rail.from().inches() + side),
-                        at(bay.end().inches(), rail.to().inches() + side),
-                        Look.hidden(Layer.FENCE).in(Ink.SECOND).of(bay.id())));
-    }
-
-    private void picket(FencePicket picket, double bottomGrade, double topGrade, Look look) {
-        double from = picket.station().inches();
-        double half = picket.width().inches() / 2;
-        double bottom = picket.bottom().inches();
-        double top = bottom + picket.length().inches();
-        double to = from + 2 * half;
-        marks.add(Area.edged(
-                List.of(
-                        at(from, bottom - half * bottomGrade),
-                        at(to, bottom + half * bottomGrade),
-                        at(to, top + half * topGrade),
-                        at(from, top - half * topGrade)),
-                Material.CLEAR,
-                look));
+        marks.addAll(BayFace.of(bay, run.style(), this::at));
     }
 
     private void gate(PlacedGate placed) {

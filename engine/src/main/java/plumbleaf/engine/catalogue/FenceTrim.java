@@ -15,6 +15,14 @@ public record FenceTrim(Optional<Board> cap, Optional<Board> fascia, Optional<Bo
     public static final FenceTrim NONE =
             new FenceTrim(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
+    /** How many boards or bands of trim run along it. */
+    public int boards() {
+        return (cap.isPresent() ? 1 : 0)
+                + (fascia.isPresent() ? 1 : 0)
+                + (kick.isPresent() ? 1 : 0)
+                + (lattice.isPresent() ? 1 : 0);
+    }
+
     /**
      * Crossed strips in a frame, sold by the sheet.
      *

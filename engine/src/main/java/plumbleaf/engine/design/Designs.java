@@ -44,8 +44,8 @@ public final class Designs {
         List<PostDesign> posts = yard.posts(gatePosts);
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         CutPlanner cuts = new RememberedCuts(planner);
-        Quote quote =
-                StockWork.quote(job, catalogue, book, cuts, yard.layout(), posts, gates, RodPick.of(catalogue, gates));
+        Quote quote = StockWork.quote(
+                job, catalogue, book, cuts, yard.layout(), posts, gates, RodPick.of(catalogue, gates), picks);
         List<Finding> findings = new ArrayList<>(yard.ground().findings());
         findings.addAll(yard.layout().findings());
         for (GateDesign gate : gates) findings.addAll(gate.findings());
@@ -114,7 +114,7 @@ public final class Designs {
         List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         return Optional.of(
-                StockWork.quote(job, catalogue, book, planner, yard.layout(), yard.posts(gatePosts), gates, rods)
+                StockWork.quote(job, catalogue, book, planner, yard.layout(), yard.posts(gatePosts), gates, rods, picks)
                         .price()
                         .total());
     }

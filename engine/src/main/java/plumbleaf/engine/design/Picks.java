@@ -69,6 +69,16 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
     }
 
     @Override
+    public Length terminal(Run run) {
+        return of(run).terminal().depth();
+    }
+
+    @Override
+    public boolean isRound(Run run) {
+        return of(run).post().isRound();
+    }
+
+    @Override
     public Length hole(Run run) {
         return of(run).hole();
     }

@@ -1,13 +1,16 @@
 package plumbleaf.engine.design;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.action.Combinations;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceInfill;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.footing.DepthNeed;
@@ -28,13 +31,16 @@ import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
+import plumbleaf.engine.line.Terminals;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.BasePlateHold;
 import plumbleaf.engine.strength.ExistingHold;
+import plumbleaf.engine.strength.FabricTension;
 import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostCheck;
@@ -51,6 +57,7 @@ final class PostWork {
     private final Catalogue catalogue;
     private final Standards standards;
     private final Layout layout;
+    private final Map<String, Terminals> terminals = new LinkedHashMap<>();
 
     PostWork(Job job, Catalogue catalogue, Standards standards, Layout layout) {
         this.job = job;
@@ -62,17 +69,58 @@ final class PostWork {
     /** A line, end, corner or wall post with half of each bay beside it. */
     PostDesign linePost(Post post, PickedRun pick, RunWind wind) {
         Share share = share(post, wind);
-        List<CombinedAction> actions = ofFence(post, pick.post(), share);
-        return design(
-                post, pick.post(), pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
+        Optional<Terminals.Terminal> terminal = terminal(post);
+        PostStock stock = post.role() != PostRole.LINE || terminal.isPresent() ? pick.terminal() : pick.post();
+        List<CombinedAction> actions = ofFence(post, stock, share);
+        return design(post, stock, pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
     }
 
     /** What the fence beside a post does to it, and its own weight. */
     private List<CombinedAction> ofFence(Post post, PostStock section, Share share) {
-        Force weight = weight(post, section);
-        return share.design()
-                .map(on -> Combinations.onLinePost(weight, on))
-                .orElse(Combinations.of("fence", BaseAction.weight(weight), BaseAction.NONE, BaseAction.NONE));
+        BaseAction dead = BaseAction.weight(weight(post, section)).plus(stretched(post));
+        BaseAction windIn = share.design()
+                .map(on -> BaseAction.across(on.force().times(-1), on.height()))
+                .orElse(BaseAction.NONE);
+        return Combinations.of("fence", dead, BaseAction.NONE, windIn);
+    }
+
+    private Optional<Terminals.Terminal> terminal(Post post) {
+        return fabricOf(post).isEmpty()
+                ? Optional.empty()
+                : terminals
+                        .computeIfAbsent(post.run(), run -> Terminals.of(layout.run(run)))
+                        .at(post.id());
+    }
+
+    private Optional<FenceInfill.Fabric> fabricOf(Post post) {
+        return catalogue
+                .style(job.run(post.run()).style())
+                .flatMap(style -> style.infill()
+                        .match(
+                                up -> Optional.empty(),
+                                both -> Optional.empty(),
+                                lying -> Optional.empty(),
+                                panel -> Optional.empty(),
+                                Optional::of,
+                                mesh -> Optional.empty()));
+    }
+
+    /** What stretched fabric does to a terminal: along the run where it ends, into the turn where it turns, nothing where it goes on. */
+    private BaseAction stretched(Post post) {
+        Optional<Terminals.Terminal> terminal = terminal(post);
+        if (terminal.isEmpty() || terminal.get().reason() == Terminals.Reason.GATE) return BaseAction.NONE;
+        Run run = job.run(post.run());
+        boolean topRail = catalogue
+                .style(run.style())
+                .map(style -> style.railsFor(run.infill()) > 0)
+                .orElse(false);
+        FabricTension tension = FabricTension.usual(run.infill(), run.bottomGap());
+        Moment moment = tension.atGrade(topRail);
+        Force push = tension.atBase(topRail);
+        if (terminal.get().sides() == 1)
+            return new BaseAction(Force.ZERO, push, Force.ZERO, moment, Moment.ZERO, Moment.ZERO);
+        double into = 2 * StrictMath.sin(terminal.get().turn().radians() / 2);
+        return new BaseAction(Force.ZERO, Force.ZERO, push.times(into), Moment.ZERO, moment.times(into), Moment.ZERO);
     }
 
     /** A post of a gate whose own forces are not worked out: the fence beside it and its own weight, nothing of the gate. */

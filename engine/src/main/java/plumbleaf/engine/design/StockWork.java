@@ -3,19 +3,27 @@ package plumbleaf.engine.design;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceInfill;
+import plumbleaf.engine.catalogue.FenceRails;
+import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.LocateTicket;
+import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.schedule.Quote;
 import plumbleaf.engine.schedule.Quotes;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.takeoff.Assembly;
+import plumbleaf.engine.takeoff.BayGoods;
 import plumbleaf.engine.takeoff.PairTake;
 import plumbleaf.engine.takeoff.PostTake;
 import plumbleaf.engine.takeoff.Saws;
@@ -35,17 +43,23 @@ final class StockWork {
             Layout layout,
             List<PostDesign> posts,
             List<GateDesign> gates,
-            RodPick rods) {
+            RodPick rods,
+            Picks picks) {
         List<PostTake> takes = new ArrayList<>();
         for (PostDesign post : posts)
             takes.addAll(post.footing()
                     .map(is -> PostTake.of(post.post(), post.section(), is.hole(), GRAVEL))
                     .orElseGet(() -> PostTake.undug(post.post(), post.section())));
         List<Assembly.StyledBay> bays = new ArrayList<>();
-        for (Bay bay : layout.bays())
-            catalogue
-                    .style(job.run(bay.run()).style())
-                    .ifPresent(style -> bays.add(new Assembly.StyledBay(bay, style)));
+        List<Assembly.WovenRun> woven = new ArrayList<>();
+        for (RunLayout run : layout.runs()) {
+            if (run.style().isEmpty()) continue;
+            FenceStyle style = run.style().get();
+            PostStock post = picks.of(job.run(run.run())).post();
+            for (Bay bay : run.bays())
+                bays.add(new Assembly.StyledBay(bay, style, BayGoods.of(bay, style, catalogue, run, post)));
+            woven(job.run(run.run()), run, style, catalogue, picks).ifPresent(woven::add);
+        }
         List<Assembly.BuiltLeaf> leaves = new ArrayList<>();
         for (GateDesign gate : gates) {
             for (Leaf leaf : gate.plan().leaves()) leaves.add(new Assembly.BuiltLeaf(leaf, gate.parts()));
@@ -53,7 +67,12 @@ final class StockWork {
         List<PairTake> pairs = new ArrayList<>();
         for (GateDesign gate : gates) pairs.addAll(pair(gate, rods));
         return Quotes.of(
-                new Assembly(takes, bays, leaves, pairs, job.gates()), job, book, Saws.USUAL, planner, firstDay(job));
+                new Assembly(takes, bays, woven, leaves, pairs, job.gates()),
+                job,
+                book,
+                Saws.USUAL,
+                planner,
+                firstDay(job));
     }
 
     static List<PairTake> pair(GateDesign gate, RodPick rods) {
@@ -66,6 +85,30 @@ final class StockWork {
                         pair -> List.of(PairTake.of(gate.id(), pair, rods.rod(gate.asked()), leaves)),
                         slide -> List.<PairTake>of(),
                         flagged -> List.<PairTake>of());
+    }
+
+    private static Optional<Assembly.WovenRun> woven(
+            Run run, RunLayout layout, FenceStyle style, Catalogue catalogue, Picks picks) {
+        Optional<FenceInfill.Fabric> fabric = style.infill()
+                .match(
+                        up -> Optional.empty(),
+                        both -> Optional.empty(),
+                        lying -> Optional.empty(),
+                        panel -> Optional.empty(),
+                        Optional::of,
+                        mesh -> Optional.empty());
+        return fabric.map(is -> new Assembly.WovenRun(
+                layout,
+                is,
+                run.infill(),
+                style.rails()
+                        .match(
+                                none -> Optional.empty(),
+                                wood -> Optional.empty(),
+                                steel -> catalogue.section(steel.section())),
+                style.rails().match(none -> false, wood -> false, FenceRails.Steel::bottomWire),
+                picks.of(run).post(),
+                picks.of(run).terminal()));
     }
 
     /** The first day that the locate ticket lets anyone dig; no day is promised before there is a ticket. */

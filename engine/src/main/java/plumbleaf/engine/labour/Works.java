@@ -2,6 +2,8 @@ package plumbleaf.engine.labour;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.catalogue.BoardTop;
+import plumbleaf.engine.catalogue.FenceTrim;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Weld;
@@ -23,7 +25,7 @@ public final class Works {
     public static List<Work> of(Assembly assembly, Soil soil) {
         List<Work> works = new ArrayList<>();
         for (PostTake post : assembly.posts()) works.addAll(post(post, soil));
-        for (Assembly.StyledBay each : assembly.bays()) works.addAll(bay(each.bay()));
+        for (Assembly.StyledBay each : assembly.bays()) works.addAll(bay(each));
         for (Assembly.BuiltLeaf each : assembly.leaves()) works.addAll(leaf(each.leaf(), each.parts()));
         for (PairTake pair : assembly.pairs()) works.addAll(pair(pair, soil));
         for (Gate gate : assembly.gates()) works.addAll(wallHinges(gate));
@@ -91,10 +93,39 @@ public final class Works {
                         existing -> List.of());
     }
 
-    public static List<Work> bay(Bay bay) {
+    /** Rails and what fills the bay; the rails of a panel come with it. */
+    public static List<Work> bay(Assembly.StyledBay styled) {
+        Bay bay = styled.bay();
+        List<Work> works = new ArrayList<>();
+        FenceTrim trim = styled.style().trim();
+        styled.style()
+                .infill()
+                .match(
+                        up -> works.addAll(boards(bay, up.top())),
+                        both -> works.addAll(boards(bay, both.top())),
+                        lying -> works.add(Work.of("lying-board", lying(bay), bay.id())),
+                        panel -> works.add(Work.of("panel", 1, bay.id())),
+                        fabric -> works.addAll(List.of(
+                                Work.of("pipe-rail", bay.rails().size(), bay.id()),
+                                Work.of("fabric", bay.slopeLength().inFeet(), bay.id()))),
+                        mesh -> works.addAll(List.of(
+                                Work.of("cope-rail", bay.rails().size(), bay.id()), Work.of("mesh", 1, bay.id()))));
+        works.add(Work.of("trim", bay.slopeLength().inFeet() * trim.boards(), bay.id()));
+        return works;
+    }
+
+    /** Dog-eared boards are bought so; other tops are sawn in the shop. */
+    private static List<Work> boards(Bay bay, BoardTop top) {
+        boolean shaped = top != BoardTop.FLAT && top != BoardTop.DOG_EAR;
         return List.of(
                 Work.of("rail", bay.rails().size(), bay.id()),
-                Work.of("picket", bay.pickets().count(), bay.id()));
+                Work.of("picket", bay.pickets().count(), bay.id()),
+                Work.of("shape-top", shaped ? bay.pickets().count() : 0, bay.id()));
+    }
+
+    private static int lying(Bay bay) {
+        return bay.fill()
+                .match(open -> 0, pickets -> 0, lying -> lying.boards().size(), panel -> 0, fabric -> 0, mesh -> 0);
     }
 
     /** Cut, drill, fit, weld, clad and hang one leaf. */

@@ -9,6 +9,16 @@ public interface PostSizes {
     /** Width along the run of a run's own posts: line, end and corner. */
     Length post(Run run);
 
+    /** Width of a run's end and corner posts. */
+    default Length terminal(Run run) {
+        return post(run);
+    }
+
+    /** Whether a run's posts are round, so that a rail between them is coped. */
+    default boolean isRound(Run run) {
+        return true;
+    }
+
     /** Diameter of the hole of a run's posts; zero where nothing is dug. */
     Length hole(Run run);
 

@@ -109,7 +109,8 @@ final class RunPosts {
     }
 
     private Stop own(double stationIn, PostRole role) {
-        return new Stop(stationIn, role, "", sizes.post(run).inches(), holeIn(), run.posts(), "", "");
+        Length width = role == PostRole.LINE ? sizes.post(run) : sizes.terminal(run);
+        return new Stop(stationIn, role, "", width.inches(), holeIn(), run.posts(), "", "");
     }
 
     private List<Stop> fixed() {
@@ -133,10 +134,10 @@ final class RunPosts {
         return end.match(
                 free -> own(stationIn, PostRole.END),
                 wall -> new Stop(
-                        stationIn + inwards * sizes.post(run).inches() / 2,
+                        stationIn + inwards * sizes.terminal(run).inches() / 2,
                         PostRole.WALL,
                         "",
-                        sizes.post(run).inches(),
+                        sizes.terminal(run).inches(),
                         0,
                         Support.WallAnchor.usual(wall.of()),
                         "",

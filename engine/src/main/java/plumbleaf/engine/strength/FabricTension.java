@@ -57,6 +57,11 @@ public record FabricTension(Force pull, Length height, Length gap) {
         return 3 / (2 * h * h * h) * w * (h * cubes - fourths);
     }
 
+    /** Push at grade along the run. */
+    public Force atBase(boolean topRail) {
+        return Force.pounds(pull.pounds() - (topRail ? propLb() : 0));
+    }
+
     /** Compression in the top rail. */
     public Force inTopRail() {
         return Force.pounds(propLb());

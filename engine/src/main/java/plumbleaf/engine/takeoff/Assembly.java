@@ -1,26 +1,65 @@
 package plumbleaf.engine.takeoff;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plumbleaf.engine.catalogue.FenceInfill;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.PostStock;
+import plumbleaf.engine.section.Section;
 
 /** Everything of a job that is bought and built, in the order of the walk. */
 public record Assembly(
-        List<PostTake> posts, List<StyledBay> bays, List<BuiltLeaf> leaves, List<PairTake> pairs, List<Gate> gates) {
+        List<PostTake> posts,
+        List<StyledBay> bays,
+        List<WovenRun> woven,
+        List<BuiltLeaf> leaves,
+        List<PairTake> pairs,
+        List<Gate> gates) {
     public Assembly {
         posts = List.copyOf(posts);
         bays = List.copyOf(bays);
+        woven = List.copyOf(woven);
         leaves = List.copyOf(leaves);
         pairs = List.copyOf(pairs);
         gates = List.copyOf(gates);
     }
 
     /** A bay and how it is made. */
-    public record StyledBay(Bay bay, FenceStyle style) {}
+    public record StyledBay(Bay bay, FenceStyle style, BayGoods goods) {}
+
+    /**
+     * A run of chain link.
+     *
+     * @param height of the fabric
+     * @param rail of its pipe rails; empty where it has none
+     * @param line what its line posts are of
+     * @param terminal what its own terminals are of; gate posts have their own size
+     */
+    public record WovenRun(
+            RunLayout run,
+            FenceInfill.Fabric fabric,
+            Length height,
+            Optional<Section> rail,
+            boolean bottomWire,
+            PostStock line,
+            PostStock terminal) {
+        Needs needs() {
+            return FabricNeeds.of(this);
+        }
+
+        List<String> ownCaps() {
+            return FabricNeeds.ownCaps(run, fabric, rail);
+        }
+    }
 
     /** A leaf and what it is made of. */
     public record BuiltLeaf(Leaf leaf, GateParts parts) {}
@@ -29,8 +68,12 @@ public record Assembly(
     public Needs needs() {
         List<Need> loose = new ArrayList<>();
         List<BarNeed> bars = new ArrayList<>();
-        for (PostTake post : posts) add(FenceNeeds.post(post), loose, bars);
-        for (StyledBay each : bays) add(FenceNeeds.bay(each.bay(), each.style()), loose, bars);
+        List<String> ownCaps = new ArrayList<>();
+        for (WovenRun run : woven) ownCaps.addAll(run.ownCaps());
+        Set<String> capped = new LinkedHashSet<>(ownCaps);
+        for (PostTake post : posts) add(FenceNeeds.post(post, !capped.contains(post.id())), loose, bars);
+        for (StyledBay each : bays) add(FenceNeeds.bay(each), loose, bars);
+        for (WovenRun run : woven) add(run.needs(), loose, bars);
         for (BuiltLeaf each : leaves) add(GateNeeds.leaf(each.leaf(), each.parts()), loose, bars);
         for (PairTake pair : pairs) add(pair.needs(), loose, bars);
         for (Gate gate : gates) {

@@ -110,18 +110,27 @@ public final class GateNeeds {
 
     /** Wire by the bead's volume, a fillet with legs of the wall; zinc paint by its length. */
     private static void weld(Weld weld, Section tube, List<Need> loose) {
+        loose.add(wire(tube, weld.length().inches(), weld.joint()));
+        loose.add(zinc(weld.length().inches(), weld.joint()));
+    }
+
+    /** Wire by the bead's volume, a fillet with legs of the wall. */
+    static Need wire(Section tube, double beadIn, String cause) {
         double legIn = tube.nominalWall().inches();
-        double beadLb = legIn * legIn / 2 * weld.length().inches() * STEEL_LB_PER_IN3;
-        loose.add(new Need(
-                "weld-wire",
-                "welding wire",
-                PartGroup.CONSUMABLES,
-                NetUnit.POUNDS,
-                beadLb / WIRE_IN_BEAD,
-                weld.joint()));
-        double bandFt2 = weld.length().inches() * REPAIR_BAND_IN / 144;
-        loose.add(new Need(
-                "zinc-paint", "zinc-rich paint", PartGroup.FINISH, NetUnit.SQUARE_FEET, bandFt2, weld.joint()));
+        double beadLb = legIn * legIn / 2 * beadIn * STEEL_LB_PER_IN3;
+        return new Need(
+                "weld-wire", "welding wire", PartGroup.CONSUMABLES, NetUnit.POUNDS, beadLb / WIRE_IN_BEAD, cause);
+    }
+
+    /** Zinc paint by the bead's length. */
+    static Need zinc(double beadIn, String cause) {
+        return new Need(
+                "zinc-paint",
+                "zinc-rich paint",
+                PartGroup.FINISH,
+                NetUnit.SQUARE_FEET,
+                beadIn * REPAIR_BAND_IN / 144,
+                cause);
     }
 
     private static Needs infill(Leaf leaf, Cladding.Wood wood) {

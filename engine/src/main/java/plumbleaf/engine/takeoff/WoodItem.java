@@ -25,9 +25,10 @@ final class WoodItem {
         return nominal(thickIn) + "x" + nominal(wideIn);
     }
 
-    /** A board under an inch is a 1; 1-1/2 is a 2, 3-1/2 a 4, 5-1/2 a 6, 7-1/4 an 8. */
+    /** A board under an inch is a 1, under 1-1/4 a 5/4; 1-1/2 is a 2, 3-1/2 a 4, 5-1/2 a 6, 7-1/4 an 8. */
     private static String nominal(double dressedIn) {
         if (dressedIn < 1) return "1";
+        if (dressedIn < 1.25) return "5/4";
         double up = Math.ceil(dressedIn);
         return DecimalText.upTo(up, 0);
     }

@@ -39,6 +39,7 @@ import plumbleaf.engine.schedule.Quotes;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.support.Support;
 import plumbleaf.engine.takeoff.Assembly;
+import plumbleaf.engine.takeoff.BayGoods;
 import plumbleaf.engine.takeoff.FenceNeeds;
 import plumbleaf.engine.takeoff.PostTake;
 import plumbleaf.engine.takeoff.Saws;
@@ -180,8 +181,10 @@ class TradeNumbersCheck {
         List<PostTake> posts = new ArrayList<>();
         for (Post post : layout.posts()) posts.addAll(PostTake.of(post, section(), hole(10, 30), Length.inches(4)));
         List<Assembly.StyledBay> bays = new ArrayList<>();
-        for (Bay bay : layout.bays()) bays.add(new Assembly.StyledBay(bay, style));
-        Assembly assembly = new Assembly(posts, bays, List.of(), List.of(), List.of());
+        for (Bay bay : layout.bays())
+            bays.add(new Assembly.StyledBay(
+                    bay, style, BayGoods.of(bay, style, CATALOGUE, layout.run(bay.run()), section())));
+        Assembly assembly = new Assembly(posts, bays, List.of(), List.of(), List.of(), List.of());
         return Quotes.of(assembly, job, BOOK, Saws.USUAL, new ProvenCutPlanner(), Stated.open());
     }
 
