@@ -69,25 +69,34 @@ public final class PacketSubjects {
             if (gate.plan().leaves().isEmpty()) continue;
             gates.add(new GatePaper(
                     gate.asked(),
-                    subject(job, design, gate),
+                    subjects(job, design, gate),
                     gate.hung().stream()
                             .map(hung -> hangs(hung, gate.loadPath()))
-                            .toList()));
+                            .toList(),
+                    gate.pair()));
         }
         return List.copyOf(gates);
     }
 
-    public static GateSubject subject(Job job, Design design, GateDesign gate) {
-        Offset pin = gate.plan().pinElevation();
-        return new GateSubject(
-                gate.plan(),
-                gate.parts(),
-                gate.hingePost(),
-                gate.latchPost(),
-                top(design, gate.hingePost()).minus(pin),
-                top(design, gate.latchPost()).minus(pin),
-                gate.asked().latch().height(),
-                job.display());
+    /** The leaves of a gate, each from its own pin and with its own post first. */
+    public static List<GateSubject> subjects(Job job, Design design, GateDesign gate) {
+        List<GateSubject> subjects = new ArrayList<>();
+        for (int at = 0; at < gate.plan().hangs().size(); at++) {
+            Offset pin = gate.plan().hangs().get(at).pinElevation();
+            String hinge = at == 0 ? gate.hingePost() : gate.latchPost();
+            String latch = at == 0 ? gate.latchPost() : gate.hingePost();
+            subjects.add(new GateSubject(
+                    gate.plan(),
+                    at,
+                    at == 0 ? gate.parts() : gate.parts().turned(),
+                    hinge,
+                    latch,
+                    top(design, hinge).minus(pin),
+                    top(design, latch).minus(pin),
+                    gate.asked().latch().height(),
+                    job.display()));
+        }
+        return List.copyOf(subjects);
     }
 
     private static Offset top(Design design, String post) {

@@ -89,7 +89,10 @@ public final class Papers {
             List<Drawing> pages = new ArrayList<>(GateSheets.pages(subject, gate));
             pages.addAll(set(CutAndDrill.of(subject, gate)));
             parts.add(new Part("gate-" + gate.id(), "Gate " + gate.id() + ", shop drawing, cut and drill list", pages));
-            drawing("gate-" + gate.id(), GateSheets.shopDrawing(subject, gate));
+            drawing("gate-" + gate.id(), GateSheets.drawing(subject, gate));
+            if (gate.isPair())
+                for (GatePaper leaf : gate.leaves())
+                    drawing("gate-" + leaf.mark(), GateSheets.shopDrawing(subject, leaf));
         }
         text("stake-out", "Stake-out and post schedule", StakeOut.of(subject));
         text("order", "Material order", Order.of(subject));

@@ -153,9 +153,14 @@ public final class CalculationBook {
     }
 
     private static void gate(Paper.Builder paper, PacketSubject subject, GatePaper gate) {
-        Leaf leaf = gate.subject().plan().leaves().get(0);
-        paper.heading("Gate " + gate.id());
-        paper.say(gate.subject().plan().sentence() + ". Frame "
+        for (GatePaper leaf : gate.leaves()) leafOf(paper, subject, leaf);
+        gate.pair().ifPresent(pair -> PairCalculation.add(paper, gate, pair));
+    }
+
+    private static void leafOf(Paper.Builder paper, PacketSubject subject, GatePaper gate) {
+        Leaf leaf = gate.leaf();
+        paper.heading((gate.isPair() ? "Leaf " : "Gate ") + gate.mark());
+        paper.say(gate.subject().sentence() + ". Frame "
                 + gate.subject().parts().frame().name() + "; hinge post "
                 + gate.subject().hingePost() + ", "
                 + gate.subject().parts().hingePost().name() + ".");
@@ -169,7 +174,7 @@ public final class CalculationBook {
                 DecimalText.fixed(weight, 0) + " lb \u00d7 " + inch(arm) + " / " + inch(spacing),
                 DecimalText.fixed(weight * arm / spacing, 1)
                         + " lb, towards the latch at the top hinge, away from it at the bottom"));
-        gate.subject().plan().swing().ifPresent(swing -> swing(paper, subject, swing));
+        swing(paper, subject, gate.subject().swing());
         for (GatePaper.Hangs hangs : gate.hangs()) hangs(paper, subject, gate, leaf, hangs);
     }
 

@@ -23,21 +23,20 @@ public final class CareCard {
                     Column.right("Fall"));
             String line = "________";
             table.row(
-                    "Gap at the latch",
+                    gate.isPair() ? "Gap between the leaves" : "Gap at the latch",
                     subject.inches(gate.asked().leaf().latchGap().inches()),
                     line,
                     line,
                     line);
             table.row("Under the leaf, closed, at the latch", "\u2013", line, line, line);
-            gate.subject()
-                    .plan()
-                    .swing()
-                    .ifPresent(swing -> table.row(
-                            "Least room under the leaf as it swings",
-                            subject.room(swing.running().clear().inches()),
-                            line,
-                            line,
-                            line));
+            for (GatePaper leaf : gate.leaves())
+                table.row(
+                        "Least room under " + (gate.isPair() ? leaf.mark() : "the leaf") + " as it swings",
+                        subject.room(leaf.subject().swing().running().clear().inches()),
+                        line,
+                        line,
+                        line);
+            if (gate.isPair()) table.row("Tops of both leaves where they meet", "level", line, line, line);
             table.row("Hinge post plumb, both ways", "plumb", line, line, line);
             paper.add(table.table());
             for (GatePaper.Hangs hangs : gate.hangs())
@@ -46,6 +45,11 @@ public final class CareCard {
                                 1 / 16.0,
                                 hangs.sag().byTime().afterHanging().total().inches()))
                         + " over the years as hinges and ground settle. More than twice that: call us.");
+            gate.pair()
+                    .ifPresent(pair -> paper.say(
+                            "In wind the rod holds both leaves at the foot: keep it dropped whenever the gate is shut,"
+                                    + " and fasten both leaves back when it stands open. Keep the sleeve clear of soil and ice. Open the "
+                                    + pair.active().key() + " leaf first and close it last."));
             String hinge = gate.subject().parts().hinge().name();
             paper.say(
                     "Hinges: " + hinge + ". "

@@ -6,6 +6,7 @@ import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.Use;
@@ -44,9 +45,9 @@ public final class CrewSheet {
         for (var line : subject.job().existing().lines())
             cautions.add(line.kind() + " at " + subject.length(line.station().inches()) + " on run " + line.run()
                     + ": by hand within " + subject.length(line.tolerance().inches()) + ".");
-        for (GatePaper gate : subject.gates()) {
-            double pounds = gate.subject().plan().leaves().get(0).weight().wet().pounds();
-            cautions.add("Leaf " + gate.id() + " weighs " + DecimalText.whole(pounds) + " lb: "
+        for (GatePaper gate : leaves(subject)) {
+            double pounds = gate.leaf().weight().wet().pounds();
+            cautions.add("Leaf " + gate.mark() + " weighs " + DecimalText.whole(pounds) + " lb: "
                     + (pounds > 100
                             ? "two lift, one guides; blocks stay in until the hinges are tight."
                             : "block it before the pins go in; fingers out of the hinge gap."));
@@ -67,12 +68,33 @@ public final class CrewSheet {
             steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. "
                     + gate.subject().plan().sentence() + ".");
         steps.add("Rails, then pickets from the gate outwards" + hours(subject, Phase.BUILD) + ".");
-        for (GatePaper gate : subject.gates()) hang(steps, subject, gate);
+        for (GatePaper gate : leaves(subject)) hang(steps, subject, gate);
+        for (GatePaper gate : subject.gates()) gate.pair().ifPresent(pair -> meeting(steps, subject, gate, pair));
         return steps;
     }
 
+    private static List<GatePaper> leaves(PacketSubject subject) {
+        return subject.gates().stream().flatMap(gate -> gate.leaves().stream()).toList();
+    }
+
+    /** The sleeve is marked from the hung leaf, never from the plan: the rod must drop in by itself. */
+    private static void meeting(List<String> steps, PacketSubject subject, GatePaper gate, PairDesign pair) {
+        steps.add("Pair " + gate.id() + ": close both leaves, square their tops, drop the "
+                + pair.rod().rod().name() + " and mark its sleeve from it. Dig "
+                + subject.inches(pair.sleeve().diameter().inches()) + " by "
+                + subject.inches(pair.sleeve().depth().inches()) + " over gravel, set the sleeve "
+                + (pair.asked().sleeveAbove().isZero()
+                        ? "flush"
+                        : subject.inches(pair.asked().sleeveAbove().inches()) + " above the ground")
+                + ", rod in it, and let it cure before the wind gets the gate."
+                + (pair.asked().hasStop()
+                        ? " Centre stop " + subject.inches(pair.asked().stop().inches()) + " high."
+                        : "")
+                + " The " + pair.active().key() + " leaf opens first and closes last.");
+    }
+
     private static void hang(List<String> steps, PacketSubject subject, GatePaper gate) {
-        Leaf leaf = gate.subject().plan().leaves().get(0);
+        Leaf leaf = gate.leaf();
         String pins = leaf.pins().stream()
                 .map(pin -> subject.length(pin.z().inches()))
                 .reduce((one, other) -> one + " and " + other)
@@ -82,8 +104,8 @@ public final class CrewSheet {
                 : " Block the latch corner "
                         + subject.length(
                                 gate.hangs().get(0).sag().hangAllowance().inches()) + " high.";
-        steps.add("Hang " + gate.id() + hours(subject, Phase.HANG) + ": pins at " + pins + " above grade at the hinge."
-                + block + " Pull the blocks, read the drop, set the latch last.");
+        steps.add("Hang " + gate.mark() + hours(subject, Phase.HANG) + ": pins at " + pins
+                + " above grade at the hinge." + block + " Pull the blocks, read the drop, set the latch last.");
     }
 
     private static String hours(PacketSubject subject, Phase phase) {
@@ -95,7 +117,6 @@ public final class CrewSheet {
     }
 
     private static void gate(Table.Builder checks, PacketSubject subject, GatePaper gate) {
-        Leaf leaf = gate.subject().plan().leaves().get(0);
         String id = "Gate " + gate.id() + ": ";
         checks.rowAbout(
                 gate.id(),
@@ -106,7 +127,7 @@ public final class CrewSheet {
         checks.rowAbout(
                 gate.id(),
                 "\u2610",
-                id + "gap at the hinges / at the latch",
+                id + (gate.isPair() ? "gap at the hinges / between the leaves" : "gap at the hinges / at the latch"),
                 subject.inches(gate.asked().leaf().hingeGap().inches()) + " / "
                         + subject.inches(gate.asked().leaf().latchGap().inches()),
                 "1/8\" off");
@@ -116,23 +137,39 @@ public final class CrewSheet {
                 id + "under the leaf at the hinge, closed",
                 subject.inches(gate.asked().leaf().bottomGap().inches()),
                 "1/2\" off");
-        for (GatePaper.Hangs hangs : gate.hangs()) {
-            double drop = hangs.sag().hangAllowance().inches();
-            checks.rowAbout(
-                    gate.id(),
-                    "\u2610",
-                    id + "drop at the latch when the blocks go",
-                    subject.inches(drop),
-                    subject.inches(Math.max(2 * drop, 0.125)));
+        for (GatePaper leaf : gate.leaves()) {
+            String of = (gate.isPair() ? "Leaf " : "Gate ") + leaf.mark() + ": ";
+            for (GatePaper.Hangs hangs : leaf.hangs()) {
+                double drop = hangs.sag().hangAllowance().inches();
+                checks.rowAbout(
+                        leaf.mark(),
+                        "\u2610",
+                        of + "drop at the latch when the blocks go",
+                        subject.inches(drop),
+                        subject.inches(Math.max(2 * drop, 0.125)));
+            }
+            swing(checks, subject, leaf, leaf.subject().swing(), of);
         }
-        gate.subject().plan().swing().ifPresent(swing -> swing(checks, subject, gate, swing, id));
+        if (gate.isPair())
+            checks.rowAbout(gate.id(), "\u2610", id + "tops of both leaves where they meet", "level", "1/4\" off");
+        gate.pair()
+                .ifPresent(pair -> checks.rowAbout(
+                        gate.id(),
+                        "\u2610",
+                        id + "rod free between its guide and the sleeve",
+                        subject.inches(pair.rod().exposed().inches()),
+                        subject.inches(pair.rod().exposed().inches() + 0.5) + " or more"));
         checks.rowAbout(
-                leaf.id(), "\u2610", id + "latch meets over its whole reach, slack taken up", "no lift by hand", "any");
+                gate.leaf().id(),
+                "\u2610",
+                id + "latch meets over its whole reach, slack taken up",
+                "no lift by hand",
+                "any");
     }
 
     private static void swing(Table.Builder checks, PacketSubject subject, GatePaper gate, Swing swing, String id) {
         checks.rowAbout(
-                gate.id(),
+                gate.mark(),
                 "\u2610",
                 id + "least room under the leaf, at "
                         + DecimalText.fixed(swing.least().atAngle().inDegrees(), 0) + "\u00b0 open",

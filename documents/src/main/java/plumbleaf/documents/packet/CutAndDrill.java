@@ -31,7 +31,6 @@ public final class CutAndDrill {
     private CutAndDrill() {}
 
     public static Paper of(PacketSubject subject, GatePaper gate) {
-        Leaf leaf = gate.subject().plan().leaves().get(0);
         boolean released =
                 gate.asked().release().match(priced -> false, hold -> false, is -> true) && !subject.mustFix();
         Paper.Builder paper = Paper.titled("Cut and drill list, gate " + gate.id(), subject.running())
@@ -45,6 +44,18 @@ public final class CutAndDrill {
                             "Hold for field size",
                             List.of(
                                     "Cut nothing until the posts are set, the opening is measured at top, middle and bottom, and this sheet says RELEASED.")));
+        for (GatePaper each : gate.leaves()) {
+            if (gate.isPair()) {
+                paper.heading("Leaf " + each.mark());
+                paper.say(each.subject().sentence()
+                        + ". The leaves are of opposite hand: build this one as drawn, do not turn the other over.");
+            }
+            leaf(paper, subject, each.leaf());
+        }
+        return paper.paper();
+    }
+
+    private static void leaf(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
         boolean planned = false;
         for (var takeoff : subject.takeoff())
             for (CutPlan plan : takeoff.cutPlans())
@@ -59,7 +70,6 @@ public final class CutAndDrill {
         LeafShop.rods(paper, subject, leaf);
         welds(paper, subject, leaf);
         LeafShop.galvanizing(paper, subject, leaf);
-        return paper.paper();
     }
 
     private static boolean cuts(CutPlan plan, Leaf leaf) {

@@ -1,10 +1,15 @@
 package plumbleaf.documents.packet;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.design.PairDesign;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.sag.CaseForces;
@@ -13,11 +18,47 @@ import plumbleaf.engine.sag.GateSag;
 /**
  * A gate that has a leaf, with all its papers say of it.
  *
- * @param hangs  how it hangs; empty where that is not worked out
+ * @param subjects its only leaf, or leaf a and leaf b of a pair
+ * @param hangs  how each hangs; empty where that is not worked out
+ * @param pair what holds the leaves of a pair where they meet
  */
-public record GatePaper(Gate asked, GateSubject subject, List<Hangs> hangs) {
+public record GatePaper(Gate asked, List<GateSubject> subjects, List<Hangs> hangs, Optional<PairDesign> pair) {
     public GatePaper {
+        subjects = List.copyOf(subjects);
         hangs = List.copyOf(hangs);
+    }
+
+    /** Its only leaf, or leaf a. */
+    public GateSubject subject() {
+        return subjects.get(0);
+    }
+
+    public Leaf leaf() {
+        return subject().leaf();
+    }
+
+    public boolean isPair() {
+        return subject().isPair();
+    }
+
+    /** What a paper of one leaf is called by: the gate, or the leaf of a pair. */
+    public String mark() {
+        return subject().mark();
+    }
+
+    /** Leaf by leaf, each as a paper of its own. */
+    public List<GatePaper> leaves() {
+        List<GatePaper> leaves = new ArrayList<>();
+        for (int i = 0; i < subjects.size(); i++)
+            leaves.add(new GatePaper(
+                    asked, List.of(subjects.get(i)), hangs.isEmpty() ? List.of() : List.of(hangs.get(i)), pair));
+        return List.copyOf(leaves);
+    }
+
+    /** Which leaf of a pair opens first; the left one where it is none. */
+    public Side active() {
+        return asked.kind()
+                .match(swing -> Side.LEFT, pairKind -> pairKind.active(), slide -> Side.LEFT, flagged -> Side.LEFT);
     }
 
     /**

@@ -19,6 +19,8 @@ import plumbleaf.documents.view.DeflectedLeaf;
 import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.GatePlanDetail;
 import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.PairElevation;
+import plumbleaf.documents.view.PairSwing;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.LoadChain;
@@ -36,9 +38,27 @@ import plumbleaf.engine.section.Section;
 public final class GateSheets {
     private static final double NOTES_SHARE = 0.40;
 
+    /** What of a sheet's height the elevation of a pair takes; the swing of both stands below. */
+    private static final double PAIR_HIGH = 0.55;
+
     private GateSheets() {}
 
-    /** The elevation alone, for a file of its own. */
+    /** The elevation alone, for a file of its own: of a pair both leaves. */
+    public static Drawing drawing(PacketSubject subject, GatePaper gate) {
+        return gate.isPair() ? general(subject, gate) : shopDrawing(subject, gate);
+    }
+
+    /** Both leaves of a pair between their posts. */
+    private static Drawing general(PacketSubject subject, GatePaper gate) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        return Scale.fitted(
+                scale -> PairElevation.frames(
+                        gate.subjects().get(0), gate.subjects().get(1), gate.active(), scale),
+                room.width() - 0.1,
+                room.height() * PAIR_HIGH - Viewport.TITLE_IN);
+    }
+
+    /** The elevation of one leaf. */
     public static Drawing shopDrawing(PacketSubject subject, GatePaper gate) {
         Box room = Sheet.room(subject.options().sheets(), true);
         double share = isSmall(subject) ? 1 : 1 - NOTES_SHARE;
@@ -56,15 +76,55 @@ public final class GateSheets {
 
     public static List<Drawing> pages(PacketSubject subject, GatePaper gate) {
         List<Sheet> sheets = new ArrayList<>();
-        if (isSmall(subject)) {
-            sheets.addAll(small(subject, gate));
-        } else {
-            sheets.add(shop(subject, gate));
-            gate.subject().plan().swing().ifPresent(swing -> sheets.add(swing(subject, gate, swing)));
+        if (gate.isPair()) sheets.add(pair(subject, gate));
+        for (GatePaper leaf : gate.leaves()) {
+            if (isSmall(subject)) {
+                sheets.addAll(small(subject, leaf));
+            } else {
+                sheets.add(shop(subject, leaf));
+                sheets.add(swing(subject, leaf, leaf.subject().swing()));
+            }
         }
         List<Drawing> pages = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) pages.add(sheets.get(i).page((i + 1) + " of " + sheets.size()));
         return pages;
+    }
+
+    private static Sheet pair(PacketSubject subject, GatePaper gate) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        Drawing elevation = general(subject, gate);
+        double split = room.maxY() - room.height() * PAIR_HIGH;
+        Drawing swing = Scale.fitted(
+                scale -> PairSwing.of(gate.subjects().get(0), gate.subjects().get(1), scale),
+                room.width() - 0.1,
+                split - room.minY() - Viewport.TITLE_IN - 0.1);
+        return sheet(
+                subject,
+                gate,
+                "General elevation of the pair",
+                elevation.scale().words(),
+                pairCautions(subject, gate),
+                List.of(
+                        Viewport.centred(
+                                elevation,
+                                new Box(room.minX(), split, room.maxX(), room.maxY()),
+                                "Both leaves from outside"),
+                        Viewport.centred(
+                                swing,
+                                new Box(room.minX(), room.minY(), room.maxX(), split),
+                                "Swing of both from above, outside below")),
+                List.of());
+    }
+
+    private static List<String> pairCautions(PacketSubject subject, GatePaper gate) {
+        List<String> cautions = new ArrayList<>();
+        cautions.add(
+                "The leaves are of opposite hand: each has its own shop drawing, leaf a is the left one from outside.");
+        gate.pair()
+                .ifPresent(pair -> cautions.add("Shut, the pair is held in wind by its "
+                        + pair.rod().rod().name() + " with no more than "
+                        + subject.length(pair.rod().exposed().inches()) + " free above the sleeve."));
+        return cautions;
     }
 
     /** One drawing a sheet where it needs it, charts two a sheet. */
@@ -95,23 +155,19 @@ public final class GateSheets {
         List<String> titles = new ArrayList<>();
         drawings.add(Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), room.width(), high));
         titles.add("Plan at the lower hinge");
-        double end = gate.subject().plan().leaves().get(0).outline().latchEdge().inches();
-        gate.subject().plan().swing().ifPresent(swing -> {
-            drawings.add(Scale.fitted(
-                    scale -> SwingPlan.of(gate.id(), swing, end, subject.units(), scale), room.width(), high));
-            titles.add("Swing from above, outside below");
-            drawings.add(plain(ClearanceCurve.of(gate.id(), swing, room.width() - 1.2, subject.units())));
-            titles.add("Room under the leaf as it opens");
-        });
+        double end = gate.leaf().outline().latchEdge().inches();
+        Swing swing = gate.subject().swing();
+        drawings.add(Scale.fitted(
+                scale -> SwingPlan.of(gate.mark(), swing, end, subject.units(), scale), room.width(), high));
+        titles.add("Swing from above, outside below");
+        drawings.add(plain(ClearanceCurve.of(gate.mark(), swing, room.width() - 1.2, subject.units())));
+        titles.add("Room under the leaf as it opens");
         for (GatePaper.Hangs hangs : gate.hangs()) {
-            drawings.add(plain(SagBar.of(gate.id(), hangs.sag(), hangs.limits(), room.width() - 0.4)));
+            drawings.add(plain(SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), room.width() - 0.4)));
             titles.add("What the latch corner loses");
             drawings.add(Scale.fitted(
                     scale -> DeflectedLeaf.of(
-                            gate.id(),
-                            hangs.sag(),
-                            gate.subject().plan().leaves().get(0).hand().hinge(),
-                            scale),
+                            gate.mark(), hangs.sag(), gate.leaf().hand().hinge(), scale),
                     room.width(),
                     high));
             titles.add("As it gives under its own weight");
@@ -133,6 +189,12 @@ public final class GateSheets {
         return sheets;
     }
 
+    /** A sheet of one leaf is called by the leaf, one of the whole pair by the gate. */
+    private static String named(GatePaper gate) {
+        boolean leaf = gate.isPair() && gate.subjects().size() == 1;
+        return leaf ? "Leaf " + gate.mark() : "Gate " + gate.id();
+    }
+
     private static Sheet sheet(
             PacketSubject subject,
             GatePaper gate,
@@ -142,7 +204,7 @@ public final class GateSheets {
             List<Viewport> viewports,
             List<Mark> loose) {
         return new Sheet(
-                "Gate " + gate.id() + ", " + title.toLowerCase(java.util.Locale.ROOT),
+                named(gate) + ", " + title.toLowerCase(java.util.Locale.ROOT),
                 subject.options().sheets(),
                 true,
                 subject.block(gate, title, scale, cautions),
@@ -164,7 +226,7 @@ public final class GateSheets {
                 split + 0.1, room.maxY() - plan.paperHeightIn() - Viewport.TITLE_IN - 0.05, room.maxX(), room.maxY());
         List<Mark> loose = new ArrayList<>(notes.at(new Point(split + 0.1, top.minY() - 0.05)));
         return new Sheet(
-                "Gate " + gate.id() + ", shop drawing",
+                named(gate) + ", shop drawing",
                 subject.options().sheets(),
                 true,
                 subject.block(gate, "Gate shop drawing", elevation.scale().words(), shopCautions(gate)),
@@ -176,7 +238,7 @@ public final class GateSheets {
 
     private static List<String> shopCautions(GatePaper gate) {
         List<String> cautions = new ArrayList<>();
-        double pounds = gate.subject().plan().leaves().get(0).weight().wet().pounds();
+        double pounds = gate.leaf().weight().wet().pounds();
         cautions.add("The leaf weighs " + DecimalText.whole(pounds) + " lb wet: "
                 + (pounds > 100 ? "two people or a hoist lift it." : "keep hands out of the hinge gap."));
         cautions.add(
@@ -277,22 +339,22 @@ public final class GateSheets {
     private static Sheet swing(PacketSubject subject, GatePaper gate, Swing swing) {
         Box room = Sheet.room(subject.options().sheets(), true);
         double half = room.width() / 2 - 0.15;
-        double end = gate.subject().plan().leaves().get(0).outline().latchEdge().inches();
+        double end = gate.leaf().outline().latchEdge().inches();
         double topHigh = room.height() * 0.55;
         Drawing plan = Scale.fitted(
-                scale -> SwingPlan.of(gate.id(), swing, end, subject.units(), scale),
+                scale -> SwingPlan.of(gate.mark(), swing, end, subject.units(), scale),
                 half,
                 topHigh - Viewport.TITLE_IN);
         List<Viewport> viewports = new ArrayList<>();
         double mid = room.maxY() - topHigh;
         viewports.add(Viewport.centred(
                 plan, new Box(room.minX(), mid, room.minX() + half, room.maxY()), "Swing from above, outside below"));
-        Drawing curve = ClearanceCurve.of(gate.id(), swing, half - 1.1, subject.units());
+        Drawing curve = ClearanceCurve.of(gate.mark(), swing, half - 1.1, subject.units());
         Box curveRoom = new Box(room.minX(), room.minY(), room.minX() + half, mid);
         viewports.add(unscaled(curve, curveRoom, "Room under the leaf as it opens"));
         double x = room.maxX() - half;
         for (GatePaper.Hangs hangs : gate.hangs()) {
-            Drawing bar = SagBar.of(gate.id(), hangs.sag(), hangs.limits(), half - 0.4);
+            Drawing bar = SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), half - 0.4);
             Drawing links = chain(gate, hangs, half - 0.4);
             double barFoot = room.maxY() - bar.paperHeightIn() - Viewport.TITLE_IN - 0.2;
             double linksFoot = room.minY();
@@ -302,10 +364,7 @@ public final class GateSheets {
                     links, new Box(x, linksFoot, room.maxX(), linksTop), "Load path: how far each link is used"));
             Drawing bent = Scale.fitted(
                     scale -> DeflectedLeaf.of(
-                            gate.id(),
-                            hangs.sag(),
-                            gate.subject().plan().leaves().get(0).hand().hinge(),
-                            scale),
+                            gate.mark(), hangs.sag(), gate.leaf().hand().hinge(), scale),
                     half,
                     Math.max(1.5, barFoot - linksTop - Viewport.TITLE_IN - 0.2));
             viewports.add(Viewport.centred(
@@ -317,7 +376,7 @@ public final class GateSheets {
                         + ": below twice that, shoot again at the named point.",
                 "Check the swing with a straight edge before the leaf is welded.");
         return new Sheet(
-                "Gate " + gate.id() + ", swing and hang",
+                named(gate) + ", swing and hang",
                 subject.options().sheets(),
                 true,
                 subject.block(gate, "Swing and hang", plan.scale().words(), cautions),

@@ -88,7 +88,10 @@ public record PacketSubject(
     }
 
     public List<PlacedGate> placedGates() {
-        return gates.stream().map(gate -> new PlacedGate(gate.subject())).toList();
+        return gates.stream()
+                .flatMap(gate -> gate.subjects().stream())
+                .map(PlacedGate::new)
+                .toList();
     }
 
     /** The title block of a sheet for the whole job. */
@@ -104,9 +107,11 @@ public record PacketSubject(
                 .match(priced -> options.revision(), hold -> options.revision(), is -> is.revision());
         return block(
                 title,
-                gate.id(),
+                gate.isPair() && gate.subjects().size() == 1 ? gate.mark() : gate.id(),
                 scale,
-                gate.subject().plan().sentence(),
+                gate.isPair() && gate.subjects().size() == 1
+                        ? gate.subject().sentence()
+                        : gate.subject().plan().sentence(),
                 released ? TitleBlock.Release.RELEASED : TitleBlock.Release.HOLD,
                 revision,
                 cautions);

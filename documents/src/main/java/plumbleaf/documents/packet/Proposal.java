@@ -2,6 +2,7 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
@@ -9,6 +10,7 @@ import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.documents.typeset.Pages;
 import plumbleaf.documents.view.GateElevation;
+import plumbleaf.documents.view.PairElevation;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.RunLayout;
@@ -84,13 +86,23 @@ public final class Proposal {
         paper.subheading("Gate " + gate.id());
         paper.say(subject.length(clear) + " clear between posts, "
                 + subject.length(gate.asked().leaf().infill().inches()) + " boards on a welded steel frame. "
-                + gate.subject().plan().sentence() + ".");
+                + gate.subject().plan().sentence() + "."
+                + (gate.isPair()
+                        ? " The " + gate.active().key()
+                                + " leaf opens first; a rod in a ground sleeve holds both where they meet, and both are fastened back when open."
+                        : ""));
         double wide = Pages.columnWidth(subject.options().size());
         paper.add(
                 new Block.Picture(
-                        Scale.fitted(scale -> GateElevation.picture(gate.subject(), scale), wide, PICTURE_HIGH_IN),
+                        Scale.fitted(scale -> picture(gate, scale), wide, PICTURE_HIGH_IN),
                         "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings, and initial below."));
         paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));
+    }
+
+    private static Drawing picture(GatePaper gate, Scale scale) {
+        return gate.isPair()
+                ? PairElevation.picture(gate.subjects().get(0), gate.subjects().get(1), gate.active(), scale)
+                : GateElevation.picture(gate.subject(), scale);
     }
 
     private static List<String> included(PacketSubject subject) {

@@ -100,8 +100,27 @@ public final class StakeOut {
             paper.add(Block.Paragraph.bold("Gate " + gate.id() + ", face to face: " + subject.length(clear)
                     + " clear, post faces at " + subject.length(from) + " and " + subject.length(from + clear)
                     + ". Plumb both ways; measure top, middle, bottom."));
+            gate.pair()
+                    .ifPresent(pair -> paper.add(Block.Paragraph.of("Both posts of " + gate.id()
+                            + " are hinge posts. Its leaves meet at station " + subject.length(meets(gate))
+                            + "; the sleeve goes there, "
+                            + subject.inches(pair.sleeve().diameter().inches()) + " by "
+                            + subject.inches(pair.sleeve().depth().inches())
+                            + ", dug with the posts and marked from the hung leaf.")));
         }
         sections(paper, subject, run);
+    }
+
+    /** Station of the middle of the meeting gap. */
+    private static double meets(GatePaper gate) {
+        double offset = gate.subject().parts().hinge().pinOffset().inches();
+        double fromLeft = offset
+                + gate.leaf().outline().latchEdge().inches()
+                + gate.asked().leaf().latchGap().inches() / 2;
+        double from = gate.asked().station().inches();
+        boolean leftFirst =
+                gate.subject().plan().opening().hingeAtStart(gate.leaf().hand().hinge());
+        return leftFirst ? from + fromLeft : from + gate.asked().opening().inches() - fromLeft;
     }
 
     private static String kind(PostDetail post) {

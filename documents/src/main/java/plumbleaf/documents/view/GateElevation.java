@@ -27,6 +27,7 @@ import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.documents.drawing.WeldMark;
 import plumbleaf.engine.gate.Crest;
+import plumbleaf.engine.gate.Fitting;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -74,7 +75,7 @@ public final class GateElevation {
         view.members();
         view.hardware();
         view.balloons();
-        return Drawing.of("Frame of gate " + gate.plan().gate() + ", from outside", scale, view.marks);
+        return Drawing.of("Frame of " + named(gate) + ", from outside", scale, view.marks);
     }
 
     /** The finished gate for the customer: boards, hinges, latch, sizes, and nothing of the frame. */
@@ -86,6 +87,20 @@ public final class GateElevation {
     static List<Mark> leafOnly(GateSubject gate, Scale scale) {
         GateElevation view = new GateElevation(gate, scale);
         view.infill();
+        view.hardware();
+        return List.copyOf(view.marks);
+    }
+
+    /** How far a rod reaches up its leaf and down into its sleeve, and a strip over each stile, on a drawing. */
+    private static final double ROD_UP = 0.4;
+
+    private static final double ROD_IN_GROUND_IN = 8;
+    private static final double STRIP_ON_LEAF_IN = 0.6;
+
+    /** The frame without posts and ground, its pin axis at nothing: to be set into a view of a pair. */
+    static List<Mark> frameOnly(GateSubject gate, Scale scale) {
+        GateElevation view = new GateElevation(gate, scale);
+        view.members();
         view.hardware();
         return List.copyOf(view.marks);
     }
@@ -111,7 +126,7 @@ public final class GateElevation {
         balloons();
         gravity();
         dimensions();
-        return Drawing.of("Gate " + gate.plan().gate() + ", shop drawing, from outside", scale, marks);
+        return Drawing.of(capital(named(gate)) + ", shop drawing, from outside", scale, marks);
     }
 
     private Drawing picture() {
@@ -133,9 +148,7 @@ public final class GateElevation {
         double hingeLine = outside.at(gate.hingeFaceR() - postWide(gate.parts().hingePost()), 0)
                         .x()
                 - outside.rightward() * side;
-        double latchLine = outside.at(gate.latchFaceR() + postWide(gate.parts().latchPost()), 0)
-                        .x()
-                + outside.rightward() * side;
+        double latchLine = outside.at(gate.latchFaceR() + gate.latchWideIn(), 0).x() + outside.rightward() * side;
         heightLine(hinge, bottomOf(0), topOf(3), hingeLine);
         heightLine(latch, bottomOf(1), topOf(2), latchLine);
         words();
@@ -161,7 +174,7 @@ public final class GateElevation {
     private void words() {
         double top = Math.max(gate.hingePostTop().inches(), gate.latchPostTop().inches()) + scale.real(0.22);
         Point hinge = outside.at(gate.hingeFaceR() - postWide(gate.parts().hingePost()) / 2, top);
-        Point latch = outside.at(gate.latchFaceR() + postWide(gate.parts().latchPost()) / 2, top);
+        Point latch = outside.at(gate.latchFaceR() + gate.latchWideIn() / 2, top);
         marks.add(Text.small(hinge, "hinges").centred().bold().with(Look.note().of(gate.hingePost())));
         marks.add(Text.small(latch, "latch").centred().bold().with(Look.note().of(gate.latchPost())));
         String way = leaf.hand().swing() == plumbleaf.engine.job.SwingWay.IN
@@ -216,22 +229,46 @@ public final class GateElevation {
     }
 
     private double groundLow() {
-        double far = gate.latchFaceR() + postWide(gate.parts().latchPost()) + GROUND_BEYOND_IN;
+        double far = gate.latchFaceR() + gate.latchWideIn() + GROUND_BEYOND_IN;
         double near = gate.hingeFaceR() - postWide(gate.parts().hingePost()) - GROUND_BEYOND_IN;
         return Math.min(gate.groundZ(near), gate.groundZ(far)) - scale.real(0.16);
     }
 
     private void surroundings() {
         double hingeBack = gate.hingeFaceR() - postWide(gate.parts().hingePost());
-        double latchBack = gate.latchFaceR() + postWide(gate.parts().latchPost());
+        double latchBack = gate.latchFaceR() + gate.latchWideIn();
         post(hingeBack, gate.hingeFaceR(), gate.hingePostTop().inches(), gate.hingePost());
-        post(gate.latchFaceR(), latchBack, gate.latchPostTop().inches(), gate.latchPost());
+        if (gate.isPair()) otherLeaf(latchBack);
+        else post(gate.latchFaceR(), latchBack, gate.latchPostTop().inches(), gate.latchPost());
         List<Point> surface = MemberShapes.seen(
                 List.of(
                         new Point(hingeBack - GROUND_BEYOND_IN, gate.groundZ(hingeBack - GROUND_BEYOND_IN)),
                         new Point(latchBack + GROUND_BEYOND_IN, gate.groundZ(latchBack + GROUND_BEYOND_IN))),
                 outside);
         marks.addAll(GroundLine.along(surface, scale.real(0.16)));
+    }
+
+    /** The meeting stile of the other leaf, so that the gap between them can be seen. */
+    private void otherLeaf(double backR) {
+        Outline outline = leaf.outline();
+        double low = outline.corners().get(1).z().inches();
+        double high = outline.corners().get(2).z().inches();
+        Look look = Look.hidden(Layer.GATE).as(LineKind.PHANTOM).of(gate.closesOn());
+        marks.add(Stroke.outline(
+                Box.of(outside.at(gate.latchFaceR(), low), outside.at(backR, high))
+                        .corners(),
+                look));
+        marks.add(Text.small(outside.at((gate.latchFaceR() + backR) / 2, high + scale.real(0.1)), gate.closesOn())
+                .centred()
+                .with(Look.note().of(gate.closesOn())));
+    }
+
+    private static String named(GateSubject gate) {
+        return (gate.isPair() ? "leaf " : "gate ") + gate.mark();
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
     }
 
     private void post(double fromR, double toR, double topZ, String id) {
@@ -274,6 +311,17 @@ public final class GateElevation {
                     Layer.HARDWARE,
                     Ink.INK));
         }
+        for (Fitting fitting : leaf.fittings()) {
+            switch (fitting.what()) {
+                case "latch" -> latch();
+                case "stop strip" -> strip();
+                case "drop rod" -> rod();
+                default -> {}
+            }
+        }
+    }
+
+    private void latch() {
         Point latch = outside.at(leaf.latchAt());
         double reach = gate.latchFaceR() - leaf.latchAt().r().inches();
         marks.add(Area.edged(
@@ -283,6 +331,34 @@ public final class GateElevation {
                         .corners(),
                 Material.STEEL,
                 Look.thin(Layer.HARDWARE).of(leaf.id() + ".latch")));
+    }
+
+    /** Over the meeting gap, on the leaf that opens last. */
+    private void strip() {
+        double edge = leaf.outline().latchEdge().inches();
+        marks.add(Stroke.outline(
+                Box.of(
+                                outside.at(edge - STRIP_ON_LEAF_IN, bottomOf(1)),
+                                outside.at(gate.latchFaceR() + STRIP_ON_LEAF_IN, topOf(2)))
+                        .corners(),
+                Look.thin(Layer.HARDWARE).of(leaf.id() + ".strip")));
+    }
+
+    /** Down the meeting stile into its sleeve. */
+    private void rod() {
+        double at = leaf.outline().latchEdge().inches()
+                - gate.parts().frame().depth().inches() / 2;
+        double low = bottomOf(1);
+        double high = low + (topOf(2) - low) * ROD_UP;
+        double ground = gate.groundZ(at);
+        Look look = Look.thin(Layer.HARDWARE).of(leaf.id() + ".rod");
+        marks.add(Area.edged(
+                Box.of(outside.at(at - 0.4, ground), outside.at(at + 0.4, high)).corners(), Material.STEEL, look));
+        for (double side : List.of(-0.4, 0.4))
+            marks.add(Stroke.line(
+                    outside.at(at + side, ground),
+                    outside.at(at + side, ground - ROD_IN_GROUND_IN),
+                    look.as(LineKind.HIDDEN)));
     }
 
     private void corners() {
@@ -418,7 +494,7 @@ public final class GateElevation {
         double datumR = corners.get(0).r().inches();
         double datumZ = corners.get(0).z().inches();
         double hingeBack = gate.hingeFaceR() - postWide(gate.parts().hingePost());
-        double latchBack = gate.latchFaceR() + postWide(gate.parts().latchPost());
+        double latchBack = gate.latchFaceR() + gate.latchWideIn();
         heights(outside.at(hingeBack, 0).x() - outside.rightward() * scale.real(0.55), datumR, datumZ, true);
         heights(outside.at(latchBack, 0).x() + outside.rightward() * scale.real(0.55), datumR, datumZ, false);
         double below = groundLow() - scale.real(0.75);
@@ -447,11 +523,12 @@ public final class GateElevation {
                 outside.at(gate.latchFaceR(), foot),
                 gate.between(latchEdge, gate.latchFaceR()),
                 leaf.id());
-        rows.add(
-                outside.at(gate.hingeFaceR(), foot),
-                outside.at(gate.latchFaceR(), foot),
-                gate.length(gate.plan().opening().clear().inches()) + " clear opening",
-                gate.plan().gate());
+        if (!gate.isPair())
+            rows.add(
+                    outside.at(gate.hingeFaceR(), foot),
+                    outside.at(gate.latchFaceR(), foot),
+                    gate.length(gate.plan().opening().clear().inches()) + " clear opening",
+                    gate.plan().gate());
         marks.addAll(rows.marks());
     }
 

@@ -14,6 +14,7 @@ import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.SwingArc;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.engine.gate.Cladding;
@@ -46,7 +47,8 @@ public final class GatePlanDetail {
 
     private Drawing drawn() {
         post(gate.parts().hingePost(), gate.hingeFaceR(), -1, gate.hingePost());
-        post(gate.parts().latchPost(), gate.latchFaceR(), 1, gate.latchPost());
+        if (gate.isPair()) otherLeaf();
+        else post(gate.parts().latchPost(), gate.latchFaceR(), 1, gate.latchPost());
         double half = gate.parts().frame().width().inches() / 2;
         double hinge = leaf.outline().hingeEdge().inches();
         double latch = leaf.outline().latchEdge().inches();
@@ -88,11 +90,12 @@ public final class GatePlanDetail {
                 outside.at(gate.latchFaceR(), -half),
                 gate.between(latch, gate.latchFaceR()),
                 leaf.id());
-        rows.add(
-                outside.at(gate.hingeFaceR(), -half),
-                outside.at(gate.latchFaceR(), -half),
-                gate.length(gate.plan().opening().clear().inches()),
-                leaf.id());
+        if (!gate.isPair())
+            rows.add(
+                    outside.at(gate.hingeFaceR(), -half),
+                    outside.at(gate.latchFaceR(), -half),
+                    gate.length(gate.plan().opening().clear().inches()),
+                    leaf.id());
         marks.addAll(rows.marks());
         double middle =
                 outside.at((gate.hingeFaceR() + gate.latchFaceR()) / 2, 0).x();
@@ -104,11 +107,26 @@ public final class GatePlanDetail {
                         "inside")
                 .centred()
                 .bold());
-        return Drawing.of("Gate " + gate.plan().gate() + ", plan at the lower hinge", scale, marks);
+        return Drawing.of(
+                (gate.isPair() ? "Leaf " : "Gate ") + gate.mark() + ", plan at the lower hinge", scale, marks);
+    }
+
+    /** The meeting stile of the other leaf. */
+    private void otherLeaf() {
+        double half = gate.parts().frame().width().inches() / 2;
+        double from = gate.latchFaceR();
+        Look look = Look.hidden(Layer.GATE).of(gate.closesOn());
+        marks.add(Stroke.outline(
+                Box.of(outside.at(from, -half), outside.at(from + gate.latchWideIn(), half))
+                        .corners(),
+                look));
+        marks.add(Text.small(outside.at(from + gate.latchWideIn() + scale.real(0.2), 0), gate.closesOn())
+                .centred()
+                .with(Look.note().of(gate.closesOn())));
     }
 
     private double opens() {
-        return gate.plan().swing().map(swing -> swing.opens().radians()).orElse(Math.PI / 2);
+        return gate.swing().opens().radians();
     }
 
     private double halfDeep() {

@@ -176,19 +176,8 @@ public final class RunProfile {
     private void gate(PlacedGate placed) {
         double pin = placed.pinStationIn();
         if (pin < fromIn || pin > toIn) return;
-        double dx = x(pin);
-        double dy = placed.gate().plan().pinElevation().inches();
-        for (Mark mark : GateElevation.leafOnly(placed.gate(), scale)) {
-            if (mark instanceof Area area)
-                marks.add(new Area(
-                        Stroke.outline(area.outline(), area.look())
-                                .placed(1, dx, dy)
-                                .points(),
-                        area.material(),
-                        area.edged(),
-                        area.look()));
-            else for (var part : mark.drawn(scale)) marks.add(part.placed(1, dx, dy));
-        }
+        double dy = placed.gate().pinElevation().inches();
+        marks.addAll(Shifted.by(GateElevation.leafOnly(placed.gate(), scale), x(pin), dy, scale));
     }
 
     /** Over each bay its id, spacing and grade; over a gate its id. */
@@ -212,6 +201,7 @@ public final class RunProfile {
                             units.length(bay.heightMax()) + " high at most"));
         }
         for (PlacedGate gate : gates) {
+            if (gate.gate().at() > 0) continue;
             double middle = gate.gate().plan().opening().station().inches()
                     + gate.gate().plan().opening().clear().inches() / 2;
             if (middle < fromIn || middle > toIn) continue;

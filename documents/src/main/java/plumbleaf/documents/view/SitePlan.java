@@ -212,7 +212,7 @@ public final class SitePlan {
         double closed = angle(axes.along());
         double side = angle(axes.side());
         double turn = Math.signum(StrictMath.sin(side - closed));
-        double opens = gate.plan().swing().map(swing -> swing.opens().radians()).orElse(Math.PI / 2);
+        double opens = gate.swing().opens().radians();
         marks.add(Stroke.line(
                 pin,
                 at(axes, latch, 0),
@@ -223,6 +223,7 @@ public final class SitePlan {
                 closed,
                 closed + turn * opens,
                 Look.thin(Layer.SWING).of(id)));
+        if (gate.at() > 0) return;
         marks.addAll(labels.beside(
                 at(axes, latch / 2, 0),
                 List.of("gate " + id, job.display().length(gate.plan().opening().clear()) + " clear"),

@@ -36,6 +36,11 @@ public final class SwingPlan {
     private SwingPlan() {}
 
     public static Drawing of(String gate, Swing swing, double leafEndR, DisplayUnits units, Scale scale) {
+        return Drawing.of("Gate " + gate + ", swing from above", scale, leafOnly(gate, swing, leafEndR, units, scale));
+    }
+
+    /** The marks alone, the pin at nothing: to be set beside those of another leaf. */
+    static List<Mark> leafOnly(String gate, Swing swing, double leafEndR, DisplayUnits units, Scale scale) {
         List<Mark> marks = new ArrayList<>();
         Outside outside = Outside.of(swing.hand().hinge());
         double way = swing.hand().swing() == SwingWay.IN ? 1 : -1;
@@ -85,7 +90,7 @@ public final class SwingPlan {
         }
         frame(marks, gate, swing, leafEndR, outside, way, pin);
         labels(marks, gate, swing, leafEndR, outside, way, units, scale);
-        return Drawing.of("Gate " + gate + ", swing from above", scale, marks);
+        return marks;
     }
 
     private static Point at(Outside outside, double way, double rIn, double openRad) {

@@ -62,6 +62,12 @@ final class Choices {
                 .toList();
     }
 
+    static List<Choice> rods(Catalogue catalogue) {
+        return catalogue.rods().stream()
+                .map(rod -> new Choice(rod.id(), rod.name()))
+                .toList();
+    }
+
     /** Tubes for a frame: square ones the yard stocks. */
     static List<Choice> tubes(Catalogue catalogue) {
         return sections(catalogue, section -> section.family().equals("tube"));

@@ -7,6 +7,7 @@ import plumbleaf.engine.design.HingeUse;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.sag.ByCause;
@@ -29,19 +30,30 @@ final class GateNumbers {
     static List<Panel> panels(GateDesign gate, Figures figures) {
         GateNumbers numbers = new GateNumbers(gate, figures);
         List<Panel> panels = new ArrayList<>();
-        gate.plan().swing().ifPresent(swing -> panels.add(numbers.swing(swing)));
+        for (LeafHang hang : gate.plan().hangs()) panels.add(numbers.swing(hang));
         for (HungLeaf leaf : gate.hung()) {
             panels.add(numbers.sag(leaf));
             panels.add(numbers.hinges(leaf));
         }
+        gate.pair().ifPresent(pair -> panels.add(PairNumbers.panel(gate.id(), pair, figures)));
         if (!gate.loadPath().isEmpty()) panels.add(numbers.loadPath());
         for (Leaf leaf : gate.plan().leaves()) panels.add(numbers.leaf(leaf));
         return panels;
     }
 
-    private Panel swing(Swing swing) {
-        String id = gate.id();
-        return Panel.of("Swing", id)
+    /** What numbers of one leaf are called by: the gate, or the leaf of a pair. */
+    private String mark(String leaf) {
+        return gate.plan().hangs().size() == 1 ? gate.id() : leaf;
+    }
+
+    private String title(String what, String leaf) {
+        return gate.plan().hangs().size() == 1 ? what : what + " of " + leaf;
+    }
+
+    private Panel swing(LeafHang hang) {
+        Swing swing = hang.swing();
+        String id = mark(hang.id());
+        return Panel.of(title("Swing", hang.id()), id)
                 .withRows(List.of(
                         new Row(id + ".hand", "Hand", gate.plan().sentence(), "", id),
                         new Row(
@@ -71,7 +83,7 @@ final class GateNumbers {
     private Panel sag(HungLeaf leaf) {
         GateSag sag = leaf.sag();
         ByCause cause = sag.byCause();
-        String id = gate.id();
+        String id = mark(leaf.id());
         double limit =
                 leaf.limits().release().inches() + Math.max(0, cause.leaf().inches());
         double full = Math.max(sag.total().inches(), limit) * 1.15;
@@ -86,7 +98,7 @@ final class GateNumbers {
                         part("footing", cause.footing(), 3)),
                 List.of(new Bar.Limit("good hang", figures.length(leaf.limits().release()), limit)),
                 full > 0 ? full : 1);
-        return Panel.of("Sag", id)
+        return Panel.of(title("Sag", leaf.id()), id)
                 .withBars(List.of(bar))
                 .withRows(List.of(
                         new Row(
@@ -127,7 +139,7 @@ final class GateNumbers {
         List<Table.Line> lines = new ArrayList<>();
         for (HingeUse hinge : leaf.hinges()) {
             lines.add(new Table.Line(
-                    gate.id(),
+                    mark(leaf.id()),
                     List.of(
                             hinge.id(),
                             figures.length(hinge.z()),
@@ -137,7 +149,7 @@ final class GateNumbers {
                                     : "cannot say",
                             hinge.worst().combination().key())));
         }
-        return Panel.of("Hinges", gate.id())
+        return Panel.of(title("Hinges", leaf.id()), mark(leaf.id()))
                 .withTables(List.of(new Table(
                         "Worst sideways pull of each",
                         List.of("Hinge", "Above grade", "Pull", "Used", "Case"),

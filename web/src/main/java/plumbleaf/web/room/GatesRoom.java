@@ -31,28 +31,49 @@ final class GatesRoom {
     }
 
     private static List<Field> gate(Opened opened, String at, String id) {
-        return List.of(
-                opened.field(at + ".station", "Station", Unit.FEET, id),
-                opened.field(at + ".opening", "Opening", Unit.INCHES, id),
-                opened.choice(at + ".hinge", "Hinge, from outside", id, Choices.SIDES),
+        boolean pair = opened.text().value(at + ".kind").filter("pair"::equals).isPresent();
+        List<Field> fields = new ArrayList<>();
+        fields.add(opened.field(at + ".station", "Station", Unit.FEET, id));
+        fields.add(opened.field(at + ".opening", "Opening", Unit.INCHES, id));
+        if (pair) {
+            fields.add(opened.field(at + ".split", "Left leaf's share", Unit.PERCENT, id));
+            fields.add(opened.choice(at + ".active", "Opens first", id, Choices.SIDES));
+        } else fields.add(opened.choice(at + ".hinge", "Hinge, from outside", id, Choices.SIDES));
+        fields.addAll(List.of(
                 opened.choice(at + ".swing", "Swings", id, Choices.WAYS),
                 opened.field(at + ".opens", "Opens", Unit.DEGREES, id),
                 opened.choice(at + ".leaf.shape", "Leaf", id, Choices.SHAPES),
                 opened.choice(at + ".leaf.top", "Top of the leaf", id, Choices.TOPS),
                 opened.choice(at + ".leaf.fill", "Filled with", id, Choices.FILLS),
                 opened.field(at + ".leaf.infill", "Height of the infill", Unit.INCHES, id),
-                opened.field(at + ".leaf.bottomGap", "Gap under the leaf", Unit.INCHES, id));
+                opened.field(at + ".leaf.bottomGap", "Gap under the leaf", Unit.INCHES, id)));
+        if (pair)
+            fields.addAll(List.of(
+                    opened.field(at + ".leaf.latchGap", "Gap between the leaves", Unit.INCHES, id),
+                    opened.pinned(at + ".meeting.rod", "Drop rod", id, Choices.rods(opened.catalogue())),
+                    opened.field(at + ".meeting.rods", "Rods", Unit.COUNT, id),
+                    opened.field(at + ".meeting.sleeveAbove", "Sleeve above ground", Unit.INCHES, id),
+                    opened.field(at + ".meeting.sleeveDepth", "Sleeve's hole deep", Unit.INCHES, id),
+                    opened.field(at + ".meeting.stop", "Centre stop high", Unit.INCHES, id),
+                    opened.field(at + ".meeting.strip", "Stop strip wide", Unit.INCHES, id)));
+        return fields;
     }
 
     private static List<Field> build(Opened opened, String at, String id) {
         String build = "builds." + id;
+        boolean pair = opened.text().value(at + ".kind").filter("pair"::equals).isPresent();
         return List.of(
                 opened.pinned(build + ".frame", "Frame tube", id, Choices.tubes(opened.catalogue())),
                 opened.pinned(build + ".braces", "Kept square by", id, Choices.BRACES),
                 opened.pinned(build + ".joint", "Frame corners", id, Choices.JOINTS),
                 opened.choice(at + ".hinges.model", "Hinges", id, Choices.hinges(opened.catalogue())),
-                opened.pinned(build + ".hingePost", "Hinge post", id, Choices.posts(opened.catalogue())),
-                opened.pinned(build + ".latchPost", "Latch post", id, Choices.posts(opened.catalogue())),
+                opened.pinned(
+                        build + ".hingePost", pair ? "Left post" : "Hinge post", id, Choices.posts(opened.catalogue())),
+                opened.pinned(
+                        build + ".latchPost",
+                        pair ? "Right post" : "Latch post",
+                        id,
+                        Choices.posts(opened.catalogue())),
                 opened.field(build + ".hole", "Hole", Unit.INCHES, id),
                 opened.field(build + ".depth", "Footing depth", Unit.INCHES, id));
     }

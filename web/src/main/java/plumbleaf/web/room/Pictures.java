@@ -3,7 +3,6 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -16,6 +15,8 @@ import plumbleaf.documents.view.DeflectedLeaf;
 import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.GatePlanDetail;
 import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.PairElevation;
+import plumbleaf.documents.view.PairSwing;
 import plumbleaf.documents.view.PlacedGate;
 import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.RunProfile;
@@ -27,7 +28,7 @@ import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.gate.Leaf;
-import plumbleaf.engine.gate.Swing;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Offset;
@@ -106,28 +107,48 @@ final class Pictures {
         return new Picture(name, SvgPlot.inPage(drawing), true, handles.onProfile(run));
     }
 
-    /** The leaf, its swing, how it gives, and where it meets the post. */
+    /** The leaf, its swing, how it gives, and where it meets the post; of a pair both leaves first, then each. */
     List<Picture> gate(GateDesign gate) {
         List<Picture> pictures = new ArrayList<>();
-        Optional<GateSubject> subject = subjects.of(gate);
-        if (subject.isEmpty()) return pictures;
-        Leaf leaf = gate.plan().leaves().get(0);
+        List<GateSubject> leaves = subjects.of(gate);
+        if (leaves.size() == 2) pair(gate, leaves.get(0), leaves.get(1), pictures);
+        for (GateSubject leaf : leaves) leaf(gate, leaf, pictures);
+        return pictures;
+    }
+
+    private void pair(GateDesign gate, GateSubject a, GateSubject b, List<Picture> pictures) {
+        double wide = gate.plan().opening().clear().inches() * 1.35;
+        double high = Math.max(
+                        a.leaf().outline().topAtPin().inches(),
+                        b.leaf().outline().topAtPin().inches())
+                * 1.5;
+        Side active = gate.asked()
+                .kind()
+                .match(swing -> Side.LEFT, pair -> pair.active(), slide -> Side.LEFT, flagged -> Side.LEFT);
+        Scale scale = fitting(wide, high, WIDE_IN, HIGH_IN);
+        pictures.add(picture(PairElevation.frames(a, b, active, scale), true));
+        double reach = Math.max(
+                a.leaf().outline().latchEdge().inches(),
+                b.leaf().outline().latchEdge().inches());
+        pictures.add(picture(PairSwing.of(a, b, fitting(wide + reach * 0.6, reach * 1.6, WIDE_IN, HIGH_IN)), true));
+    }
+
+    private void leaf(GateDesign gate, GateSubject subject, List<Picture> pictures) {
+        Leaf leaf = subject.leaf();
+        String mark = subject.mark();
         double wide = leaf.width().inches() * 1.5;
         double high = leaf.outline().topAtPin().inches() * 1.3;
         Scale scale = fitting(wide, high, HALF_IN, HIGH_IN);
-        pictures.add(picture(GateElevation.frame(subject.get(), scale), false));
-        Optional<Swing> swing = gate.plan().swing();
-        swing.ifPresent(known -> {
-            double reach = leaf.outline().latchEdge().inches();
-            Scale small = fitting(reach * 2.2, reach * 2.2, HALF_IN, HIGH_IN);
-            pictures.add(picture(SwingPlan.of(gate.id(), known, reach, units, small), false));
-            pictures.add(picture(ClearanceCurve.of(gate.id(), known, HALF_IN, units), false));
-        });
-        gate.hung()
-                .forEach(hung -> pictures.add(picture(
-                        DeflectedLeaf.of(gate.id(), hung.sag(), leaf.hand().hinge(), scale), false)));
-        pictures.add(picture(GatePlanDetail.of(subject.get(), fitting(wide, wide / 3, HALF_IN, HIGH_IN)), false));
-        return pictures;
+        pictures.add(picture(GateElevation.frame(subject, scale), false));
+        double reach = leaf.outline().latchEdge().inches();
+        Scale small = fitting(reach * 2.2, reach * 2.2, HALF_IN, HIGH_IN);
+        if (!subject.isPair()) pictures.add(picture(SwingPlan.of(mark, subject.swing(), reach, units, small), false));
+        pictures.add(picture(ClearanceCurve.of(mark, subject.swing(), HALF_IN, units), false));
+        for (HungLeaf hung : gate.hung())
+            if (hung.id().equals(leaf.id()))
+                pictures.add(
+                        picture(DeflectedLeaf.of(mark, hung.sag(), leaf.hand().hinge(), scale), false));
+        pictures.add(picture(GatePlanDetail.of(subject, fitting(wide, wide / 3, HALF_IN, HIGH_IN)), false));
     }
 
     /** Every post's worst check, the gates' load paths, and the sag budgets. */
@@ -143,7 +164,7 @@ final class Pictures {
             for (HungLeaf hung : gate.hung())
                 pictures.add(picture(
                         SagBar.of(
-                                gate.id(),
+                                gate.hung().size() == 1 ? gate.id() : hung.id(),
                                 hung.sag(),
                                 List.of(
                                         new SagBar.Limit(
@@ -170,8 +191,7 @@ final class Pictures {
     private List<PlacedGate> placed(Predicate<GateDesign> wanted) {
         return design.gates().stream()
                 .filter(wanted)
-                .map(subjects::of)
-                .flatMap(Optional::stream)
+                .flatMap(gate -> subjects.of(gate).stream())
                 .map(PlacedGate::new)
                 .toList();
     }

@@ -3,6 +3,7 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PostDetail;
 import plumbleaf.engine.design.Design;
@@ -13,21 +14,11 @@ import plumbleaf.engine.line.RunLayout;
 
 /** What the drawings are of, put together from a design. */
 record Subjects(Design design) {
-    /** A gate with one leaf that was worked out. */
-    Optional<GateSubject> of(GateDesign gate) {
-        if (gate.plan().leaves().isEmpty()) return Optional.empty();
-        Optional<Post> hinge = post(gate.hingePost());
-        Optional<Post> latch = post(gate.latchPost());
-        if (hinge.isEmpty() || latch.isEmpty()) return Optional.empty();
-        return Optional.of(new GateSubject(
-                gate.plan(),
-                gate.parts(),
-                gate.hingePost(),
-                gate.latchPost(),
-                hinge.get().top().minus(gate.plan().pinElevation()),
-                latch.get().top().minus(gate.plan().pinElevation()),
-                gate.asked().latch().height(),
-                design.job().display()));
+    /** The leaves of a gate that was worked out: one, or two of a pair. */
+    List<GateSubject> of(GateDesign gate) {
+        if (gate.plan().leaves().isEmpty()) return List.of();
+        if (post(gate.hingePost()).isEmpty() || post(gate.latchPost()).isEmpty()) return List.of();
+        return PacketSubjects.subjects(design.job(), design, gate);
     }
 
     List<PostDetail> posts(RunLayout run) {
