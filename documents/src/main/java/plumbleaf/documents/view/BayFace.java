@@ -216,12 +216,19 @@ final class BayFace {
         for (RailPiece rail : bay.rails())
             for (double side : List.of(-half, half))
                 marks.add(Stroke.line(
-                        point(0, rail.from().inches() + side), point(length(), rail.to().inches() + side), look));
+                        point(0, rail.from().inches() + side),
+                        point(length(), rail.to().inches() + side),
+                        look));
     }
 
     private void steelRails(double half) {
         for (RailPiece rail : bay.rails())
-            band(rail, half, BRACKET_IN, Material.STEEL_FACE, Look.thin(Layer.FENCE).as(LineKind.DIMENSION).of(bay.id()));
+            band(
+                    rail,
+                    half,
+                    BRACKET_IN,
+                    Material.STEEL_FACE,
+                    Look.thin(Layer.FENCE).as(LineKind.DIMENSION).of(bay.id()));
     }
 
     private boolean panel(BayFill.Panel panel) {
@@ -229,7 +236,8 @@ final class BayFace {
                 ? (length() - 2 * panel.end().inches() - (length() - clearIn(panel))) / panel.pickets()
                 : 0;
         double width = Math.max(0.4, pitch - panel.clear().inches());
-        double first = (length() - (panel.pickets() - 1) * (width + panel.clear().inches()) - width) / 2;
+        double first =
+                (length() - (panel.pickets() - 1) * (width + panel.clear().inches()) - width) / 2;
         for (int i = 0; i < panel.pickets(); i++) {
             double left = first + i * (width + panel.clear().inches());
             marks.add(Area.edged(
@@ -259,14 +267,12 @@ final class BayFace {
             double b = Math.min(length(), start + height);
             if (b <= a) continue;
             marks.add(Stroke.line(point(a, bottomAt(a) + a - start), point(b, bottomAt(b) + b - start), wire));
-            marks.add(Stroke.line(
-                    point(a, topAt(a) - (a - start)), point(b, topAt(b) - (b - start)), wire));
+            marks.add(Stroke.line(point(a, topAt(a) - (a - start)), point(b, topAt(b) - (b - start)), wire));
         }
         marks.add(Stroke.line(point(0, bottomAt(0)), point(length(), bottomAt(length())), board));
         rails(0.7, Look.thin(Layer.FENCE).of(bay.id()));
         style.ifPresent(is -> is.infill()
-                .match(
-                        up -> 0, both -> 0, lying -> 0, panel -> 0, made -> barbed(made.barbed()), mesh -> 0));
+                .match(up -> 0, both -> 0, lying -> 0, panel -> 0, made -> barbed(made.barbed()), mesh -> 0));
         return true;
     }
 
@@ -274,8 +280,8 @@ final class BayFace {
     private int barbed(int strands) {
         Look wire = Look.thin(Layer.FENCE).as(LineKind.DIMENSION).of(bay.id());
         for (int strand = 1; strand <= strands; strand++)
-            marks.add(Stroke.line(
-                    point(0, topAt(0) + 4 * strand), point(length(), topAt(length()) + 4 * strand), wire));
+            marks.add(
+                    Stroke.line(point(0, topAt(0) + 4 * strand), point(length(), topAt(length()) + 4 * strand), wire));
         return strands;
     }
 
@@ -328,7 +334,8 @@ final class BayFace {
             double b = Math.min(length(), start + high);
             if (b <= a) continue;
             marks.add(Stroke.line(point(a, topAt(a) + a - start), point(b, topAt(b) + b - start), board));
-            marks.add(Stroke.line(point(a, topAt(a) + high - (a - start)), point(b, topAt(b) + high - (b - start)), board));
+            marks.add(Stroke.line(
+                    point(a, topAt(a) + high - (a - start)), point(b, topAt(b) + high - (b - start)), board));
         }
     }
 }

@@ -52,6 +52,7 @@ public final class Designs {
         for (GateChoice choice : choices) findings.add(choice.finding());
         findings.addAll(PostFindings.of(posts));
         findings.addAll(yard.bayFindings());
+        findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
         findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, standards));
         findings.addAll(quote.findings());
         Picks built = picks;

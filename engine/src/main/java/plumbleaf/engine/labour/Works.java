@@ -104,7 +104,7 @@ public final class Works {
                         up -> works.addAll(boards(bay, up.top())),
                         both -> works.addAll(boards(bay, both.top())),
                         lying -> works.add(Work.of("lying-board", lying(bay), bay.id())),
-                        panel -> works.add(Work.of("panel", 1, bay.id())),
+                        panel -> works.add(Work.of("set-panel", 1, bay.id())),
                         fabric -> works.addAll(List.of(
                                 Work.of("pipe-rail", bay.rails().size(), bay.id()),
                                 Work.of("fabric", bay.slopeLength().inFeet(), bay.id()))),

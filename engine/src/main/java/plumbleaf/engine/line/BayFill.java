@@ -45,8 +45,12 @@ public sealed interface BayFill {
         }
     }
 
-    /** Upright boards. */
-    record Pickets(BayPickets row) implements BayFill {
+    /**
+     * Upright boards.
+     *
+     * @param sight least angle from square at which one sees through when the boards are driest: 0 where gaps are open, 90 degrees where nothing shows
+     */
+    record Pickets(BayPickets row, Angle sight) implements BayFill {
         @Override
         public <T> T match(
                 Function<Open, T> open,

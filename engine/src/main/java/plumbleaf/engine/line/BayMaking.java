@@ -94,7 +94,7 @@ final class BayMaking {
                     names.get(i),
                     names.get(i + 1),
                     boarding.isPresent()
-                            ? Optional.of(new BayFill.Pickets(bayPickets(rows.get(i), pickets.get(i))))
+                            ? Optional.of(pickets(bayPickets(rows.get(i), pickets.get(i))))
                             : Optional.empty()));
         }
         return bays;
@@ -244,6 +244,12 @@ final class BayMaking {
                 : shape.bottomFromIn() + (shape.bottomToIn() - shape.bottomFromIn()) * share;
         double top = shape.topFromIn() + (shape.topToIn() - shape.topFromIn()) * share;
         return new FencePicket(new Offset(at), width, new Offset(bottom), new Length(Math.max(0, top - bottom)), layer);
+    }
+
+    private BayFill pickets(BayPickets row) {
+        return new BayFill.Pickets(
+                row,
+                boarding.map(made -> SightThrough.of(made, row.gapDriest())).orElse(Angle.ZERO));
     }
 
     private BayPickets bayPickets(PicketRow row, List<FencePicket> pickets) {

@@ -1,7 +1,9 @@
 package plumbleaf.jobfile.result;
 
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.BayFill;
 import plumbleaf.engine.line.BayPickets;
+import plumbleaf.engine.line.FencePicket;
 import plumbleaf.engine.line.RailPiece;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
@@ -34,6 +36,7 @@ final class BayJson {
                                 .put("from", bay.bottomFrom().inches())
                                 .put("to", bay.bottomTo().inches()))
                 .put("rails", bay.rails(), BayJson::rail)
+                .put("infill", infill(bay.fill()))
                 .put("pickets", pickets(bay.pickets()))
                 .put("groundGapMinIn", bay.groundGapMin().inches())
                 .put("groundGapMaxIn", bay.groundGapMax().inches())
@@ -47,6 +50,42 @@ final class BayJson {
                 .put("longPointIn", rail.longPoint().inches())
                 .put("endAnglesDeg", rail.endsFromSquare(), angle -> Json.number(angle.inDegrees()))
                 .build();
+    }
+
+    private static Json.Members infill(BayFill fill) {
+        return fill.match(
+                open -> Json.object().put("kind", "open"),
+                pickets -> Json.object()
+                        .put("kind", "pickets")
+                        .put("frontLayer", (int) pickets.row().pickets().stream()
+                                .filter(picket -> picket.layer() == FencePicket.Layer.FRONT)
+                                .count())
+                        .put("sightThroughDeg", pickets.sight().inDegrees()),
+                lying -> Json.object()
+                        .put("kind", "lying")
+                        .put("boards", lying.boards(), BayJson::rail)
+                        .put("gapIn", lying.gap().inches())
+                        .put("ripIn", lying.rip().inches())
+                        .put("gapDriestIn", lying.gapDriest().inches())
+                        .put("gapWettestIn", lying.gapWettest().inches()),
+                panel -> Json.object()
+                        .put("kind", "panel")
+                        .put("lengthIn", panel.length().inches())
+                        .put("cut", panel.cut())
+                        .put("panelPickets", panel.pickets())
+                        .put("clearIn", panel.clear().inches())
+                        .put("endGapIn", panel.end().inches())
+                        .put("swivelDeg", panel.swivel().inDegrees()),
+                fabric -> Json.object()
+                        .put("kind", "fabric")
+                        .put("lengthIn", fabric.length().inches())
+                        .put("heightIn", fabric.height().inches())
+                        .put("openingIn", fabric.opening().inches()),
+                mesh -> Json.object()
+                        .put("kind", "mesh")
+                        .put("sheetsIn", mesh.sheets(), sheet -> Json.number(sheet.inches()))
+                        .put("heightIn", mesh.height().inches())
+                        .put("openingIn", mesh.opening().inches()));
     }
 
     private static Json.Members pickets(BayPickets pickets) {
