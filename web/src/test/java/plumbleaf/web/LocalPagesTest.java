@@ -170,6 +170,50 @@ class LocalPagesTest {
     }
 
     @Test
+    void aJobKeepsThePricesItWasQuotedAtWhenItsBookGoesUp() throws Exception {
+        assertThat(web.perform(multipart("/books").with(csrf()).param("book", "spring-2027"))
+                        .andReturn()
+                        .getResponse()
+                        .getStatus())
+                .isEqualTo(303);
+        send(edit(1, "money.priceBook", "WORDS", "spring-2027"));
+        String before = total();
+        send(post(at(Room.MONEY) + "/keep-prices").with(csrf()).param("version", "2"));
+        assertThat(text()).contains("\"kept\": [ { \"of\": \"crew\"");
+        send(post("/books/spring-2027/raise").with(csrf()).param("by", "10").param("why", "letter of March"));
+        assertThat(total()).isEqualTo(before);
+        assertThat(send(get(at(Room.MONEY))).getContentAsString()).contains("As the book stands today");
+        assertThat(send(get("/books/spring-2027/history.csv")).getContentAsString())
+                .contains("letter of March");
+        send(post(at(Room.MONEY) + "/take-new-prices").with(csrf()).param("version", "3"));
+        assertThat(total()).isNotEqualTo(before);
+    }
+
+    @Test
+    void aBadTableOfPricesIsRefusedWholeWithEveryRowNamed() throws Exception {
+        MockHttpServletResponse answer = web.perform(multipart("/books")
+                        .file(new MockMultipartFile(
+                                "file",
+                                "my-house.csv",
+                                "text/csv",
+                                "people,hourly,hours_per_day,cure_days,minimum,round_to,source\nnone,68,8,3,950,1,us\n"
+                                        .getBytes(StandardCharsets.UTF_8)))
+                        .with(csrf())
+                        .param("book", "bad"))
+                .andReturn()
+                .getResponse();
+        assertThat(answer.getStatus()).isEqualTo(422);
+        assertThat(answer.getContentAsString()).contains("house.csv:2: people");
+        assertThat(send(get("/books")).getContentAsString()).doesNotContain("<h2>bad</h2>");
+    }
+
+    private String total() throws Exception {
+        String page = send(get(at(Room.MONEY))).getContentAsString();
+        int at = page.indexOf("data-number=\"money.total\">");
+        return page.substring(at, page.indexOf("</dd>", at));
+    }
+
+    @Test
     void aRemedyNamesThingsByTheirIds() throws Exception {
         send(post(at(Room.GATES) + "/press").with(csrf()).param("version", "1").param("edit", "gates[G1].hinge=left"));
         assertThat(text()).isEqualTo(Trial.yard().replace("\"hinge\": \"right\"", "\"hinge\": \"left\""));

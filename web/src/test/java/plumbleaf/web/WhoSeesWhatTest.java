@@ -138,6 +138,8 @@ class WhoSeesWhatTest {
                         "room", List.of(Room.values()).stream().map(Room::key).toList(),
                         "name", papers,
                         "revision", List.of("1", "2"),
+                        "book", List.of("example-2027"),
+                        "table", List.of("materials.csv", "history.csv"),
                         "number", List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"),
                         "file", List.of(photo, officeFile),
                         "secret", List.of(Secret.fresh().text()),

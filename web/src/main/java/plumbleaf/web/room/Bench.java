@@ -22,6 +22,7 @@ import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.web.books.HouseBooks;
 import plumbleaf.web.store.StoredJob;
 
 /** Where a job's text becomes a job: reads it with the catalogue that comes with the program. */
@@ -46,6 +47,12 @@ class Bench {
         }
     };
 
+    private final HouseBooks books;
+
+    Bench(HouseBooks books) {
+        this.books = books;
+    }
+
     /** The options of a job, each designed; the same text always has the same ones. */
     Offers offers(Opened opened) {
         if (opened.design().isEmpty()) return new Offers(List.of(), List.of());
@@ -53,8 +60,8 @@ class Bench {
         if (base.job().money().offer().options().isEmpty()) return new Offers(List.of(), List.of());
         synchronized (offers) {
             return offers.computeIfAbsent(
-                    opened.text().text(),
-                    text -> Offers.of(
+                    opened.key(),
+                    key -> Offers.of(
                             "the job",
                             base,
                             catalogue,
@@ -62,35 +69,51 @@ class Bench {
         }
     }
 
-    private static PriceBook book(Job job) {
-        return PriceBooks.of(job).orElseGet(() -> PriceBook.none(job.money().priceBook()));
+    /** The book as the job sees it, with the prices it keeps. */
+    PriceBook book(Job job) {
+        return PriceBooks.kept(job, today(job));
+    }
+
+    /** The book as it stands today. */
+    PriceBook today(Job job) {
+        String name = job.money().priceBook();
+        return books.book(name).orElseGet(() -> PriceBook.none(name));
+    }
+
+    /** The job priced from another book. */
+    Design pricedFrom(Job job, PriceBook book) {
+        return Designs.of(job, catalogue, standards, book, planner);
     }
 
     Opened open(StoredJob stored, Typed typed) {
         DocumentText text = DocumentText.of(stored.document());
         JobReading reading = read(text.text());
-        Optional<Design> design = reading.job().map(job -> designed(text.text(), job));
-        return new Opened(stored, text, reading, design, catalogue, typed);
+        String key = text.text()
+                + reading.job()
+                        .map(job -> "\u0000" + books.version(job.money().priceBook()))
+                        .orElse("");
+        Optional<Design> design = reading.job().map(job -> designed(key, job));
+        return new Opened(stored, text, reading, design, catalogue, typed, key);
     }
 
-    /** The same text always comes to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
-    private Design designed(String text, Job job) {
+    /** The same text and book always come to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
+    private Design designed(String key, Job job) {
         FutureTask<Design> mine = new FutureTask<>(() -> Designs.of(job, catalogue, standards, book(job), planner));
         FutureTask<Design> one;
         synchronized (latest) {
-            one = latest.computeIfAbsent(text, unknown -> mine);
+            one = latest.computeIfAbsent(key, unknown -> mine);
         }
         if (one == mine) mine.run();
-        return outcome(text, one);
+        return outcome(key, one);
     }
 
-    private Design outcome(String text, FutureTask<Design> one) {
+    private Design outcome(String key, FutureTask<Design> one) {
         try {
             return one.get();
         } catch (ExecutionException e) {
             // Not kept: who asks again has it tried again.
             synchronized (latest) {
-                latest.remove(text, one);
+                latest.remove(key, one);
             }
             if (e.getCause() instanceof RuntimeException fault) throw fault;
             throw new IllegalStateException("The job could not be designed", e.getCause());

@@ -22,6 +22,7 @@ import plumbleaf.web.store.StoredJob;
  * @param design    everything worked out; nothing where the file is wrong
  * @param catalogue what can be bought
  * @param typed     what was typed last and could not be kept
+ * @param key       names the text and the price book it was designed with
  */
 record Opened(
         StoredJob stored,
@@ -29,7 +30,8 @@ record Opened(
         JobReading reading,
         Optional<Design> design,
         Catalogue catalogue,
-        Typed typed) {
+        Typed typed,
+        String key) {
     Optional<Job> job() {
         return reading.job();
     }

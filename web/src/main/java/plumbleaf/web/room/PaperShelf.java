@@ -54,7 +54,7 @@ class PaperShelf {
         Design design = opened.design().get();
         synchronized (latest) {
             return latest.computeIfAbsent(
-                    opened.text().text(),
+                    opened.key(),
                     text -> Papers.of(
                             design.job(),
                             design,
@@ -67,7 +67,7 @@ class PaperShelf {
         List<PaperFile> all = papers(opened);
         if (sight == Sight.EVERYTHING || all.isEmpty()) return all;
         synchronized (forHands) {
-            return forHands.computeIfAbsent(opened.text().text(), text -> HandPapers.of(all));
+            return forHands.computeIfAbsent(opened.key(), text -> HandPapers.of(all));
         }
     }
 

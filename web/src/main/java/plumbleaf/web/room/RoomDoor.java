@@ -125,6 +125,25 @@ class RoomDoor {
         }
     }
 
+    /** The prices as they are now, written into the job. */
+    @PostMapping("/money/keep-prices")
+    ResponseEntity<String> keepPrices(HttpServletRequest request, @PathVariable String id, @RequestParam long version) {
+        return prices(request, id, version, true);
+    }
+
+    /** Back to the price book as it stands. */
+    @PostMapping("/money/take-new-prices")
+    ResponseEntity<String> takeNewPrices(
+            HttpServletRequest request, @PathVariable String id, @RequestParam long version) {
+        return prices(request, id, version, false);
+    }
+
+    private ResponseEntity<String> prices(HttpServletRequest request, String id, long version, boolean kept) {
+        StoredJob job = open(id);
+        if (job.version() != version) return answer(request, Room.MONEY, store.stale(job.id()), "", Unit.WORDS, "");
+        return kept(request, job, Room.MONEY, version, new Edit("", Unit.WORDS, ""), rooms.withPrices(job, kept));
+    }
+
     /** A shot to be filled in. */
     @PostMapping("/{room}/add-shot")
     ResponseEntity<String> addShot(

@@ -96,7 +96,7 @@ public class Rooms {
             case GATES -> GatesRoom.panels(opened);
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> and(StockRoom.panels(opened), SiteLog.panel(opened));
-            case MONEY -> MoneyRoom.panels(opened, bench.offers(opened));
+            case MONEY -> and(MoneyRoom.panels(opened, bench.offers(opened)), PriceKeeping.panel(opened, bench));
             case PAPERS -> new PapersRoom(opened, shelf, sight).panels();
         };
         List<Picture> pictures = opened.design()
@@ -146,6 +146,11 @@ public class Rooms {
 
     Edited apply(StoredJob job, List<Edit> edits) {
         return bench.apply(job, edits);
+    }
+
+    /** The job with the prices it is quoted at kept in it, or with none. */
+    Edited withPrices(StoredJob job, boolean kept) {
+        return PriceKeeping.on(bench.open(job, Typed.NOTHING), bench, kept);
     }
 
     /** The job with one more item written down. */
