@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
-"""Makes solver-instances.csv: seeded cutting tasks and their least cost by a general whole-number solver (CBC, and GLPK where it ends in a minute).
+"""Makes solver-instances.csv: seeded cutting tasks and their least cost by a general whole-number solver (CBC, and GLPK where it ends in twenty seconds).
 
 Recipe: python3 cutting_by_general_solver.py OUT.csv, with cbc and glpsol on the path. Every pattern that fits is listed and the solver chooses among them; only
-tasks that both solvers, or CBC alone, prove within a minute are kept. Lengths are in sixteenths of an inch, prices in cents.
+tasks that both solvers, or CBC alone, prove within twenty seconds are kept. Lengths are in sixteenths of an inch, prices in cents.
 """
 import random
 import re
@@ -55,11 +55,11 @@ def solve(sizes, demand, bars, which):
         file.write(text)
         file.flush()
         if which == "cbc":
-            out = subprocess.run(["cbc", file.name, "sec", "60", "solve"], capture_output=True, text=True).stdout
+            out = subprocess.run(["cbc", file.name, "sec", "20", "solve"], capture_output=True, text=True).stdout
             if "Optimal solution found" not in out:
                 return None
             return round(float(re.search(r"Objective value:\s+([\d.]+)", out).group(1)))
-        out = subprocess.run(["glpsol", "--lp", file.name, "--tmlim", "60", "-o", "/dev/stdout"], capture_output=True, text=True).stdout
+        out = subprocess.run(["glpsol", "--lp", file.name, "--tmlim", "20", "-o", "/dev/stdout"], capture_output=True, text=True).stdout
         if "INTEGER OPTIMAL" not in out:
             return None
         return round(float(re.search(r"Objective:\s+obj = ([\d.e+]+)", out).group(1)))
@@ -67,7 +67,7 @@ def solve(sizes, demand, bars, which):
 
 def main(out):
     lines = []
-    for seed in range(1, 81):
+    for seed in range(1, 301):
         rng = random.Random(seed)
         kinds = rng.randint(1, 3)
         bars = []

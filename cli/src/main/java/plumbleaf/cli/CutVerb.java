@@ -21,11 +21,14 @@ final class CutVerb implements Callable<Integer> {
     private Path file = Path.of("");
 
     @Mixin
+    private YardDoor yard = new YardDoor();
+
+    @Mixin
     private Answer answer = new Answer();
 
     @Override
     public Integer call() {
-        Designed designed = Designed.from(file);
+        Designed designed = Designed.from(file, yard.yard());
         Takeoff takeoff = designed.design().quote().takeoff();
         answer.document(Json.object()
                 .put("title", designed.design().job().title())

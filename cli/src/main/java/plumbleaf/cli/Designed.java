@@ -13,6 +13,7 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.Offers;
+import plumbleaf.jobfile.stock.Yard;
 
 /** A job file read and designed with the catalogue, tables and price book that come with the program. */
 final class Designed {
@@ -27,9 +28,14 @@ final class Designed {
     }
 
     static Designed from(Path file) {
+        return from(file, Yard.empty());
+    }
+
+    /** With what lies in a yard used first. */
+    static Designed from(Path file, Yard yard) {
         JobReading.Good reading = JobDoor.job(file);
         Job job = reading.is();
-        PriceBook book = Books.of(file, job);
+        PriceBook book = Books.of(file, job).with(yard.onHand());
         Design design = Designs.of(job, JobDoor.catalogue(), standards(), book, new ProvenCutPlanner());
         return new Designed(file, design.with(reading.gaps()), book);
     }

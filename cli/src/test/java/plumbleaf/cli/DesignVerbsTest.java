@@ -105,6 +105,36 @@ class DesignVerbsTest {
     }
 
     @Test
+    void orderLoadAndYardGoTogether() throws IOException {
+        Terminal bought = Terminal.run("order", NURSERY);
+        assertThat(bought.out()).contains("Cobb Valley Fence Supply", "Whole order about", "Cheaper this way:");
+        Path yard = folder.resolve("yard.csv");
+        assertThat(Terminal.run("yard", yard.toString(), "--new").out())
+                .isEqualTo("Wrote " + yard + ", an empty yard.\n");
+        Files.writeString(
+                yard,
+                Files.readString(yard)
+                        + "rack,TUBE-2x2x0.083,bar,20',2,,,here,\nshelf,concrete,goods,,4,0.6,ft3,here,\n");
+        Terminal used = Terminal.run("order", NURSERY, "--yard", yard.toString());
+        assertThat(used.out()).contains("Out of the yard:", "rack", "shelf");
+        Path csv = folder.resolve("order.csv");
+        Terminal.run("order", NURSERY, "--csv", csv.toString());
+        assertThat(Files.readString(csv))
+                .startsWith("supplier,item,name,quantity,unit,weight_lb,swap\n")
+                .doesNotContain("$");
+        String before = Files.readString(yard);
+        Terminal.run("yard", yard.toString(), "--take", NURSERY);
+        assertThat(Files.readString(yard)).contains(",out,");
+        assertThat(Terminal.run("yard", yard.toString(), "--take", NURSERY).code())
+                .isEqualTo(2);
+        Terminal.run("yard", yard.toString(), "--return", NURSERY);
+        assertThat(Files.readString(yard)).isEqualTo(before);
+        Terminal load = Terminal.run("load", NURSERY, "--payload", "900 lb");
+        assertThat(load.out()).contains("set day", "hang day", "leaf G1a, built", "Caution: set day: the load is ");
+        assertThat(Terminal.run("load", NURSERY, "--payload", "900").code()).isEqualTo(2);
+    }
+
+    @Test
     void priceAddsUpToItsTotal() {
         Terminal run = Terminal.run("price", NURSERY);
         assertThat(run.out()).contains("Materials: $", "Labor: $", "Profit", "Total", "Payment on signing");

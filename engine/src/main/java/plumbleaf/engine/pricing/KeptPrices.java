@@ -63,7 +63,8 @@ public final class KeptPrices {
                 labour,
                 charges,
                 hourly == null ? crew : crew.at(new UnitPrice(hourly)),
-                book.rules());
+                book.rules(),
+                book.onHand());
     }
 
     /** The kept prices that the book has changed since, with the book's value now; in the order they are kept. */

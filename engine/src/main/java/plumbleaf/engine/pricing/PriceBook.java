@@ -5,15 +5,23 @@ import plumbleaf.engine.labour.LabourRate;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.money.UnitPrice;
 import plumbleaf.engine.takeoff.Goods;
+import plumbleaf.engine.takeoff.OnHand;
 import plumbleaf.engine.takeoff.Sold;
 
 /**
  * What things cost: materials, hours, charges, the crew and the rules of the house.
  *
  * @param id {@code example-2027}
+ * @param onHand what lies in the yard, and is used before anything is bought
  */
 public record PriceBook(
-        String id, List<Sold> materials, List<LabourRate> labour, List<Charge> charges, Crew crew, HouseRules rules)
+        String id,
+        List<Sold> materials,
+        List<LabourRate> labour,
+        List<Charge> charges,
+        Crew crew,
+        HouseRules rules,
+        OnHand onHand)
         implements Goods {
     private static final double WORKING_DAY_HOURS = 8;
 
@@ -21,6 +29,21 @@ public record PriceBook(
         materials = List.copyOf(materials);
         labour = List.copyOf(labour);
         charges = List.copyOf(charges);
+    }
+
+    /** A book beside an empty yard. */
+    public PriceBook(
+            String id,
+            List<Sold> materials,
+            List<LabourRate> labour,
+            List<Charge> charges,
+            Crew crew,
+            HouseRules rules) {
+        this(id, materials, labour, charges, crew, rules, OnHand.NOTHING);
+    }
+
+    public PriceBook with(OnHand yard) {
+        return new PriceBook(id, materials, labour, charges, crew, rules, yard);
     }
 
     @Override

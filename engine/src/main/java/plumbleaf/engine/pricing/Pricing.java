@@ -26,7 +26,9 @@ public final class Pricing {
 
     public static Price of(Takeoff takeoff, Labour labour, Counts counts, PriceBook book, Terms terms) {
         List<PriceLine> lines = new ArrayList<>();
-        for (TakeoffLine line : takeoff.lines()) lines.add(material(line));
+        for (TakeoffLine line : takeoff.lines()) {
+            if (line.units() > 0) lines.add(material(line));
+        }
         UnitPrice hourly = terms.wage().or(book.crew().hourly());
         for (TaskHours task : labour.tasks()) lines.add(hours(task, hourly));
         for (Charge charge : book.charges()) {

@@ -1,14 +1,22 @@
 package plumbleaf.engine.takeoff;
 
+import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
 
-/** The order: lines by group, the cut plans behind its bars, and what has no price. */
-public record Takeoff(List<TakeoffLine> lines, List<CutPlan> cutPlans, List<Finding> findings) {
+/**
+ * The order: lines by group, the cut plans behind its bars, and what has no price.
+ *
+ * @param taken out of the yard
+ */
+public record Takeoff(List<TakeoffLine> lines, List<CutPlan> cutPlans, List<StockTake> taken, List<Finding> findings) {
     public Takeoff {
+        taken = List.copyOf(taken);
         lines = List.copyOf(lines);
         cutPlans = List.copyOf(cutPlans);
         findings = List.copyOf(findings);
@@ -32,5 +40,17 @@ public record Takeoff(List<TakeoffLine> lines, List<CutPlan> cutPlans, List<Find
                 .filter(line ->
                         line.causes().stream().anyMatch(cause -> cause.part().equals(part)))
                 .toList();
+    }
+
+    /** Offcuts long enough to keep, for the yard; without marks, which the yard gives. */
+    public List<OnHand.HeldBar> kept() {
+        List<OnHand.HeldBar> kept = new ArrayList<>();
+        for (CutPlan plan : cutPlans) {
+            for (CutBar bar : plan.bars()) {
+                if (bar.offcutUsable())
+                    kept.add(new OnHand.HeldBar("", plan.stock(), Length.nanometres(bar.offcutNm()), 1, true));
+            }
+        }
+        return kept;
     }
 }

@@ -14,6 +14,8 @@ import plumbleaf.engine.quantity.Force;
  * @param units order units, rounded up
  * @param cost units times price, to the cent
  * @param cut whether a cut plan says how many
+ * @param fromYard how much of the need lies in the yard, in the unit of {@code net}
+ * @param others other ways it is sold
  */
 public record TakeoffLine(
         PartGroup group,
@@ -23,9 +25,12 @@ public record TakeoffLine(
         Sold sold,
         long units,
         Money cost,
-        boolean cut) {
+        boolean cut,
+        double fromYard,
+        List<OtherWay> others) {
     public TakeoffLine {
         causes = List.copyOf(causes);
+        others = List.copyOf(others);
     }
 
     public String item() {
@@ -39,6 +44,6 @@ public record TakeoffLine(
     /** Share of what is bought that is not in the job: waste, cut and rounding together. */
     public double unusedShare() {
         double bought = (double) units * sold.contents();
-        return bought > 0 ? Math.max(0, 1 - net / bought) : 0;
+        return bought > 0 ? Math.max(0, 1 - (net - fromYard) / bought) : 0;
     }
 }

@@ -28,11 +28,15 @@ import plumbleaf.engine.quantity.Length;
 public final class Takeoffs {
     private static final double NM_PER_FOOT = 304_800_000.0;
 
+    /** A need a hair over a whole bag, from rounding in the last digit, opens no other. */
+    private static final double HAIR = 1e-9;
+
     private final Goods goods;
     private final Saws saws;
     private final CutPlanner planner;
     private final List<TakeoffLine> lines = new ArrayList<>();
     private final List<CutPlan> plans = new ArrayList<>();
+    private final List<StockTake> taken = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
     private Takeoffs(Goods goods, Saws saws, CutPlanner planner) {
@@ -54,7 +58,7 @@ public final class Takeoffs {
         }
         loose.forEach(order::buy);
         order.lines.sort(Comparator.comparing(TakeoffLine::group));
-        return new Takeoff(order.lines, order.plans, order.findings);
+        return new Takeoff(order.lines, order.plans, order.taken, order.findings);
     }
 
     private void buy(String item, List<Need> needs) {
@@ -74,12 +78,18 @@ public final class Takeoffs {
             findings.add(noPrice(item, needs.get(0).name(), needs.get(0).cause()));
             return;
         }
+        double there = takeFromYard(item, unit, ways.get(0).withWaste(net));
+        double toBuy = Math.max(0, net - there / (1 + ways.get(0).waste()));
         Sold best = ways.get(0);
         for (Sold way : ways) {
-            boolean cheaper = way.costOf(way.unitsFor(net)).compareTo(best.costOf(best.unitsFor(net))) < 0;
+            boolean cheaper = way.costOf(way.unitsFor(toBuy)).compareTo(best.costOf(best.unitsFor(toBuy))) < 0;
             if (cheaper) best = way;
         }
-        long units = best.unitsFor(net);
+        List<OtherWay> others = new ArrayList<>();
+        for (Sold way : ways) {
+            if (!way.equals(best) && toBuy > 0) others.add(OtherWay.of(way, best, toBuy));
+        }
+        long units = toBuy > 0 ? best.unitsFor(toBuy) : 0;
         lines.add(new TakeoffLine(
                 needs.get(0).group(),
                 shares(causes),
@@ -88,14 +98,28 @@ public final class Takeoffs {
                 best,
                 units,
                 best.costOf(units),
-                false));
+                false,
+                net - toBuy,
+                others));
+    }
+
+    /** Whole bags and boxes that are there, before any are bought; answers how much they hold of what is wanted, waste counted in. */
+    private double takeFromYard(String item, NetUnit unit, double wanted) {
+        double got = 0;
+        for (OnHand.HeldGoods held : goods.onHand().goodsOf(item, unit)) {
+            int count = (int) Math.min(held.count(), Math.ceil((wanted - got) / held.contents() - HAIR));
+            if (count <= 0) break;
+            taken.add(new StockTake(held.mark(), item, count));
+            got += count * held.contents();
+        }
+        return Math.min(wanted, got);
     }
 
     private void cut(String item, List<BarNeed> needs) {
         List<Sold> ways = goods.of(item).stream()
                 .filter(sold -> sold.of() == NetUnit.FEET)
                 .toList();
-        List<StockBar> bars = new ArrayList<>(goods.offcutsOf(item));
+        List<StockBar> bars = new ArrayList<>(goods.onHand().barsOf(item));
         for (Sold way : ways)
             bars.add(new StockBar(
                     barId(way),
@@ -130,33 +154,58 @@ public final class Takeoffs {
 
     private boolean planned(List<Sold> ways, List<BarNeed> needs, CutPlan plan) {
         plans.add(plan);
+        PartGroup group = needs.get(0).group();
+        List<String> sold = new ArrayList<>();
         for (Sold way : ways) {
+            sold.add(barId(way));
             List<CutBar> bars = plan.bars().stream()
                     .filter(bar -> bar.bar().equals(barId(way)))
                     .toList();
             if (bars.isEmpty()) continue;
-            Map<String, Double> causes = new LinkedHashMap<>();
-            double net = 0;
-            for (CutBar bar : bars) {
-                for (Cut cut : bar.cuts()) {
-                    double feet = cut.longPointNm() / NM_PER_FOOT;
-                    net += feet;
-                    causes.merge(cut.piece(), feet, Double::sum);
-                }
-            }
+            Map<String, Double> causes = causes(bars);
             double usedFt = bars.size() * way.contents();
             long units = way.unitsFor(usedFt);
             lines.add(new TakeoffLine(
-                    needs.get(0).group(),
+                    group,
                     shares(causes),
-                    net,
+                    sum(causes),
                     way.withWaste(usedFt),
                     way,
                     units,
                     way.costOf(units),
-                    true));
+                    true,
+                    0,
+                    List.of()));
         }
+        List<CutBar> own =
+                plan.bars().stream().filter(bar -> !sold.contains(bar.bar())).toList();
+        if (!own.isEmpty()) fromYard(ways, group, plan.stock(), own);
         return true;
+    }
+
+    /** Bars that lie in the yard: nothing is bought for what is cut from them, and it says so on a line of its own. */
+    private void fromYard(List<Sold> ways, PartGroup group, String item, List<CutBar> own) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (CutBar bar : own) counts.merge(bar.bar(), 1, Integer::sum);
+        counts.forEach((mark, count) -> taken.add(new StockTake(mark, item, count)));
+        if (ways.isEmpty()) return;
+        Map<String, Double> causes = causes(own);
+        double net = sum(causes);
+        lines.add(new TakeoffLine(group, shares(causes), net, net, ways.get(0), 0, Money.ZERO, true, net, List.of()));
+    }
+
+    private static Map<String, Double> causes(List<CutBar> bars) {
+        Map<String, Double> causes = new LinkedHashMap<>();
+        for (CutBar bar : bars) {
+            for (Cut cut : bar.cuts()) causes.merge(cut.piece(), cut.longPointNm() / NM_PER_FOOT, Double::sum);
+        }
+        return causes;
+    }
+
+    private static double sum(Map<String, Double> causes) {
+        double sum = 0;
+        for (double each : causes.values()) sum += each;
+        return sum;
     }
 
     private static String barId(Sold way) {

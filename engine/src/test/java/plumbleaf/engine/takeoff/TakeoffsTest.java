@@ -1,6 +1,7 @@
 package plumbleaf.engine.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -56,9 +57,69 @@ class TakeoffsTest {
                 .isEqualTo("latch (latch) has no price in the price book; the total is without it. Add a row.");
     }
 
+    @Test
+    void bagsAgainstReadyMixSayWhatTheOtherCostsAndFromWhereItPays() {
+        // Bags 6.85 for 0.6 ft3, yards 215 for 27 ft3, two at least, both with 10 % over: two yards are 430, 62 bags
+        // 424.70, 63 bags 431.55. So ready-mix pays
+        // from 62 x 0.6 / 1.1 = 33.8 ft3 up; in steps of a bag's 0.6 that is 34.2.
+        Sold bag = sold("concrete", OrderUnit.BAG, 0.6, NetUnit.CUBIC_FEET, 1, 0.1, 6.85);
+        Sold yard = sold("concrete", OrderUnit.YARD, 27, NetUnit.CUBIC_FEET, 2, 0.1, 215);
+        OtherWay other =
+                order(List.of(bag, yard), concrete(30)).lines().get(0).others().get(0);
+        assertThat(other.sold()).isEqualTo(yard);
+        assertThat(other.units()).isEqualTo(2);
+        assertThat(other.cost()).isEqualTo(Money.dollars(430));
+        assertThat(other.cheaperFrom()).isCloseTo(34.2, within(1e-9));
+    }
+
+    @Test
+    void splicedGoodsAreBoughtByTheirTotalLength() {
+        // Fabric is woven together and swaged rail slipped together: 3 stretches of 38 ft from 50 ft rolls are 114 ft,
+        // three rolls, whatever the stretches.
+        Sold roll = sold("fabric", OrderUnit.ROLL, 50, NetUnit.FEET, 1, 0, 120);
+        Need[] stretches = new Need[3];
+        for (int i = 0; i < 3; i++)
+            stretches[i] = new Need("fabric", "fabric", PartGroup.FENCE, NetUnit.FEET, 38, "B" + i);
+        TakeoffLine line = order(List.of(roll), stretches).lines().get(0);
+        assertThat(line.units()).isEqualTo(3);
+        assertThat(line.cut()).isFalse();
+        assertThat(line.causes()).hasSize(3);
+    }
+
+    @Test
+    void whatLiesInTheYardIsUsedFirstAndTheRestBought() {
+        Sold bag = sold("concrete", OrderUnit.BAG, 0.6, NetUnit.CUBIC_FEET, 1, 0.1, 6.85);
+        OnHand yard =
+                new OnHand(List.of(), List.of(new OnHand.HeldGoods("shelf", "concrete", 7, 0.6, NetUnit.CUBIC_FEET)));
+        Takeoff some = order(List.of(bag), yard, concrete(6));
+        // 6 ft3 and 10 % are 11 bags; 7 are there.
+        assertThat(some.taken()).containsExactly(new StockTake("shelf", "concrete", 7));
+        assertThat(some.lines().get(0).units()).isEqualTo(4);
+        assertThat(some.cost()).isEqualTo(Money.cents(4 * 685));
+        assertThat(some.lines().get(0).fromYard()).isCloseTo(7 * 0.6 / 1.1, within(1e-9));
+        Takeoff all = order(List.of(bag), yard, concrete(2));
+        assertThat(all.taken()).containsExactly(new StockTake("shelf", "concrete", 4));
+        assertThat(all.lines().get(0).units()).isZero();
+        assertThat(all.cost()).isEqualTo(Money.ZERO);
+        assertThat(all.lines().get(0).causes()).containsExactly(new Cause("P1", 2));
+    }
+
     private static Takeoff order(List<Sold> goods, Need... needs) {
-        Goods shop =
-                item -> goods.stream().filter(sold -> sold.item().equals(item)).toList();
+        return order(goods, OnHand.NOTHING, needs);
+    }
+
+    private static Takeoff order(List<Sold> goods, OnHand yard, Need... needs) {
+        Goods shop = new Goods() {
+            @Override
+            public List<Sold> of(String item) {
+                return goods.stream().filter(sold -> sold.item().equals(item)).toList();
+            }
+
+            @Override
+            public OnHand onHand() {
+                return yard;
+            }
+        };
         return Takeoffs.of(new Needs(new ArrayList<>(List.of(needs)), List.of()), shop, Saws.USUAL, NONE);
     }
 

@@ -13,6 +13,7 @@ import plumbleaf.engine.labour.LearnedRate;
 import plumbleaf.engine.labour.TaskVariance;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.Statement;
+import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
@@ -56,6 +57,11 @@ public final class ResultFile {
                 .put("schedule", QuoteJson.schedule(design.quote().schedule()))
                 .put("money", MoneyJson.price(design.quote().price()))
                 .build();
+    }
+
+    /** One line of the take-off alone. */
+    public static Node takeoffLine(TakeoffLine line) {
+        return TakeoffJson.line(line);
     }
 
     /** One cut plan alone. */

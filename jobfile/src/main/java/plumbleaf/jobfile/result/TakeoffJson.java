@@ -1,6 +1,7 @@
 package plumbleaf.jobfile.result;
 
 import plumbleaf.engine.takeoff.Cause;
+import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
@@ -23,7 +24,20 @@ final class TakeoffJson {
                 .put("cost", line.cost().plain())
                 .put("weightLb", line.weight().pounds())
                 .put("cut", line.cut())
+                .put("fromYard", line.fromYard())
+                .put("others", line.others(), TakeoffJson::other)
                 .put("causes", line.causes(), TakeoffJson::cause)
+                .build();
+    }
+
+    private static Node other(OtherWay other) {
+        return Json.object()
+                .put("name", other.sold().name())
+                .put("supplier", other.sold().supplier())
+                .put("units", Json.count(other.units()))
+                .put("unit", other.sold().unit().key())
+                .put("cost", other.cost().plain())
+                .put("cheaperFrom", other.cheaperFrom())
                 .build();
     }
 

@@ -1,0 +1,129 @@
+package plumbleaf.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Parsed;
+import plumbleaf.engine.quantity.QuantityText;
+import plumbleaf.engine.takeoff.LoadList;
+import plumbleaf.engine.takeoff.Truck;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.stock.OrderTables;
+
+/** What goes on the truck on which day, held against what the truck carries. */
+@Command(
+        name = "load",
+        description = "Says what goes on the truck on which day, and whether the truck carries it.",
+        mixinStandardHelpOptions = true)
+final class LoadVerb implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "The job file.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--payload",
+            paramLabel = "WEIGHT",
+            description = "What the truck takes. Default: ${DEFAULT-VALUE}.")
+    private String payload = "1500 lb";
+
+    @Option(names = "--bed", paramLabel = "LENGTH", description = "Bed or rack. Default: ${DEFAULT-VALUE}.")
+    private String bed = "16'";
+
+    @Option(names = "--overhang", paramLabel = "LENGTH", description = "Beyond it. Default: ${DEFAULT-VALUE}.")
+    private String overhang = "4'";
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Write it as a table, with columns to tick.")
+    private String csv = "";
+
+    @Option(names = "--over", description = "Write over a file that is there.")
+    private boolean over;
+
+    @Mixin
+    private YardDoor yard = new YardDoor();
+
+    @Mixin
+    private Answer answer = new Answer();
+
+    @Override
+    public Integer call() {
+        Truck truck = new Truck(
+                read("--payload", payload, QuantityText.force(payload)),
+                read("--bed", bed, LengthText.length(bed)),
+                read("--overhang", overhang, LengthText.length(overhang)));
+        Designed designed = Designed.from(file, yard.yard());
+        List<Leaf> leaves = new ArrayList<>();
+        for (GateDesign gate : designed.design().gates())
+            leaves.addAll(gate.plan().leaves());
+        LoadList list = LoadList.of(designed.design().quote().takeoff(), leaves, truck);
+        if (!csv.isEmpty()) Written.text(Path.of(csv), OrderTables.load(list), over);
+        answer.document(Json.object()
+                .put("title", designed.design().job().title())
+                .put("loads", list.loads(), LoadVerb::json)
+                .put("cautions", Json.list(list.findings(), finding -> Json.text(finding.message())))
+                .build());
+        for (LoadList.Load load : list.loads()) answer.say(lines(load));
+        for (Finding finding : list.findings()) answer.say("Caution: " + finding.message());
+        designed.warn(answer);
+        return designed.exitCode();
+    }
+
+    private static <T> T read(String option, String text, Parsed<T> parsed) {
+        return parsed.match(good -> good.is(), refused -> {
+            throw BadInput.of(
+                    "plumbleaf load", option + " " + text + " cannot be read: " + refused.problem(), refused.cure());
+        });
+    }
+
+    private static Node json(LoadList.Load load) {
+        return Json.object()
+                .put("day", load.stage().key())
+                .put("weightLb", load.weight().pounds())
+                .put("longestIn", load.longest().inches())
+                .put(
+                        "lines",
+                        load.lines(),
+                        line -> Json.object()
+                                .put("item", line.item())
+                                .put("what", line.what())
+                                .put("count", Json.count(line.count()))
+                                .put("unit", line.unit())
+                                .put("weightLb", line.weight().pounds())
+                                .put("longestIn", line.longest().inches())
+                                .build())
+                .build();
+    }
+
+    private static List<String> lines(LoadList.Load load) {
+        List<String> out = new ArrayList<>();
+        out.add(load.stage().key() + ": about "
+                + DecimalText.whole(load.weight().pounds()) + " lb"
+                + (load.longest().isZero() ? "" : ", longest " + feet(load.longest())));
+        Columns columns = new Columns("rlllr");
+        for (LoadList.LoadLine line : load.lines())
+            columns.row(
+                    Long.toString(line.count()),
+                    line.unit(),
+                    line.what() + (LoadList.isHeavy(line) ? ", two people" : ""),
+                    line.longest().isZero() ? "" : feet(line.longest()),
+                    DecimalText.whole(line.weight().pounds()) + " lb");
+        out.addAll(columns.lines(2));
+        out.add("  not in the truck by habit: " + String.join("; ", load.stage().tools()));
+        out.add("");
+        return out;
+    }
+
+    private static String feet(Length length) {
+        return LengthText.feetAndInches(length.inches());
+    }
+}

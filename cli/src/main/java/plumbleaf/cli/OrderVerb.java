@@ -1,0 +1,124 @@
+package plumbleaf.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.takeoff.OtherWay;
+import plumbleaf.engine.takeoff.StockTake;
+import plumbleaf.engine.takeoff.Takeoff;
+import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.result.ResultFile;
+import plumbleaf.jobfile.stock.OrderTables;
+
+/** What is ordered from whom, and what comes out of the yard. */
+@Command(
+        name = "order",
+        description = "Says what to order from whom, in units of sale, and what the yard has already.",
+        mixinStandardHelpOptions = true)
+final class OrderVerb implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "The job file.")
+    private Path file = Path.of("");
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Write the order as a table, without prices.")
+    private String csv = "";
+
+    @Option(
+            names = "--takeoff",
+            paramLabel = "FILE",
+            description = "Write every line with its waste, cost and reasons as a table, for the office.")
+    private String takeoffFile = "";
+
+    @Option(names = "--over", description = "Write over a file that is there.")
+    private boolean over;
+
+    @Mixin
+    private YardDoor yard = new YardDoor();
+
+    @Mixin
+    private Answer answer = new Answer();
+
+    @Override
+    public Integer call() {
+        Designed designed = Designed.from(file, yard.yard());
+        Takeoff takeoff = designed.design().quote().takeoff();
+        if (!csv.isEmpty()) Written.text(Path.of(csv), OrderTables.order(takeoff), over);
+        if (!takeoffFile.isEmpty()) Written.text(Path.of(takeoffFile), OrderTables.takeoff(takeoff), over);
+        answer.document(Json.object()
+                .put("title", designed.design().job().title())
+                .put("takeoff", Json.list(takeoff.lines(), ResultFile::takeoffLine))
+                .build());
+        boolean first = true;
+        for (Map.Entry<String, List<TakeoffLine>> supplier :
+                OrderTables.bySupplier(takeoff).entrySet()) {
+            if (!first) answer.say("");
+            first = false;
+            answer.say(supplier(supplier.getKey(), supplier.getValue()));
+        }
+        answer.say(otherWays(takeoff));
+        answer.say(fromYard(takeoff));
+        answer.say("Whole order about " + DecimalText.whole(takeoff.weight().pounds()) + " lb.");
+        designed.warn(answer);
+        return designed.exitCode();
+    }
+
+    private static List<String> supplier(String name, List<TakeoffLine> lines) {
+        List<String> out = new ArrayList<>();
+        out.add(name);
+        Columns columns = new Columns("rlllr");
+        double weight = 0;
+        for (TakeoffLine line : lines) {
+            weight += line.weight().pounds();
+            columns.row(
+                    Long.toString(line.units()),
+                    line.sold().unit().key(),
+                    line.sold().name(),
+                    line.item(),
+                    DecimalText.whole(line.weight().pounds()) + " lb");
+        }
+        out.addAll(columns.lines(2));
+        out.add("  about " + DecimalText.whole(weight) + " lb");
+        return out;
+    }
+
+    /** Bags or ready-mix, box or pail: what the other way would cost, and from where it pays. */
+    private static List<String> otherWays(Takeoff takeoff) {
+        Columns columns = new Columns("ll");
+        for (TakeoffLine line : takeoff.lines()) {
+            for (OtherWay other : line.others()) {
+                if (other.sold().unit() == line.sold().unit()) continue;
+                String pays = other.cheaperFrom() > 0
+                        ? "; pays from " + DecimalText.upTo(other.cheaperFrom(), 1) + " "
+                                + other.sold().of().key()
+                        : "";
+                columns.row(
+                        line.sold().name() + ", " + line.cost().text() + " for "
+                                + DecimalText.upTo(line.net(), 1) + " "
+                                + line.sold().of().key(),
+                        "instead of " + other.units() + " "
+                                + other.sold().unit().key() + " " + other.sold().name() + ", "
+                                + other.cost().text() + pays);
+            }
+        }
+        if (columns.isEmpty()) return List.of();
+        List<String> out = new ArrayList<>(List.of("", "Cheaper this way:"));
+        out.addAll(columns.lines(2));
+        return out;
+    }
+
+    private static List<String> fromYard(Takeoff takeoff) {
+        if (takeoff.taken().isEmpty()) return List.of();
+        List<String> out = new ArrayList<>(List.of("", "Out of the yard:"));
+        Columns columns = new Columns("rll");
+        for (StockTake take : takeoff.taken()) columns.row(Integer.toString(take.count()), take.mark(), take.item());
+        out.addAll(columns.lines(2));
+        return out;
+    }
+}

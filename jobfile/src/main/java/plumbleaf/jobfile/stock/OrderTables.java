@@ -1,0 +1,108 @@
+package plumbleaf.jobfile.stock;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.takeoff.LoadList;
+import plumbleaf.engine.takeoff.OtherWay;
+import plumbleaf.engine.takeoff.Takeoff;
+import plumbleaf.engine.takeoff.TakeoffLine;
+
+/** The order, the receiving sheet and the load list as tables. The order goes out of the house and has no prices. */
+public final class OrderTables {
+    private OrderTables() {}
+
+    /** Lines to buy, by supplier, in the order of the take-off. */
+    public static Map<String, List<TakeoffLine>> bySupplier(Takeoff takeoff) {
+        Map<String, List<TakeoffLine>> suppliers = new LinkedHashMap<>();
+        for (TakeoffLine line : takeoff.lines()) {
+            if (line.units() == 0) continue;
+            suppliers
+                    .computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>())
+                    .add(line);
+        }
+        return suppliers;
+    }
+
+    /** Another supplier of the same, or the same in another package; where a check was made with the section itself, no swap. */
+    public static String swap(TakeoffLine line) {
+        if (line.cut()) return "no";
+        for (OtherWay other : line.others())
+            return "or " + other.units() + " x " + other.sold().name();
+        return "ask";
+    }
+
+    public static String order(Takeoff takeoff) {
+        SafeCsv csv = new SafeCsv().row("supplier", "item", "name", "quantity", "unit", "weight_lb", "swap");
+        bySupplier(takeoff).forEach((supplier, lines) -> {
+            for (TakeoffLine line : lines)
+                csv.row(
+                        supplier,
+                        line.item(),
+                        line.sold().name(),
+                        Long.toString(line.units()),
+                        line.sold().unit().key(),
+                        DecimalText.upTo(line.weight().pounds(), 1),
+                        swap(line));
+        });
+        return csv.text();
+    }
+
+    /** Every line of the take-off with its reasons, for the office. */
+    public static String takeoff(Takeoff takeoff) {
+        SafeCsv csv = new SafeCsv()
+                .row(
+                        "group",
+                        "item",
+                        "name",
+                        "net",
+                        "net_unit",
+                        "with_waste",
+                        "from_yard",
+                        "quantity",
+                        "unit",
+                        "cost",
+                        "for");
+        for (TakeoffLine line : takeoff.lines())
+            csv.row(
+                    line.group().key(),
+                    line.item(),
+                    line.sold().name(),
+                    DecimalText.upTo(line.net(), 3),
+                    line.sold().of().key(),
+                    DecimalText.upTo(line.withWaste(), 3),
+                    DecimalText.upTo(line.fromYard(), 3),
+                    Long.toString(line.units()),
+                    line.sold().unit().key(),
+                    line.cost().plain(),
+                    String.join(
+                            " ",
+                            line.causes().stream().map(cause -> cause.part()).toList()));
+        return csv.text();
+    }
+
+    public static String load(LoadList list) {
+        SafeCsv csv = new SafeCsv()
+                .row("day", "item", "what", "quantity", "unit", "weight_lb", "longest", "loaded", "returned");
+        for (LoadList.Load load : list.loads()) {
+            for (LoadList.LoadLine line : load.lines())
+                csv.row(
+                        load.stage().key(),
+                        line.item(),
+                        line.what(),
+                        Long.toString(line.count()),
+                        line.unit(),
+                        DecimalText.upTo(line.weight().pounds(), 1),
+                        line.longest().isZero()
+                                ? ""
+                                : LengthText.feetAndInches(line.longest().inches()),
+                        "",
+                        "");
+            for (String tool : load.stage().tools()) csv.row(load.stage().key(), "", tool, "", "", "", "", "", "");
+        }
+        return csv.text();
+    }
+}
