@@ -17,6 +17,8 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafMaker;
 import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.RailLoad;
+import plumbleaf.engine.job.Bracing;
+import plumbleaf.engine.job.Bracket;
 import plumbleaf.engine.job.HingeSpec;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Joint;
@@ -74,6 +76,16 @@ final class HungGates {
 
     /** The bare frame. The pin is 3/8 in. from the post, the leaf 3/4 in. */
     static Leaf leaf(double widthIn, double heightIn, int braces, double slope, int hinges, SwingWay swing) {
+        return leaf(widthIn, heightIn, Bracing.tubes(braces), slope, hinges, swing);
+    }
+
+    /** A clad walk gate kept square by this. */
+    static HungGate braced(Bracing bracing) {
+        return gate(clad(leaf(46, 66, bracing, 0, 2, SwingWay.IN), 90, 0), ROUND_POST);
+    }
+
+    private static Leaf leaf(
+            double widthIn, double heightIn, Bracing bracing, double slope, int hinges, SwingWay swing) {
         Outline outline = new Outline(
                 Offset.inches(0.375),
                 Offset.inches(0.375 + widthIn),
@@ -83,7 +95,15 @@ final class HungGates {
                 Slope.ratio(slope),
                 Length.ZERO);
         GateParts parts = new GateParts(
-                FRAME, braces, Joint.MITERED, ROUND_POST, ROUND_POST, HINGE, latch(), new Cladding.Open());
+                FRAME,
+                bracing,
+                Joint.MITERED,
+                Bracket.UNKNOWN,
+                ROUND_POST,
+                ROUND_POST,
+                HINGE,
+                latch(),
+                new Cladding.Open());
         return LeafMaker.make(
                 "G1a",
                 new Hand(Side.LEFT, swing),

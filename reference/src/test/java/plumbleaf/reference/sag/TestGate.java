@@ -171,7 +171,7 @@ record TestGate(
         return leaf.with(members, loads, fittings);
     }
 
-    private HingeModel hinge() {
+    HingeModel hinge() {
         HingeModel sold = CATALOGUE.hinges().get(0);
         return new HingeModel(
                 sold.id(),
