@@ -53,7 +53,7 @@ public final class Designs {
         findings.addAll(PostFindings.of(posts));
         findings.addAll(yard.bayFindings());
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
-        findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, standards));
+        findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, quote.schedule(), standards));
         findings.addAll(quote.findings());
         Picks built = picks;
         RodPick rods = RodPick.of(catalogue, gates);

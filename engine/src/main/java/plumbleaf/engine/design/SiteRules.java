@@ -21,12 +21,14 @@ import plumbleaf.engine.rule.AccessGate;
 import plumbleaf.engine.rule.PermitHeight;
 import plumbleaf.engine.rule.RuleTable;
 import plumbleaf.engine.rule.SiteCautions;
+import plumbleaf.engine.schedule.Schedule;
 
 /** What rules and cautions say of a yard beyond its strength. */
 final class SiteRules {
     private SiteRules() {}
 
-    static List<Finding> of(Job job, Ground ground, Layout layout, List<GateDesign> gates, Standards standards) {
+    static List<Finding> of(
+            Job job, Ground ground, Layout layout, List<GateDesign> gates, Schedule schedule, Standards standards) {
         RuleTable rules = standards.rules().shownIn(job.display());
         Existing existing = job.existing();
         List<Finding> findings = new ArrayList<>(SiteCautions.digging(
@@ -46,6 +48,7 @@ final class SiteRules {
             for (Gate gate : job.gates()) findings.addAll(AccessGate.powered(gate.id(), rules));
         }
         if (job.site().uses().contains(Use.POOL)) findings.addAll(PoolRules.of(job, ground, layout, gates, rules));
+        findings.addAll(new PlaceChecks(job, ground, layout, rules).findings(gates, schedule));
         return findings;
     }
 

@@ -3,23 +3,12 @@ package plumbleaf.reference.rule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbleaf.cutting.ProvenCutPlanner;
-import plumbleaf.engine.catalogue.Catalogue;
-import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
-import plumbleaf.engine.job.Job;
-import plumbleaf.jobfile.catalogue.StandardCatalogue;
-import plumbleaf.jobfile.catalogue.StandardTables;
-import plumbleaf.jobfile.job.JobFile;
-import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /**
  * A pool's barrier and its gate, measured as drawn: a yard that keeps every clause, then one thing changed at a time, and the clause it breaks. What nobody said is never a pass.
@@ -28,25 +17,12 @@ import plumbleaf.jobfile.pricebook.PriceBooks;
  * Tolerance: the verdict of each clause exactly.
  */
 class PoolMeasuredCheck {
-    private static final Catalogue CATALOGUE = StandardCatalogue.load();
-
     private static String yard() throws IOException {
-        try (InputStream in =
-                Objects.requireNonNull(PoolMeasuredCheck.class.getResourceAsStream("/reference/pool-yard.json"))) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
+        return PoolYard.text();
     }
 
     private static List<Finding> barrier(String text) {
-        Job job = JobFile.read("pool.json", text, CATALOGUE).job().orElseThrow();
-        return Designs.of(
-                        job,
-                        CATALOGUE,
-                        StandardTables.load().standards(),
-                        PriceBooks.of(job).orElseThrow(),
-                        new ProvenCutPlanner())
-                .findings()
-                .stream()
+        return PoolYard.findings(text).stream()
                 .filter(finding -> finding.id().startsWith("barrier."))
                 .toList();
     }

@@ -1,0 +1,136 @@
+package plumbleaf.engine.rule;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.LocateTicket;
+import plumbleaf.engine.job.Overnight;
+import plumbleaf.engine.job.SightTriangle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+/** What the place asks of a fence: sight at corners, nothing that burns by a house, dig days of a ticket, shut at night. Check: SiteRulesTest. */
+public final class PlaceRules {
+    private PlaceRules() {}
+
+    /**
+     * The height of a fence in a sight triangle.
+     *
+     * @param from station where it enters the triangle
+     */
+    public static Finding sight(
+            String part, SightTriangle sight, Offset highest, Offset from, Offset to, RuleTable rules) {
+        Length height = Length.inches(Math.max(0, highest.inches()));
+        return Checked.of(
+                "sight.height",
+                Severity.MUST_FIX,
+                part,
+                part + " stands " + rules.say().text(height) + " high in the sight triangle at the " + sight.what()
+                        + ", from station " + rules.say().text(from.size()) + " to "
+                        + rules.say().text(to.size()) + "; at most "
+                        + rules.say().text(sight.height()) + " there.",
+                rules.row("ST02").basis(),
+                Measure.demand(height.inches(), sight.height().inches(), "in"));
+    }
+
+    /** No fence stands in it. */
+    public static Finding sightClear(SightTriangle sight, RuleTable rules) {
+        return rules.say()
+                .right(
+                        "sight.height",
+                        "site",
+                        "No fence and no gate stands in the sight triangle at the " + sight.what() + ".",
+                        rules.row("ST02"));
+    }
+
+    /**
+     * How near a fence that burns stands to a building.
+     *
+     * @param burns whether it is of wood
+     * @param required whether the place asks for the strip
+     */
+    public static Finding nearHouse(
+            String run,
+            String building,
+            Length nearest,
+            boolean burns,
+            Length strip,
+            boolean required,
+            RuleTable rules) {
+        String start = run + " comes within " + rules.say().text(nearest) + " of the " + building;
+        if (!burns) return rules.say().right("house.strip", run, start + " and does not burn.", rules.row("NH01"));
+        return Checked.of(
+                "house.strip",
+                required ? Severity.MUST_FIX : Severity.CAUTION,
+                run,
+                start + ", and its wood burns; keep " + rules.say().text(strip)
+                        + " clear, or build that stretch and its gate of metal.",
+                rules.row("NH01").basis(),
+                Measure.provided(nearest.inches(), strip.inches(), "in"));
+    }
+
+    /** A task that digs on a day that no locate ticket covers. */
+    public static Finding outsideTicket(String task, LocalDate first, LocalDate last, Optional<LocateTicket> nearest) {
+        String ticket = nearest.map(near -> "Ticket " + near.number() + " holds from " + near.digFrom() + " through "
+                        + near.validThrough() + ". Renew it before it ends, or move the work.")
+                .orElse("No ticket is on file.");
+        return Checked.note(
+                "dig.window",
+                Severity.MUST_FIX,
+                "site",
+                "\"" + task + "\" is planned from " + first + " to " + last
+                        + ", and not every day of it lies in the days that a locate ticket allows. " + ticket,
+                Basis.clause("state one-call law; the locate ticket; local law governs"));
+    }
+
+    public static Finding insideTicket(String task, LocalDate first, LocalDate last, LocateTicket ticket) {
+        return Checked.note(
+                "dig.window",
+                Severity.PASS,
+                "site",
+                "\"" + task + "\", " + first + " to " + last + ", lies in the days of locate ticket " + ticket.number()
+                        + " (" + ticket.digFrom() + " through " + ticket.validThrough() + ").",
+                Basis.clause("state one-call law; the locate ticket; local law governs"));
+    }
+
+    /** What must stay shut while the fence is down. */
+    public static Finding overnight(Overnight kept, Length needed, double days, RuleTable rules) {
+        String start = "While the fence is down, " + kept.what() + " must stay shut in or out overnight for about "
+                + days(days) + ": ";
+        if (kept.temporaryFence().isZero())
+            return Checked.note(
+                    "contain.overnight",
+                    Severity.CANNOT_SAY,
+                    "site",
+                    start + "nobody has said how much temporary fence there will be; "
+                            + rules.say().text(needed) + " closes the line.",
+                    Basis.commonPractice("never left open overnight"));
+        return Checked.of(
+                "contain.overnight",
+                Severity.CAUTION,
+                "site",
+                start + rules.say().text(kept.temporaryFence()) + " of temporary fence, "
+                        + rules.say().text(needed) + " of line to close.",
+                Basis.commonPractice("never left open overnight"),
+                Measure.provided(kept.temporaryFence().inches(), needed.inches(), "in"));
+    }
+
+    /** A pool's barrier is never open overnight. */
+    public static Finding poolOvernight(Length line, double days, RuleTable rules) {
+        return Checked.note(
+                "contain.overnight",
+                Severity.CAUTION,
+                "site",
+                "A pool's barrier is never open overnight: " + rules.say().text(line) + " of line, about " + days(days)
+                        + " of work. Close it each evening, or say under rules.overnight how much temporary fence stands.",
+                Basis.commonPractice("a pool is never left open overnight; local code governs"));
+    }
+
+    private static String days(double days) {
+        return Math.ceil(days) <= 1 ? "a day" : (long) Math.ceil(days) + " days";
+    }
+}

@@ -1,0 +1,89 @@
+package plumbleaf.engine.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.SightTriangle;
+import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
+
+class SiteRulesTest {
+    /** A corner at the origin, 20 ft east and 20 ft north. */
+    private static final SightTriangle CORNER = new SightTriangle(
+            "corner",
+            Offset.ZERO,
+            Offset.ZERO,
+            Angle.degrees(90),
+            Length.feet(20),
+            Angle.ZERO,
+            Length.feet(20),
+            Length.feet(3));
+
+    private static PlanPoint at(double eastFt, double northFt) {
+        return PlanPoint.inches(12 * eastFt, 12 * northFt);
+    }
+
+    /** A fence 5 ft north of the street: in the triangle from the other street to 15 ft east, where the slanted side comes down. */
+    @Test
+    void aFenceAlongTheStreetLeavesTheTriangleAtItsSlantedSide() {
+        SightLine inside = SightLine.of(CORNER, at(-10, 5), at(30, 5));
+        assertThat(inside.isInside()).isTrue();
+        assertThat(inside.from() * 40 - 10).isCloseTo(0, within(1e-9));
+        assertThat(inside.to() * 40 - 10).isCloseTo(15, within(1e-9));
+    }
+
+    @Test
+    void aFenceBeyondTheTriangleIsOutside() {
+        assertThat(SightLine.of(CORNER, at(-10, -1), at(30, -1)).isInside()).isFalse();
+        assertThat(SightLine.of(CORNER, at(21, 0), at(0, 21)).isInside()).isFalse();
+        assertThat(SightLine.of(CORNER, at(30, 5), at(16, 5)).isInside()).isFalse();
+    }
+
+    /** Walking the piece inch by inch finds the same part, whichever way round the legs were said. */
+    @Test
+    void samplesAgreeWithTheCut() {
+        Random random = new Random(3);
+        SightTriangle turned = new SightTriangle(
+                "corner",
+                Offset.ZERO,
+                Offset.ZERO,
+                Angle.ZERO,
+                Length.feet(20),
+                Angle.degrees(90),
+                Length.feet(20),
+                Length.feet(3));
+        for (int i = 0; i < 300; i++) {
+            PlanPoint from = at(random.nextInt(60) - 20, random.nextInt(60) - 20);
+            PlanPoint to = at(random.nextInt(60) - 20, random.nextInt(60) - 20);
+            SightLine inside = SightLine.of(i % 2 == 0 ? CORNER : turned, from, to);
+            for (int step = 0; step < 400; step++) {
+                double share = (step + 0.37) / 400;
+                PlanPoint here = from.towards(to, share);
+                boolean in = here.xIn() > 1e-6 && here.yIn() > 1e-6 && here.xIn() + here.yIn() < 240 - 1e-6;
+                boolean out = here.xIn() < -1e-6 || here.yIn() < -1e-6 || here.xIn() + here.yIn() > 240 + 1e-6;
+                if (in) assertThat(share).isBetween(inside.from(), inside.to());
+                if (out)
+                    assertThat(share > inside.from() + 1e-9 && share < inside.to() - 1e-9)
+                            .isFalse();
+            }
+        }
+    }
+
+    @Test
+    void distanceToAHouse() {
+        List<PlanPoint> house = List.of(at(0, 0), at(30, 0), at(30, 20), at(0, 20));
+        assertThat(NearBuilding.distance(at(-10, -3), at(40, -3), house).inFeet())
+                .isCloseTo(3, within(1e-9));
+        assertThat(NearBuilding.distance(at(33, 24), at(60, 24), house).inFeet())
+                .isCloseTo(5, within(1e-9));
+        assertThat(NearBuilding.distance(at(-10, 10), at(40, 10), house).isZero())
+                .isTrue();
+        assertThat(NearBuilding.distance(at(30, 10), at(60, 10), house).isZero())
+                .isTrue();
+    }
+}

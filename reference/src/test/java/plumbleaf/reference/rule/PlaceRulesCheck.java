@@ -1,0 +1,97 @@
+package plumbleaf.reference.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+
+/**
+ * What a place asks beyond strength, on a whole job: sight at a corner, an accessible way, wood by a house, dig days of a locate ticket, shut at night.
+ *
+ * Source: city zoning codes (3 ft in a sight triangle: Salem VA, Augusta GA, Scotia NY, Alameda CA); 2010 ADA Standards 404.2; plane geometry.
+ * Tolerance: the verdict of each rule exactly; heights to 1e-6 in.
+ */
+class PlaceRulesCheck {
+    private static List<Finding> with(String rules, String existing) throws IOException {
+        String yard = PoolYard.text()
+                .replace("\"rules\": {", "\"existing\": { " + existing + " }, \"rules\": { " + rules)
+                .replace("\"uses\": [\"pool\"]", "\"uses\": [\"walk\"]");
+        return PoolYard.findings(yard);
+    }
+
+    private static List<Severity> severities(List<Finding> findings, String id) {
+        return findings.stream()
+                .filter(finding -> finding.id().equals(id))
+                .map(Finding::severity)
+                .toList();
+    }
+
+    /** The fence lies on the east axis, 62 in. high, from 0 to 40 ft. */
+    @Test
+    void aCornerSeesOverNothingHigherThanThreeFeet() throws IOException {
+        List<Finding> findings = with(
+                "\"sights\": [ { \"what\": \"corner of Elm and Fourth\", \"east\": \"-5'\", \"north\": \"-1'\", \"first\": \"90 deg\", \"firstLeg\": \"20'\","
+                        + " \"second\": \"0 deg\", \"secondLeg\": \"20'\" } ],",
+                "");
+        assertThat(findings)
+                .filteredOn(finding -> finding.id().equals("sight.height"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Severity.MUST_FIX);
+                    assertThat(finding.message())
+                            .isEqualTo(
+                                    "R1 stands 5' 2\" high in the sight triangle at the corner of Elm and Fourth, from station 1-3/16\" to 14' 0\"; at most 3' 0\" there.");
+                });
+        assertThat(severities(
+                        with(
+                                "\"sights\": [ { \"what\": \"drive\", \"east\": \"50'\", \"north\": \"-1'\", \"first\": \"90 deg\", \"firstLeg\": \"20'\","
+                                        + " \"second\": \"0 deg\", \"secondLeg\": \"20'\" } ],",
+                                ""),
+                        "sight.height"))
+                .containsExactly(Severity.PASS);
+    }
+
+    @Test
+    void anAccessibleWayIsMeasuredAndAsked() throws IOException {
+        List<Finding> findings = with("\"accessible\": [ { \"gate\": \"G1\", \"smoothBottom\": \"no\" } ],", "");
+        assertThat(severities(findings, "access.width")).containsExactly(Severity.PASS);
+        assertThat(severities(findings, "access.hardware")).containsExactly(Severity.MUST_FIX);
+        assertThat(severities(findings, "access.bottom")).containsExactly(Severity.MUST_FIX);
+        assertThat(severities(findings, "access.threshold")).containsExactly(Severity.CANNOT_SAY);
+    }
+
+    @Test
+    void woodByAHouse() throws IOException {
+        String house =
+                "\"buildings\": [ { \"what\": \"house\", \"corners\": [ { \"east\": \"10'\", \"north\": \"4'\" }, { \"east\": \"30'\", \"north\": \"4'\" } ] } ]";
+        assertThat(severities(with("\"nearHouse\": { " + house + " },", ""), "house.strip"))
+                .containsExactly(Severity.CAUTION);
+        assertThat(severities(with("\"nearHouse\": { \"required\": true, " + house + " },", ""), "house.strip"))
+                .containsExactly(Severity.MUST_FIX);
+        assertThat(severities(with("\"nearHouse\": { \"strip\": \"3' 11\\\"\", " + house + " },", ""), "house.strip"))
+                .isEmpty();
+    }
+
+    @Test
+    void digDaysLieInsideATicketOrAreAMustFix() throws IOException {
+        String ticket =
+                "\"tickets\": [ { \"number\": \"A-1\", \"digFrom\": \"2027-04-26\", \"validThrough\": \"%s\" } ]";
+        assertThat(severities(with("", ticket.replace("%s", "2027-06-30")), "dig.window"))
+                .containsExactly(Severity.PASS);
+        String weekend = ticket.replace("04-26", "04-24").replace("%s", "2027-04-25");
+        assertThat(severities(with("", weekend), "dig.window")).containsExactly(Severity.MUST_FIX);
+    }
+
+    @Test
+    void shutAtNight() throws IOException {
+        assertThat(severities(with("\"overnight\": [ { \"what\": \"a dog\" } ],", ""), "contain.overnight"))
+                .containsExactly(Severity.CANNOT_SAY);
+        assertThat(severities(
+                        with("\"overnight\": [ { \"what\": \"a dog\", \"temporaryFence\": \"30'\" } ],", ""),
+                        "contain.overnight"))
+                .containsExactly(Severity.CAUTION);
+    }
+}
