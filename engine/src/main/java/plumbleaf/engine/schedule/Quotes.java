@@ -10,6 +10,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Allowance;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.MoistureReading;
 import plumbleaf.engine.job.OldFence;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.labour.Labour;
@@ -41,6 +42,9 @@ public final class Quotes {
 
     private static final double LB_PER_TON = 2000;
 
+    /** Moisture content below which most stains for fences may be put on; the can's own limit goes before it. Common practice, no source. */
+    private static final double DRY_ENOUGH = 0.15;
+
     private Quotes() {}
 
     /** @param start first day of work, where one is known */
@@ -51,7 +55,7 @@ public final class Quotes {
         for (OldFence fence : job.existing().fences()) works.addAll(Works.tearOut(fence));
         Crew crew = book.crew();
         Pace pace = new Pace(crew.people(), crew.hoursPerDay(), crew.cureDays());
-        Schedule schedule = Schedules.of(Labours.of(works, book.labour()), pace, start);
+        Schedule schedule = Schedules.of(Labours.of(works, book.labour()), pace, start, isDry(job));
         int trips = (int) Math.ceil(schedule.siteDays());
         works.add(Works.trips(trips));
         Labour labour = Labours.of(works, book.labour());
@@ -59,6 +63,12 @@ public final class Quotes {
                 new Counts(schedule.siteDays(), trips, assembly.holes(), hauledTons(job), assembly.spoilYards(SWELL));
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
         return new Quote(takeoff, labour, schedule, price, notes(job, book));
+    }
+
+    /** By the latest reading. */
+    private static boolean isDry(Job job) {
+        List<MoistureReading> readings = job.log().moisture();
+        return !readings.isEmpty() && readings.get(readings.size() - 1).moisture() <= DRY_ENOUGH;
     }
 
     private static List<Finding> notes(Job job, PriceBook book) {

@@ -9,27 +9,37 @@ import plumbleaf.engine.labour.Phase;
 
 /**
  * Lays tasks end to end on working days, Monday to Friday. Concrete cures in calendar days before anything hangs on a post. Each phase starts on a half day
- * where the one before ends at noon. The shop may work ahead: it is laid first, so that the leaf is ready when the posts are.
+ * where the one before ends at noon. The shop works beside the crew, from the same day on; a gate hangs when its leaf is made and its posts have cured. Wet wood
+ * takes no finish: it waits some weeks, or until a meter says that it is dry.
  */
 public final class Schedules {
     private static final List<Phase> ON_SITE =
             List.of(Phase.TEAR_OUT, Phase.SET, Phase.BUILD, Phase.HANG, Phase.FINISH);
 
+    /** Weeks from building to finishing where nobody has a reading yet: common practice, no source. */
+    private static final int DRYING_DAYS = 28;
+
     private Schedules() {}
 
-    public static Schedule of(Labour labour, Pace pace, Stated<LocalDate> start) {
+    /** @param dry whether a reading says that the wood is dry enough for its finish */
+    public static Schedule of(Labour labour, Pace pace, Stated<LocalDate> start, boolean dry) {
         List<PlannedTask> tasks = new ArrayList<>();
         Clock clock = new Clock(start);
+        Clock shop = new Clock(start);
         double siteDays = 0;
         double shopHours = labour.hours(Phase.SHOP);
-        if (shopHours > 0) tasks.add(clock.work(Phase.SHOP.key(), Phase.SHOP.words(), shopHours, pace.days(shopHours)));
+        if (shopHours > 0) tasks.add(shop.work(Phase.SHOP.key(), Phase.SHOP.words(), shopHours, pace.days(shopHours)));
         for (Phase phase : ON_SITE) {
             double hours = labour.hours(phase);
             if (hours == 0) continue;
+            if (phase == Phase.HANG) clock.notBefore(shop);
+            if (phase == Phase.FINISH && !dry)
+                tasks.add(clock.waitFor("dry", "wood dries; a meter may say sooner", DRYING_DAYS));
             double days = pace.days(hours);
             siteDays += days;
             tasks.add(clock.work(phase.key(), phase.words(), hours, days));
-            if (phase == Phase.SET && pace.cureDays() > 0) tasks.add(clock.waitFor(pace.cureDays()));
+            if (phase == Phase.SET && pace.cureDays() > 0)
+                tasks.add(clock.waitFor("cure", "concrete cures", pace.cureDays()));
         }
         return new Schedule(tasks, siteDays);
     }
@@ -57,17 +67,24 @@ public final class Schedules {
         }
 
         /** Whole days after the last day worked. */
-        PlannedTask waitFor(int days) {
+        PlannedTask waitFor(String key, String name, int days) {
             LocalDate poured = noon ? day : dayBefore();
             LocalDate last = poured.plusDays(days);
             LocalDate after = workingDay(last.plusDays(1));
-            PlannedTask task =
-                    new PlannedTask("cure", "concrete cures", 0, days, stated(poured.plusDays(1)), stated(last));
+            PlannedTask task = new PlannedTask(key, name, 0, days, stated(poured.plusDays(1)), stated(last));
             if (after.isAfter(day)) {
                 day = after;
                 noon = false;
             }
             return task;
+        }
+
+        /** Nothing starts before the other has come to its end. */
+        void notBefore(Clock other) {
+            boolean later = other.day.isAfter(day) || (other.day.equals(day) && other.noon && !noon);
+            if (!later) return;
+            day = other.day;
+            noon = other.noon;
         }
 
         private LocalDate dayBefore() {

@@ -36,8 +36,8 @@ public final class YardCalendar {
         int next = start;
         for (PlannedTask task : job.schedule().tasks()) {
             int halves = (int) Math.round(task.days() * 2);
-            if (task.key().equals("cure")) {
-                next = cure(job, task, next);
+            if (task.hours() == 0) {
+                next = waiting(job, task, next);
             } else if (task.key().equals(Phase.SHOP.key())) {
                 leafDone = book(job, task, "shop", shop, free(shop, start, halves), halves);
             } else {
@@ -50,7 +50,7 @@ public final class YardCalendar {
     }
 
     /** Whole calendar days after the last one worked; returns the first half day after them. */
-    private int cure(JobPlan job, PlannedTask task, int next) {
+    private int waiting(JobPlan job, PlannedTask task, int next) {
         LocalDate poured = next == 0 ? job.notBefore() : days.dayOf(next - 1);
         LocalDate last = poured.plusDays(Math.round(task.days()));
         bookings.add(new Booking(job.job(), task.key(), task.name(), "", poured.plusDays(1), false, last, false));

@@ -21,7 +21,8 @@ class SchedulesTest {
         Schedule plan = Schedules.of(
                 labour(hours(Phase.SET, 12), hours(Phase.BUILD, 20), hours(Phase.HANG, 4)),
                 TWO_PEOPLE,
-                Stated.of(LocalDate.of(2027, 5, 6)));
+                Stated.of(LocalDate.of(2027, 5, 6)),
+                true);
         assertThat(plan.tasks()).extracting(PlannedTask::key).containsExactly("set", "cure", "build", "hang");
         assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-06");
         // Friday to Sunday it cures; Monday and half of Tuesday rails and pickets, then the gate.
@@ -34,13 +35,39 @@ class SchedulesTest {
 
     @Test
     void aStartOnAWeekendWaitsForMonday() {
-        Schedule plan = Schedules.of(labour(hours(Phase.BUILD, 8)), TWO_PEOPLE, Stated.of(LocalDate.of(2027, 5, 8)));
+        Schedule plan =
+                Schedules.of(labour(hours(Phase.BUILD, 8)), TWO_PEOPLE, Stated.of(LocalDate.of(2027, 5, 8)), true);
         assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-10");
     }
 
     @Test
+    void theShopWorksBesideTheCrewAndTheGateWaitsForItsLeaf() {
+        Schedule plan = Schedules.of(
+                labour(hours(Phase.SHOP, 16 * 9), hours(Phase.SET, 16), hours(Phase.HANG, 8)),
+                TWO_PEOPLE,
+                Stated.of(LocalDate.of(2027, 5, 3)),
+                true);
+        assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-03");
+        assertThat(day(plan.tasks().get(1).first())).isEqualTo("2027-05-03");
+        // Nine days of shop end on Thursday 13 May; cured it was on the 6th.
+        assertThat(day(plan.tasks().get(3).first())).isEqualTo("2027-05-14");
+    }
+
+    @Test
+    void wetWoodWaitsForItsFinishUntilAMeterSaysItIsDry() {
+        Labour labour = labour(hours(Phase.BUILD, 16), hours(Phase.FINISH, 8));
+        Stated<LocalDate> start = Stated.of(LocalDate.of(2027, 5, 3));
+        Schedule wet = Schedules.of(labour, TWO_PEOPLE, start, false);
+        assertThat(wet.tasks()).extracting(PlannedTask::key).containsExactly("build", "dry", "finish");
+        assertThat(day(wet.tasks().get(2).first())).isEqualTo("2027-06-01");
+        Schedule dry = Schedules.of(labour, TWO_PEOPLE, start, true);
+        assertThat(day(dry.tasks().get(1).first())).isEqualTo("2027-05-04");
+    }
+
+    @Test
     void withoutAStartThereAreDaysButNoDates() {
-        Schedule plan = Schedules.of(labour(hours(Phase.SHOP, 8), hours(Phase.SET, 17)), TWO_PEOPLE, Stated.open());
+        Schedule plan =
+                Schedules.of(labour(hours(Phase.SHOP, 8), hours(Phase.SET, 17)), TWO_PEOPLE, Stated.open(), true);
         assertThat(plan.tasks()).extracting(PlannedTask::days).containsExactly(0.5, 1.5, 3.0);
         assertThat(plan.tasks()).noneMatch(task -> task.first().isSaid());
     }
