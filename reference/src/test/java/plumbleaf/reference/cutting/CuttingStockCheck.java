@@ -25,7 +25,7 @@ import plumbleaf.jobfile.table.CsvTable;
 
 /**
  * Cut plans reach the printed least number of bars, and say that they are proven.
- * Source: rows of published-instances.csv, each with its own (V. Chvatal, Linear Programming, chapter 13; M. Fieldhouse, SICUP Bulletin 5; the public encyclopedia's paper rolls).
+ * Source: rows of published-instances.csv, each with its own (V. Chvatal, Linear Programming, chapter 13; M. Fieldhouse, SICUP Bulletin 5; the public encyclopedia's paper rolls; Fourer, Gay and Kernighan, section 15.6; a worked example of a public library's documentation).
  * Tolerance: none, whole bars.
  */
 class CuttingStockCheck {

@@ -58,7 +58,7 @@ class GeneralSolverCheck {
                                 CutTask.USUAL_STEPS),
                         (long) row.number("cents", 1, 1e9)));
         assertThat(table.errors()).isEmpty();
-        assertThat(table.rows()).hasSizeGreaterThan(50);
+        assertThat(table.rows()).hasSizeGreaterThan(200);
         return table.rows();
     }
 
