@@ -7,6 +7,7 @@ import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.design.PairDesign;
+import plumbleaf.engine.gate.AsSetFit;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.Use;
@@ -150,6 +151,7 @@ public final class CrewSheet {
             }
             swing(checks, subject, leaf, leaf.subject().swing(), of);
         }
+        for (AsSetFit fit : gate.subject().plan().fits()) packers(checks, subject, gate, fit, id);
         if (gate.isPair())
             checks.rowAbout(gate.id(), "\u2610", id + "tops of both leaves where they meet", "level", "1/4\" off");
         gate.pair()
@@ -165,6 +167,22 @@ public final class CrewSheet {
                 id + "latch meets over its whole reach, slack taken up",
                 "no lift by hand",
                 "any");
+    }
+
+    /** What goes under each hinge so that the pins stand plumb on a post that does not. */
+    private static void packers(Table.Builder checks, PacketSubject subject, GatePaper gate, AsSetFit fit, String id) {
+        for (AsSetFit.Packer packer : fit.packers()) {
+            double over = packer.inside().inches();
+            String side = Math.abs(over) < 1.0 / 32
+                    ? ""
+                    : ", set over " + subject.inches(Math.abs(over)) + (over > 0 ? " inside" : " outside");
+            checks.rowAbout(
+                    gate.id(),
+                    "\u2610",
+                    id + "packer under hinge " + packer.hinge(),
+                    subject.inches(packer.along().inches()) + side,
+                    "pins not plumb");
+        }
     }
 
     private static void swing(Table.Builder checks, PacketSubject subject, GatePaper gate, Swing swing, String id) {

@@ -20,7 +20,9 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Weld;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.takeoff.BoltItem;
 
 /** What the saw and the drill do for one gate's frame: bar by bar in sawing order, angles from square, long points, holes from one end. */
 public final class CutAndDrill {
@@ -50,12 +52,12 @@ public final class CutAndDrill {
                 paper.say(each.subject().sentence()
                         + ". The leaves are of opposite hand: build this one as drawn, do not turn the other over.");
             }
-            leaf(paper, subject, each.leaf());
+            leaf(paper, subject, each, each.leaf());
         }
         return paper.paper();
     }
 
-    private static void leaf(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
+    private static void leaf(Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf) {
         boolean planned = false;
         for (var takeoff : subject.takeoff())
             for (CutPlan plan : takeoff.cutPlans())
@@ -68,6 +70,7 @@ public final class CutAndDrill {
         LeafShop.copes(paper, subject, leaf);
         LeafShop.panels(paper, subject, leaf);
         LeafShop.rods(paper, subject, leaf);
+        bolts(paper, subject, gate, leaf);
         welds(paper, subject, leaf);
         LeafShop.galvanizing(paper, subject, leaf);
     }
@@ -192,6 +195,36 @@ public final class CutAndDrill {
                     GateSheets.saw(member.lastEnd().fromSquare()),
                     GateSheets.lie(member));
         paper.heading(leaf.members().get(0).section().name()).add(table.table());
+    }
+
+    private static void bolts(Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf) {
+        Table.Builder table = Table.with(
+                Column.tick("Have"),
+                Column.right("Count"),
+                Column.words("Bolt, for"),
+                Column.right("Grip"),
+                Column.right("Drill"),
+                Column.right("Past the nut"),
+                Column.right("Sleeve"));
+        for (BoltItem bolt : BoltItem.of(leaf, gate.subject().parts()))
+            table.rowAbout(
+                    leaf.id(),
+                    "\u2610",
+                    DecimalText.whole(bolt.count()),
+                    bolt.name() + ", " + bolt.where(),
+                    subject.inches(bolt.stack().grip().inches()),
+                    subject.inches(bolt.drill().inches()),
+                    subject.inches(bolt.stack().stickOut().inches())
+                            + (bolt.stack().needsCap() ? ", cap nut" : ""),
+                    bolt.sleeve()
+                            .map(sleeve -> LengthText.exact(sleeve.inches()))
+                            .orElse("\u2013"));
+        if (table.isEmpty()) return;
+        paper.heading("Bolts")
+                .add(table.table())
+                .note(
+                        "Length: grip, two washers, nut and two threads, to the next in stock. Snug only: a tube without its"
+                                + " sleeve is crushed. Wood shrinks under a bolt: tighten again after a month.");
     }
 
     private static void drill(Paper.Builder paper, PacketSubject subject, Leaf leaf) {

@@ -24,6 +24,7 @@ import plumbleaf.documents.view.PairSwing;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.LoadChain;
+import plumbleaf.engine.gate.AsSetFit;
 import plumbleaf.engine.gate.EndsTurn;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -305,6 +306,14 @@ public final class GateSheets {
                         + " Finish: as the order says; keep zinc and paint off hinge bores and threads."));
         if (gate.asked().asSet().isEmpty())
             blocks.add(new Block.Blank(List.of("Opening: top", "middle", "bottom", "by, date"), 0.30));
+        for (AsSetFit fit : gate.subject().plan().fits())
+            blocks.add(Block.Paragraph.of(
+                    "Fitted plumb: " + subject.length(fit.clear().inches())
+                            + " between the posts' plumb lines; latch gap "
+                            + subject.inches(fit.latchGaps().get(0).inches()) + " at the bottom, "
+                            + subject.inches(fit.latchGaps().get(1).inches()) + " in the middle, "
+                            + subject.inches(fit.latchGaps().get(2).inches())
+                            + " at the top. Packers under the hinges: see the crew sheet."));
         for (AsSet set : gate.asked().asSet())
             blocks.add(Block.Paragraph.bold("Opening as set " + set.date() + ": top "
                     + subject.length(set.top().inches()) + ", middle "

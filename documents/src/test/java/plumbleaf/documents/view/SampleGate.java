@@ -116,7 +116,8 @@ final class SampleGate {
                         false,
                         Force.pounds(1),
                         "made up"),
-                new Cladding.Wood(style, cedar, cedar, FinishedFace.OUT));
+                new Cladding.Wood(style, cedar, cedar, FinishedFace.OUT),
+                List.of());
         Gate gate = new Gate(
                 "G1",
                 new GateKind.Swing(

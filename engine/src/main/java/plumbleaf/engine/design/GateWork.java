@@ -174,7 +174,8 @@ final class GateWork {
                 build.latchPost(),
                 site.hinge(),
                 site.latch(),
-                site.cladding());
+                site.cladding(),
+                site.catalogue().bolts());
     }
 
     private GateAsk ask(Length drop) {

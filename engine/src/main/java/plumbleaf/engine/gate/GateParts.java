@@ -1,10 +1,13 @@
 package plumbleaf.engine.gate;
 
+import java.util.List;
+import plumbleaf.engine.catalogue.BoltSize;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Bracket;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 
 /**
@@ -15,6 +18,7 @@ import plumbleaf.engine.section.Section;
  * @param bracket of a frame that is bolted together; says nothing for another
  * @param hingePost section of the hinge post; of a pair, the left one's, seen from outside
  * @param latchPost section of the latch post; of a pair, the right one's
+ * @param bolts sizes of bolt that can be had
  */
 public record GateParts(
         Section frame,
@@ -25,12 +29,13 @@ public record GateParts(
         Section latchPost,
         HingeModel hinge,
         LatchModel latch,
-        Cladding cladding) {
+        Cladding cladding,
+        List<BoltSize> bolts) {
     /** For the right leaf of a pair, which hangs on the post that the left one has at its far side. */
     public GateParts turned() {
         Section own = latchPost;
         Section far = hingePost;
-        return new GateParts(frame, bracing, joint, bracket, own, far, hinge, latch, cladding);
+        return new GateParts(frame, bracing, joint, bracket, own, far, hinge, latch, cladding, bolts);
     }
 
     /** With diagonals of the frame's own tube. */
@@ -42,7 +47,19 @@ public record GateParts(
             Section latchPost,
             HingeModel hinge,
             LatchModel latch,
-            Cladding cladding) {
-        this(frame, Bracing.tubes(braces), joint, Bracket.UNKNOWN, hingePost, latchPost, hinge, latch, cladding);
+            Cladding cladding,
+            List<BoltSize> bolts) {
+        this(frame, Bracing.tubes(braces), joint, Bracket.UNKNOWN, hingePost, latchPost, hinge, latch, cladding, bolts);
+    }
+
+    /** The size of bolt for a diameter; one that no table lists has a nut as high as it is thick. */
+    public BoltSize bolt(Length diameter) {
+        for (BoltSize size : bolts) if (size.diameter().equals(diameter)) return size;
+        Length hole = diameter.plus(Length.inches(1 / 16.0));
+        return new BoltSize(diameter, 10, diameter, Length.inches(0.134), hole);
+    }
+
+    public GateParts {
+        bolts = List.copyOf(bolts);
     }
 }

@@ -2,6 +2,7 @@ package plumbleaf.engine.gate;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.catalogue.Fastening;
 import plumbleaf.engine.job.HingeSpec;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
@@ -67,7 +68,8 @@ public final class LeafMaker {
                         pickets -> SteelPickets.in(id, outline, lines, frame.members(), pickets),
                         mesh -> Panels.of(id, lines, frame.members(), mesh),
                         sheet -> Panels.of(id, lines, frame.members(), sheet));
-        List<Member> members = drilled(frame.members(), pins, infill, parts.cladding());
+        List<Member> members =
+                drilled(frame.members(), pins, parts.hinge().fixing().toLeaf(), infill, parts.cladding());
         List<Weld> welds = new ArrayList<>(frame.welds());
         welds.addAll(infill.welds());
         List<Fitting> fittings = fittings(pins, parts, atLatchEdge, infill, frame);
@@ -116,7 +118,8 @@ public final class LeafMaker {
         return List.copyOf(bolts);
     }
 
-    private static List<Member> drilled(List<Member> members, List<HingePin> pins, Infill infill, Cladding cladding) {
+    private static List<Member> drilled(
+            List<Member> members, List<HingePin> pins, Fastening hinge, Infill infill, Cladding cladding) {
         List<Nailer> nailers = infill.nailers();
         List<Member> drilled = new ArrayList<>();
         for (Member member : members) {
@@ -125,7 +128,7 @@ public final class LeafMaker {
             if (member.role() == MemberRole.HINGE_STILE) {
                 for (int i = 0; i < pins.size(); i++) {
                     double at = pins.get(i).z().inches() - member.from().z().inches() + before;
-                    holes.add(new Hole("hinge " + (i + 1), Length.inches(at), Stated.open()));
+                    holes.addAll(hingeHoles("hinge " + (i + 1), at, hinge));
                 }
             }
             for (Nailer nailer : nailers) {
@@ -148,6 +151,19 @@ public final class LeafMaker {
             drilled.add(member.drilled(holes));
         }
         return drilled;
+    }
+
+    /** A bolted hinge is drilled evenly about its pin; a welded one is not. */
+    private static List<Hole> hingeHoles(String what, double atIn, Fastening hinge) {
+        List<Hole> holes = new ArrayList<>();
+        return hinge.match(welded -> holes, bolted -> {
+            double first = atIn - bolted.apart().inches() * (bolted.count() - 1) / 2;
+            for (int i = 0; i < bolted.count(); i++) {
+                double at = first + bolted.apart().inches() * i;
+                if (at > 0) holes.add(new Hole(what, Length.inches(at), Stated.of(bolted.hole())));
+            }
+            return holes;
+        });
     }
 
     private static List<Fitting> fittings(

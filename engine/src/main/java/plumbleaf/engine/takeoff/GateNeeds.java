@@ -6,7 +6,6 @@ import plumbleaf.engine.bars.Piece;
 import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.EndsTurn;
-import plumbleaf.engine.gate.Fitting;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
@@ -44,6 +43,7 @@ public final class GateNeeds {
         if (hasLatch(leaf))
             loose.add(Need.pieces(parts.latch().id(), parts.latch().name(), PartGroup.HARDWARE, 1, leaf.id()));
         for (Weld weld : leaf.welds()) weld(weld, parts.frame(), loose);
+        for (BoltItem bolts : BoltItem.of(leaf, parts)) loose.addAll(bolts.needs(leaf.id()));
         Needs frame = new Needs(loose, bars);
         Needs whole = frame.plus(SteelNeeds.fittings(leaf));
         return parts.cladding()
@@ -168,11 +168,6 @@ public final class GateNeeds {
                 PartGroup.HARDWARE,
                 crossings * style.fastenersPerCrossing(),
                 leaf.id()));
-        int bolts = 0;
-        for (Fitting fitting : leaf.fittings()) {
-            if (fitting.what().equals("nailer bolt")) bolts++;
-        }
-        loose.add(Need.pieces("nailer-bolt", "nailer bolt with nut and washers", PartGroup.HARDWARE, bolts, leaf.id()));
         return new Needs(loose, bars);
     }
 }

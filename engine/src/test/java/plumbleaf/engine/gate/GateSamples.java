@@ -4,6 +4,7 @@ import java.util.List;
 import plumbleaf.engine.catalogue.Board;
 import plumbleaf.engine.catalogue.BoardTop;
 import plumbleaf.engine.catalogue.Boarding;
+import plumbleaf.engine.catalogue.Fastening;
 import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
@@ -123,7 +124,13 @@ final class GateSamples {
                 Length.inches(0.03125),
                 60_000,
                 pin(0.375, 0),
-                HingeFixing.welded(Length.inches(3), Length.inches(0.25), Length.inches(0.1875)),
+                new HingeFixing(
+                        Length.inches(3),
+                        Length.inches(0.25),
+                        Length.inches(1.5),
+                        Length.inches(2.5),
+                        new Fastening.Welded(Length.inches(0.1875)),
+                        new Fastening.Bolted(1, Length.inches(0.5), Length.inches(0.5625), Length.ZERO)),
                 Length.inches(0.5),
                 Length.inches(risePerDegreeIn),
                 false,
@@ -150,7 +157,7 @@ final class GateSamples {
     }
 
     static GateParts parts(Cladding cladding, Joint joint, int braces) {
-        return new GateParts(tube(), braces, joint, pipe(), pipe(), hinge(0), latch(), cladding);
+        return new GateParts(tube(), braces, joint, pipe(), pipe(), hinge(0), latch(), cladding, List.of());
     }
 
     static LeafSpec leaf(LeafShape shape, double bottomGapIn) {

@@ -142,7 +142,8 @@ class LeafTest {
                 GateSamples.pipe(),
                 GateSamples.hinge(0),
                 GateSamples.latch(),
-                new Cladding.Open());
+                new Cladding.Open(),
+                List.of());
         Outline outline = leaf(0, Joint.MITERED, 0, 1, new Cladding.Open()).outline();
         Leaf leaf = LeafMaker.make("G1a", HAND, outline, parts, 1, HINGES, Offset.inches(42));
         Member rail = leaf.of(MemberRole.MID_RAIL).get(0);

@@ -103,7 +103,8 @@ final class HungGates {
                 ROUND_POST,
                 HINGE,
                 latch(),
-                new Cladding.Open());
+                new Cladding.Open(),
+                List.of());
         return LeafMaker.make(
                 "G1a",
                 new Hand(Side.LEFT, swing),

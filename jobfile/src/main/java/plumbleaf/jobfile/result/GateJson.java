@@ -1,5 +1,6 @@
 package plumbleaf.jobfile.result;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
@@ -12,11 +13,13 @@ import plumbleaf.engine.design.SagLimits;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Hand;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Release;
 import plumbleaf.engine.sag.GateSag;
+import plumbleaf.engine.takeoff.BoltItem;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -47,6 +50,8 @@ final class GateJson {
         if (gate.hung().size() == 1) hung(gate, gate.hung().get(0), design, members);
         if (gate.hung().size() == 2) members.put("hung", gate.hung(), leaf -> leafOfPair(gate, leaf, design));
         gate.pair().ifPresent(pair -> members.put("meeting", MeetingJson.meeting(pair)));
+        members.put("asSetFits", plan.fits(), AsSetJson::fit);
+        members.put("bolts", bolts(gate), AsSetJson::bolt);
         return members.put("loadPath", gate.loadPath(), GateJson::link).build();
     }
 
@@ -171,5 +176,11 @@ final class GateJson {
                 .put("numbers", link.work().numbers())
                 .put("clause", link.work().clause())
                 .build();
+    }
+
+    private static List<BoltItem> bolts(GateDesign gate) {
+        List<BoltItem> bolts = new ArrayList<>();
+        for (Leaf leaf : gate.plan().leaves()) bolts.addAll(BoltItem.of(leaf, gate.parts()));
+        return bolts;
     }
 }

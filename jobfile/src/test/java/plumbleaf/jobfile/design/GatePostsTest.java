@@ -3,6 +3,7 @@ package plumbleaf.jobfile.design;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
@@ -11,6 +12,8 @@ import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.takeoff.BoltItem;
+import plumbleaf.engine.takeoff.TakeoffLine;
 
 class GatePostsTest {
     private static final Design NURSERY = Yard.nursery().design();
@@ -108,5 +111,19 @@ class GatePostsTest {
                 / hung.limits().latch().inches();
         double out = -hung.sag().gust().away().inches() / hung.limits().bite().inches();
         assertThat(ratio(gust)).isCloseTo(Math.max(down, out), within(1e-9));
+    }
+
+    /** Plate 1/4 and tube 2: 2.25 + 0.218 + 0.4375 + 0.154 = 3.06, so 3-1/2; nailers 2 + 1-1/2 + 0.166 + 0.328 + 0.125 = 4.12, so 4-1/2. */
+    @Test
+    void boltsAreOrderedByTheirStackUp() {
+        GateDesign gate = Yard.gate(NURSERY);
+        List<BoltItem> bolts = BoltItem.of(gate.plan().leaves().get(0), gate.parts());
+        assertThat(bolts).extracting(BoltItem::item).containsExactly("bolt-0.5x3.5", "bolt-0.375x4.5");
+        assertThat(bolts.get(0).count()).isEqualTo(4);
+        assertThat(bolts.get(0).sleeve().orElseThrow().inches()).isEqualTo(1.96875);
+        assertThat(NURSERY.quote().takeoff().lines())
+                .extracting(TakeoffLine::item)
+                .contains("bolt-0.5x3.5", "cap-nut-0.5", "washer-0.5", "sleeve-0.5");
+        assertThat(NURSERY.findings()).noneMatch(finding -> finding.message().contains("has no price"));
     }
 }

@@ -50,7 +50,8 @@ final class YardGates {
                 CATALOGUE.section("F1083-REG-2").orElseThrow(),
                 CATALOGUE.hinge("HINGE-ADJ-0.625").orElseThrow(),
                 CATALOGUE.latch("LATCH-THUMB").orElseThrow(),
-                cladding);
+                cladding,
+                CATALOGUE.bolts());
     }
 
     static Cladding cedar() {

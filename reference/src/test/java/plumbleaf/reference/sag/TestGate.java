@@ -102,7 +102,8 @@ record TestGate(
                 section(post),
                 hinge(),
                 CATALOGUE.latches().get(0),
-                cladding);
+                cladding,
+                CATALOGUE.bolts());
         return LeafMaker.make(
                 "G1a",
                 new Hand(Side.RIGHT, SwingWay.IN),
