@@ -91,7 +91,7 @@ public record Difference(Money price, double siteDays, List<LineChange> lines, L
         for (PriceLine line : design.quote().price().lines()) {
             String key = line.category().key() + "/" + line.item() + "/" + line.name() + "/" + line.unit();
             PriceLine other = lines.get(key);
-            lines.put(key, other == null ? line : joined(other, line));
+            lines.put(key, other == null ? line : joined(/* one= */ other, /* other= */ line));
         }
         return lines;
     }
