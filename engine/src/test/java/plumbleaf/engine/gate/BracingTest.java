@@ -3,6 +3,7 @@ package plumbleaf.engine.gate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Bracket;
@@ -38,7 +39,8 @@ class BracingTest {
                 GateSamples.pipe(),
                 GateSamples.hinge(0),
                 GateSamples.latch(),
-                new Cladding.Open());
+                new Cladding.Open(),
+                List.of());
         return LeafMaker.make(
                 "G1a",
                 new Hand(Side.LEFT, SwingWay.IN),
