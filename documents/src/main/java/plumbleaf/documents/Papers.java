@@ -12,10 +12,12 @@ import plumbleaf.documents.packet.CutAndDrill;
 import plumbleaf.documents.packet.CutPlans;
 import plumbleaf.documents.packet.GatePaper;
 import plumbleaf.documents.packet.GateSheets;
+import plumbleaf.documents.packet.LoadSheet;
 import plumbleaf.documents.packet.Order;
 import plumbleaf.documents.packet.PacketSubject;
 import plumbleaf.documents.packet.ProfileSheets;
 import plumbleaf.documents.packet.Proposal;
+import plumbleaf.documents.packet.Receiving;
 import plumbleaf.documents.packet.SiteSheet;
 import plumbleaf.documents.packet.StakeOut;
 import plumbleaf.documents.paper.Paper;
@@ -96,7 +98,9 @@ public final class Papers {
         }
         text("stake-out", "Stake-out and post schedule", StakeOut.of(subject));
         text("order", "Material order", Order.of(subject));
+        text("receiving", "Receiving", Receiving.of(subject));
         text("cut-plans", "Cut plans", CutPlans.of(subject));
+        text("load-list", "Load list", LoadSheet.of(subject));
         text("crew", "Crew sheet", CrewSheet.of(subject));
         text("proposal", "Proposal", Proposal.of(subject));
         text("calculations", "Calculation book", CalculationBook.of(subject));

@@ -29,11 +29,20 @@ public final class Order {
                 + " marked \u201cno\u201d: it was checked as named.");
         Map<String, List<TakeoffLine>> suppliers = new LinkedHashMap<>();
         for (TakeoffLine line : takeoff.lines())
-            suppliers
-                    .computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>())
-                    .add(line);
+            if (line.units() > 0)
+                suppliers
+                        .computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>())
+                        .add(line);
         for (Map.Entry<String, List<TakeoffLine>> supplier : suppliers.entrySet())
             supplier(paper, supplier.getKey(), supplier.getValue());
+        if (!takeoff.taken().isEmpty())
+            paper.say("Not ordered, taken out of the yard: "
+                    + String.join(
+                            ", ",
+                            takeoff.taken().stream()
+                                    .map(take -> take.count() + " " + take.mark())
+                                    .toList())
+                    + ".");
         paper.add(Block.Paragraph.bold("Whole load: about "
                 + DecimalText.whole(takeoff.weight().pounds()) + " lb. Check truck, trailer and off-loading."));
         paper.add(new Block.Blank(List.of("Needed by", "Purchase order", "Ordered by, date"), 0.35));
@@ -52,6 +61,18 @@ public final class Order {
                 ? ""
                 : DecimalText.upTo(line.sold().contents(), 2) + " "
                         + line.sold().of().key();
+    }
+
+    /** A section was checked as named; anything else may come in another package, and says in which. */
+    private static String swap(TakeoffLine line) {
+        if (line.cut()) return "no";
+        return line.others().stream()
+                .filter(other -> other.sold().supplier().equals(line.sold().supplier()))
+                .filter(other -> other.sold().unit() == line.sold().unit())
+                .map(other ->
+                        other.units() + " of " + DecimalText.upTo(other.sold().contents(), 2))
+                .findFirst()
+                .orElse("ask");
     }
 
     private static void supplier(Paper.Builder paper, String supplier, List<TakeoffLine> lines) {
@@ -75,7 +96,7 @@ public final class Order {
                     line.sold().name(),
                     line.item(),
                     holds(line),
-                    line.cut() ? "no" : "ask",
+                    swap(line),
                     DecimalText.whole(line.weight().pounds()));
         }
         table.total("", "", "", Integer.toString(lines.size()) + " lines", "", "", "", DecimalText.whole(weight));

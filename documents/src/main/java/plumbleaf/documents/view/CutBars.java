@@ -82,6 +82,7 @@ public final class CutBars {
         double x = NAME_IN + bar.trimNm() * perNm + (bar.trimNm() > 0 ? kerfNm * perNm : 0);
         if (bar.trimNm() > 0) field(marks, NAME_IN, x, y, Material.SHADE, "");
         for (Cut cut : bar.cuts()) {
+            x -= cut.lapNm() * perNm;
             double end = x + cut.longPointNm() * perNm;
             field(marks, x, end, y, Material.STEEL_FACE, cut.piece());
             label(
@@ -101,7 +102,7 @@ public final class CutBars {
     }
 
     private static String shortName(Cut cut) {
-        return cut.flip() ? cut.piece() + " flip" : cut.piece();
+        return cut.flip() ? cut.piece() + " turned" : cut.piece();
     }
 
     private static void field(List<Mark> marks, double from, double to, double y, Material material, String of) {

@@ -1,0 +1,71 @@
+package plumbleaf.documents.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import plumbleaf.documents.paper.Block;
+import plumbleaf.documents.paper.Paper;
+import plumbleaf.documents.paper.Table;
+import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.takeoff.LoadList;
+import plumbleaf.engine.takeoff.Takeoff;
+import plumbleaf.engine.takeoff.Truck;
+
+/** What goes on the truck, day by day: heaviest and longest first, what is not in it by habit, and a column for what comes back. */
+public final class LoadSheet {
+    private LoadSheet() {}
+
+    public static Paper of(PacketSubject subject) {
+        Paper.Builder paper = Paper.titled("Load list", subject.running()).flag(subject.flag());
+        if (subject.takeoff().isEmpty() || subject.takeoff().get(0).lines().isEmpty())
+            return paper.say("Nothing is loaded yet: there is no take-off.").paper();
+        LoadList list = list(subject, subject.takeoff().get(0));
+        for (LoadList.Load load : list.loads()) day(paper, subject, load);
+        for (Finding finding : list.findings()) paper.add(Block.Paragraph.bold(finding.message()));
+        return paper.paper();
+    }
+
+    static LoadList list(PacketSubject subject, Takeoff takeoff) {
+        List<Leaf> leaves = new ArrayList<>();
+        for (GatePaper gate : subject.gates()) {
+            for (GatePaper leaf : gate.leaves()) leaves.add(leaf.leaf());
+        }
+        return LoadList.of(takeoff, leaves, Truck.USUAL);
+    }
+
+    private static void day(Paper.Builder paper, PacketSubject subject, LoadList.Load load) {
+        String day = load.stage().key();
+        paper.heading(day.substring(0, 1).toUpperCase(Locale.ROOT) + day.substring(1));
+        Table.Builder table = Table.with(
+                Column.tick("On"),
+                Column.right("Count"),
+                Column.left("Unit"),
+                Column.words("What"),
+                Column.right("Longest"),
+                Column.right("Weight, lb"),
+                Column.left("Back"));
+        for (LoadList.LoadLine line : load.lines())
+            table.row(
+                    "\u2610",
+                    DecimalText.whole((double) line.count()),
+                    line.unit(),
+                    line.what() + (LoadList.isHeavy(line) ? " (two people)" : ""),
+                    line.longest().isZero() ? "" : subject.length(line.longest().inches()),
+                    DecimalText.whole(line.weight().pounds()),
+                    "____");
+        table.total(
+                "",
+                "",
+                "",
+                load.lines().size() + (load.lines().size() == 1 ? " line" : " lines"),
+                load.longest().isZero() ? "" : subject.length(load.longest().inches()),
+                DecimalText.whole(load.weight().pounds()),
+                "");
+        paper.add(table.table());
+        paper.say("Not in the truck by habit: \u2610 "
+                + String.join("; \u2610 ", load.stage().tools()) + ".");
+    }
+}
