@@ -123,7 +123,8 @@ class LeafKindsCheck {
                 post,
                 hinge(),
                 TestGate.CATALOGUE.latches().get(0),
-                new Cladding.Open());
+                new Cladding.Open(),
+                List.of());
         List<Length> midRailsAt = new ArrayList<>();
         for (String at : row.get(14).split(" ", -1))
             if (!at.isEmpty()) midRailsAt.add(Length.inches(Double.parseDouble(at)));
