@@ -38,6 +38,7 @@ class RatesDoor {
         List<Actual> hours = new ArrayList<>();
         Map<String, LabourRate> used = new LinkedHashMap<>();
         Map<String, Integer> causes = new LinkedHashMap<>();
+        Calls calls = new Calls();
         for (AllDesigns.Of of : designs.latest()) {
             Design design = of.design();
             hours.addAll(design.job().log().hours());
@@ -48,6 +49,7 @@ class RatesDoor {
                         task.rate());
             for (Complaint call : design.job().log().complaints())
                 causes.merge(call.cause().words(), 1, Integer::sum);
+            calls.add(design);
         }
         List<Table.Line> lines = new ArrayList<>();
         for (LearnedRate rate : Learning.of(hours, List.copyOf(used.values()))) lines.add(line(rate));
@@ -65,7 +67,29 @@ class RatesDoor {
                                 List.of("Task", "Soil", "Per", "Records", "Book", "Median", "Between", ""),
                                 lines),
                         "causes",
-                        new Table("Calls under warranty, by cause", List.of("Cause", "Calls"), causeLines)));
+                        new Table(calls.words(), List.of("Cause", "Calls"), causeLines)));
+    }
+
+    /** What calls came to, as a share of the price of the jobs they and all others were about: what a reserve would have had to be. */
+    private static final class Calls {
+        private double cost;
+        private double price;
+
+        void add(Design design) {
+            double hourly = design.quote().price().lines().stream()
+                    .filter(line -> line.unit().equals("hour"))
+                    .mapToDouble(line -> line.price().dollars().doubleValue())
+                    .findFirst()
+                    .orElse(0);
+            for (Complaint call : design.job().log().complaints())
+                cost += call.hours() * hourly + call.cost().inDollars().doubleValue();
+            price += design.quote().price().price().inDollars().doubleValue();
+        }
+
+        String words() {
+            return "Calls under warranty, by cause; in hours and parts they came to "
+                    + DecimalText.upTo(price == 0 ? 0 : 100 * cost / price, 2) + " % of the price of all jobs here";
+        }
     }
 
     private static Table.Line line(LearnedRate rate) {

@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.labour.TaskVariance;
 import plumbleaf.engine.labour.Variances;
+import plumbleaf.engine.pricing.Category;
 import plumbleaf.engine.pricing.Payment;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.PriceLine;
@@ -120,17 +121,27 @@ final class MoneyRoom {
         return Panel.of("Days", "").withTables(List.of(new Table("Crew-days", List.of("Work", "Days", "From"), lines)));
     }
 
+    /** Every step of the waterfall that is direct cost, opened into its lines. */
     private static Panel lines(Price price) {
-        List<Table.Line> lines = new ArrayList<>();
-        for (PriceLine line : price.lines())
-            lines.add(new Table.Line(
-                    line.causes().size() == 1 ? line.causes().get(0) : "",
-                    List.of(
-                            line.name(),
-                            DecimalText.upTo(line.quantity(), 2) + " " + line.unit(),
-                            line.amount().text())));
-        return Panel.of("Direct cost, line by line", "")
-                .withTables(
-                        List.of(new Table("Nothing is hidden in a sum", List.of("Item", "Quantity", "Amount"), lines)));
+        List<Table> tables = new ArrayList<>();
+        for (Category category : Category.values()) {
+            List<Table.Line> lines = new ArrayList<>();
+            for (PriceLine line : price.lines()) {
+                if (line.category() == category)
+                    lines.add(new Table.Line(
+                            line.causes().size() == 1 ? line.causes().get(0) : "",
+                            List.of(
+                                    line.name(),
+                                    DecimalText.upTo(line.quantity(), 2) + " " + line.unit(),
+                                    "$" + line.price().plain(),
+                                    line.amount().text())));
+            }
+            if (!lines.isEmpty())
+                tables.add(new Table(
+                        category.words() + ": " + price.direct(category).text(),
+                        List.of("Item", "Quantity", "Each", "Amount"),
+                        lines));
+        }
+        return Panel.of("Direct cost, line by line", "").withTables(tables);
     }
 }
