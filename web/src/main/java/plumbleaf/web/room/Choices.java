@@ -23,22 +23,6 @@ final class Choices {
     static final List<Choice> WAYS = words(SwingWay.values(), SwingWay::key);
     static final List<Choice> SHAPES =
             List.of(new Choice("square", "square"), new Choice("raked", "raked with the ground"));
-    static final List<Choice> TOPS = List.of(
-            new Choice("straight", "straight"),
-            new Choice("arched", "arched, pickets follow"),
-            new Choice("scalloped", "scalloped, pickets follow"));
-    static final List<Choice> FILLS = List.of(
-            new Choice("as-fence", "as the fence"),
-            new Choice("metal-pickets", "steel pickets"),
-            new Choice("mesh", "welded or woven mesh"),
-            new Choice("sheet", "steel sheet"),
-            new Choice("none", "nothing"));
-    static final List<Choice> BRACES = List.of(
-            new Choice("none", "nothing but its corners"),
-            new Choice("one", "one brace"),
-            new Choice("two", "two braces"),
-            new Choice("x", "two that cross"),
-            new Choice("rod", "tension rod with turnbuckle"));
     static final List<Choice> JOINTS = words(Joint.values(), Joint::key);
     static final List<Choice> FITS = words(Fit.values(), Fit::key);
     static final List<Choice> BASES = words(DesignBasis.values(), DesignBasis::key);
@@ -68,9 +52,13 @@ final class Choices {
                 .toList();
     }
 
-    /** Tubes for a frame: square ones the yard stocks. */
+    /** Tubes for a frame: square, rectangular and round, one inch and up. */
     static List<Choice> tubes(Catalogue catalogue) {
-        return sections(catalogue, section -> section.family().equals("tube"));
+        return sections(
+                catalogue,
+                section -> section.depth().inches() >= 1
+                        && section.depth().inches() <= 4
+                        && !section.family().equals("picket"));
     }
 
     /** Whatever stands in the ground. */

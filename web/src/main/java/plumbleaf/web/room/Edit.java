@@ -1,13 +1,26 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.web.page.Unit;
 
 /** One value as someone typed, picked or dragged it. */
 record Edit(String path, Unit unit, String value) {
-    private static final String SUPPORT = ".support";
+    /** What may be one word, or an object of that kind with fields of its own; and the word where nobody said one. */
+    private static final Map<String, String> KINDS = Collections.unmodifiableMap(kinds());
+
+    private static Map<String, String> kinds() {
+        Map<String, String> kinds = new LinkedHashMap<>();
+        kinds.put(".support", "new-footing");
+        kinds.put(".leaf.top", "arched");
+        kinds.put(".leaf.fill", "metal-pickets");
+        kinds.put(".braces", "rod");
+        return kinds;
+    }
 
     /** The text with this change; empty takes the value out. */
     DocumentText on(DocumentText text) {
@@ -16,14 +29,17 @@ record Edit(String path, Unit unit, String value) {
         return onPlace(opened(text), whole);
     }
 
-    /** A support said in one word takes fields of its own as an object with that word for its kind. */
+    /** What was said in one word takes fields of its own as an object with that word for its kind. */
     private DocumentText opened(DocumentText text) {
-        int inside = path.indexOf(SUPPORT + ".");
-        if (inside < 0) return text;
-        String support = path.substring(0, inside + SUPPORT.length());
-        if (text.value(support + ".kind").isPresent()) return text;
-        String word = text.value(support).orElse("new-footing");
-        return text.with(support, "{ \"kind\": " + DocumentText.quoted(word) + " }");
+        for (Map.Entry<String, String> kind : KINDS.entrySet()) {
+            int inside = path.indexOf(kind.getKey() + ".");
+            if (inside < 0) continue;
+            String place = path.substring(0, inside + kind.getKey().length());
+            if (text.value(place + ".kind").isPresent()) return text;
+            String word = text.value(place).orElse(kind.getValue());
+            return text.with(place, "{ \"kind\": " + DocumentText.quoted(word) + " }");
+        }
+        return text;
     }
 
     private DocumentText onPlace(DocumentText text, String whole) {

@@ -19,7 +19,8 @@ final class GatesRoom {
             panels.add(Panel.of("Gate " + id, id)
                     .withNotes(Notes.pressing(notes))
                     .withFields(gate(opened, "gates[" + i + "]", id)));
-            panels.add(Panel.of("Leaf and posts", id).withFields(build(opened, "gates[" + i + "]", id)));
+            panels.addAll(LeafPanels.of(opened, "gates[" + i + "]", id));
+            panels.add(Panel.of("Posts", id).withFields(build(opened, "gates[" + i + "]", id)));
             panels.addAll(HoldPanels.of(opened, "gates[" + i + "]", id));
             List<Note> cautions = Notes.cautions(notes);
             if (!cautions.isEmpty()) panels.add(Panel.of("Cautions", id).withNotes(cautions));
@@ -42,11 +43,7 @@ final class GatesRoom {
         fields.addAll(List.of(
                 opened.choice(at + ".swing", "Swings", id, Choices.WAYS),
                 opened.field(at + ".opens", "Opens", Unit.DEGREES, id),
-                opened.choice(at + ".leaf.shape", "Leaf", id, Choices.SHAPES),
-                opened.choice(at + ".leaf.top", "Top of the leaf", id, Choices.TOPS),
-                opened.choice(at + ".leaf.fill", "Filled with", id, Choices.FILLS),
-                opened.field(at + ".leaf.infill", "Height of the infill", Unit.INCHES, id),
-                opened.field(at + ".leaf.bottomGap", "Gap under the leaf", Unit.INCHES, id)));
+                opened.choice(at + ".hinges.model", "Hinges", id, Choices.hinges(opened.catalogue()))));
         if (pair)
             fields.addAll(List.of(
                     opened.field(at + ".leaf.latchGap", "Gap between the leaves", Unit.INCHES, id),
@@ -63,10 +60,6 @@ final class GatesRoom {
         String build = "builds." + id;
         boolean pair = opened.text().value(at + ".kind").filter("pair"::equals).isPresent();
         return List.of(
-                opened.pinned(build + ".frame", "Frame tube", id, Choices.tubes(opened.catalogue())),
-                opened.pinned(build + ".braces", "Kept square by", id, Choices.BRACES),
-                opened.pinned(build + ".joint", "Frame corners", id, Choices.JOINTS),
-                opened.choice(at + ".hinges.model", "Hinges", id, Choices.hinges(opened.catalogue())),
                 opened.pinned(
                         build + ".hingePost", pair ? "Left post" : "Hinge post", id, Choices.posts(opened.catalogue())),
                 opened.pinned(
