@@ -137,8 +137,15 @@ final class FillChecks {
                 "rail",
                 section.get(),
                 bay.slopeLength(),
+                runsOn(),
                 own + hung / bay.rails().size(),
                 wind.inPsi() * share));
+    }
+
+    /** Swaged rails of chain link run through the caps of their posts. */
+    private boolean runsOn() {
+        return style.infill()
+                .match(up -> false, both -> false, lying -> false, panel -> false, fabric -> true, mesh -> false);
     }
 
     /** A picket between two rails, with the wind of its pitch. */
@@ -146,7 +153,8 @@ final class FillChecks {
         RailRows rows = RailRows.of(style, catalogue, run.infill());
         return catalogue.section(panel.picket()).map(section -> {
             double pitch = section.width().inches() + panel.gap().inches();
-            return new SteelRailCheck("picket", section, rows.widestSpace(run.infill()), 0, wind.inPsi() * pitch);
+            return new SteelRailCheck(
+                    "picket", section, rows.widestSpace(run.infill()), false, 0, wind.inPsi() * pitch);
         });
     }
 

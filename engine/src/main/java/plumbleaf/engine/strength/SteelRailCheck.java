@@ -14,14 +14,16 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.Section;
 
 /**
- * A rail of pipe or tube between two posts, a simple span: weight bends it down, wind across. A rail that runs on over its posts is stiffer; that is not
- * counted. Source: AISC 360-22 F7, F8, H1.1 (ASD). Check: SteelRailCheckTest.
+ * A rail of pipe or tube between two posts: weight bends it down, wind across, both as on a simple span. One that runs on over its posts sags less, as the end
+ * span of a long beam does. Source: AISC 360-22 F7, F8, H1.1 (ASD). Check: SteelRailCheckTest.
  *
  * @param what it is in plain words: {@code rail}, {@code picket}
+ * @param runsOn whether it runs on over its posts in one piece
  * @param downLbPerIn weight on it
  * @param windLbPerIn strength-level wind on it
  */
-public record SteelRailCheck(String what, Section section, Length span, double downLbPerIn, double windLbPerIn) {
+public record SteelRailCheck(
+        String what, Section section, Length span, boolean runsOn, double downLbPerIn, double windLbPerIn) {
     /** Part of strength-level wind in allowable-stress design. Source: ASCE 7-16 2.4.1. */
     private static final double ASD = 0.6;
 
@@ -44,10 +46,14 @@ public record SteelRailCheck(String what, Section section, Length span, double d
                 + across / strength.allowableY().poundInches();
     }
 
-    /** {@code 5 w L4 / (384 E I)}: steel does not creep. Check: SteelRailCheckTest. */
+    /**
+     * {@code 5 w L4 / (384 E I)}, where it runs on {@code 0.0069 w L4 / (E I)} (end span of four, AISC Manual Table 3-23, from memory); steel does not creep.
+     * Check: SteelRailCheckTest.
+     */
     public Offset sag() {
         double l = span.inches();
-        return Offset.inches(5 * downLbPerIn * l * l * l * l / (384 * Steel.ELASTIC_MODULUS.psi() * section.ixIn4()));
+        double factor = runsOn ? 0.0069 : 5.0 / 384;
+        return Offset.inches(factor * downLbPerIn * l * l * l * l / (Steel.ELASTIC_MODULUS.psi() * section.ixIn4()));
     }
 
     /** Strength in wind, and sag where it lies. */
