@@ -81,7 +81,7 @@ final class ChooseVerb implements Callable<Integer> {
     }
 
     private Job read(Node root) {
-        return JobFile.read(file.toString(), root, JobDoor.catalogue()).match(good -> good.is(), bad -> {
+        return JobFile.read(file.toString(), root, JobDoor.catalogue(file)).match(good -> good.is(), bad -> {
             throw new BadInput(bad.all());
         });
     }
@@ -90,7 +90,7 @@ final class ChooseVerb implements Callable<Integer> {
         PriceBook book = Books.of(file, job);
         List<GateChoice> choices = new ArrayList<>();
         for (String gate : gates)
-            choices.add(Designs.choose(job, JobDoor.catalogue(), Designed.standards(), book, gate));
+            choices.add(Designs.choose(job, JobDoor.catalogue(file), Designed.standards(), book, gate));
         return choices;
     }
 

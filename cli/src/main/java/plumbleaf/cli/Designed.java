@@ -36,7 +36,7 @@ final class Designed {
         JobReading.Good reading = JobDoor.job(file);
         Job job = reading.is();
         PriceBook book = Books.of(file, job).with(yard.onHand());
-        Design design = Designs.of(job, JobDoor.catalogue(), standards(), book, new ProvenCutPlanner());
+        Design design = Designs.of(job, JobDoor.catalogue(file), standards(), book, new ProvenCutPlanner());
         return new Designed(file, design.with(reading.gaps()), book);
     }
 
@@ -55,7 +55,7 @@ final class Designed {
 
     /** The same job from another book. */
     Designed pricedFrom(PriceBook other) {
-        Design again = Designs.of(design.job(), JobDoor.catalogue(), standards(), other, new ProvenCutPlanner());
+        Design again = Designs.of(design.job(), JobDoor.catalogue(file), standards(), other, new ProvenCutPlanner());
         return new Designed(file, again, other);
     }
 
@@ -65,8 +65,8 @@ final class Designed {
         Offers offers = Offers.of(
                 file.toString(),
                 design,
-                JobDoor.catalogue(),
-                job -> Designs.of(job, JobDoor.catalogue(), standards, book, new ProvenCutPlanner()));
+                JobDoor.catalogue(file),
+                job -> Designs.of(job, JobDoor.catalogue(file), standards, book, new ProvenCutPlanner()));
         if (!offers.errors().isEmpty()) throw new BadInput(offers.errors());
         return offers.offered();
     }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
+import plumbleaf.jobfile.catalogue.StyleFile;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.input.Intake;
 import plumbleaf.jobfile.job.JobFile;
@@ -26,9 +27,23 @@ final class JobDoor {
         return CATALOGUE;
     }
 
+    /** The catalogue for a job: with the styles of the file that it names, which lies beside it. */
+    static Catalogue catalogue(Path job) {
+        return StyleFile.namedBy(bytes(job))
+                .map(name -> withStyles(job.resolveSibling(name)))
+                .orElse(CATALOGUE);
+    }
+
+    private static Catalogue withStyles(Path file) {
+        return StyleFile.added(file.toString(), bytes(file), CATALOGUE)
+                .match(good -> CATALOGUE.withStyles(good.styles()), bad -> {
+                    throw new BadInput(bad.all());
+                });
+    }
+
     /** The job in a file, with the gaps of a draft; every error of the file otherwise. */
     static JobReading.Good job(Path file) {
-        return JobFile.read(file.toString(), bytes(file), CATALOGUE).match(good -> good, bad -> {
+        return JobFile.read(file.toString(), bytes(file), catalogue(file)).match(good -> good, bad -> {
             throw new BadInput(bad.all());
         });
     }

@@ -148,7 +148,7 @@ final class ShotsVerb implements Callable<Integer> {
                 .orElse(List.of()));
         for (Shot shot : file.shots()) shots.add(node(shot));
         Node with = NodePath.of("ground.shots").set(root, Json.list(shots, is -> is));
-        JobFile.read(to.toString(), with, JobDoor.catalogue()).match(good -> true, bad -> {
+        JobFile.read(to.toString(), with, JobDoor.catalogue(job)).match(good -> true, bad -> {
             throw new BadInput(bad.all());
         });
         Written.text(to, JsonWriter.write(with), over);

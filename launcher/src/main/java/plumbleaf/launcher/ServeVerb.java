@@ -34,6 +34,9 @@ final class ServeVerb implements Callable<Integer> {
     @Option(names = "--json-log", description = "With --people, log every request, one JSON object a line.")
     private boolean jsonLog;
 
+    @Option(names = "--styles", description = "File of your own fence styles, beside those of the program.")
+    private String styles = "";
+
     @Mixin
     private StoreOption store = new StoreOption();
 
@@ -43,7 +46,7 @@ final class ServeVerb implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         Workspace.Running running = Workspace.start(new Workspace.Settings(
-                !people, address, port, store.place(), false, people && balanced, people && jsonLog));
+                !people, address, port, store.place(), false, people && balanced, people && jsonLog, styles));
         Runtime.getRuntime().addShutdownHook(new Thread(running::stop));
         PrintWriter out = spec.commandLine().getOut();
         out.println("Plumbleaf: http://" + (people ? address : "127.0.0.1") + ":" + running.port() + "/");

@@ -23,12 +23,20 @@ public class Workspace {
      * @param demo      whether the demo job is put in
      * @param balanced  whether a balancer on a private address stands before it, whose word on who asks is taken
      * @param jsonLog   whether every request is logged, one JSON object a line
+     * @param styles    file of the company's own fence styles; empty for none
      */
     public record Settings(
-            boolean local, String address, int port, String store, boolean demo, boolean balanced, boolean jsonLog) {
+            boolean local,
+            String address,
+            int port,
+            String store,
+            boolean demo,
+            boolean balanced,
+            boolean jsonLog,
+            String styles) {
         /** For one person on this machine, with nothing else about it. */
         public static Settings alone(int port, String store, boolean demo) {
-            return new Settings(true, "127.0.0.1", port, store, demo, false, false);
+            return new Settings(true, "127.0.0.1", port, store, demo, false, false, "");
         }
     }
 
@@ -64,6 +72,7 @@ public class Workspace {
         Map<String, Object> properties = new LinkedHashMap<>();
         properties.put("plumbleaf.mode", settings.local() ? "local" : "served");
         properties.put("plumbleaf.store", settings.store());
+        properties.put("plumbleaf.styles", settings.styles());
         properties.put("server.address", settings.local() ? "127.0.0.1" : settings.address());
         properties.put("server.port", settings.port());
         properties.put("server.forward-headers-strategy", settings.balanced() ? "native" : "none");

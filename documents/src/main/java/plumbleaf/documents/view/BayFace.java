@@ -232,10 +232,7 @@ final class BayFace {
     }
 
     private boolean panel(BayFill.Panel panel) {
-        double pitch = panel.pickets() > 1
-                ? (length() - 2 * panel.end().inches() - (length() - clearIn(panel))) / panel.pickets()
-                : 0;
-        double width = Math.max(0.4, pitch - panel.clear().inches());
+        double width = panel.picket().inches();
         double first =
                 (length() - (panel.pickets() - 1) * (width + panel.clear().inches()) - width) / 2;
         for (int i = 0; i < panel.pickets(); i++) {
@@ -251,11 +248,6 @@ final class BayFace {
         }
         steelRails(0.75);
         return true;
-    }
-
-    /** What its pickets and the spaces between them take up in plan. */
-    private double clearIn(BayFill.Panel panel) {
-        return Math.min(length(), panel.length().inches() + 2 * panel.end().inches());
     }
 
     /** Wires at 45 degrees both ways between the bottom and the top, then the rails over them. */

@@ -20,7 +20,7 @@ public record Solidity(double share, boolean round, Length member) {
     /**
      * Boards: all of it, or their width over their pitch. Panel: pickets over their pitch, and rails over the height where no picket stands before them.
      * Woven wire {@code d} with a clear mesh {@code m}: {@code 1 - (m/(m + d))^2}, slats close a share of the rest; welded wire likewise, its meshes from wire to
-     * wire. Rails of an open fence count beside. Geometry. Check: SolidityTest.
+     * wire. Rails of an open fence count beside. Geometry. Check: OpenFenceWindCheck.
      *
      * @param infill height
      */

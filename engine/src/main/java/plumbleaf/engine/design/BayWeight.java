@@ -132,7 +132,7 @@ final class BayWeight {
 
     /**
      * Woven wire at its pitch in two directions: {@code 2/(m + d) pi d2/4} of steel, which overrates it a little; welded wire {@code 1/a + 1/b} likewise.
-     * Geometry. Check: BayWeightTest.
+     * Geometry.
      */
     private double wireLbPerIn2() {
         return style.infill()

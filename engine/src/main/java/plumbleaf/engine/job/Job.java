@@ -9,12 +9,14 @@ import plumbleaf.engine.quantity.DisplayUnits;
  * Everything that was asked for. Lists keep the order of the job file.
  *
  * @param date the day the job is dated, given and never the clock's
+ * @param styleFile name of a file of the user's own styles; empty for none
  * @param assumed what was left out and filled in, in the order of the file
  */
 public record Job(
         String title,
         Stated<LocalDate> date,
         DisplayUnits display,
+        String styleFile,
         Site site,
         GroundBook ground,
         List<Run> runs,
@@ -49,13 +51,13 @@ public record Job(
 
     public Job withGates(List<Gate> changed) {
         return new Job(
-                title, date, display, site, ground, runs, changed, builds, existing, rules, money, log, notes, draft,
-                assumed);
+                title, date, display, styleFile, site, ground, runs, changed, builds, existing, rules, money, log,
+                notes, draft, assumed);
     }
 
     public Job withBuilds(Builds changed) {
         return new Job(
-                title, date, display, site, ground, runs, gates, changed, existing, rules, money, log, notes, draft,
-                assumed);
+                title, date, display, styleFile, site, ground, runs, gates, changed, existing, rules, money, log, notes,
+                draft, assumed);
     }
 }

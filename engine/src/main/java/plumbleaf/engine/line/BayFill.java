@@ -93,11 +93,13 @@ public sealed interface BayFill {
      * @param length of its rails between the posts, along the grade
      * @param cut whether it is cut from a whole one
      * @param pickets upright in it
+     * @param picket width of one
      * @param clear between its pickets in plan, which racking does not change and which is less than made where it slopes
      * @param end clear between the post and its first and last picket
      * @param swivel of its brackets from square
      */
-    record Panel(Length length, boolean cut, int pickets, Length clear, Length end, Angle swivel) implements BayFill {
+    record Panel(Length length, boolean cut, int pickets, Length picket, Length clear, Length end, Angle swivel)
+            implements BayFill {
         @Override
         public <T> T match(
                 Function<Open, T> open,

@@ -20,6 +20,9 @@ public final class BayFilling {
     /** Room for a bracket between a post and a panel's rail, each end. Judgement. */
     private static final double BRACKET_IN = 0.5;
 
+    /** What a panel may be short of its bay before the eye sees a wider gap at its ends. Judgement. */
+    private static final double SHOP_IN = 0.125;
+
     private final FenceStyle style;
     private final Catalogue catalogue;
     private final Length infill;
@@ -92,7 +95,7 @@ public final class BayFilling {
 
     /**
      * Pickets stand on a racked panel's rails at the pitch it was made with, so that in plan they close up: {@code clear = (w + g) cos a - w}; the two end
-     * spaces are alike, {@code (L - (n - 1)(w + g) - w)/2}. Geometry. Check: BayFillingTest.
+     * spaces are alike, {@code (L - (n - 1)(w + g) - w)/2}. Geometry. Check: EveryStyleTest.
      */
     private BayFill panel(FenceInfill.Panel panel, Place place) {
         double w = catalogue
@@ -110,6 +113,7 @@ public final class BayFilling {
                 Length.inches(length),
                 length < panel.length().inches() - 1e-6,
                 pickets,
+                Length.inches(w),
                 Length.inches(Math.max(0, pitch * cosine - w)),
                 Length.inches(end),
                 new Angle(Math.abs(StrictMath.atan(place.ratio()))));
@@ -129,6 +133,6 @@ public final class BayFilling {
 
     /** Whether a panel fills its bay: one shorter than its bay leaves a hole. */
     public static boolean fills(BayFill.Panel panel, FenceInfill.Panel made) {
-        return panel.end().compareTo(made.gap()) <= 0;
+        return panel.end().inches() <= made.gap().inches() + SHOP_IN;
     }
 }

@@ -10,7 +10,7 @@ final class SightThrough {
 
     /**
      * Least angle from square at which one sees through. Boards with a gap between them: 0. Boards in two layers that touch: never, 90 degrees, while they lap.
-     * Boards on both faces of rails {@code d} thick that lap by {@code l} as one looks square: {@code atan(l/d)}. Geometry. Check: SightThroughTest.
+     * Boards on both faces of rails {@code d} thick that lap by {@code l} as one looks square: {@code atan(l/d)}. Geometry. Check: LyingRowTest.
      *
      * @param gap between boards as one looks square, negative where they lap
      */

@@ -13,7 +13,7 @@ import plumbleaf.engine.section.WoodPost;
 
 /**
  * A sawn post set in the ground, wet: reference values with the factors of wet service, size and incising, duration by the combination.
- * Source: NDS 2018 4.3, 3.7, 3.9.2; Supplement Tables 4A and 4D. Check: WoodPostCheck (NDS factors), WoodPostStrengthTest.
+ * Source: NDS 2018 4.3, 3.7, 3.9.2; Supplement Tables 4A and 4D. Check: WoodPostStrengthTest.
  *
  * @param bending Fb with every factor but duration and stability
  * @param shear Fv likewise

@@ -39,7 +39,7 @@ final class TrimNeeds {
 
     /**
      * Along the grade from post center to post center; at a turn by {@code t} mitred at half of it from square, which adds {@code b/2 tan(t/2)} to the long point;
-     * at an end as far as the post's face, a cap an inch beyond. Geometry. Check: TrimNeedsTest.
+     * at an end as far as the post's face, a cap an inch beyond. Geometry. Check: EveryStyleTest.
      *
      * @param across what lies across the mitre
      * @param over whether it passes over the posts; a kick board lies between them

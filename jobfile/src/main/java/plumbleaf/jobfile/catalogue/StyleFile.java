@@ -1,16 +1,20 @@
 package plumbleaf.jobfile.catalogue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.jobfile.input.Fields;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.input.Intake;
 import plumbleaf.jobfile.input.TextKind;
+import plumbleaf.jobfile.json.JsonReader;
+import plumbleaf.jobfile.json.Node;
 
 /** Reads a file of fence styles: those that come with the program, and a user's own in the same form. Docs: {@code docs/styles.md}. */
 public final class StyleFile {
@@ -31,6 +35,20 @@ public final class StyleFile {
     public static StyleReading read(String file, byte[] bytes) {
         Intake intake = new Intake(file);
         return finish(intake, intake.open(bytes));
+    }
+
+    /** The style file that a job names; none where it names none, or is no job file at all. */
+    public static Optional<String> namedBy(byte[] job) {
+        return JsonReader.read(new String(job, StandardCharsets.UTF_8).replace("\ufeff", ""))
+                .match(tree -> tree.root().asObject(), broken -> Optional.<Node.ObjectNode>empty())
+                .flatMap(root -> root.get("styleFile"))
+                .flatMap(Node::asText)
+                .filter(name -> !name.isBlank());
+    }
+
+    /** The styles of a user's file, if all they name is in a catalogue. */
+    public static StyleReading added(String file, byte[] bytes, Catalogue known) {
+        return read(file, bytes).match(good -> StyleNames.checked(file, good, known), bad -> bad);
     }
 
     /** The keys that are asked for when this text is read: for the test that holds the schema true. */

@@ -93,6 +93,7 @@ public final class JobFile {
                 root.assumed("title", TextKind.WORDS, "Fence job", "no title given"),
                 Open.of(root.given("date", TextKind.DATE)),
                 root.assumed("display", Words.DISPLAY, DisplayUnits.US, Words.CUSTOM),
+                root.words("styleFile"),
                 SiteForm.read(root.object("site")),
                 GroundForm.read(root.object("ground")),
                 runs(root),
@@ -164,6 +165,7 @@ public final class JobFile {
                 job.title(),
                 job.date(),
                 job.display(),
+                job.styleFile(),
                 job.site(),
                 job.ground(),
                 job.runs(),
@@ -217,6 +219,7 @@ public final class JobFile {
         out.words("title", job.title())
                 .putIfAny("date", TextKind.DATE, job.date().value())
                 .put("display", Words.DISPLAY, job.display())
+                .words("styleFile", job.styleFile())
                 .flag("draft", job.draft());
         out.object("site", site -> SiteForm.write(job.site(), site));
         out.object("ground", ground -> GroundForm.write(job.ground(), ground));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.schema.SchemaFile;
@@ -86,5 +88,33 @@ class StyleFileTest {
                         "our-styles.json:1: styles[0]: a style says what fills its bays; write \"infill\": { \"kind\": \"upright\", ... }",
                         "our-styles.json:1: styles[0].posts.line: a style names its usual line posts;"
                                 + " write \"line\": [ { \"upTo\": \"6'\", \"size\": \"F1083-REG-2\" } ]");
+    }
+
+    @Test
+    void whatAUsersFileNamesMustBeInTheCatalogue() {
+        Catalogue known = StandardCatalogue.load();
+        int styles = StyleFile.added("our-styles.json", ALL_KINDS.getBytes(StandardCharsets.UTF_8), known)
+                .match(good -> known.withStyles(good.styles()).styles().size(), bad -> -1);
+        assertThat(styles).isEqualTo(known.styles().size() + 6);
+        String wrong = ALL_KINDS
+                .replace("\"picket\": \"TUBE-1x1x0.065\"", "\"picket\": \"TUBE-9x9\"")
+                .replace("\"size\": \"LIGHT-1.900x0.065\"", "\"size\": \"OAK-4x4\"")
+                .replace("\"rails\": \"none\",\n", "");
+        List<String> errors = StyleFile.added("our-styles.json", wrong.getBytes(StandardCharsets.UTF_8), known)
+                .match(
+                        good -> List.of(),
+                        bad -> bad.all().stream().map(InputError::text).toList());
+        assertThat(errors)
+                .containsExactly(
+                        "our-styles.json: style our-panel: there is no section TUBE-9x9; write one such as TUBE-1x1x0.065",
+                        "our-styles.json: style our-fabric: there is no post OAK-4x4; write one such as F1083-REG-2 or PINE-4x4");
+    }
+
+    @Test
+    void aJobNamesItsStyleFile() {
+        assertThat(StyleFile.namedBy("{ \"styleFile\": \"ours.json\" }".getBytes(StandardCharsets.UTF_8)))
+                .contains("ours.json");
+        assertThat(StyleFile.namedBy("not json".getBytes(StandardCharsets.UTF_8)))
+                .isEmpty();
     }
 }

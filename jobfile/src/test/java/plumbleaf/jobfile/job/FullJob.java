@@ -4,7 +4,7 @@ package plumbleaf.jobfile.job;
 final class FullJob {
     static final String TEXT = """
             {
-              "format": "plumbleaf-job", "version": 1, "title": "All there is", "date": "2027-08-02", "display": "metric", "draft": true,
+              "format": "plumbleaf-job", "version": 1, "title": "All there is", "date": "2027-08-02", "display": "metric", "styleFile": "our-styles.json", "draft": true,
               "site": {
                 "customer": "Ilse Tarbat", "address": "2 Quarry Row, Upper Quill", "basis": "engineered", "uses": ["public-way", "walk"],
                 "wind": { "speed": "51 m/s", "exposure": "D", "edition": "7-22", "risk": "II", "topographic": 1.2, "elevation": 0.95 },

@@ -30,7 +30,7 @@ import plumbleaf.web.store.StoredJob;
 class Bench {
     private static final int KEPT = 64;
 
-    private final Catalogue catalogue = StandardCatalogue.load();
+    private final Catalogue catalogue;
     private final Standards standards = StandardTables.load().standards();
     private final CutPlanner planner = new ProvenCutPlanner();
     private final Map<String, FutureTask<Design>> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -49,7 +49,8 @@ class Bench {
 
     private final HouseBooks books;
 
-    Bench(HouseBooks books) {
+    Bench(HouseBooks books, OwnStyles styles) {
+        this.catalogue = styles.addedTo(StandardCatalogue.load());
         this.books = books;
     }
 
