@@ -18,6 +18,7 @@ import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
@@ -187,6 +188,12 @@ public final class Layouts {
                 }
             }
             start = i;
+        }
+        for (Leg leg : run.legs()) {
+            leg.chord()
+                    .value()
+                    .filter(chord -> chord.index() == 0)
+                    .ifPresent(chord -> findings.add(say.curve(run.id(), chord.arc(), chord.count(), leg.length())));
         }
         findings.addAll(shaping.findings());
         findings.addAll(making.findings());

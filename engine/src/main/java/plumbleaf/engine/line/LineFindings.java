@@ -7,6 +7,7 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.Arc;
 import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.MeasuredFrom;
@@ -54,6 +55,20 @@ record LineFindings(DisplayUnits display) {
                 gate,
                 "The opening of " + gate + " does not lie on one leg of " + run + ". Move it or lengthen the leg.",
                 Basis.job("gate station"));
+    }
+
+    Finding curve(String run, Arc arc, int chords, Length chord) {
+        Length off = arc.off(chords);
+        return Checked.of(
+                "line.curve",
+                Severity.CAUTION,
+                run,
+                "The curve of " + run + ", radius " + text(arc.radius()) + ", is set out in " + chords
+                        + (chords == 1 ? " chord of " : " chords of ") + text(chord) + ", each " + text(off)
+                        + " off the curve in its middle; at most " + text(arc.sagitta())
+                        + ". Its posts stand on the bisectors; wind is taken chord by chord, on the safe side.",
+                Basis.job("sagitta of the curve"),
+                Measure.demand(off.inches(), arc.sagitta().inches(), "in"));
     }
 
     Finding holesMeet(String run, Offset station, Length apart) {

@@ -13,6 +13,7 @@ import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Taped;
+import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 
 /** Puts the runs of a job on the map. */
@@ -35,10 +36,14 @@ public final class RunLines {
             Direction before = heading;
             heading = leg.heading()
                     .match(bearing -> Direction.bearing(bearing.fromNorth()), turn -> before.turnedLeft(turn.left()));
+            Angle into = leg.chord().match(chord -> chord.is().into(), straight -> Angle.ZERO);
+            heading = heading.turnedLeft(into);
             Length level = leg.taped() == Taped.LEVEL ? leg.length() : profile.levelLength(station, leg.length());
             directions.add(heading);
             lengths.add(level);
             station = station.plus(level);
+            Angle outOf = leg.chord().match(chord -> chord.is().outOf(), straight -> Angle.ZERO);
+            heading = heading.turnedLeft(outOf);
         }
         PlanPoint start = new PlanPoint(run.start().east(), run.start().north());
         return new RunLine(run.id(), new PlanLine(start, directions, lengths), run.outside() == Side.RIGHT);

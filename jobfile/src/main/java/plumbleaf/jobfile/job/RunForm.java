@@ -3,6 +3,7 @@ package plumbleaf.jobfile.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.job.Arc;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Heading;
@@ -27,6 +28,9 @@ import plumbleaf.jobfile.input.TextKind;
 final class RunForm {
     private static final List<String> ENDS = List.of("free", "wall", "joins");
 
+    /** More chords than this in one curve are a slip of the pen. */
+    private static final int MOST_CHORDS = 200;
+
     private RunForm() {}
 
     static Run read(Fields run, int index) {
@@ -37,7 +41,6 @@ final class RunForm {
         Start from = new Start(
                 start.assumed("east", Words.PLAN, Offset.ZERO, "the job's origin"),
                 start.assumed("north", Words.PLAN, Offset.ZERO, "the job's origin"));
-        List<Leg> legs = legs(run);
         List<RunEnd> ends = ends(run);
         String style = run.needed("style", TextKind.WORDS, "none");
         Length infill = run.assumed("infill", Words.HEIGHT, Length.feet(6), Words.CUSTOM);
@@ -46,6 +49,7 @@ final class RunForm {
         Length maxBay = run.assumed("maxBay", Words.BAY, Length.feet(8), Words.CUSTOM);
         if (run.has("maxBay") && maxBay.compareTo(Length.feet(2)) < 0)
             run.refuse("maxBay", "a bay is 2' at least", "write a longer bay");
+        List<Leg> legs = legs(run, maxBay);
         FinishedFace face = run.assumed("finishedFace", Words.FACE, FinishedFace.OUT, Words.CUSTOM);
         List<NoDig> noDig = new ArrayList<>();
         for (Fields fields : run.objects("noDig"))
@@ -76,16 +80,43 @@ final class RunForm {
                 Open.of(run.given("basis", Words.BASIS)));
     }
 
-    private static List<Leg> legs(Fields run) {
+    private static List<Leg> legs(Fields run, Length maxBay) {
         List<Leg> legs = new ArrayList<>();
         for (Fields leg : run.objects("legs")) {
-            Length length = leg.needed("length", Words.LEG, Length.feet(8));
             Heading heading = heading(leg, legs.isEmpty());
+            if (leg.has("arc")) {
+                legs.addAll(arc(leg, heading, maxBay));
+                continue;
+            }
+            Length length = leg.needed("length", Words.LEG, Length.feet(8));
             legs.add(new Leg(length, heading, leg.assumed("taped", Words.TAPED, Taped.LEVEL, Words.CUSTOM)));
         }
         if (legs.isEmpty() && !run.has("legs")) run.needed("legs", LEGS, "");
         else if (legs.isEmpty()) run.refuse("legs", "a run needs a leg", "write \"legs\": [ { \"length\": \"40'\" } ]");
         return legs;
+    }
+
+    /** A curve is fenced by chords, and has its length and tape from its radius. */
+    private static List<Leg> arc(Fields leg, Heading heading, Length maxBay) {
+        Fields arc = leg.object("arc");
+        if (leg.has("length")) leg.refuse("length", "a curve has its length from radius and turn", "leave it away");
+        if (leg.has("taped")) leg.refuse("taped", "a curve is not taped along", "leave it away");
+        Arc read = new Arc(
+                arc.needed("radius", Words.LEG, Length.feet(30)),
+                arc.needed("turn", Words.TURN, Angle.degrees(90)),
+                arc.assumed("sagitta", Words.SPACE, Length.inches(2), Words.JUDGED));
+        if (arc.has("radius") && read.radius().inches() < 24)
+            arc.refuse("radius", "a fence does not bend round less than 2'", "write the radius to the post centers");
+        if (arc.has("turn") && read.left().isZero()) arc.refuse("turn", "a curve turns", "write 90 deg left");
+        boolean good = read.radius().inches() >= 24 && !read.left().isZero() && maxBay.inches() >= 1;
+        List<Leg> chords = good ? read.legs(heading, maxBay) : List.of();
+        if (chords.size() <= MOST_CHORDS && good) return chords;
+        if (good)
+            arc.refuse(
+                    "sagitta",
+                    "this takes " + chords.size() + " chords, more than " + MOST_CHORDS,
+                    "write a larger sagitta, or split the curve");
+        return List.of(new Leg(Length.feet(8), heading, Taped.LEVEL));
     }
 
     /** Only to say what is missing: legs are objects and never read as text. */
@@ -136,13 +167,20 @@ final class RunForm {
                 "start",
                 start -> start.put("east", TextKind.OFFSET, run.start().east())
                         .put("north", TextKind.OFFSET, run.start().north()));
-        out.objects("legs", run.legs(), (leg, entries) -> {
-            entries.put("length", TextKind.LENGTH, leg.length());
+        List<Leg> written = run.legs().stream()
+                .filter(leg -> leg.chord().match(chord -> chord.is().index() == 0, straight -> true))
+                .toList();
+        out.objects("legs", written, (leg, entries) -> {
+            if (!leg.chord().isSaid()) entries.put("length", TextKind.LENGTH, leg.length());
             leg.heading()
                     .match(
                             bearing -> entries.put("bearing", TextKind.ANGLE, bearing.fromNorth()),
                             turn -> entries.put("turn", Words.TURN, turn.left()));
-            entries.put("taped", Words.TAPED, leg.taped());
+            leg.chord()
+                    .match(
+                            chord -> entries.object(
+                                    "arc", arc -> writeArc(chord.is().arc(), arc)),
+                            straight -> entries.put("taped", Words.TAPED, leg.taped()));
         });
         out.choices("ends", List.of(run.first(), run.last()), RunForm::endKind, RunForm::writeEnd);
         out.words("style", run.style())
@@ -163,6 +201,12 @@ final class RunForm {
                 (set, entries) -> entries.words("id", set.id()).put("station", TextKind.LENGTH, set.station()));
         out.object("posts", posts -> SupportForm.write(run.posts(), posts));
         out.putIfAny("basis", Words.BASIS, run.basis().value());
+    }
+
+    private static void writeArc(Arc arc, Entries out) {
+        out.put("radius", TextKind.LENGTH, arc.radius())
+                .put("turn", Words.TURN, arc.left())
+                .put("sagitta", TextKind.LENGTH, arc.sagitta());
     }
 
     private static String endKind(RunEnd end) {

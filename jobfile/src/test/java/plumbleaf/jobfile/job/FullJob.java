@@ -31,7 +31,8 @@ final class FullJob {
                   "id": "R1", "outside": "left", "start": { "east": "1.0005 m", "north": "-2'" },
                   "legs": [
                     { "length": "30'", "bearing": "12.5 deg", "taped": "slope" },
-                    { "length": "20'", "turn": "33.3 deg right", "taped": "level" }
+                    { "length": "20'", "turn": "33.3 deg right", "taped": "level" },
+                    { "turn": "0 deg", "arc": { "radius": "20'", "turn": "90 deg left", "sagitta": "3\\"" } }
                   ],
                   "ends": [{ "kind": "wall", "of": "block" }, { "kind": "joins", "run": "R2" }],
                   "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "maxBay": "6'",
