@@ -83,6 +83,16 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
             more.addAll(holds.findings(gate.id(), site.basis()));
             path.addAll(holds.links(gate.id()));
         }
+        if (gate.pair().isPresent()) {
+            PairDesign pair = gate.pair().get();
+            LatchCheck holds = LatchCheck.of(
+                    site.latch(),
+                    pair.atLatch(gate.hung().get(0).cases()),
+                    site.gate().loads().person(),
+                    pair.slam());
+            more.addAll(holds.findings(gate.id(), site.basis()));
+            path.addAll(holds.links(gate.id()));
+        }
         return new GatePosts(gate.onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
     }
 

@@ -1,5 +1,6 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.MeetingPlace;
@@ -8,6 +9,8 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.MeetingForces;
 import plumbleaf.engine.strength.RodBending;
 
@@ -53,6 +56,18 @@ public record PairDesign(
     /** How far the latch corners part in height in the years after hanging, both posts in soft soil. */
     public Length dropDifference() {
         return Length.inches(Math.abs(dropA.inches() - dropB.inches()));
+    }
+
+    /** The closed cases of a leaf as the latch between the leaves feels them: what it carries from one to the other. */
+    List<CaseForces> atLatch(List<CaseForces> cases) {
+        List<CaseForces> felt = new ArrayList<>();
+        for (CaseForces each : cases) {
+            if (each.state() != LeafState.CLOSED) continue;
+            for (MeetingForces at : forces)
+                if (at.combination() == each.combination() && at.wind() == each.wind())
+                    felt.add(each.heldBy(at.latch()));
+        }
+        return felt;
     }
 
     /** Number of rods. */

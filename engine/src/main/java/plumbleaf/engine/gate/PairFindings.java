@@ -12,7 +12,30 @@ import plumbleaf.engine.job.Side;
 
 /** What is to be said of two leaves that meet. */
 final class PairFindings {
+    /** What the eye sees of one gap between pickets against the next: judgement. */
+    private static final double GAP_SEEN_IN = 0.125;
+
     private PairFindings() {}
+
+    /** Whether the pickets of one leaf carry on over the meeting gap into those of the other: the same gaps on both; empty where a leaf has none. */
+    static List<Finding> rhythm(GateAsk ask, List<LeafHang> hangs) {
+        Leaf a = hangs.get(0).leaf();
+        Leaf b = hangs.get(1).leaf();
+        if (a.pickets().isEmpty() || b.pickets().isEmpty()) return List.of();
+        double apart = Math.abs(a.picketGap().inches() - b.picketGap().inches());
+        double between = ask.gate().leaf().latchGap().inches();
+        String message = ask.gate().id() + ": its pickets stand "
+                + ask.display().length(a.picketGap()) + " apart on " + a.id() + " and "
+                + ask.display().length(b.picketGap()) + " on " + b.id() + ", and "
+                + ask.display().length(between) + " where the leaves meet.";
+        return List.of(Checked.of(
+                "pair.rhythm",
+                Severity.CAUTION,
+                ask.gate().id(),
+                message,
+                Basis.judgement("an eighth of an inch between one gap and the next is seen"),
+                Measure.demand(apart, GAP_SEEN_IN, "in")));
+    }
 
     /**
      * Which leaf opens first. Pushed together both back corners come into the gap at once and need the sum of their sweeps; a stop strip on the other leaf keeps

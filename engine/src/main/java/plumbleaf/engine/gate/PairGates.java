@@ -55,6 +55,7 @@ final class PairGates {
         MeetingPlace meeting = meeting(ask, opening, kind, hangs);
         findings.add(GateFindings.meeting(gate, meeting.topMiss().inches(), ask.display()));
         findings.add(PairFindings.order(ask, kind, shown));
+        findings.addAll(PairFindings.rhythm(ask, hangs));
         if (!kind.swing().isSaid()) findings.add(GateFindings.hand(gate, true, false));
         List<Gates.Hung> worstFirst = new ArrayList<>(shown);
         worstFirst.sort(Gates.WORST_FIRST);

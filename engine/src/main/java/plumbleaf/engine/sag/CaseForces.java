@@ -32,6 +32,11 @@ public record CaseForces(
         members = List.copyOf(members);
     }
 
+    /** The same case with another push of whatever holds the leaf. */
+    public CaseForces heldBy(Force other) {
+        return new CaseForces(combination, state, angle, wind, hinges, hingePost, latchPost, other, members);
+    }
+
     /** What the hinge post brings to its footing, under the name of its case. */
     public CombinedAction onHingePost() {
         return new CombinedAction(combination, state.key(), wind.key(), hingePost);

@@ -11,9 +11,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HungLeaf;
+import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
@@ -190,6 +193,46 @@ class WholeDesignTest {
         says(design);
         assertThat(Yard.gate(design).hung()).isEmpty();
         assertThat(design.verdict()).isNotEqualTo(Verdict.PASSES);
+    }
+
+    /** A gate that strikes may be made a pair with one press, even or not, and what that costs is said. */
+    @Test
+    void aGateThatStrikesMayBecomeAPairWithItsPrice() {
+        Design design = NURSERY.design();
+        List<Remedy> pairs = design.findings().stream()
+                .filter(finding -> finding.id().equals("swing.strikes"))
+                .flatMap(finding -> finding.remedies().stream())
+                .filter(remedy -> remedy.id().endsWith("pair"))
+                .toList();
+        assertThat(pairs).isNotEmpty();
+        assertThat(pairs).allSatisfy(remedy -> {
+            assertThat(remedy.priceChange()).isPresent();
+            assertThat(remedy.edit().orElseThrow()).contains("gates[G1].hinge=; gates[G1].kind=pair; gates[G1].split=");
+        });
+    }
+
+    /** What holds the leaves where they meet is worked out, and one rod takes what both put there. */
+    @Test
+    void aPairIsHeldWhereItsLeavesMeet() {
+        Design design = pair().design();
+        PairDesign pair = Yard.gate(design).pair().orElseThrow();
+        assertThat(pair.rod().rod().id()).startsWith("ROD-");
+        assertThat(pair.rod().utilisation()).isPositive();
+        double push = pair.rod().push().pounds();
+        assertThat(pair.rod().moment().poundInches())
+                .isCloseTo(push * pair.rod().exposed().inches(), within(1e-6));
+        assertThat(design.findings())
+                .extracting(Finding::id)
+                .contains("pair.rod", "pair.sleeve", "pair.top", "sag.meeting");
+        assertThat(design.quote().takeoff().lines().stream()
+                        .map(line -> line.sold().item()))
+                .contains(pair.rod().rod().id(), "ground-sleeve", "stop-strip");
+        assertThat(Yard.gate(design).loadPath()).extracting(LinkUse::link).contains("drop rod", "sleeve footing");
+    }
+
+    private static Yard pair() {
+        return NURSERY.with("\"kind\": \"swing\"", "\"kind\": \"pair\", \"swing\": \"in\"")
+                .with(", \"hinge\": \"left\", \"swing\": \"in\", \"opens\": \"90 deg\"", "");
     }
 
     /** Both leaves hang, each on its own post, and each is judged by its own name. */
