@@ -10,6 +10,7 @@ import plumbleaf.jobfile.catalogue.StandardCatalogue;
 /** The example jobs as they lie in the project, and the catalogue to read them against. */
 final class Examples {
     static final String NURSERY = example("nursery-lane.json");
+    static final String SPIT = example("gannet-spit.json");
     static final String KILN = example("kiln-yard.json");
     static final Catalogue CATALOGUE = StandardCatalogue.load();
 

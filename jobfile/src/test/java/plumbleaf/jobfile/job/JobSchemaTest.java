@@ -38,12 +38,13 @@ class JobSchemaTest {
     void theExamplesAreAsTheSchemaSays() {
         assertThat(SCHEMA.errors(Examples.NURSERY)).isEmpty();
         assertThat(SCHEMA.errors(Examples.KILN)).isEmpty();
+        assertThat(SCHEMA.errors(Examples.SPIT)).isEmpty();
         assertThat(SCHEMA.errors(FullJob.TEXT)).isEmpty();
     }
 
     @Test
     void whatIsWrittenIsAsTheSchemaSays() {
-        for (String text : new String[] {Examples.NURSERY, Examples.KILN, FullJob.TEXT}) {
+        for (String text : new String[] {Examples.NURSERY, Examples.KILN, Examples.SPIT, FullJob.TEXT}) {
             Job job = JobFile.read("job", text, Examples.CATALOGUE).job().orElseThrow();
             assertThat(SCHEMA.errors(JobFile.write(job))).isEmpty();
         }

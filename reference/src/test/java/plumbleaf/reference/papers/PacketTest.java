@@ -70,7 +70,7 @@ class PacketTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"nursery-lane.json", "kiln-yard.json"})
+    @ValueSource(strings = {"nursery-lane.json", "kiln-yard.json", "gannet-spit.json"})
     void theSameJobGivesTheSameBytes(String name) throws IOException {
         Design once = design(example(name));
         Design again = design(example(name));
