@@ -9,6 +9,7 @@ import java.util.List;
  * @param sights where drivers must see over the fence
  * @param accessible gates on accessible ways
  * @param nearHouse one where nothing may burn beside a building
+ * @param propertyLines lot lines that the fence keeps off
  * @param overnight what must not get out, or in, while the fence is down
  */
 public record Rules(
@@ -18,7 +19,8 @@ public record Rules(
         List<SightTriangle> sights,
         List<AccessibleWay> accessible,
         List<NearHouse> nearHouse,
-        List<Overnight> overnight) {
+        List<Overnight> overnight,
+        List<PropertyLine> propertyLines) {
     public Rules {
         heights = List.copyOf(heights);
         pools = List.copyOf(pools);
@@ -26,5 +28,6 @@ public record Rules(
         accessible = List.copyOf(accessible);
         nearHouse = List.copyOf(nearHouse);
         overnight = List.copyOf(overnight);
+        propertyLines = List.copyOf(propertyLines);
     }
 }

@@ -1,5 +1,6 @@
 package plumbleaf.engine.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.quantity.Length;
@@ -10,10 +11,17 @@ public final class NearBuilding {
 
     /** The least distance from a piece to the walls between corners in order, and from the last back to the first; zero where they cross. */
     public static Length distance(PlanPoint from, PlanPoint to, List<PlanPoint> corners) {
+        List<PlanPoint> round = new ArrayList<>(corners);
+        round.add(corners.get(0));
+        return toLine(from, to, round);
+    }
+
+    /** The least distance from a piece to a line through points in order; zero where they cross. */
+    public static Length toLine(PlanPoint from, PlanPoint to, List<PlanPoint> points) {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < corners.size(); i++) {
-            PlanPoint one = corners.get(i);
-            PlanPoint other = corners.get((i + 1) % corners.size());
+        for (int i = 0; i + 1 < points.size(); i++) {
+            PlanPoint one = points.get(i);
+            PlanPoint other = points.get(i + 1);
             if (crosses(from, to, one, other)) return Length.ZERO;
             least = Math.min(least, toPiece(from, one, other));
             least = Math.min(least, toPiece(to, one, other));

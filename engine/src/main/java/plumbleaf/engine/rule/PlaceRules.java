@@ -9,6 +9,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.LocateTicket;
 import plumbleaf.engine.job.Overnight;
+import plumbleaf.engine.job.PropertyLine;
 import plumbleaf.engine.job.SightTriangle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -71,6 +72,41 @@ public final class PlaceRules {
                         + " clear, or build that stretch and its gate of metal.",
                 rules.row("NH01").basis(),
                 Measure.provided(nearest.inches(), strip.inches(), "in"));
+    }
+
+    /** How far the face of a fence stays off a lot line. */
+    public static Finding setback(String run, PropertyLine line, Length face, RuleTable rules) {
+        return Checked.of(
+                "line.setback",
+                Severity.MUST_FIX,
+                run,
+                "The face of " + run + " comes within " + rules.say().text(face) + " of the " + line.what() + "; "
+                        + rules.say().text(line.setback()) + " at least. Local code governs.",
+                Basis.job("set-back from the lot line"),
+                Measure.provided(face.inches(), line.setback().inches(), "in"));
+    }
+
+    /** Nobody stands for a line that the fence is measured from. */
+    public static Finding vouched(PropertyLine line) {
+        return line.certifiedBy()
+                .match(
+                        who -> Checked.note(
+                                "line.certified",
+                                who.is().equals("owner") ? Severity.CAUTION : Severity.PASS,
+                                "site",
+                                "The " + line.what() + " is certified by "
+                                        + switch (who.is()) {
+                                            case "pins" -> "the pins found on site.";
+                                            case "survey" -> "a survey.";
+                                            default -> "the owner's word: the proposal says so. Find the pins.";
+                                        },
+                                Basis.commonPractice("the line is the owner's to certify")),
+                        unsaid -> Checked.note(
+                                "line.certified",
+                                Severity.CANNOT_SAY,
+                                "site",
+                                "Nobody has said who certifies the " + line.what() + ": pins, a survey, or the owner.",
+                                Basis.commonPractice("the line is the owner's to certify")));
     }
 
     /** A task that digs on a day that no locate ticket covers. */

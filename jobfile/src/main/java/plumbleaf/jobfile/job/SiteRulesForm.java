@@ -11,6 +11,7 @@ import plumbleaf.engine.job.NearHouse;
 import plumbleaf.engine.job.Overnight;
 import plumbleaf.engine.job.PoolBarrier;
 import plumbleaf.engine.job.PoolGateSaid;
+import plumbleaf.engine.job.PropertyLine;
 import plumbleaf.engine.job.RunStretch;
 import plumbleaf.engine.job.SightTriangle;
 import plumbleaf.engine.job.Stated;
@@ -27,6 +28,9 @@ final class SiteRulesForm {
             TextKind.oneOf("an answer", List.of(true, false), answer -> answer ? "yes" : "no");
     private static final TextKind<Boolean> SIDE =
             TextKind.oneOf("a side", List.of(true, false), inside -> inside ? "in" : "out");
+
+    private static final TextKind<String> VOUCHED =
+            TextKind.oneOf("who vouches for a line", List.of("pins", "survey", "owner"), who -> who);
 
     private SiteRulesForm() {}
 
@@ -110,11 +114,7 @@ final class SiteRulesForm {
         if (!near.there()) return List.of();
         List<Building> buildings = new ArrayList<>();
         for (Fields fields : near.objects("buildings")) {
-            List<PlanPoint> corners = new ArrayList<>();
-            for (Fields corner : fields.objects("corners"))
-                corners.add(new PlanPoint(
-                        corner.needed("east", Words.PLAN, Offset.ZERO),
-                        corner.needed("north", Words.PLAN, Offset.ZERO)));
+            List<PlanPoint> corners = points(fields, "corners");
             if (corners.size() < 2)
                 fields.refuse("corners", "a building needs two corners at least", "write the ends of its near wall");
             buildings.add(new Building(fields.needed("what", TextKind.WORDS, ""), corners));
@@ -123,6 +123,28 @@ final class SiteRulesForm {
                 near.assumed("strip", Words.BAY, Length.feet(5), "from memory, local wildfire rules"),
                 near.flag("required"),
                 buildings));
+    }
+
+    static List<PropertyLine> propertyLines(List<Fields> lines) {
+        List<PropertyLine> all = new ArrayList<>();
+        for (Fields fields : lines) {
+            List<PlanPoint> points = points(fields, "points");
+            if (points.size() < 2) fields.refuse("points", "a line needs two points at least", "write its ends");
+            all.add(new PropertyLine(
+                    fields.needed("what", TextKind.WORDS, ""),
+                    stated(fields.given("certifiedBy", VOUCHED)),
+                    fields.assumed("setback", Words.STATION, Length.inches(4), Words.CUSTOM),
+                    points));
+        }
+        return all;
+    }
+
+    private static List<PlanPoint> points(Fields fields, String key) {
+        List<PlanPoint> points = new ArrayList<>();
+        for (Fields point : fields.objects(key))
+            points.add(new PlanPoint(
+                    point.needed("east", Words.PLAN, Offset.ZERO), point.needed("north", Words.PLAN, Offset.ZERO)));
+        return points;
     }
 
     static List<Overnight> overnight(List<Fields> kept) {
@@ -143,6 +165,16 @@ final class SiteRulesForm {
                 (way, entries) -> entries.words("gate", way.gate())
                         .putIfAny("smoothBottom", ANSWER, way.smoothBottom().value())
                         .putIfAny("threshold", TextKind.LENGTH, way.threshold().value()));
+        out.objects("propertyLines", rules.propertyLines(), (line, entries) -> {
+            entries.words("what", line.what())
+                    .putIfAny("certifiedBy", VOUCHED, line.certifiedBy().value())
+                    .put("setback", TextKind.LENGTH, line.setback());
+            entries.objects(
+                    "points",
+                    line.points(),
+                    (point, inner) -> inner.put("east", TextKind.OFFSET, point.east())
+                            .put("north", TextKind.OFFSET, point.north()));
+        });
         for (NearHouse near : rules.nearHouse()) out.object("nearHouse", entries -> writeNear(near, entries));
         out.objects(
                 "overnight",

@@ -36,7 +36,8 @@ final class TermsForm {
                 SiteRulesForm.sights(rules.objects("sights")),
                 SiteRulesForm.accessible(rules.objects("accessible")),
                 SiteRulesForm.nearHouse(rules.object("nearHouse")),
-                SiteRulesForm.overnight(rules.objects("overnight")));
+                SiteRulesForm.overnight(rules.objects("overnight")),
+                SiteRulesForm.propertyLines(rules.objects("propertyLines")));
     }
 
     static void writeRules(Rules rules, Entries out) {

@@ -134,6 +134,8 @@ final class FullJob {
                 "accessible": [{ "gate": "G1", "smoothBottom": "no", "threshold": "1/2\\"" }],
                 "nearHouse": { "strip": "4'", "required": true, "buildings": [{ "what": "house", "corners": [{ "east": "1'", "north": "2'" },
                   { "east": "3'", "north": "4'" }] }] },
+                "propertyLines": [{ "what": "east lot line", "certifiedBy": "pins", "setback": "6\\"", "points": [{ "east": "1'", "north": "2'" },
+                  { "east": "3'", "north": "4'" }] }],
                 "overnight": [{ "what": "a dog", "temporaryFence": "40'" }]
               },
               "money": {

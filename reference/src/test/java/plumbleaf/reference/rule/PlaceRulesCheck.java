@@ -85,6 +85,21 @@ class PlaceRulesCheck {
         assertThat(severities(with("", weekend), "dig.window")).containsExactly(Severity.MUST_FIX);
     }
 
+    /** The lot line lies 6 in. south of the post centers; the face of a 2.375 in. post is 4-13/16 in. off it, gate posts of 2.875 in. 4-9/16 in. */
+    @Test
+    void aFenceKeepsOffTheLotLine() throws IOException {
+        String line =
+                "\"propertyLines\": [ { \"what\": \"south lot line\", %s \"setback\": \"%s\", \"points\": [ { \"east\": \"-9'\", \"north\": \"-6\\\"\" },"
+                        + " { \"east\": \"60'\", \"north\": \"-6\\\"\" } ] } ],";
+        List<Finding> kept =
+                with(line.replaceFirst("%s", "\"certifiedBy\": \"pins\",").replace("%s", "4\\\""), "");
+        assertThat(severities(kept, "line.setback")).containsExactly(Severity.PASS);
+        assertThat(severities(kept, "line.certified")).containsExactly(Severity.PASS);
+        List<Finding> broken = with(line.replaceFirst("%s", "").replace("%s", "5\\\""), "");
+        assertThat(severities(broken, "line.setback")).containsExactly(Severity.MUST_FIX);
+        assertThat(severities(broken, "line.certified")).containsExactly(Severity.CANNOT_SAY);
+    }
+
     @Test
     void shutAtNight() throws IOException {
         assertThat(severities(with("\"overnight\": [ { \"what\": \"a dog\" } ],", ""), "contain.overnight"))
