@@ -89,7 +89,7 @@ public final class CrewSheet {
                         : subject.inches(pair.asked().sleeveAbove().inches()) + " above the ground")
                 + ", rod in it, and let it cure before the wind gets the gate."
                 + (pair.asked().hasStop()
-                        ? " Centre stop " + subject.inches(pair.asked().stop().inches()) + " high."
+                        ? " Center stop " + subject.inches(pair.asked().stop().inches()) + " high."
                         : "")
                 + " The " + pair.active().key() + " leaf opens first and closes last.");
     }

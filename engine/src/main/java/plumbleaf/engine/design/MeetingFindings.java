@@ -134,7 +134,7 @@ final class MeetingFindings {
     private Finding stop() {
         double needed = pair.place().toGuide().inches() + STOP_ON_LEAF_IN;
         String message =
-                gate + ": its centre stop stands " + display.length(pair.asked().stop())
+                gate + ": its center stop stands " + display.length(pair.asked().stop())
                         + " above the ground; to hold both leaves it must reach " + display.length(needed) + ".";
         return Checked.of(
                 "pair.stop",

@@ -114,7 +114,7 @@ final class MeetingRemedies {
         Length height = Length.inches(Math.ceil(work.place().toGuide().inches() + STOP_ON_LEAF_IN));
         offer(
                 "centre-stop",
-                "set a centre stop " + site.job().display().length(height)
+                "set a center stop " + site.job().display().length(height)
                         + " high for both leaves to close against, on the side they do not swing to",
                 meeting.withStop(height),
                 "stop",

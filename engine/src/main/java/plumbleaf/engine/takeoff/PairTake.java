@@ -58,7 +58,7 @@ public record PairTake(String gate, Meeting meeting, RodModel rod, Length stripL
                     stripLength.inFeet(),
                     gate));
         if (meeting.hasStop())
-            loose.add(Need.pieces("centre-stop", "centre stop for both leaves", PartGroup.HARDWARE, 1, gate));
+            loose.add(Need.pieces("centre-stop", "center stop for both leaves", PartGroup.HARDWARE, 1, gate));
         if (meeting.topKeeper())
             loose.add(Need.pieces("top-keeper", "keeper for the tops of both leaves", PartGroup.HARDWARE, 1, gate));
         double d = meeting.sleeveHole().inches();

@@ -19,7 +19,7 @@ final class MeetingForm {
                 meeting.assumed("sleeveAbove", Words.GAP, USUAL.sleeveAbove(), "flush with the ground"),
                 meeting.assumed("sleeveHole", Words.HOLE, USUAL.sleeveHole(), Words.CUSTOM),
                 meeting.assumed("sleeveDepth", Words.DEPTH, USUAL.sleeveDepth(), Words.CUSTOM),
-                meeting.assumed("stop", Words.GAP, USUAL.stop(), "no centre stop"),
+                meeting.assumed("stop", Words.GAP, USUAL.stop(), "no center stop"),
                 meeting.flag("topKeeper"));
     }
 

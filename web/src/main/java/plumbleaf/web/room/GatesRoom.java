@@ -51,7 +51,7 @@ final class GatesRoom {
                     opened.field(at + ".meeting.rods", "Rods", Unit.COUNT, id),
                     opened.field(at + ".meeting.sleeveAbove", "Sleeve above ground", Unit.INCHES, id),
                     opened.field(at + ".meeting.sleeveDepth", "Sleeve's hole deep", Unit.INCHES, id),
-                    opened.field(at + ".meeting.stop", "Centre stop high", Unit.INCHES, id),
+                    opened.field(at + ".meeting.stop", "Center stop high", Unit.INCHES, id),
                     opened.field(at + ".meeting.strip", "Stop strip wide", Unit.INCHES, id)));
         return fields;
     }

@@ -36,9 +36,17 @@ final class HoldPanels {
 
     static List<Panel> of(Opened opened, String gate, String id) {
         HoldPanels panels = new HoldPanels(opened, id);
+        boolean pair =
+                opened.text().value(gate + ".kind").filter("pair"::equals).isPresent();
         return List.of(
-                panels.post(gate + ".hingePost.support", "hingePost", "What holds the hinge post"),
-                panels.post(gate + ".latchPost.support", "latchPost", "What holds the latch post"));
+                panels.post(
+                        gate + ".hingePost.support",
+                        "hingePost",
+                        pair ? "What holds the left post" : "What holds the hinge post"),
+                panels.post(
+                        gate + ".latchPost.support",
+                        "latchPost",
+                        pair ? "What holds the right post" : "What holds the latch post"));
     }
 
     private Panel post(String at, String which, String heading) {

@@ -1,0 +1,37 @@
+package plumbleaf.web.room;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+
+/** What a remedy asks for, made in the text of a job. */
+class EditTest {
+    private static final String JOB = "{ \"gates\": [{ \"id\": \"G1\", \"kind\": \"swing\", \"hinge\": \"left\" }] }";
+
+    private static DocumentText after(String remedy) {
+        DocumentText text = DocumentText.of(JOB);
+        for (Edit edit : Edit.ofRemedy(remedy)) text = edit.on(text);
+        return text;
+    }
+
+    @Test
+    void severalEditsAreMadeOneAfterTheOtherAndNothingTakesAValueOut() {
+        DocumentText text = after("gates[G1].hinge=; gates[G1].kind=pair; gates[G1].split=45%");
+        assertThat(text.value("gates[G1].hinge")).isEmpty();
+        assertThat(text.value("gates[G1].kind")).contains("pair");
+        assertThat(text.value("gates[G1].split")).contains("45%");
+    }
+
+    @Test
+    void countsAndYesStandBareAllElseInQuotes() {
+        assertThat(after("gates[G1].meeting.rods=2").text()).contains("\"rods\": 2");
+        assertThat(after("gates[G1].meeting.topKeeper=true").text()).contains("\"topKeeper\": true");
+        assertThat(after("gates[G1].meeting.sleeveAbove=2\"").text()).contains("\"sleeveAbove\": \"2\\\"\"");
+    }
+
+    @Test
+    void whatIsNoEditIsRefused() {
+        assertThatThrownBy(() -> Edit.ofRemedy("=left")).isInstanceOf(IllegalArgumentException.class);
+    }
+}
