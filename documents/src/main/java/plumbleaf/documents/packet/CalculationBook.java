@@ -28,6 +28,7 @@ import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.WoodPost;
+import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostStrength;
 
 /** For whoever reviews the numbers: a summary first, what is assumed apart, then each check with its formula, its numbers and its result. */
@@ -359,7 +360,7 @@ public final class CalculationBook {
                         (PostDesign post) -> -post.check().utilisation())
                 .thenComparing(PostDesign::id));
         for (PostDesign post : hardest) {
-            if (shown.contains(post.section().id())) continue;
+            if (shown.contains(post.section().id()) && post.held().facts().isEmpty()) continue;
             shown.add(post.section().id());
             post(paper, subject, post);
         }
@@ -367,6 +368,23 @@ public final class CalculationBook {
 
     private static String inch1(double value) {
         return DecimalText.fixed(value, 1) + " in.";
+    }
+
+    /** What something else than a hole must do to hold it, number by number. */
+    private static void held(Paper.Builder paper, PostDesign post) {
+        if (post.held().facts().isEmpty()) return;
+        Table.Builder table = Table.with(Column.words("What holds " + post.id()), Column.right("Value"));
+        for (HeldPost.Fact fact : post.held().facts())
+            table.row(fact.words(), DecimalText.upTo(fact.value(), decimals(fact.unit())) + " " + fact.unit());
+        paper.add(table.table());
+    }
+
+    private static int decimals(String unit) {
+        return switch (unit) {
+            case "in", "lb/in3" -> 2;
+            case "rad" -> 5;
+            default -> 0;
+        };
     }
 
     private static void post(Paper.Builder paper, PacketSubject subject, PostDesign post) {
@@ -386,6 +404,7 @@ public final class CalculationBook {
                     subject.inches(post.depth().inches()));
             paper.add(needs.table());
         }
+        held(paper, post);
         StringBuilder checks = new StringBuilder();
         for (Checkpoint check : post.checks())
             checks.append(checks.length() == 0 ? "" : "; ")

@@ -2,12 +2,14 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.gate.AsSetFit;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.Use;
@@ -65,6 +67,7 @@ public final class CrewSheet {
                 "Dig to the depth on the post schedule; pull-test the first post once it has set (50 to 100 lb by hand scale, read the lean).");
         steps.add(
                 "Set gate posts face to face, plumb both ways, braced. Leave them 3 days above 50\u00b0F (common practice, no source).");
+        for (PostDesign post : subject.checked()) held(post).ifPresent(steps::add);
         for (GatePaper gate : subject.gates())
             steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. "
                     + gate.subject().plan().sentence() + ".");
@@ -92,6 +95,36 @@ public final class CrewSheet {
                         ? " Center stop " + subject.inches(pair.asked().stop().inches()) + " high."
                         : "")
                 + " The " + pair.active().key() + " leaf opens first and closes last.");
+    }
+
+    /** How a post is set that nobody digs for. */
+    private static Optional<String> held(PostDesign post) {
+        String id = post.id();
+        return post.post()
+                .support()
+                .match(
+                        footing -> footing.sleeve() || !footing.bell().isNone()
+                                ? Optional.of("Post " + id + ":"
+                                        + (footing.bell().isNone() ? "" : " bell the foot of its hole out below frost;")
+                                        + (footing.sleeve() ? " smooth sleeve down to the frost line;" : "")
+                                        + " no wide top.")
+                                : Optional.empty(),
+                        driven ->
+                                Optional.of("Post " + id + ": drive it, plumb both ways; stop and call if it refuses."),
+                        plate -> Optional.of(
+                                "Post " + id
+                                        + ": drill, blow the holes clean, set the anchors to their maker's torque; shim and grout the plate full."),
+                        socket -> Optional.of(
+                                "Post " + id
+                                        + ": core, roughen and clean the socket, set and brace the post, grout full; no load before its maker's days."),
+                        wall -> post.post().gate().isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(
+                                        "Hinges at " + id
+                                                + ": anchors into solid wall or blocking only, to their maker's torque; call if one spins."),
+                        existing -> Optional.of(
+                                "Post " + id
+                                        + ": pull it again before hanging (50 to 100 lb by hand scale); more than a tenth left over, stop and call."));
     }
 
     private static void hang(List<String> steps, PacketSubject subject, GatePaper gate) {

@@ -9,6 +9,7 @@ import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
@@ -54,6 +55,9 @@ public final class Designs {
         findings.addAll(yard.bayFindings());
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
         findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, quote.schedule(), standards));
+        SoilBand.of(job.site().soil(), standards.soil())
+                .ifPresent(soil ->
+                        findings.addAll(SitePulls.of(job, catalogue, soil).findings()));
         findings.addAll(quote.findings());
         Picks built = picks;
         RodPick rods = RodPick.of(catalogue, gates);

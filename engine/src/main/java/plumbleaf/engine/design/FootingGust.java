@@ -33,7 +33,7 @@ record FootingGust(FootingDesign footing, Soil soil, Standards standards) {
 
     private Length depth() {
         return Length.inches(
-                Math.max(0, footing.hole().depth().inches() - soil.looseTop().inches()));
+                Math.max(0, footing.hole().depth().inches() - soil.deadTop().inches()));
     }
 
     double allowableUse(BaseAction action) {

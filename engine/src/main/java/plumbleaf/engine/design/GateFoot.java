@@ -32,15 +32,16 @@ final class GateFoot {
 
     private GateFoot() {}
 
-    /** The soil of the site; empty where nothing is presumed for it. */
+    /** The soil of the site, as a pull on its first post showed it or as it is presumed; empty where nothing is presumed for it. */
     static Optional<SoilBand> band(Job job, Catalogue catalogue, Standards standards) {
-        return SoilBand.of(job.site().soil(), standards.soil());
+        return SoilBand.of(job.site().soil(), standards.soil())
+                .map(presumed -> SitePulls.of(job, catalogue, presumed).band().orElse(presumed));
     }
 
     /** Empty where nothing holds it that has numbers: soil without any, a hole that ends in the loose top. */
     static Optional<PierSprings> of(GateSite site, Post post, Section steel, HoleSize hole) {
         Optional<SoilBand> soil = band(site.job(), site.catalogue(), site.standards());
-        Length loose = site.job().site().soil().looseTop();
+        Length loose = site.job().site().soil().deadTop();
         return post.support()
                 .match(
                         footing -> dug(soil, hole, loose).map(springs -> atGrade(springs, footing)),

@@ -5,10 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Force;
@@ -93,6 +97,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
             more.addAll(holds.findings(gate.id(), site.basis()));
             path.addAll(holds.links(gate.id()));
         }
+        heaveApart(site, gate.id(), hinge, latch).ifPresent(more::add);
         return new GatePosts(gate.onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
     }
 
@@ -136,6 +141,24 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 site.gate().loads().person(),
                 leaf.width(),
                 leaf.pinSpacing());
+    }
+
+    /** Frost lifts one post of a gate and not the other, or further: what a latch minds is the difference. */
+    private static Optional<Finding> heaveApart(GateSite site, String gate, PostDesign hinge, PostDesign latch) {
+        SoilKind soil = site.job().site().soil().kind();
+        boolean freezes = (soil == SoilKind.CLAY || soil == SoilKind.SILT)
+                && !site.job().site().frost().depth().isZero();
+        boolean alike = hinge.post().support().equals(latch.post().support())
+                && hinge.depth().equals(latch.depth());
+        if (!freezes || alike) return Optional.empty();
+        return Optional.of(Checked.note(
+                "gate.heave",
+                Severity.CAUTION,
+                gate,
+                gate
+                        + ": its two posts are not held alike in ground that freezes, so frost may lift one past the other by more than the latch takes. Same depth and same"
+                        + " sleeve at both, a tie between them below grade, or a latch with more reach.",
+                Basis.commonPractice("difference of heave between hinge and latch")));
     }
 
     /** What the leaves bring to a post: the one that hangs on it, and the one that latches to it. */

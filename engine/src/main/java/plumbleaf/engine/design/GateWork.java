@@ -101,7 +101,7 @@ final class GateWork {
         return plan.hangs().stream()
                 .allMatch(hang -> !digs(hingePost(plan, hang))
                         || GateFoot.reachesSoundSoil(
-                                build.hole(), site.job().site().soil().looseTop()));
+                                build.hole(), site.job().site().soil().deadTop()));
     }
 
     private static boolean digs(Post post) {

@@ -70,11 +70,11 @@ public final class Footings {
                 governing.depth(),
                 pinned.isSaid() ? DepthCause.GIVEN : governing.cause(),
                 needs,
-                findings(demand, depth, binding, every, presumed, basis, frost, soil.looseTop()));
+                findings(demand, depth, binding, every, presumed, basis, frost, soil.deadTop()));
     }
 
     private static Length least(Soil soil, FootingRules rules) {
-        Length throughLoose = soil.looseTop().plus(LEAST_IN_SOUND_SOIL);
+        Length throughLoose = soil.deadTop().plus(LEAST_IN_SOUND_SOIL);
         return throughLoose.compareTo(rules.least()) > 0 ? throughLoose : rules.least();
     }
 

@@ -15,14 +15,16 @@ public record LateralSoil(Pressure perFoot, Length looseTop) {
     private static final double ISOLATED_POLE = 2;
 
     /**
-     * Source: IBC 2021 Table 1806.2 and 1806.3.4; the factor for falling ground is Coulomb's (judgement to use it on S).
+     * A soils report's own value where the job has one. Source: IBC 2021 Table 1806.2 and 1806.3.4; the factor for falling ground is Coulomb's (judgement to use it on S).
      *
      * @param halfInchDoesNoHarm never at a hinge post
      */
     public static LateralSoil of(Soil soil, SoilTables tables, boolean halfInchDoesNoHarm) {
         double fall = FallingGround.factor(soil.slope(), SoilBand.FRICTION_FOR_FALL_DEG);
         double doubled = halfInchDoesNoHarm ? ISOLATED_POLE : 1;
-        return new LateralSoil(
-                tables.presumed(soil.ibcClass()).lateralPerFoot().times(fall * doubled), soil.looseTop());
+        Pressure perFoot = soil.numbers()
+                .lateralPerFoot()
+                .or(tables.presumed(soil.ibcClass()).lateralPerFoot());
+        return new LateralSoil(perFoot.times(fall * doubled), soil.deadTop());
     }
 }

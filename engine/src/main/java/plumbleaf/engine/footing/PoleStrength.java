@@ -12,8 +12,14 @@ import plumbleaf.engine.quantity.Pressure;
 public final class PoleStrength {
     /** Halvings that leave less than 1e-9 of the first bracket. */
     private static final int HALVINGS = 60;
-    /** Steps in which narrower poles are tried. */
-    private static final int NARROWER = 48;
+    /** Steps of a golden section that leave less than 1e-8 of the depth. */
+    private static final int NARROWER = 40;
+
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    /** Widths of clay at the top that hold nothing. Source: Broms as in UFC 3-220-20 (2025) chapter 6. */
+    private static final double DEAD_ZONE = 1.5;
+
     /** Passive earth has no meaning beside a pole much wider than deep; below this depth over width the estimate is not given. Judgement. */
     private static final double LEAST_SLENDERNESS = 1;
 
@@ -26,11 +32,11 @@ public final class PoleStrength {
      * @param height of the push above grade
      */
     public static Optional<Force> expected(HoleSize hole, Length height, Soil soil, SoilTables tables) {
-        double depthIn = hole.depth().inches() - soil.looseTop().inches();
+        double depthIn = hole.depth().inches() - soil.deadTop().inches();
         if (soil.kind() == SoilKind.FILL || soil.kind() == SoilKind.ROCK) return Optional.empty();
         if (!(depthIn > LEAST_SLENDERNESS * hole.diameter().inches())) return Optional.empty();
         HoleSize below = new HoleSize(hole.diameter(), Length.inches(depthIn));
-        Length arm = height.plus(soil.looseTop());
+        Length arm = height.plus(soil.deadTop());
         double fall = FallingGround.factor(soil.slope(), SoilBand.FRICTION_FOR_FALL_DEG);
         return feel(soil, tables).map(one -> one.push(below, arm).times(fall));
     }
@@ -40,6 +46,10 @@ public final class PoleStrength {
     }
 
     private static Optional<Feel> feel(Soil soil, SoilTables tables) {
+        if (soil.numbers().undrained().isSaid()) {
+            Pressure strength = soil.numbers().undrained().or(Pressure.ZERO);
+            return Optional.of((hole, height) -> undrained(hole, height, strength));
+        }
         for (SandFeel sand : tables.sands()) {
             if (sand.state() == soil.state())
                 return Optional.of(
@@ -69,12 +79,23 @@ public final class PoleStrength {
      * and the narrower ones inside it is taken: a wider hole is never weaker (judgement). Check: PoleStrengthCheck (E9).
      */
     static Force undrained(HoleSize hole, Length height, Pressure strength) {
-        double best = 0;
-        for (int step = 1; step <= NARROWER; step++) {
-            double widthFt = hole.diameter().inFeet() * step / NARROWER;
-            best = Math.max(best, undrainedPush(hole.depth().inFeet(), widthFt, height.inFeet(), strength.psf()));
+        double depthFt = hole.depth().inFeet();
+        double bestFt = bestWidthFt(depthFt, height.inFeet(), strength.psf());
+        double widthFt = Math.min(hole.diameter().inFeet(), bestFt);
+        return Force.pounds(undrainedPush(depthFt, widthFt, height.inFeet(), strength.psf()));
+    }
+
+    /** The width from which the dead zone costs more than the width brings: the push rises up to it and falls beyond, so a golden section finds it. */
+    private static double bestWidthFt(double depthFt, double heightFt, double suPsf) {
+        double low = 0;
+        double high = depthFt / DEAD_ZONE;
+        for (int i = 0; i < NARROWER; i++) {
+            double a = high - GOLDEN * (high - low);
+            double b = low + GOLDEN * (high - low);
+            if (undrainedPush(depthFt, a, heightFt, suPsf) >= undrainedPush(depthFt, b, heightFt, suPsf)) high = b;
+            else low = a;
         }
-        return Force.pounds(best);
+        return (low + high) / 2;
     }
 
     private static double undrainedPush(double depthFt, double widthFt, double heightFt, double suPsf) {

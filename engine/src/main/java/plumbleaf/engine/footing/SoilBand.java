@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.job.SoilKind;
+import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.SoilRate;
 import plumbleaf.engine.quantity.Stress;
 
@@ -33,10 +34,17 @@ public record SoilBand(SoilStiffness soft, SoilStiffness likely, SoilStiffness s
         SoilBand level = soil.rate()
                 .match(
                         said -> halfAndTwice(new SoilStiffness.Growing(said.is())),
-                        unsaid -> soil.kind() == SoilKind.CLAY || soil.kind() == SoilKind.SILT
-                                ? clay(soil, tables)
-                                : sand(soil, tables));
+                        unsaid -> soil.numbers().undrained().isSaid()
+                                ? halfAndTwice(bySaid(soil))
+                                : soil.kind() == SoilKind.CLAY || soil.kind() == SoilKind.SILT
+                                        ? clay(soil, tables)
+                                        : sand(soil, tables));
         return Optional.of(new SoilBand(level.soft.times(fall), level.likely.times(fall), level.stiff.times(fall)));
+    }
+
+    private static SoilStiffness bySaid(Soil soil) {
+        double su = soil.numbers().undrained().or(Pressure.ZERO).inPsi();
+        return new SoilStiffness.Constant(Stress.psi(CLAY_MODULUS_PER_STRENGTH * su));
     }
 
     private static SoilBand halfAndTwice(SoilStiffness likely) {

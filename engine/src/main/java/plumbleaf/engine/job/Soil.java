@@ -13,6 +13,7 @@ import plumbleaf.engine.quantity.SoilRate;
  * @param rate n_h, where someone gave a number instead of a pick
  * @param looseTop how much of the top counts for nothing (bed, fill, cracked clay)
  * @param slope how steeply the ground falls across the post, as a positive grade; level is zero
+ * @param numbers what somebody measured or vouches for
  */
 public record Soil(
         SoilKind kind,
@@ -21,9 +22,26 @@ public record Soil(
         int ibcClass,
         Stated<SoilRate> rate,
         Length looseTop,
-        Slope slope) {
+        Slope slope,
+        SoilNumbers numbers) {
+    public Soil(
+            SoilKind kind,
+            SoilState state,
+            boolean belowWater,
+            int ibcClass,
+            Stated<SoilRate> rate,
+            Length looseTop,
+            Slope slope) {
+        this(kind, state, belowWater, ibcClass, rate, looseTop, slope, SoilNumbers.NONE);
+    }
+
     public Soil {
         if (ibcClass < 1 || ibcClass > 5)
             throw new IllegalArgumentException("IBC soil class must be 1 to 5, was " + ibcClass);
+    }
+
+    /** Down to here the ground holds nothing: its loose top, or the height of a wall or trench beside it. */
+    public Length deadTop() {
+        return looseTop.compareTo(numbers.besideDrop()) > 0 ? looseTop : numbers.besideDrop();
     }
 }

@@ -2,6 +2,7 @@ package plumbleaf.engine.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
@@ -110,13 +111,22 @@ public final class AccessGate {
     /** What a powered gate is owed: never judged here. */
     public static List<Finding> powered(String part, RuleTable rules) {
         RuleRow row = rules.row("PG02");
-        return List.of(Checked.note(
-                "powered.deferred",
-                Severity.CANNOT_SAY,
-                part,
-                "Gate " + part
-                        + " is or will be powered. Entrapment, the operator, separate foot gate, latch and gravity are for ASTM F2200, UL 325 and a qualified"
-                        + " installer; nothing of it is judged here (PG01 to PG11).",
-                row.basis()));
+        return List.of(
+                Checked.note(
+                        "powered.deferred",
+                        Severity.CANNOT_SAY,
+                        part,
+                        "Gate " + part
+                                + " is or will be powered. Entrapment, the operator, separate foot gate, latch and gravity are for ASTM F2200, UL 325 and a qualified"
+                                + " installer; nothing of it is judged here (PG01 to PG11).",
+                        row.basis()),
+                Checked.note(
+                        "powered.conduit",
+                        Severity.CAUTION,
+                        part,
+                        "Gate " + part
+                                + ": lay conduit and sleeves to both posts, cut the loop and form the operator's pad before the pour; breaking new concrete costs more"
+                                + " than the gate's posts.",
+                        Basis.commonPractice("sleeves before concrete")));
     }
 }

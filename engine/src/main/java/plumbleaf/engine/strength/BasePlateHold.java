@@ -79,7 +79,7 @@ public final class BasePlateHold {
         List<CombinedAction> still =
                 actions.stream().filter(one -> !one.combination().hasWind()).toList();
         boolean all = binding().size() == actions.size();
-        BasePlateAnchors worst = worst(binding());
+        BasePlateAnchors worst = worst(actions);
         notes.fact(
                         "plateNeededIn",
                         "plate thickness needed",

@@ -68,7 +68,7 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                 actions.stream().filter(one -> !one.combination().hasWind()).toList();
         boolean all = basis == DesignBasis.ENGINEERED || still.isEmpty();
         CombinedAction worst = worst(all ? actions : still, in.depth());
-        SocketHold hold = of(worst, in.depth());
+        SocketHold hold = of(worst(actions, in.depth()), in.depth());
         notes.fact(
                         "socketForceLb",
                         "force of the upper block towards the edge",

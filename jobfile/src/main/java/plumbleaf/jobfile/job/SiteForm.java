@@ -2,14 +2,17 @@ package plumbleaf.jobfile.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Exposure;
+import plumbleaf.engine.job.FirstPull;
 import plumbleaf.engine.job.Frost;
 import plumbleaf.engine.job.RiskCategory;
 import plumbleaf.engine.job.Site;
 import plumbleaf.engine.job.SiteWind;
 import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.job.SoilKind;
+import plumbleaf.engine.job.SoilNumbers;
 import plumbleaf.engine.job.SoilState;
 import plumbleaf.engine.job.Use;
 import plumbleaf.engine.job.WindEdition;
@@ -108,7 +111,22 @@ final class SiteForm {
                 soil.assumedCount("class", 1, 5, usualClass(kind), "IBC Table 1806.2 by the kind of soil, from memory"),
                 Open.of(soil.given("nh", TextKind.SOIL_RATE)),
                 soil.assumed("looseTop", Words.DOWN, LOOSE_TOP, Words.CUSTOM),
-                soil.assumed("slope", TextKind.SLOPE, Slope.ZERO, "taken as level"));
+                soil.assumed("slope", TextKind.SLOPE, Slope.ZERO, "taken as level"),
+                numbers(soil));
+    }
+
+    private static SoilNumbers numbers(Fields soil) {
+        List<FirstPull> pulls = new ArrayList<>();
+        for (Fields pull : soil.objects("pulls"))
+            pulls.add(new FirstPull(
+                    PullForm.read(pull),
+                    pull.needed("post", TextKind.WORDS, ""),
+                    pull.needed("depth", Words.DEPTH, Length.feet(3))));
+        return new SoilNumbers(
+                Open.of(soil.given("su", TextKind.PRESSURE)),
+                Open.of(soil.given("lateralPerFoot", TextKind.PRESSURE)),
+                soil.given("besideDrop", Words.DOWN).orElse(Length.ZERO),
+                pulls);
     }
 
     private static SoilState usualState(SoilKind kind) {
@@ -162,6 +180,25 @@ final class SiteForm {
                         .count("class", soil.ibcClass())
                         .putIfAny("nh", TextKind.SOIL_RATE, soil.rate().value())
                         .put("looseTop", TextKind.LENGTH, soil.looseTop())
-                        .put("slope", TextKind.SLOPE, soil.slope()));
+                        .put("slope", TextKind.SLOPE, soil.slope())
+                        .putIfAny(
+                                "su",
+                                TextKind.PRESSURE,
+                                soil.numbers().undrained().value())
+                        .putIfAny(
+                                "lateralPerFoot",
+                                TextKind.PRESSURE,
+                                soil.numbers().lateralPerFoot().value())
+                        .putIfAny("besideDrop", TextKind.LENGTH, besideDrop(soil))
+                        .objects("pulls", soil.numbers().pulls(), SiteForm::writePull));
+    }
+
+    private static Optional<Length> besideDrop(Soil soil) {
+        return Optional.of(soil.numbers().besideDrop()).filter(drop -> !drop.isZero());
+    }
+
+    private static void writePull(FirstPull pull, Entries out) {
+        PullForm.write(pull.pull(), out);
+        out.put("post", TextKind.WORDS, pull.post()).put("depth", TextKind.LENGTH, pull.depth());
     }
 }

@@ -94,15 +94,7 @@ final class SupportForm {
 
     private static Support existing(Fields fields) {
         List<PullTest> tests = new ArrayList<>();
-        for (Fields test : fields.objects("tests"))
-            tests.add(new PullTest(
-                    test.needed("force", TextKind.FORCE, Force.ZERO),
-                    test.needed("at", Words.HEIGHT, Length.ZERO),
-                    test.needed("low", Words.DOWN, Length.ZERO),
-                    test.needed("movedLow", Words.DOWN, Length.ZERO),
-                    test.needed("high", Words.HEIGHT, Length.ZERO),
-                    test.needed("movedHigh", Words.DOWN, Length.ZERO),
-                    test.assumed("leftOver", Words.DOWN, Length.ZERO, "not read")));
+        for (Fields test : fields.objects("tests")) tests.add(PullForm.read(test));
         return new Support.Existing(
                 fields.assumed("feel", Words.FEEL, PostFeel.UNKNOWN, "not tried"),
                 fields.given("depth", Words.DEPTH).orElse(Length.ZERO),
@@ -153,16 +145,7 @@ final class SupportForm {
                     said("depth", existing.embedment(), rest);
                     said("plug", existing.plug(), rest);
                     said("girth", existing.girth(), rest);
-                    rest.objects(
-                            "tests",
-                            existing.tests(),
-                            (test, entries) -> entries.put("force", TextKind.FORCE, test.force())
-                                    .put("at", TextKind.LENGTH, test.at())
-                                    .put("low", TextKind.LENGTH, test.low())
-                                    .put("movedLow", TextKind.LENGTH, test.movedLow())
-                                    .put("high", TextKind.LENGTH, test.high())
-                                    .put("movedHigh", TextKind.LENGTH, test.movedHigh())
-                                    .put("leftOver", TextKind.LENGTH, test.leftOver()));
+                    rest.objects("tests", existing.tests(), PullForm::write);
                 }));
     }
 

@@ -143,4 +143,45 @@ class HoldsTest {
         assertThat(held.utilisation()).isLessThan(plain.utilisation());
         assertThat(belled.concrete().volume()).isGreaterThan(plain.concrete().volume());
     }
+
+    /** The first post on the site, pulled, takes the place of the guess about the soil, and narrows the band. */
+    @Test
+    void aPullOnTheFirstPostTellsOfAllTheOthers() {
+        String soil = "\"looseTop\": \"3\\\"\" }";
+        Design guessed = Yard.nursery().design();
+        Design pulled = Yard.nursery()
+                .with(
+                        soil,
+                        "\"looseTop\": \"3\\\"\", \"pulls\": [{ \"force\": \"75 lb\", \"at\": \"54\\\"\", \"low\": \"3\\\"\", \"movedLow\": \"1/8\\\"\","
+                                + " \"high\": \"60\\\"\", \"movedHigh\": \"9/16\\\"\", \"post\": \"F1083-REG-2.5\", \"depth\": \"36\\\"\" }] }")
+                .design();
+        assertThat(said(pulled, "soil.pulled")).isEqualTo(Severity.PASS);
+        assertThat(hung(pulled).sag().total()).isNotEqualTo(hung(guessed).sag().total());
+        double before = hung(guessed).sag().soil().soft().inches()
+                / hung(guessed).sag().soil().stiff().inches();
+        double after = hung(pulled).sag().soil().soft().inches()
+                / hung(pulled).sag().soil().stiff().inches();
+        assertThat(after).isLessThan(before);
+    }
+
+    /** Beside a retaining wall the ground within its height holds nothing: like a loose top of that depth. */
+    @Test
+    void besideAWallTheGroundHoldsNothing() {
+        String soil = "\"looseTop\": \"3\\\"\"";
+        Design wall =
+                Yard.nursery().with(soil, soil + ", \"besideDrop\": \"18\\\"\"").design();
+        Design loose = Yard.nursery().with(soil, "\"looseTop\": \"18\\\"\"").design();
+        assertThat(hung(wall).sag().total()).isEqualTo(hung(loose).sag().total());
+    }
+
+    /** Typed numbers take the place of the table. */
+    @Test
+    void aSoilsReportCounts() {
+        String soil = "\"looseTop\": \"3\\\"\"";
+        PostDesign table = hingePost(Yard.nursery().design());
+        PostDesign report = hingePost(Yard.nursery()
+                .with(soil, soil + ", \"lateralPerFoot\": \"300 psf\"")
+                .design());
+        assertThat(report.utilisation()).isLessThan(table.utilisation());
+    }
 }

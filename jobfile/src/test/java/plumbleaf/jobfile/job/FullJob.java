@@ -10,7 +10,14 @@ final class FullJob {
                 "wind": { "speed": "51 m/s", "exposure": "D", "edition": "7-22", "risk": "II", "topographic": 1.2, "elevation": 0.95 },
                 "frost": { "depth": "800 mm", "source": "town hall" },
                 "soil": {
-                  "kind": "silt", "state": "soft", "belowWater": true, "class": 5, "nh": "6.6 MN/m3", "looseTop": "300 mm", "slope": "1 in 12"
+                  "kind": "silt", "state": "soft", "belowWater": true, "class": 5, "nh": "6.6 MN/m3", "looseTop": "300 mm", "slope": "1 in 12",
+                  "su": "900 psf", "lateralPerFoot": "120 psf", "besideDrop": "18\\"",
+                  "pulls": [
+                    {
+                      "force": "60 lb", "at": "54\\"", "low": "3\\"", "movedLow": "1/16\\"", "high": "60\\"", "movedHigh": "3/8\\"", "leftOver": "0\\"",
+                      "post": "F1083-REG-2", "depth": "36\\""
+                    }
+                  ]
                 }
               },
               "ground": {

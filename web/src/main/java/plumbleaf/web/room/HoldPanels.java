@@ -2,6 +2,7 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.quantity.DecimalText;
@@ -159,8 +160,14 @@ final class HoldPanels {
         List<Row> rows = new ArrayList<>();
         for (PostDesign post : designed(which))
             for (HeldPost.Fact fact : post.held().facts())
-                rows.add(new Row(post.id() + "." + fact.key(), fact.words(), value(fact), "", post.id()));
+                rows.add(new Row(post.id() + "." + fact.key(), capital(fact.words()), value(fact), "", post.id()));
         return rows;
+    }
+
+    private static String capital(String words) {
+        return words.startsWith("n_h") || words.startsWith("k D")
+                ? words
+                : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private String value(HeldPost.Fact fact) {

@@ -48,7 +48,12 @@ final class StrengthRoom {
                         opened.choice("site.wind.exposure", "Exposure", "site", Choices.EXPOSURES),
                         opened.field("site.frost.depth", "Frost depth", Unit.INCHES, "site"),
                         opened.choice("site.soil.kind", "Soil", "site", Choices.SOILS),
-                        opened.choice("site.soil.state", "Soil state", "site", Choices.STATES))));
+                        opened.choice("site.soil.state", "Soil state", "site", Choices.STATES),
+                        opened.field("site.soil.nh", "n_h, if measured", Unit.WORDS, "site"),
+                        opened.field("site.soil.su", "Undrained strength, if measured", Unit.PSF, "site"),
+                        opened.field("site.soil.lateralPerFoot", "Lateral bearing a foot, by report", Unit.PSF, "site"),
+                        opened.field("site.soil.looseTop", "Loose top", Unit.INCHES, "site"),
+                        opened.field("site.soil.besideDrop", "Wall or trench beside, height", Unit.INCHES, "site"))));
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust)));
             panels.add(posts(design, opened.figures()));
