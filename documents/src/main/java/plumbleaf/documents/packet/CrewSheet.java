@@ -117,7 +117,8 @@ public final class CrewSheet {
                         socket -> Optional.of(
                                 "Post " + id
                                         + ": core, roughen and clean the socket, set and brace the post, grout full; no load before its maker's days."),
-                        wall -> post.post().gate().isEmpty()
+                        wall -> post.held().facts().stream()
+                                        .noneMatch(fact -> fact.key().equals("hingePullByHandLb"))
                                 ? Optional.empty()
                                 : Optional.of(
                                         "Hinges at " + id
