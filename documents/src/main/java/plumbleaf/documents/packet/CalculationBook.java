@@ -388,6 +388,14 @@ public final class CalculationBook {
     }
 
     private static void post(Paper.Builder paper, PacketSubject subject, PostDesign post) {
+        boolean onWall = post.post()
+                .support()
+                .match(dug -> false, driven -> false, plate -> false, socket -> false, wall -> true, existing -> false);
+        if (onWall) {
+            paper.subheading(post.id() + ", on the wall");
+            held(paper, post);
+            return;
+        }
         BaseAction action = post.check().governing().action();
         double moment = together(action) * 12;
         paper.subheading("Post " + post.id() + ", " + post.section().name() + ": the hardest worked of its section");

@@ -64,13 +64,23 @@ public final class Footings {
         Length depth = pinned.or(rules.rounded(governing.depth()));
         List<DepthNeed> needs = new ArrayList<>(binding);
         if (basis != DesignBasis.ENGINEERED) needs.add(every);
+        List<Finding> all =
+                new ArrayList<>(findings(demand, depth, binding, every, presumed, basis, frost, soil.deadTop()));
+        RockSocket.finding(
+                        demand.part(),
+                        depth,
+                        soil.numbers().rockAt(),
+                        diameter,
+                        basis == DesignBasis.ENGINEERED ? demand.actions() : ofEveryDay(demand.actions()),
+                        tables)
+                .ifPresent(all::add);
         return new FootingDesign(
                 demand.part(),
                 new HoleSize(diameter, depth),
                 governing.depth(),
                 pinned.isSaid() ? DepthCause.GIVEN : governing.cause(),
                 needs,
-                findings(demand, depth, binding, every, presumed, basis, frost, soil.deadTop()));
+                all);
     }
 
     private static Length least(Soil soil, FootingRules rules) {

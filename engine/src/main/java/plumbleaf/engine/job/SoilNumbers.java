@@ -10,12 +10,18 @@ import plumbleaf.engine.quantity.Pressure;
  * @param undrained su of clay or silt
  * @param lateralPerFoot lateral bearing per foot of depth, by a soils report
  * @param besideDrop height of a retaining wall or trench beside the posts; within it the ground holds nothing
+ * @param rockAt how deep a hole goes before rock refuses it; zero where nobody met any
  * @param pulls what the first posts on the site showed when pulled
  */
 public record SoilNumbers(
-        Stated<Pressure> undrained, Stated<Pressure> lateralPerFoot, Length besideDrop, List<FirstPull> pulls) {
+        Stated<Pressure> undrained,
+        Stated<Pressure> lateralPerFoot,
+        Length besideDrop,
+        Length rockAt,
+        List<FirstPull> pulls) {
     /** Nobody measured anything. */
-    public static final SoilNumbers NONE = new SoilNumbers(Stated.open(), Stated.open(), Length.ZERO, List.of());
+    public static final SoilNumbers NONE =
+            new SoilNumbers(Stated.open(), Stated.open(), Length.ZERO, Length.ZERO, List.of());
 
     public SoilNumbers {
         pulls = List.copyOf(pulls);

@@ -58,7 +58,7 @@ class WiderAndDeeperTest {
                 Stated.open(),
                 Length.inches(random.nextInt(3) * 6),
                 new Slope(random.nextDouble() * 0.4),
-                new SoilNumbers(said, Stated.open(), Length.inches(random.nextInt(2) * 9), List.of()));
+                new SoilNumbers(said, Stated.open(), Length.inches(random.nextInt(2) * 9), Length.ZERO, List.of()));
     }
 
     @Test

@@ -126,6 +126,7 @@ final class SiteForm {
                 Open.of(soil.given("su", TextKind.PRESSURE)),
                 Open.of(soil.given("lateralPerFoot", TextKind.PRESSURE)),
                 soil.given("besideDrop", Words.DOWN).orElse(Length.ZERO),
+                soil.given("rockAt", Words.DOWN).orElse(Length.ZERO),
                 pulls);
     }
 
@@ -189,12 +190,17 @@ final class SiteForm {
                                 "lateralPerFoot",
                                 TextKind.PRESSURE,
                                 soil.numbers().lateralPerFoot().value())
-                        .putIfAny("besideDrop", TextKind.LENGTH, besideDrop(soil))
+                        .putIfAny(
+                                "besideDrop",
+                                TextKind.LENGTH,
+                                met(soil.numbers().besideDrop()))
+                        .putIfAny("rockAt", TextKind.LENGTH, met(soil.numbers().rockAt()))
                         .objects("pulls", soil.numbers().pulls(), SiteForm::writePull));
     }
 
-    private static Optional<Length> besideDrop(Soil soil) {
-        return Optional.of(soil.numbers().besideDrop()).filter(drop -> !drop.isZero());
+    /** Nothing is written of what nobody met. */
+    private static Optional<Length> met(Length length) {
+        return Optional.of(length).filter(is -> !is.isZero());
     }
 
     private static void writePull(FirstPull pull, Entries out) {

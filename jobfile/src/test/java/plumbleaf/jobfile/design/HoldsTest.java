@@ -184,4 +184,15 @@ class HoldsTest {
                 .design());
         assertThat(report.utilisation()).isLessThan(table.utilisation());
     }
+
+    /** Rock at 20 in. ends a hole of 36: a core into it is sized. */
+    @Test
+    void rockEndsAHoleAndACoreTakesItsPlace() {
+        String soil = "\"looseTop\": \"3\\\"\"";
+        Design rock = Yard.nursery().with(soil, soil + ", \"rockAt\": \"20\\\"\"").design();
+        assertThat(said(rock, "footing.rock")).isEqualTo(Severity.CAUTION);
+        assertThat(Yard.findings(rock, "footing.rock").get(0).message()).contains("into the rock");
+        Design deep = Yard.nursery().with(soil, soil + ", \"rockAt\": \"6'\"").design();
+        assertThat(Yard.findings(deep, "footing.rock")).isEmpty();
+    }
 }

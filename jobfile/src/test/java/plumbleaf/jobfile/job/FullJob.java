@@ -11,7 +11,7 @@ final class FullJob {
                 "frost": { "depth": "800 mm", "source": "town hall" },
                 "soil": {
                   "kind": "silt", "state": "soft", "belowWater": true, "class": 5, "nh": "6.6 MN/m3", "looseTop": "300 mm", "slope": "1 in 12",
-                  "su": "900 psf", "lateralPerFoot": "120 psf", "besideDrop": "18\\"",
+                  "su": "900 psf", "lateralPerFoot": "120 psf", "besideDrop": "18\\"", "rockAt": "4'",
                   "pulls": [
                     {
                       "force": "60 lb", "at": "54\\"", "low": "3\\"", "movedLow": "1/16\\"", "high": "60\\"", "movedHigh": "3/8\\"", "leftOver": "0\\"",

@@ -53,7 +53,8 @@ final class StrengthRoom {
                         opened.field("site.soil.su", "Undrained strength, if measured", Unit.PSF, "site"),
                         opened.field("site.soil.lateralPerFoot", "Lateral bearing a foot, by report", Unit.PSF, "site"),
                         opened.field("site.soil.looseTop", "Loose top", Unit.INCHES, "site"),
-                        opened.field("site.soil.besideDrop", "Wall or trench beside, height", Unit.INCHES, "site"))));
+                        opened.field("site.soil.besideDrop", "Wall or trench beside, height", Unit.INCHES, "site"),
+                        opened.field("site.soil.rockAt", "Rock refuses at", Unit.INCHES, "site"))));
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust)));
             panels.add(posts(design, opened.figures()));
