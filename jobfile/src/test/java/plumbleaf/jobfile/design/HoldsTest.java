@@ -189,7 +189,8 @@ class HoldsTest {
     @Test
     void rockEndsAHoleAndACoreTakesItsPlace() {
         String soil = "\"looseTop\": \"3\\\"\"";
-        Design rock = Yard.nursery().with(soil, soil + ", \"rockAt\": \"20\\\"\"").design();
+        Design rock =
+                Yard.nursery().with(soil, soil + ", \"rockAt\": \"20\\\"\"").design();
         assertThat(said(rock, "footing.rock")).isEqualTo(Severity.CAUTION);
         assertThat(Yard.findings(rock, "footing.rock").get(0).message()).contains("into the rock");
         Design deep = Yard.nursery().with(soil, soil + ", \"rockAt\": \"6'\"").design();
