@@ -35,7 +35,7 @@ final class Designed {
     static Designed from(Path file, Yard yard) {
         JobReading.Good reading = JobDoor.job(file);
         Job job = reading.is();
-        PriceBook book = Books.of(file, job).with(yard.onHand());
+        PriceBook book = Books.of(file, job).with(yard.asSeenBy(job.title()).onHand());
         Design design = Designs.of(job, JobDoor.catalogue(file), standards(), book, new ProvenCutPlanner());
         return new Designed(file, design.with(reading.gaps()), book);
     }

@@ -8,6 +8,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -157,6 +159,58 @@ class LocalPagesTest {
         MockHttpServletResponse paper = send(get("/jobs/" + job.id() + "/since/1/change-order.pdf"));
         assertThat(paper.getContentType()).isEqualTo("application/pdf");
         assertThat(send(get("/jobs/" + job.id() + "/since/99")).getStatus()).isEqualTo(404);
+    }
+
+    @Test
+    void aJobUsesTheYardTakesItsStockCountsWhatComesAndGivesBack() throws Exception {
+        String yard = "mark,item,kind,length,count,contents,of,state,job\nshelf,concrete,goods,,5,0.6,ft3,here,\n";
+        assertThat(web.perform(multipart("/yard")
+                                .file(new MockMultipartFile(
+                                        "file", "yard.csv", "text/csv", yard.getBytes(StandardCharsets.UTF_8)))
+                                .with(csrf()))
+                        .andReturn()
+                        .getResponse()
+                        .getStatus())
+                .isEqualTo(303);
+        assertThat(send(get(at(Room.STOCK))).getContentAsString())
+                .contains("Out of the yard", "<td>shelf</td>", "Take from the yard, leave the offcuts");
+        send(post(at(Room.STOCK) + "/take-from-yard").with(csrf()));
+        assertThat(send(get(at(Room.STOCK))).getContentAsString()).contains("Yard: taken", "Give back to the yard");
+        assertThat(send(get("/yard")).getContentAsString()).contains("Out with jobs", "taken for Kiln yard");
+        assertThat(send(get(at(Room.STOCK) + "/order.csv")).getContentAsString())
+                .startsWith("supplier,item,name,quantity,unit,weight_lb,swap\n")
+                .doesNotContain("$");
+        send(post(at(Room.STOCK) + "/give-back").with(csrf()));
+        assertThat(send(get("/yard.csv")).getContentAsString())
+                .contains("shelf,concrete,goods,,5,")
+                .doesNotContain(",out,");
+        String page = send(get(at(Room.STOCK) + "/receiving")).getContentAsString();
+        Matcher first = Pattern.compile(
+                        "name=\"supplier\" value=\"([^\"]*)\"><input type=\"hidden\" name=\"item\" value=\"([^\"]*)\"")
+                .matcher(page);
+        assertThat(first.find()).isTrue();
+        MockHttpServletResponse counted = send(post(at(Room.STOCK) + "/receiving")
+                .with(csrf())
+                .param("supplier", first.group(1))
+                .param("item", first.group(2))
+                .param("came", "0"));
+        assertThat(counted.getStatus()).isEqualTo(303);
+        assertThat(send(get(at(Room.STOCK) + "/receiving")).getContentAsString())
+                .contains(" short</td>", "Count again");
+        assertThat(send(post(at(Room.STOCK) + "/receiving")
+                                .with(csrf())
+                                .param("supplier", "nobody")
+                                .param("item", "nothing")
+                                .param("came", "1"))
+                        .getStatus())
+                .isEqualTo(422);
+        web.perform(multipart("/yard")
+                .file(new MockMultipartFile(
+                        "file",
+                        "yard.csv",
+                        "text/csv",
+                        "mark,item,kind,length,count,contents,of,state,job\n".getBytes(StandardCharsets.UTF_8)))
+                .with(csrf()));
     }
 
     @Test

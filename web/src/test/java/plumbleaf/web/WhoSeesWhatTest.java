@@ -241,7 +241,7 @@ class WhoSeesWhatTest {
     @EnumSource(
             value = Role.class,
             names = {"SHOP", "CREW"})
-    void shopAndCrewChangeNothingButAddFilesAndWriteHoursDown(Role role) throws Exception {
+    void shopAndCrewChangeNothingButAddFilesWriteHoursDownAndCountWhatComes(Role role) throws Exception {
         List<String> done = new ArrayList<>();
         for (Routes.Route route : routes) {
             if (route.method().equals("GET") || OPEN.contains(route.pattern())) continue;
@@ -250,7 +250,12 @@ class WhoSeesWhatTest {
         }
         assertThat(new TreeSet<>(done))
                 .containsExactlyInAnyOrder(
-                        "/jobs/{id}/files", "/jobs/{id}/{room}/write-down", "/me/keys", "/me/keys/end", "/me/password");
+                        "/jobs/{id}/files",
+                        "/jobs/{id}/stock/receiving",
+                        "/jobs/{id}/{room}/write-down",
+                        "/me/keys",
+                        "/me/keys/end",
+                        "/me/password");
         assertThat(store.open(job.id()).orElseThrow()).isEqualTo(job);
         assertThat(send(as(role, "POST", "/jobs/" + job.id() + "/stock/write-down")
                                 .param("list", "money.billing.paid"))

@@ -91,6 +91,20 @@ public record Yard(List<YardRow> rows) {
         return used;
     }
 
+    /** What a job may count on: what lies there, and what it has taken itself; not the offcuts it is going to leave. */
+    public Yard asSeenBy(String job) {
+        List<YardRow> seen = new ArrayList<>();
+        for (YardRow row : rows) {
+            if (!row.isHere() || row.job().equals(job)) continue;
+            int back = 0;
+            for (YardRow out : rows) {
+                if (!out.isHere() && out.job().equals(job) && out.mark().equals(row.mark())) back += out.count();
+            }
+            seen.add(back == 0 ? row : row.with(row.count() + back));
+        }
+        return new Yard(seen);
+    }
+
     /** The yard as if the job had never taken anything. */
     public Yard givenBack(String job) {
         if (!usedSince(job).isEmpty())

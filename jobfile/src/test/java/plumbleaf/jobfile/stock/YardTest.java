@@ -59,6 +59,8 @@ class YardTest {
         assertThat(after.onHand().bars().get(0).count()).isEqualTo(2);
         assertThat(after.onHand().goods().get(0).count()).isEqualTo(7);
         assertThat(after.knows("Kiln yard")).isTrue();
+        assertThat(after.asSeenBy("Kiln yard").onHand()).isEqualTo(yard.onHand());
+        assertThat(after.asSeenBy("Mill lane").onHand()).isEqualTo(after.onHand());
         assertThatThrownBy(() -> after.after("Kiln yard", takeoff()))
                 .hasMessage("The job Kiln yard has been booked already");
         Yard read = read(YardFile.write(after));

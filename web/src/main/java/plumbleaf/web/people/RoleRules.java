@@ -21,6 +21,7 @@ public final class RoleRules {
             "/jobs/[a-z0-9]+",
             "/jobs/[a-z0-9]+/(ground|line|gates|strength|stock|papers)",
             "/jobs/[a-z0-9]+/papers/(files|pages)/[^/]+",
+            "/jobs/[a-z0-9]+/stock/(order\\.csv|load\\.csv|receiving)",
             "/jobs/[a-z0-9]+/(history|file)",
             "/jobs/[a-z0-9]+/files(/[a-z0-9]+)?",
             "/api/v1/openapi.json",
@@ -34,7 +35,7 @@ public final class RoleRules {
             "/sign-out",
             "/me/(password|keys|keys/end)",
             "/jobs/[a-z0-9]+/files",
-            "/jobs/[a-z0-9]+/stock/write-down");
+            "/jobs/[a-z0-9]+/stock/(write-down|receiving)");
 
     private static final Set<String> READING = Set.of("GET", "HEAD");
 

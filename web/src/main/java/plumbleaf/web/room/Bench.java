@@ -22,8 +22,10 @@ import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.jobfile.stock.Yard;
 import plumbleaf.web.books.HouseBooks;
 import plumbleaf.web.store.StoredJob;
+import plumbleaf.web.yard.HouseYard;
 
 /** Where a job's text becomes a job: reads it with the catalogue that comes with the program. */
 @Component
@@ -48,10 +50,12 @@ class Bench {
     };
 
     private final HouseBooks books;
+    private final HouseYard yard;
 
-    Bench(HouseBooks books, OwnStyles styles) {
+    Bench(HouseBooks books, OwnStyles styles, HouseYard yard) {
         this.catalogue = styles.addedTo(StandardCatalogue.load());
         this.books = books;
+        this.yard = yard;
     }
 
     /** The options of a job, each designed; the same text always has the same ones. */
@@ -75,10 +79,17 @@ class Bench {
         return PriceBooks.kept(job, today(job));
     }
 
+    /** The yard as it stands. */
+    Yard yard() {
+        return yard.yard();
+    }
+
     /** The book as it stands today. */
     PriceBook today(Job job) {
         String name = job.money().priceBook();
-        return books.book(name).orElseGet(() -> PriceBook.none(name));
+        return books.book(name)
+                .orElseGet(() -> PriceBook.none(name))
+                .with(yard.yard().asSeenBy(job.title()).onHand());
     }
 
     /** The job priced from another book. */
@@ -91,7 +102,7 @@ class Bench {
         JobReading reading = read(text.text());
         String key = text.text()
                 + reading.job()
-                        .map(job -> "\u0000" + books.version(job.money().priceBook()))
+                        .map(job -> "\u0000" + books.version(job.money().priceBook()) + "@" + yard.version())
                         .orElse("");
         Optional<Design> design = reading.job().map(job -> designed(key, job));
         return new Opened(stored, text, reading, design, catalogue, typed, key);

@@ -95,7 +95,7 @@ public class Rooms {
             case LINE -> LineRoom.panels(opened);
             case GATES -> GatesRoom.panels(opened);
             case STRENGTH -> StrengthRoom.panels(opened);
-            case STOCK -> and(StockRoom.panels(opened), SiteLog.panel(opened));
+            case STOCK -> and(StockRoom.panels(opened, bench.yard()), SiteLog.panel(opened));
             case MONEY -> and(MoneyRoom.panels(opened, bench.offers(opened)), PriceKeeping.panel(opened, bench));
             case PAPERS -> new PapersRoom(opened, shelf, sight).panels();
         };
@@ -103,7 +103,11 @@ public class Rooms {
                 .map(design -> pictures(room, design, opened, sight))
                 .orElse(List.of());
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
-        List<Link> links = room == Room.PAPERS ? new PapersRoom(opened, shelf, sight).links() : List.of();
+        List<Link> links = switch (room) {
+            case PAPERS -> new PapersRoom(opened, shelf, sight).links();
+            case STOCK -> StockRoom.links(opened, sight == Sight.EVERYTHING);
+            default -> List.of();
+        };
         return new RoomView(room, head(opened), verdict, pictures, panels, links, List.of(), unshown(panels, typed));
     }
 

@@ -1,12 +1,20 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.takeoff.Cause;
+import plumbleaf.engine.takeoff.OnHand;
 import plumbleaf.engine.takeoff.PartGroup;
+import plumbleaf.engine.takeoff.StockTake;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.stock.Yard;
+import plumbleaf.web.page.Link;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Table;
@@ -16,7 +24,43 @@ import plumbleaf.web.page.Unit;
 final class StockRoom {
     private StockRoom() {}
 
-    static List<Panel> panels(Opened opened) {
+    /** The order, the load list and the take-off as tables, and the page to count on. */
+    static List<Link> links(Opened opened, boolean money) {
+        if (opened.design().isEmpty()) return List.of();
+        String at = "/jobs/" + opened.stored().id().text() + "/stock/";
+        List<Link> links = new ArrayList<>();
+        links.add(new Link("Count what came", at + "receiving"));
+        links.add(new Link("Order (CSV)", at + "order.csv"));
+        links.add(new Link("Load list (CSV)", at + "load.csv"));
+        if (money) links.add(new Link("Take-off with reasons (CSV)", at + "takeoff.csv"));
+        return links;
+    }
+
+    /** What the job uses of the yard, and whether it has been taken. */
+    private static Panel yard(Opened opened, Takeoff takeoff, Yard yard) {
+        String job = opened.design().map(design -> design.job().title()).orElse("");
+        List<Table.Line> lines = new ArrayList<>();
+        for (StockTake take : takeoff.taken())
+            lines.add(new Table.Line("", List.of(take.mark(), Integer.toString(take.count()), take.item())));
+        Figures figures = opened.figures();
+        List<Table.Line> kept = new ArrayList<>();
+        for (OnHand.HeldBar bar : takeoff.kept())
+            kept.add(new Table.Line("", List.of(bar.item(), figures.length(bar.length()))));
+        List<Table> tables = new ArrayList<>();
+        if (!lines.isEmpty()) tables.add(new Table("Out of the yard", List.of("Mark", "Count", "What"), lines));
+        if (!kept.isEmpty()) tables.add(new Table("Offcuts worth keeping", List.of("What", "Length"), kept));
+        if (tables.isEmpty()) return Panel.of("Yard", "");
+        boolean taken = yard.knows(job);
+        Panel.Press press = taken
+                ? new Panel.Press("Give back to the yard", "give-back")
+                : new Panel.Press("Take from the yard, leave the offcuts", "take-from-yard");
+        boolean stuck = taken && !yard.usedSince(job).isEmpty();
+        return Panel.of(taken ? "Yard: taken" : "Yard", "")
+                .withTables(tables)
+                .withPresses(stuck ? List.of() : List.of(press));
+    }
+
+    static List<Panel> panels(Opened opened, Yard yard) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < opened.text().count("runs"); i++) {
             String id = opened.text().value("runs[" + i + "].id").orElse("");
@@ -31,6 +75,7 @@ final class StockRoom {
             if (!notes.isEmpty()) panels.add(0, Panel.of("Order", "").withNotes(notes));
             panels.addAll(order(design.quote().takeoff()));
             panels.add(plans(design.quote().takeoff()));
+            panels.add(yard(opened, design.quote().takeoff(), yard));
         });
         return panels;
     }
@@ -42,19 +87,37 @@ final class StockRoom {
             for (TakeoffLine line : takeoff.lines()) {
                 if (line.group() != group) continue;
                 lines.add(new Table.Line(
-                        line.causes().size() == 1 ? line.causes().get(0).part() : "",
+                        parts(line),
                         List.of(
                                 line.sold().name(),
-                                Long.toString(line.units()),
+                                line.units() + " " + line.sold().unit().key()
+                                        + (line.fromYard() > 0 ? ", rest from the yard" : ""),
+                                waste(line),
                                 line.cost().text())));
             }
             if (lines.isEmpty()) continue;
             String words = group.key().substring(0, 1).toUpperCase(Locale.ROOT)
                     + group.key().substring(1);
             panels.add(Panel.of(words, "")
-                    .withTables(List.of(new Table("To buy", List.of("Item", "Units", "Cost"), lines))));
+                    .withTables(List.of(new Table("To buy", List.of("Item", "Units", "Not used", "Cost"), lines))));
         }
         return panels;
+    }
+
+    /** The parts a line is for, each once: bays and leaves for their boards, posts for theirs. */
+    private static String parts(TakeoffLine line) {
+        Set<String> parts = new LinkedHashSet<>();
+        for (Cause cause : line.causes()) {
+            parts.add(cause.part());
+            int dot = cause.part().indexOf('.');
+            if (dot > 0) parts.add(cause.part().substring(0, dot));
+        }
+        return String.join(" ", parts);
+    }
+
+    /** Waste, cut and rounding together. */
+    private static String waste(TakeoffLine line) {
+        return line.units() == 0 ? "" : DecimalText.whole(line.unusedShare() * 100) + "%";
     }
 
     private static Panel plans(Takeoff takeoff) {

@@ -143,11 +143,13 @@ document.addEventListener("keydown", (event) => {
     button.form.requestSubmit(button);
 });
 
-// The thing that is pointed at or focused is ringed everywhere it appears.
+// The thing that is pointed at or focused is ringed everywhere it appears; a line for several things rings them all, and is ringed by each.
 function ring(of) {
     for (const old of document.querySelectorAll(".ring")) old.classList.remove("ring");
-    if (!of) return;
-    for (const thing of document.querySelectorAll(`[data-of="${CSS.escape(of)}"]`)) if (!thing.matches(".panel")) thing.classList.add("ring");
+    for (const one of of.split(" ")) {
+        if (!one) continue;
+        for (const thing of document.querySelectorAll(`[data-of~="${CSS.escape(one)}"]`)) if (!thing.matches(".panel")) thing.classList.add("ring");
+    }
 }
 const thingAt = (target) => target?.closest?.("[data-of]")?.dataset.of ?? "";
 document.addEventListener("pointerover", (event) => ring(thingAt(event.target)));

@@ -184,7 +184,7 @@ abstract class BackupRules {
                     assertThat(sums(back)).as("damage " + i).isEqualTo(sums(database));
                 }
             }
-            assertThat(refused).isGreaterThan(50);
+            assertThat(refused).isGreaterThan(45);
             assertThat(sums(target)).isEqualTo(empty);
         }
     }
