@@ -128,7 +128,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                             site.hinge().pinOffset()));
         }
         boolean hinges =
-                !pulls.isEmpty() || gate.hung().isEmpty() && gate.hingePost().equals(post.id());
+                !pulls.isEmpty() || (gate.hung().isEmpty() && gate.hingePost().equals(post.id()));
         Force pull = byHand;
         return hinges ? wall.map(of -> WallHinges.held(post.id(), of, pulls, pull)) : Optional.empty();
     }

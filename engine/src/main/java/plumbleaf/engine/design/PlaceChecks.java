@@ -189,8 +189,8 @@ final class PlaceChecks {
         if (tickets.isEmpty()) return findings;
         for (PlannedTask task : schedule.tasks()) {
             boolean digs = task.key().equals(Phase.SET.key())
-                    || task.key().equals(Phase.TEAR_OUT.key())
-                            && job.existing().fences().stream().anyMatch(old -> old.concrete());
+                    || (task.key().equals(Phase.TEAR_OUT.key())
+                            && job.existing().fences().stream().anyMatch(old -> old.concrete()));
             if (!digs || !task.first().isSaid() || !task.last().isSaid()) continue;
             LocalDate first = task.first().or(LocalDate.EPOCH);
             LocalDate last = task.last().or(LocalDate.EPOCH);

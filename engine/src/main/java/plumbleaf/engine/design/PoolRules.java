@@ -105,7 +105,7 @@ final class PoolRules {
                 isHard(run.id(), bay.start().inches(), bay.end().inches()),
                 fill.gap(),
                 fill.railTops(),
-                fill.railsHidden() || railsAway && fill.railsOnOneFace());
+                fill.railsHidden() || (railsAway && fill.railsOnOneFace()));
         findings.addAll(fence.findings(rules, pool.height()));
         return findings;
     }
