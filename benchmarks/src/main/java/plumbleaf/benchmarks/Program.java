@@ -50,7 +50,7 @@ final class Program {
     }
 
     static boolean isThere(String name) {
-        for (String folder : System.getenv().getOrDefault("PATH", "").split(":"))
+        for (String folder : System.getenv().getOrDefault("PATH", "").split(":", -1))
             if (Files.isExecutable(Path.of(folder, name))) return true;
         return false;
     }

@@ -28,7 +28,7 @@ public final class Scale {
         }
 
         static Point read(String line) {
-            String[] words = line.trim().split(" ");
+            String[] words = line.trim().split(" ", -1);
             return new Point(
                     Double.parseDouble(words[0]),
                     Integer.parseInt(words[1]),
@@ -45,10 +45,10 @@ public final class Scale {
         Job job = Yards.perimeter(Double.parseDouble(arguments[0]));
         PriceBook book = PriceBooks.of(job).orElseThrow();
         long start = System.nanoTime();
-        Design design = Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
+        Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
         double cold = (System.nanoTime() - start) / 1e9;
         start = System.nanoTime();
-        design = Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
+        Design design = Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
         double warm = (System.nanoTime() - start) / 1e9;
         System.gc();
         Runtime runtime = Runtime.getRuntime();

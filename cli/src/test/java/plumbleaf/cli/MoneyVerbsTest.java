@@ -137,9 +137,8 @@ class MoneyVerbsTest {
                     .append(30 + day)
                     .append("}");
         String text = Files.readString(SETTLED);
-        int end = text.lastIndexOf('}');
         text = text.replaceFirst("\"actuals\": \\[\\s*\\],?", "");
-        end = text.lastIndexOf('}');
+        int end = text.lastIndexOf('}');
         Path job = Files.writeString(
                 folder.resolve("job.json"), text.substring(0, end) + ", \"actuals\": [" + days + "] }");
         assertThat(Terminal.run("learn", job.toString()).out()).contains("the book is off: 3.3?");

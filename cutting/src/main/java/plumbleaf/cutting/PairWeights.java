@@ -107,7 +107,7 @@ final class PairWeights {
                     looks += holding.get(i).size()
                             + holding.get(j).size()
                             + holding.get(k).size();
-                    double missing = (sum + 1) / 2 - covered;
+                    double missing = Math.floorDiv(sum + 1, 2) - covered;
                     if (missing > SHORT) found.add(new Triple(i, j, k, missing));
                 }
             }

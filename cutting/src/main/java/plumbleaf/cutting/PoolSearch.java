@@ -343,7 +343,7 @@ final class PoolSearch {
         for (int[] triple : found) {
             int sum = 0;
             for (int size : triple) sum += cutting.demand[size];
-            addSide(SideRow.Counts.HALF_UP, triple, -1, (sum + 1) / 2, Double.POSITIVE_INFINITY);
+            addSide(SideRow.Counts.HALF_UP, triple, -1, Math.floorDiv(sum + 1, 2), Double.POSITIVE_INFINITY);
         }
         return !found.isEmpty();
     }

@@ -199,7 +199,6 @@ public final class GateElevation {
         double rakeBottom = leaf.outline().bottom().ratio();
         double rakeTop = topRise(picket);
         double middle = (from + to) / 2;
-        double half = (to - from) / 2;
         double bottomMiddle = picket.middle().inches() - picket.length().inches() / 2;
         double topMiddle = bottomMiddle + picket.length().inches();
         return MemberShapes.seen(

@@ -45,11 +45,30 @@ final class FairInterior {
     private final boolean limited;
     private double countedBySolve;
 
-    /**
-     * @param cost of the line
-     * @param bound no line costs less
-     */
-    record Line(double[] gapsIn, double cost, double bound) {}
+    /** A line found, what it costs, and what no line costs less than. */
+    static final class Line {
+        private final double[] gapsIn;
+        private final double cost;
+        private final double bound;
+
+        Line(double[] gapsIn, double cost, double bound) {
+            this.gapsIn = gapsIn.clone();
+            this.cost = cost;
+            this.bound = bound;
+        }
+
+        double[] gapsIn() {
+            return gapsIn.clone();
+        }
+
+        double cost() {
+            return cost;
+        }
+
+        double bound() {
+            return bound;
+        }
+    }
 
     private FairInterior(FairProgram program, double start) {
         this.program = program;

@@ -3,6 +3,7 @@ package plumbleaf.engine.schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import plumbleaf.engine.labour.Phase;
 
@@ -70,7 +71,7 @@ public final class YardCalendar {
         return book(job, task, "crew " + (best + 1), crews.get(best), start, halves);
     }
 
-    private int book(JobPlan job, PlannedTask task, String who, TreeSet<Integer> taken, int start, int halves) {
+    private int book(JobPlan job, PlannedTask task, String who, NavigableSet<Integer> taken, int start, int halves) {
         for (int half = start; half < start + halves; half++) taken.add(half);
         int last = start + halves - 1;
         bookings.add(new Booking(
@@ -86,7 +87,7 @@ public final class YardCalendar {
     }
 
     /** The first of so many free half days in one stretch. */
-    private static int free(TreeSet<Integer> taken, int from, int halves) {
+    private static int free(NavigableSet<Integer> taken, int from, int halves) {
         int start = from;
         Integer hit = taken.ceiling(start);
         while (hit != null && hit < start + halves) {

@@ -26,6 +26,8 @@ public enum LoadStage {
             List.of("moisture meter", "brushes and rags, wetted before they are thrown out", "drop cloths"));
 
     private final String key;
+
+    @SuppressWarnings("ImmutableEnumChecker") // A copy that nobody can change.
     private final List<String> tools;
 
     LoadStage(String key, List<String> tools) {

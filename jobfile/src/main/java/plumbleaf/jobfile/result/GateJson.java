@@ -60,7 +60,7 @@ final class GateJson {
         boolean single = gate.plan().hangs().size() == 1;
         return design.findings().stream()
                 .filter(finding -> finding.part().equals(gate.id())
-                        || !single && gate.plan().hang(finding.part()).isPresent())
+                        || (!single && gate.plan().hang(finding.part()).isPresent()))
                 .toList();
     }
 

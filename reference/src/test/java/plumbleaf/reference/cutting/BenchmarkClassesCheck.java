@@ -126,9 +126,9 @@ class BenchmarkClassesCheck {
     private static Instance triplets(
             List<Long> sizes, int bar, int least, int most, int smallest, int pieces, Random random) {
         while (sizes.size() + 3 <= pieces) {
-            long first = least + random.nextInt(most - least + 1);
+            long first = (long) least + random.nextInt(most - least + 1);
             long rest = bar - first;
-            long second = smallest + random.nextInt((int) (rest / 2 - smallest) + 1);
+            long second = smallest + (long) random.nextInt((int) (rest / 2 - smallest) + 1);
             sizes.addAll(List.of(first, second, rest - second));
         }
         return new Instance(bar, sizes);
@@ -139,7 +139,7 @@ class BenchmarkClassesCheck {
         List<Long> labels = new ArrayList<>();
         long left = 2500;
         for (int i = 0; i < 9; i++) {
-            long label = 80 + random.nextInt(340);
+            long label = 80L + random.nextInt(340);
             labels.add(label);
             left -= label;
         }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.finding.Finding;
@@ -54,8 +55,8 @@ class RealTerrainCheck {
                         + " m\" } ], \"style\": \"wood-side-by-side\", \"infill\": \"1.5 m\", \"bottomGap\": \"50 mm\", \"maxBay\": \"2.4 m\" } ] }");
     }
 
-    private static TreeSet<String> parts(List<Finding> findings, String id) {
-        TreeSet<String> parts = new TreeSet<>();
+    private static Set<String> parts(List<Finding> findings, String id) {
+        Set<String> parts = new TreeSet<>();
         for (Finding finding : findings) if (finding.id().equals(id)) parts.add(finding.message());
         return parts;
     }

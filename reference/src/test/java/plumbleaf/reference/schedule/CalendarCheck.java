@@ -83,7 +83,7 @@ class CalendarCheck {
                 List.of(new Booking("ü".repeat(120), "set", "dig", "crew 1", MONDAY, false, MONDAY, false)),
                 MONDAY,
                 List.of());
-        for (String line : text.split("\r\n"))
+        for (String line : text.split("\r\n", -1))
             assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75);
         assertThat(Biweekly.parse(text).first().getEvents().get(0).getSummary().getValue())
                 .startsWith("ü".repeat(120));

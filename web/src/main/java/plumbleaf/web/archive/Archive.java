@@ -183,22 +183,22 @@ public final class Archive {
     }
 
     private static ObjectNode whole(Unsealed archive, String at, String table, ObjectNode row) {
-        switch (table) {
-            case "revision":
+        return switch (table) {
+            case "revision" -> {
                 String text = Unsealed.text(archive.bytes(at + "revisions/" + Rows.number(row, "number") + ".json"));
-                return Rows.with(row, "document", Json.text(text));
-            case "attachment":
+                yield Rows.with(row, "document", Json.text(text));
+            }
+            case "attachment" -> {
                 byte[] bytes = archive.bytes(at + "files/" + Rows.text(row, "id"));
                 boolean asSaid = FileKind.of(bytes).map(FileKind::mediaType).equals(Optional.of(Rows.text(row, "kind")))
                         && SealedZip.hex(SealedZip.digest().digest(bytes)).equals(Rows.text(row, "digest"));
                 if (!asSaid) throw new NotTaken("a file in it is not what it says it is");
-                return Rows.with(row, "content", Rows.bytes(bytes));
-            case "customer_link":
-                // No hash is ever this, so the link stays shut.
-                return Rows.with(row, "token", Json.text("shut " + Secret.id()));
-            default:
-                return row;
-        }
+                yield Rows.with(row, "content", Rows.bytes(bytes));
+            }
+            // No hash is ever this, so the link stays shut.
+            case "customer_link" -> Rows.with(row, "token", Json.text("shut " + Secret.id()));
+            default -> row;
+        };
     }
 
     private static void takeHouse(Unsealed archive, Rows rows) throws SQLException {

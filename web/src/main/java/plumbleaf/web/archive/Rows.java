@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +50,7 @@ final class Rows {
     }
 
     private void select(String table, String where, String value, Consumer<ObjectNode> use) throws SQLException {
-        List<String> columns = tables.columns().get(table);
+        List<String> columns = columnsOf(table);
         String query = "select " + String.join(", ", columns) + " from " + table + where;
         try (PreparedStatement statement = connection.prepareStatement(query)) {
             statement.setFetchSize(AT_ONCE);
@@ -126,8 +127,12 @@ final class Rows {
         }
     }
 
+    private List<String> columnsOf(String table) {
+        return Objects.requireNonNull(tables.columns().get(table), table);
+    }
+
     void clear(String table) throws SQLException {
-        column(table, tables.columns().get(table).get(0));
+        column(table, columnsOf(table).get(0));
         try (PreparedStatement statement = connection.prepareStatement("delete from " + table)) {
             statement.executeUpdate();
         }
@@ -138,7 +143,7 @@ final class Rows {
     }
 
     private String column(String table, String column) {
-        List<String> columns = tables.columns().get(table);
+        List<String> columns = columnsOf(table);
         if (columns == null || !columns.contains(column)) throw new NotTaken("there is no " + column + " in " + table);
         return column;
     }

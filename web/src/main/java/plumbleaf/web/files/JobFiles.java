@@ -40,7 +40,24 @@ public class JobFiles {
     public record Line(
             String id, String part, String name, FileKind kind, long size, String who, Instant at, boolean trashed) {}
 
-    public record Whole(Line line, byte[] bytes) {}
+    /** A file with all that is in it. */
+    public static final class Whole {
+        private final Line line;
+        private final byte[] bytes;
+
+        Whole(Line line, byte[] bytes) {
+            this.line = line;
+            this.bytes = bytes.clone();
+        }
+
+        public Line line() {
+            return line;
+        }
+
+        public byte[] bytes() {
+            return bytes.clone();
+        }
+    }
 
     /** Why a file was not taken in: half a sentence with the cure. */
     public static final class Refused extends RuntimeException {

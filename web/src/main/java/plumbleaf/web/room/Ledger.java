@@ -102,6 +102,8 @@ enum Ledger {
     private final String heading;
     private final String words;
     private final String ids;
+
+    @SuppressWarnings("ImmutableEnumChecker") // A copy that nobody can change.
     private final List<Blank> blanks;
 
     Ledger(String list, String heading, String words, String ids, Blank... blanks) {

@@ -179,8 +179,8 @@ public class Rooms {
         boolean known = post.equals("hingePost") || post.equals("latchPost");
         String at = "gates[" + gate + "]." + post + ".support";
         if (!known
-                || opened.text().value(at + ".kind").isEmpty()
-                        && opened.text().value(at).isEmpty())
+                || (opened.text().value(at + ".kind").isEmpty()
+                        && opened.text().value(at).isEmpty()))
             return new Edited.Refused("", "Say first that the post stands already.");
         DocumentText text = new Edit(
                         at + ".feel",
