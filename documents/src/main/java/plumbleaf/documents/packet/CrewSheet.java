@@ -71,7 +71,7 @@ public final class CrewSheet {
         for (GatePaper gate : subject.gates())
             steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. "
                     + gate.subject().plan().sentence() + ".");
-        steps.add("Rails, then pickets from the gate outwards" + hours(subject, Phase.BUILD) + ".");
+        steps.add(String.join(" ", FenceSteps.of(subject.layout())) + hours(subject, Phase.BUILD) + ".");
         for (GatePaper gate : leaves(subject)) hang(steps, subject, gate);
         for (GatePaper gate : subject.gates()) gate.pair().ifPresent(pair -> meeting(steps, subject, gate, pair));
         return steps;

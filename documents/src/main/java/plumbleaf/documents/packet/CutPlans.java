@@ -20,6 +20,7 @@ public final class CutPlans {
         for (var takeoff : subject.takeoff()) for (CutPlan plan : takeoff.cutPlans()) plan(paper, subject, plan);
         if (subject.takeoff().stream().allMatch(takeoff -> takeoff.cutPlans().isEmpty()))
             paper.say("Nothing is cut from bars.");
+        ShapedTops.on(paper, subject);
         return paper.paper();
     }
 

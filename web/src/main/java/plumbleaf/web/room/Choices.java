@@ -6,6 +6,7 @@ import java.util.function.Function;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Exposure;
+import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Side;
@@ -13,6 +14,7 @@ import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.SoilState;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.support.PostFeel;
 import plumbleaf.engine.support.WallKind;
 import plumbleaf.web.page.Choice;
@@ -25,6 +27,7 @@ final class Choices {
             List.of(new Choice("square", "square"), new Choice("raked", "raked with the ground"));
     static final List<Choice> JOINTS = words(Joint.values(), Joint::key);
     static final List<Choice> FITS = words(Fit.values(), Fit::key);
+    static final List<Choice> FACES = words(FinishedFace.values(), FinishedFace::key);
     static final List<Choice> BASES = words(DesignBasis.values(), DesignBasis::key);
     static final List<Choice> EXPOSURES = words(Exposure.values(), Exposure::key);
     static final List<Choice> SOILS = words(SoilKind.values(), SoilKind::key);
@@ -64,6 +67,14 @@ final class Choices {
     /** Whatever stands in the ground. */
     static List<Choice> posts(Catalogue catalogue) {
         return sections(catalogue, section -> true);
+    }
+
+    /** What a run's own posts may be of: steel or wood. */
+    static List<Choice> linePosts(Catalogue catalogue) {
+        List<Choice> choices = new ArrayList<>();
+        for (WoodPost post : catalogue.woodPosts()) choices.add(new Choice(post.id(), post.name()));
+        choices.addAll(posts(catalogue));
+        return choices;
     }
 
     private static List<Choice> sections(Catalogue catalogue, Function<Section, Boolean> wanted) {

@@ -2,9 +2,12 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.documents.view.FillWords;
+import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Table;
 import plumbleaf.web.page.Unit;
@@ -25,7 +28,10 @@ final class LineRoom {
                             opened.field(at + ".infill", "Height of the infill", Unit.INCHES, id),
                             opened.field(at + ".bottomGap", "Gap to the ground", Unit.INCHES, id),
                             opened.choice(at + ".fit", "Fit to the ground", id, Choices.FITS),
-                            opened.field(at + ".maxBay", "Largest bay", Unit.FEET, id))));
+                            opened.field(at + ".maxBay", "Largest bay", Unit.FEET, id),
+                            opened.choice(at + ".finishedFace", "Good side faces", id, Choices.FACES),
+                            opened.pinned(
+                                    "builds." + id + ".post", "Posts", id, Choices.linePosts(opened.catalogue())))));
         }
         opened.design()
                 .ifPresent(design -> design.layout().runs().forEach(run -> {
@@ -63,11 +69,12 @@ final class LineRoom {
                             bay.id(),
                             figures.length(bay.level()),
                             Figures.grade(bay.grade()),
-                            figures.length(bay.groundGapMin()) + " to " + figures.length(bay.groundGapMax()))));
+                            figures.length(bay.groundGapMin()) + " to " + figures.length(bay.groundGapMax()),
+                            FillWords.of(bay, opened.job().map(Job::display).orElse(DisplayUnits.US)))));
         }
         return Panel.of("Bays of run " + run.run(), run.run())
                 .withNotes(Notes.about(opened.findings(), parts))
-                .withTables(List.of(
-                        new Table("Between post centers", List.of("Bay", "Level", "Grade", "Gap under it"), lines)));
+                .withTables(List.of(new Table(
+                        "Between post centers", List.of("Bay", "Level", "Grade", "Gap under it", "Infill"), lines)));
     }
 }

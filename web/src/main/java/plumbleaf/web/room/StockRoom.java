@@ -66,7 +66,8 @@ final class StockRoom {
             String id = opened.text().value("runs[" + i + "].id").orElse("");
             panels.add(Panel.of("Posts of run " + id, id)
                     .withFields(List.of(
-                            opened.pinned("builds." + id + ".post", "Line post", id, Choices.posts(opened.catalogue())),
+                            opened.pinned(
+                                    "builds." + id + ".post", "Line post", id, Choices.linePosts(opened.catalogue())),
                             opened.field("builds." + id + ".hole", "Hole", Unit.INCHES, id),
                             opened.field("builds." + id + ".depth", "Footing depth", Unit.INCHES, id))));
         }
