@@ -32,6 +32,9 @@ final class BayFace {
     /** Room between a panel and its posts. */
     private static final double BRACKET_IN = 0.5;
 
+    /** Between strands of barbed wire. */
+    private static final double STRAND_IN = 4;
+
     /** Steps of an arc. */
     private static final int ARC_STEPS = 6;
 
@@ -268,12 +271,26 @@ final class BayFace {
         return true;
     }
 
-    /** Strands over the top, 4 in. apart. */
+    /** How far what is drawn of a style reaches over its top: barbed wire alone does. */
+    static double over(FenceStyle style) {
+        return style.infill()
+                .match(
+                        up -> 0.0,
+                        both -> 0.0,
+                        lying -> 0.0,
+                        panel -> 0.0,
+                        fabric -> STRAND_IN * fabric.barbed(),
+                        mesh -> 0.0);
+    }
+
+    /** Strands over the top. */
     private int barbed(int strands) {
         Look wire = Look.thin(Layer.FENCE).as(LineKind.DIMENSION).of(bay.id());
         for (int strand = 1; strand <= strands; strand++)
-            marks.add(
-                    Stroke.line(point(0, topAt(0) + 4 * strand), point(length(), topAt(length()) + 4 * strand), wire));
+            marks.add(Stroke.line(
+                    point(0, topAt(0) + STRAND_IN * strand),
+                    point(length(), topAt(length()) + STRAND_IN * strand),
+                    wire));
         return strands;
     }
 
@@ -289,19 +306,24 @@ final class BayFace {
         return true;
     }
 
+    /** Cap at the very top, lattice under it, a fascia on the boards under both, a kick board at the bottom. */
     private void trim(FenceTrim trim) {
-        double lattice = trim.lattice().map(band -> band.height().inches()).orElse(0.0);
-        trim.lattice().ifPresent(band -> lattice(band.height().inches()));
-        trim.fascia().ifPresent(made -> along(0, -made.width().inches(), Material.WOOD));
-        trim.cap().ifPresent(made -> along(lattice, made.thickness().inches(), Material.WOOD));
+        double above = trim.above().inches();
+        trim.lattice().ifPresent(band -> lattice(-above, band.height().inches()));
+        trim.fascia()
+                .ifPresent(made ->
+                        along(-above - made.width().inches(), made.width().inches(), Material.WOOD));
+        trim.cap()
+                .ifPresent(made ->
+                        along(-made.thickness().inches(), made.thickness().inches(), Material.WOOD));
         trim.kick().ifPresent(made -> {
             double deep = made.width().inches();
             marks.add(Area.edged(
                     List.of(
-                            point(0, bottomAt(0) - deep),
-                            point(length(), bottomAt(length()) - deep),
+                            point(0, bottomAt(0)),
                             point(length(), bottomAt(length())),
-                            point(0, bottomAt(0))),
+                            point(length(), bottomAt(length()) + deep),
+                            point(0, bottomAt(0) + deep)),
                     Material.WOOD,
                     board));
         });
@@ -319,15 +341,18 @@ final class BayFace {
                 board));
     }
 
-    private void lattice(double high) {
-        along(0, high, Material.CLEAR);
+    private void lattice(double above, double high) {
+        along(above, high, Material.CLEAR);
         for (double start = -high; start < length(); start += 4) {
             double a = Math.max(0, start);
             double b = Math.min(length(), start + high);
             if (b <= a) continue;
-            marks.add(Stroke.line(point(a, topAt(a) + a - start), point(b, topAt(b) + b - start), board));
+            marks.add(
+                    Stroke.line(point(a, topAt(a) + above + a - start), point(b, topAt(b) + above + b - start), board));
             marks.add(Stroke.line(
-                    point(a, topAt(a) + high - (a - start)), point(b, topAt(b) + high - (b - start)), board));
+                    point(a, topAt(a) + above + high - (a - start)),
+                    point(b, topAt(b) + above + high - (b - start)),
+                    board));
         }
     }
 }

@@ -269,7 +269,7 @@ public final class RunProfile {
     private double highest() {
         double high = -1e9;
         for (PostDetail post : posts) high = Math.max(high, post.post().top().inches());
-        return high;
+        return high + run.style().map(BayFace::over).orElse(0.0);
     }
 
     private void shots() {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import plumbleaf.engine.quantity.Length;
 
 /**
- * Boards that finish a fence.
+ * Boards that finish a fence, inside its height: the boards of the infill begin over the kick board and end under lattice and cap.
  *
  * @param cap lies flat along the top
  * @param fascia stands on edge under the cap, against the boards' face
@@ -14,6 +14,17 @@ import plumbleaf.engine.quantity.Length;
 public record FenceTrim(Optional<Board> cap, Optional<Board> fascia, Optional<Board> kick, Optional<Lattice> lattice) {
     public static final FenceTrim NONE =
             new FenceTrim(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** What lattice and cap take of the top of the infill. */
+    public Length above() {
+        return Length.inches(lattice.map(band -> band.height().inches()).orElse(0.0)
+                + cap.map(board -> board.thickness().inches()).orElse(0.0));
+    }
+
+    /** What a kick board takes of its bottom. */
+    public Length below() {
+        return kick.map(Board::width).orElse(Length.ZERO);
+    }
 
     /** How many boards or bands of trim run along it. */
     public int boards() {

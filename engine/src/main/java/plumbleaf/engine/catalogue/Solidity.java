@@ -29,7 +29,7 @@ public record Solidity(double share, boolean round, Length member) {
                 style.rails().match(none -> 0.0, wood -> 0.0, steel -> railShare(style, steel, catalogue, infill));
         return style.infill()
                 .match(
-                        upright -> flat(FenceStyle.solidOf(upright.board(), upright.spacing())),
+                        upright -> flat(trimmed(FenceStyle.solidOf(upright.board(), upright.spacing()), style, infill)),
                         both -> WALL,
                         lying -> flat(FenceStyle.solidOf(lying.board(), lying.spacing())),
                         panel -> flat(1 - (1 - pickets(panel, catalogue)) * (1 - rails)),
@@ -38,6 +38,20 @@ public record Solidity(double share, boolean round, Length member) {
                                 1 - open(mesh.wire(), mesh.across()) * open(mesh.wire(), mesh.upright()) * (1 - rails),
                                 true,
                                 mesh.wire()));
+    }
+
+    /** Lattice at the top is as solid as it is; cap and kick boards wholly. */
+    private static double trimmed(double boards, FenceStyle style, Length infill) {
+        double high = infill.inches();
+        double band = style.trim()
+                .lattice()
+                .map(lattice -> Math.min(high, lattice.height().inches()))
+                .orElse(0.0);
+        double solid = style.trim().lattice().map(FenceTrim.Lattice::solid).orElse(0.0);
+        double whole = Math.min(
+                high - band,
+                style.trim().above().inches() - band + style.trim().below().inches());
+        return (band * solid + whole + (high - band - whole) * boards) / high;
     }
 
     private static Solidity flat(double share) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.FenceTrim;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.Profile;
@@ -28,6 +29,7 @@ final class BayMaking {
     private final RailRows railRows;
     private final Optional<BayFilling> filling;
     private final boolean coped;
+    private final FenceTrim trim;
     private final Optional<WoodSpecies> species;
     private final Seasons seasons;
     private final BesideGround beside;
@@ -53,6 +55,7 @@ final class BayMaking {
         this.boarding = style.flatMap(FenceStyle::boarding);
         this.railRows = railRows;
         this.filling = filling;
+        this.trim = style.map(FenceStyle::trim).orElse(FenceTrim.NONE);
         this.coped = style.isPresent()
                 && style.get()
                         .infill()
@@ -243,6 +246,8 @@ final class BayMaking {
                         + run.bottomGap().inches()
                 : shape.bottomFromIn() + (shape.bottomToIn() - shape.bottomFromIn()) * share;
         double top = shape.topFromIn() + (shape.topToIn() - shape.topFromIn()) * share;
+        bottom += trim.below().inches();
+        top -= trim.above().inches();
         return new FencePicket(new Offset(at), width, new Offset(bottom), new Length(Math.max(0, top - bottom)), layer);
     }
 

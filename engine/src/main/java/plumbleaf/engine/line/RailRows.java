@@ -27,13 +27,22 @@ public record RailRows(Length depth, List<Length> heights) {
         return style.rails()
                 .match(
                         none -> new RailRows(Length.ZERO, List.of()),
-                        wood -> new RailRows(wood.rail().width(), rows(count, wood.edge(), infill, false)),
+                        wood -> new RailRows(wood.rail().width(), boarded(count, wood.edge(), infill, style)),
                         steel -> new RailRows(
                                 catalogue
                                         .section(steel.section())
                                         .map(Section::depth)
                                         .orElse(Length.ZERO),
                                 rows(count, steel.edge(), infill, steel.bottomWire())));
+    }
+
+    /** Rails of boards that begin over a kick board and end under a cap. */
+    private static List<Length> boarded(int count, Length edge, Length infill, FenceStyle style) {
+        double below = style.trim().below().inches();
+        double high = Math.max(1, infill.inches() - below - style.trim().above().inches());
+        return rows(count, edge, Length.inches(high), false).stream()
+                .map(row -> row.plus(Length.inches(below)))
+                .toList();
     }
 
     /**

@@ -1,6 +1,7 @@
 package plumbleaf.jobfile.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -114,5 +115,44 @@ class EveryStyleTest {
                                     < clear);
             assertThat(inside).as(style + " " + bay.id()).isTrue();
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("styles")
+    void threeToTwelveFeetAreWorkedOut(String style) {
+        for (String high : List.of("3'", "8'", "10'", "12'")) {
+            Design design = built(style, high);
+            assertThat(design.posts()).as(style + " " + high).isNotEmpty();
+            assertThat(ResultFile.write(design)).doesNotContain("NaN", "Infinity");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("styles")
+    void aGateStandsInIt(String style) {
+        String gate = YARD.replace(
+                "\"money\":",
+                "\"gates\": [ { \"id\": \"G1\", \"kind\": \"swing\", \"run\": \"R1\", \"station\": \"12'\", \"opening\": \"4'\","
+                        + " \"hinge\": \"left\", \"swing\": \"in\", \"leaf\": { \"infill\": \"5'\", \"bottomGap\": \"4\\\"\" } } ], \"money\":");
+        Design design = new Yard(gate.replace("STYLE", style).replace("HIGH", "5'")).design();
+        assertThat(design.gates()).hasSize(1);
+        assertThat(design.posts()).as(style).anyMatch(post -> post.post().gate().equals("G1"));
+        assertThat(ResultFile.write(design)).doesNotContain("NaN", "Infinity");
+    }
+
+    /** Boards, kick board, lattice and cap fill the height of the infill between them, no more and no less. */
+    @ParameterizedTest
+    @MethodSource("styles")
+    void trimLiesInsideTheHeight(String style) {
+        Design design = built(style, "6'");
+        FenceStyle made = StandardCatalogue.load().style(style).orElseThrow();
+        for (Bay bay : design.layout().bays())
+            bay.pickets()
+                    .pickets()
+                    .forEach(picket -> assertThat(picket.length().inches()
+                                    + made.trim().above().inches()
+                                    + made.trim().below().inches())
+                            .as(style)
+                            .isCloseTo(72, within(1e-6)));
     }
 }
