@@ -99,6 +99,9 @@ final class DesignVerb implements Callable<Integer> {
                         + DecimalText.whole(pair.rod().push().pounds()) + " lb "
                         + units.length(pair.rod().exposed()) + " above its sleeve, "
                         + DecimalText.fixed(pair.rod().utilisation(), 2) + " of what it may");
+        for (int at = 0; at < pair.rated().size(); at++)
+            columns.row(
+                    "gust " + (at == 0 ? "left" : "right"), pair.rated().get(at).words());
         columns.row(
                 "tops",
                 units.length(pair.topInService()) + " out of line in the service gust, "

@@ -66,6 +66,22 @@ public record GateDesign(
                 Findings.join(findings, more));
     }
 
+    /** The same with the gust that each leaf of a pair stands. */
+    GateDesign ratedLeaves(RatedGust a, RatedGust b) {
+        return new GateDesign(
+                asked,
+                build,
+                parts,
+                plan,
+                hung,
+                pair.map(is -> is.rated(a, b)),
+                hingePost,
+                latchPost,
+                rated,
+                loadPath,
+                findings);
+    }
+
     GateDesign rated(RatedGust gust) {
         return new GateDesign(
                 asked, build, parts, plan, hung, pair, hingePost, latchPost, Optional.of(gust), loadPath, findings);

@@ -185,10 +185,13 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 last.latchPost().isPresent() ? CaseForces::latchPost : CaseForces::hingePost,
                 footing(site, latch));
         Joint joint = gate.build().joint();
-        RatedGust leaves = gust.leaf(joint, site.catalogue()).lesser(other.leaf(joint, site.catalogue()));
+        RatedGust firstLeaf = gust.leaf(joint, site.catalogue());
+        RatedGust lastLeaf = other.leaf(joint, site.catalogue());
+        RatedGust leaves = firstLeaf.lesser(lastLeaf);
         if (gate.pair().isPresent()) leaves = leaves.lesser(gust.rod(gate.pair().get()));
         RatedGust whole = leaves.lesser(onHingePost).lesser(onLatchPost);
-        return new GatePosts(gate.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
+        GateDesign byLeaf = gate.ratedLeaves(firstLeaf.lesser(onHingePost), lastLeaf.lesser(onLatchPost));
+        return new GatePosts(byLeaf.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
     }
 
     private static Optional<FootingGust> footing(GateSite site, PostDesign post) {

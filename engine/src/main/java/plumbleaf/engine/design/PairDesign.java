@@ -12,6 +12,7 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.MeetingForces;
+import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.strength.RodBending;
 
 /**
@@ -32,6 +33,7 @@ import plumbleaf.engine.strength.RodBending;
  * @param slamRod what the rod makes of it
  * @param dropA what leaf a drops after hanging, in soft soil
  * @param dropB the same of leaf b
+ * @param rated the gust that each leaf stands with its post and footing, a before b; empty until it is asked for
  */
 public record PairDesign(
         Side active,
@@ -48,9 +50,11 @@ public record PairDesign(
         Force slam,
         RodBending slamRod,
         Offset dropA,
-        Offset dropB) {
+        Offset dropB,
+        List<RatedGust> rated) {
     public PairDesign {
         forces = List.copyOf(forces);
+        rated = List.copyOf(rated);
     }
 
     /** How far the latch corners part in height in the years after hanging, both posts in soft soil. */
@@ -68,6 +72,26 @@ public record PairDesign(
                     felt.add(each.heldBy(at.latch()));
         }
         return felt;
+    }
+
+    PairDesign rated(RatedGust a, RatedGust b) {
+        return new PairDesign(
+                active,
+                asked,
+                place,
+                rod,
+                worst,
+                forces,
+                topInService,
+                topInWind,
+                sleeve,
+                sleevePush,
+                sleeveNeeded,
+                slam,
+                slamRod,
+                dropA,
+                dropB,
+                List.of(a, b));
     }
 
     /** Number of rods. */

@@ -128,7 +128,8 @@ final class PairWork {
                 slam,
                 RodBending.of(rod, exposed(meeting), slam),
                 dropA,
-                dropB);
+                dropB,
+                List.of());
     }
 
     private static Offset top(List<MeetingForces> all) {

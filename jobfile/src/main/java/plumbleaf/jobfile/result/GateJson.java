@@ -79,6 +79,11 @@ final class GateJson {
                 .put("hinges", hung.hinges(), hinge -> hinge(hinge, hung))
                 .put("hingePost", post(hung.post(), hung, design, true));
         design.post(hung.post()).ifPresent(post -> members.put("footings", footings(post, hung.sag())));
+        int at = gate.hung().indexOf(hung);
+        gate.pair()
+                .filter(pair -> pair.rated().size() > at)
+                .ifPresent(pair ->
+                        members.put("ratedGustMph", PostJson.rated(pair.rated().get(at))));
         return members.build();
     }
 

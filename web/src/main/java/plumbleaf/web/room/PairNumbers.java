@@ -1,5 +1,6 @@
 package plumbleaf.web.room;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.quantity.DecimalText;
@@ -11,48 +12,51 @@ final class PairNumbers {
     private PairNumbers() {}
 
     static Panel panel(String id, PairDesign pair, Figures figures) {
-        return Panel.of("Where the leaves meet", id)
-                .withRows(List.of(
-                        new Row(
-                                id + ".first",
-                                "Opens first",
-                                "the " + pair.active().key() + " leaf",
-                                "",
-                                id),
-                        new Row(
-                                id + ".rod",
-                                pair.rods() == 1 ? "Drop rod" : "Drop rods, each",
-                                pair.rod().rod().name(),
-                                Figures.ratio(pair.rod().utilisation()) + " of what it may, "
-                                        + DecimalText.fixed(pair.rod().stress().psi() / 1000, 1) + " ksi",
-                                id),
-                        new Row(
-                                id + ".push",
-                                "Pushed with",
-                                Figures.force(pair.rod().push()),
-                                figures.length(pair.rod().exposed()) + " free above its sleeve",
-                                id),
-                        new Row(
-                                id + ".sleeve",
-                                "Hole of the sleeve",
-                                figures.length(pair.sleeve().diameter()) + " x "
-                                        + figures.length(pair.sleeve().depth()),
-                                pair.sleeveNeeded().isZero()
-                                        ? "cannot say"
-                                        : figures.length(pair.sleeveNeeded()) + " deep needed",
-                                id),
-                        new Row(
-                                id + ".tops",
-                                "Tops out of line",
-                                figures.signed(pair.topInService()),
-                                "in the service gust; " + figures.signed(pair.topInWind()) + " in the design wind",
-                                id),
-                        new Row(
-                                id + ".apart",
-                                "Latch corners part",
-                                figures.length(pair.dropDifference()),
-                                "in height, in the years after, soft soil",
-                                id),
-                        new Row(id + ".slam", "One let slam", Figures.force(pair.slam()), "on the other leaf", id)));
+        List<Row> rows = new ArrayList<>(List.of(
+                new Row(id + ".first", "Opens first", "the " + pair.active().key() + " leaf", "", id),
+                new Row(
+                        id + ".rod",
+                        pair.rods() == 1 ? "Drop rod" : "Drop rods, each",
+                        pair.rod().rod().name(),
+                        Figures.ratio(pair.rod().utilisation()) + " of what it may, "
+                                + DecimalText.fixed(pair.rod().stress().psi() / 1000, 1) + " ksi",
+                        id),
+                new Row(
+                        id + ".push",
+                        "Pushed with",
+                        Figures.force(pair.rod().push()),
+                        figures.length(pair.rod().exposed()) + " free above its sleeve",
+                        id),
+                new Row(
+                        id + ".sleeve",
+                        "Hole of the sleeve",
+                        figures.length(pair.sleeve().diameter()) + " x "
+                                + figures.length(pair.sleeve().depth()),
+                        pair.sleeveNeeded().isZero()
+                                ? "cannot say"
+                                : figures.length(pair.sleeveNeeded()) + " deep needed",
+                        id),
+                new Row(
+                        id + ".tops",
+                        "Tops out of line",
+                        figures.signed(pair.topInService()),
+                        "in the service gust; " + figures.signed(pair.topInWind()) + " in the design wind",
+                        id),
+                new Row(
+                        id + ".apart",
+                        "Latch corners part",
+                        figures.length(pair.dropDifference()),
+                        "in height, in the years after, soft soil",
+                        id),
+                new Row(id + ".slam", "One let slam", Figures.force(pair.slam()), "on the other leaf", id)));
+        for (int at = 0; at < pair.rated().size(); at++)
+            rows.add(new Row(
+                    id + ".gust." + at,
+                    at == 0 ? "Left leaf stands" : "Right leaf stands",
+                    DecimalText.whole(pair.rated().get(at).allowable().mph()) + " mph",
+                    "to its allowable, by its " + pair.rated().get(at).allowableLink() + "; "
+                            + DecimalText.whole(pair.rated().get(at).ultimate().mph()) + " mph to where it gives",
+                    id));
+        return Panel.of("Where the leaves meet", id).withRows(rows);
     }
 }
