@@ -57,12 +57,15 @@ final class StockWork {
             FenceStyle style = run.style().get();
             PostStock post = picks.of(job.run(run.run())).post();
             for (Bay bay : run.bays())
-                bays.add(new Assembly.StyledBay(bay, style, BayGoods.of(bay, style, catalogue, run, post)));
+                bays.add(new Assembly.StyledBay(bay, style, BayGoods.of(bay, style, catalogue, run, post))
+                        .with(job.run(bay.run()).stain()));
             woven(job.run(run.run()), run, style, catalogue, picks).ifPresent(woven::add);
         }
         List<Assembly.BuiltLeaf> leaves = new ArrayList<>();
         for (GateDesign gate : gates) {
-            for (Leaf leaf : gate.plan().leaves()) leaves.add(new Assembly.BuiltLeaf(leaf, gate.parts()));
+            for (Leaf leaf : gate.plan().leaves())
+                leaves.add(new Assembly.BuiltLeaf(
+                        leaf, gate.parts(), job.run(gate.asked().run()).stain()));
         }
         List<PairTake> pairs = new ArrayList<>();
         for (GateDesign gate : gates) pairs.addAll(pair(gate, rods));

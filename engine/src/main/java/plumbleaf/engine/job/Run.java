@@ -19,6 +19,7 @@ import plumbleaf.engine.support.Support;
  * @param posts what holds its line posts
  * @param basis where this run differs from the site
  * @param set posts that a stake-out sheet has fixed
+ * @param stain of its wood and that of its gates
  */
 public record Run(
         String id,
@@ -36,7 +37,8 @@ public record Run(
         List<NoDig> noDig,
         List<SetPost> set,
         Support posts,
-        Stated<DesignBasis> basis) {
+        Stated<DesignBasis> basis,
+        Stain stain) {
     public Run {
         legs = List.copyOf(legs);
         noDig = List.copyOf(noDig);

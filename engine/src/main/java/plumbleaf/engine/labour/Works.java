@@ -13,6 +13,7 @@ import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.support.Support;
 import plumbleaf.engine.takeoff.Assembly;
+import plumbleaf.engine.takeoff.FinishNeeds;
 import plumbleaf.engine.takeoff.GateNeeds;
 import plumbleaf.engine.takeoff.PairTake;
 import plumbleaf.engine.takeoff.PostTake;
@@ -25,11 +26,22 @@ public final class Works {
     public static List<Work> of(Assembly assembly, Soil soil) {
         List<Work> works = new ArrayList<>();
         for (PostTake post : assembly.posts()) works.addAll(post(post, soil));
-        for (Assembly.StyledBay each : assembly.bays()) works.addAll(bay(each));
-        for (Assembly.BuiltLeaf each : assembly.leaves()) works.addAll(leaf(each.leaf(), each.parts()));
+        for (Assembly.StyledBay each : assembly.bays()) {
+            works.addAll(bay(each));
+            works.addAll(stain(each.coats(), each.bay().id()));
+        }
+        for (Assembly.BuiltLeaf each : assembly.leaves()) {
+            works.addAll(leaf(each.leaf(), each.parts()));
+            works.addAll(stain(each.coats(), each.leaf().id()));
+        }
         for (PairTake pair : assembly.pairs()) works.addAll(pair(pair, soil));
         for (Gate gate : assembly.gates()) works.addAll(wallHinges(gate));
         return works;
+    }
+
+    /** By the square foot, every coat. */
+    private static List<Work> stain(FinishNeeds.Coats coats, String part) {
+        return coats.brushedFt2() > 0 ? List.of(Work.of("stain", coats.brushedFt2(), part)) : List.of();
     }
 
     /** Fit rods, dig and set sleeves, weld the stop strip on. */

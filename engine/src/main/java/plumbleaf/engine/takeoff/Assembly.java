@@ -10,6 +10,7 @@ import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Stain;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.Length;
@@ -34,7 +35,17 @@ public record Assembly(
     }
 
     /** A bay and how it is made. */
-    public record StyledBay(Bay bay, FenceStyle style, BayGoods goods) {}
+    public record StyledBay(Bay bay, FenceStyle style, BayGoods goods) {
+        /** The same with its wood stained. */
+        public StyledBay with(Stain stain) {
+            return new StyledBay(bay, style, goods.with(stain));
+        }
+
+        /** Gallons, and the square feet that a brush goes over. */
+        public FinishNeeds.Coats coats() {
+            return FinishNeeds.of(FenceNeeds.bay(this), goods.stain(), bay.id());
+        }
+    }
 
     /**
      * A run of chain link.
@@ -62,7 +73,15 @@ public record Assembly(
     }
 
     /** A leaf and what it is made of. */
-    public record BuiltLeaf(Leaf leaf, GateParts parts) {}
+    public record BuiltLeaf(Leaf leaf, GateParts parts, Stain stain) {
+        public BuiltLeaf(Leaf leaf, GateParts parts) {
+            this(leaf, parts, Stain.NONE);
+        }
+
+        public FinishNeeds.Coats coats() {
+            return FinishNeeds.of(GateNeeds.leaf(leaf, parts), stain, leaf.id());
+        }
+    }
 
     /** What all of it needs. */
     public Needs needs() {
@@ -72,9 +91,15 @@ public record Assembly(
         for (WovenRun run : woven) ownCaps.addAll(run.ownCaps());
         Set<String> capped = new LinkedHashSet<>(ownCaps);
         for (PostTake post : posts) add(FenceNeeds.post(post, !capped.contains(post.id())), loose, bars);
-        for (StyledBay each : bays) add(FenceNeeds.bay(each), loose, bars);
+        for (StyledBay each : bays) {
+            add(FenceNeeds.bay(each), loose, bars);
+            loose.addAll(each.coats().needs());
+        }
         for (WovenRun run : woven) add(run.needs(), loose, bars);
-        for (BuiltLeaf each : leaves) add(GateNeeds.leaf(each.leaf(), each.parts()), loose, bars);
+        for (BuiltLeaf each : leaves) {
+            add(GateNeeds.leaf(each.leaf(), each.parts()), loose, bars);
+            loose.addAll(each.coats().needs());
+        }
         for (PairTake pair : pairs) add(pair.needs(), loose, bars);
         for (Gate gate : gates) {
             add(GateNeeds.holdOpen(gate), loose, bars);

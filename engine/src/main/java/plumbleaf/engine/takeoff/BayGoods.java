@@ -6,6 +6,7 @@ import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.Screw;
 import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.job.Stain;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
@@ -24,8 +25,10 @@ import plumbleaf.engine.section.Section;
  * @param woodPosts whether its posts are of wood, so that rails are screwed to them without brackets
  * @param from its first end
  * @param to its second
+ * @param stain of its wood
  */
-public record BayGoods(Screw back, Screw front, Optional<Section> rail, boolean woodPosts, End from, End to) {
+public record BayGoods(
+        Screw back, Screw front, Optional<Section> rail, boolean woodPosts, End from, End to, Stain stain) {
     /**
      * An end of a bay, for trim that passes or meets there.
      *
@@ -56,7 +59,12 @@ public record BayGoods(Screw back, Screw front, Optional<Section> rail, boolean 
                                 steel -> catalogue.section(steel.section())),
                 post.match(steel -> false, wood -> true),
                 end(run, bay.from()),
-                end(run, bay.to()));
+                end(run, bay.to()),
+                Stain.NONE);
+    }
+
+    BayGoods with(Stain finish) {
+        return new BayGoods(back, front, rail, woodPosts, from, to, finish);
     }
 
     /** A post of another run that this one joins counts as a corner without a turn. */

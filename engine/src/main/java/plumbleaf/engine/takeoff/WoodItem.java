@@ -32,4 +32,21 @@ final class WoodItem {
         double up = Math.ceil(dressedIn);
         return DecimalText.upTo(up, 0);
     }
+
+    /** Thickness and width of a dressed board, read back from its name; 0 for what is no board. PS 20 (from memory). */
+    static double[] dressedIn(String item) {
+        int from = item.indexOf('-') + 1;
+        int to = item.indexOf('/', item.indexOf('x', from));
+        int by = item.indexOf('x', from);
+        if (from <= 0 || by < 0 || to < by) return new double[] {0, 0};
+        return new double[] {dressed(item.substring(from, by), true), dressed(item.substring(by + 1, to), false)};
+    }
+
+    private static double dressed(String nominal, boolean thickness) {
+        if (nominal.equals("5/4")) return 1;
+        double up = Double.parseDouble(nominal);
+        if (up == 1) return 0.75;
+        if (up >= 8 && !thickness) return up - 0.75;
+        return up - 0.5;
+    }
 }

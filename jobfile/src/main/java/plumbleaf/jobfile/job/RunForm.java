@@ -13,6 +13,7 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
 import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.Stain;
 import plumbleaf.engine.job.Start;
 import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.quantity.Angle;
@@ -30,6 +31,9 @@ final class RunForm {
 
     /** More chords than this in one curve are a slip of the pen. */
     private static final int MOST_CHORDS = 200;
+
+    private static final TextKind<Stain.Texture> TEXTURE =
+            TextKind.oneOf("a texture", List.of(Stain.Texture.values()), Stain.Texture::key);
 
     private RunForm() {}
 
@@ -77,7 +81,14 @@ final class RunForm {
                 noDig,
                 set,
                 SupportForm.read(run.object("posts")),
-                Open.of(run.given("basis", Words.BASIS)));
+                Open.of(run.given("basis", Words.BASIS)),
+                stain(run.object("stain")));
+    }
+
+    private static Stain stain(Fields stain) {
+        return new Stain(
+                stain.givenCount("coats", 0, 2).orElse(0),
+                stain.given("texture", TEXTURE).orElse(Stain.Texture.ROUGH));
     }
 
     private static List<Leg> legs(Fields run, Length maxBay) {
@@ -201,6 +212,11 @@ final class RunForm {
                 (set, entries) -> entries.words("id", set.id()).put("station", TextKind.LENGTH, set.station()));
         out.object("posts", posts -> SupportForm.write(run.posts(), posts));
         out.putIfAny("basis", Words.BASIS, run.basis().value());
+        if (!run.stain().isNone())
+            out.object(
+                    "stain",
+                    stain -> stain.count("coats", run.stain().coats())
+                            .put("texture", TEXTURE, run.stain().texture()));
     }
 
     private static void writeArc(Arc arc, Entries out) {
