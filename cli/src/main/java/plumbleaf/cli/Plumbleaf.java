@@ -42,6 +42,7 @@ import plumbleaf.jobfile.json.JsonWriter;
             DrawVerb.class,
             PapersVerb.class,
             ShotsVerb.class,
+            PartsVerb.class,
             HelpCommand.class,
             VersionVerb.class,
             GenerateCompletion.class

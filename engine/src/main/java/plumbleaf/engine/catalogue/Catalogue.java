@@ -3,6 +3,7 @@ package plumbleaf.engine.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.PostStock;
@@ -61,6 +62,32 @@ public record Catalogue(
             if (post.id().equals(id)) return Optional.of(post);
         }
         return section(id).map(steel -> steel);
+    }
+
+    /** This catalogue with parts a user entered; one of a known id takes its place. */
+    public Catalogue with(OwnParts own) {
+        if (own.isEmpty()) return this;
+        return new Catalogue(
+                replaced(sections, own.sections(), Section::id),
+                species,
+                woodPosts,
+                styles,
+                screws,
+                fastenerFits,
+                replaced(hinges, own.hinges(), HingeModel::id),
+                replaced(latches, own.latches(), LatchModel::id),
+                replaced(rods, own.rods(), RodModel::id),
+                bolts,
+                stock,
+                augers,
+                depthStep);
+    }
+
+    private static <T> List<T> replaced(List<T> sold, List<T> own, Function<T, String> id) {
+        List<T> all = new ArrayList<>();
+        for (T part : sold) if (own.stream().noneMatch(mine -> id.apply(mine).equals(id.apply(part)))) all.add(part);
+        all.addAll(own);
+        return all;
     }
 
     /** This catalogue with a user's own styles; one of a known id takes its place. */

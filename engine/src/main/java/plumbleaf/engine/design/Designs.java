@@ -25,12 +25,13 @@ public final class Designs {
 
     /**
      * @param job as it was read
-     * @param catalogue what can be bought
+     * @param sold what can be bought anyway; the job may bring parts of its own
      * @param standards tables of the codes, and what is presumed
      * @param book what it costs
      * @param planner cuts pieces from bars
      */
-    public static Design of(Job job, Catalogue catalogue, Standards standards, PriceBook book, CutPlanner planner) {
+    public static Design of(Job job, Catalogue sold, Standards standards, PriceBook book, CutPlanner planner) {
+        Catalogue catalogue = sold.with(job.parts());
         Picks picks = usualPicks(job, catalogue);
         YardWork yard = new YardWork(job, catalogue, standards, picks);
         List<GateChoice> choices = new ArrayList<>();
@@ -53,6 +54,7 @@ public final class Designs {
         for (GateChoice choice : choices) findings.add(choice.finding());
         findings.addAll(PostFindings.of(posts));
         findings.addAll(yard.bayFindings());
+        OwnPartFindings.of(job.parts()).ifPresent(findings::add);
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
         findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, quote.schedule(), standards));
         SoilBand.of(job.site().soil(), standards.soil())
@@ -93,7 +95,8 @@ public final class Designs {
      *
      * @param gate its id
      */
-    public static GateChoice choose(Job job, Catalogue catalogue, Standards standards, PriceBook book, String gate) {
+    public static GateChoice choose(Job job, Catalogue sold, Standards standards, PriceBook book, String gate) {
+        Catalogue catalogue = sold.with(job.parts());
         YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue));
         Gate asked = job.gates().stream()
                 .filter(each -> each.id().equals(gate))

@@ -2,6 +2,7 @@ package plumbleaf.engine.job;
 
 import java.time.LocalDate;
 import java.util.List;
+import plumbleaf.engine.catalogue.OwnParts;
 import plumbleaf.engine.ground.GroundBook;
 import plumbleaf.engine.quantity.DisplayUnits;
 
@@ -10,6 +11,7 @@ import plumbleaf.engine.quantity.DisplayUnits;
  *
  * @param date the day the job is dated, given and never the clock's
  * @param styleFile name of a file of the user's own styles; empty for none
+ * @param parts what the user entered from makers' sheets, beside what is sold anyway
  * @param assumed what was left out and filled in, in the order of the file
  */
 public record Job(
@@ -26,6 +28,7 @@ public record Job(
         Rules rules,
         MoneyTerms money,
         JobLog log,
+        OwnParts parts,
         List<String> notes,
         boolean draft,
         List<Assumption> assumed) {
@@ -52,12 +55,12 @@ public record Job(
     public Job withGates(List<Gate> changed) {
         return new Job(
                 title, date, display, styleFile, site, ground, runs, changed, builds, existing, rules, money, log,
-                notes, draft, assumed);
+                parts, notes, draft, assumed);
     }
 
     public Job withBuilds(Builds changed) {
         return new Job(
-                title, date, display, styleFile, site, ground, runs, gates, changed, existing, rules, money, log, notes,
-                draft, assumed);
+                title, date, display, styleFile, site, ground, runs, gates, changed, existing, rules, money, log, parts,
+                notes, draft, assumed);
     }
 }

@@ -57,7 +57,7 @@ public final class PartTables {
                 row -> new HingeModel(
                         row.needed("id"),
                         row.needed("name"),
-                        pounds(row, "capacity_pair_lb", 20_000),
+                        rating(row, "capacity_pair_lb", 20_000),
                         inches(row, "capacity_width_in", 1, 480),
                         inches(row, "capacity_spacing_in", 1, 240),
                         inches(row, "slack_in", 0, 0.5),
@@ -101,7 +101,7 @@ public final class PartTables {
                         row.needed("name"),
                         inches(row, "tolerance_in", 0, 4),
                         inches(row, "bite_in", 0, 12),
-                        pounds(row, "holds_lb", 100_000),
+                        rating(row, "holds_lb", 100_000),
                         inches(row, "least_gap_in", 0, 6),
                         inches(row, "greatest_gap_in", 0, 6),
                         row.yes("self_latching"),
@@ -162,6 +162,11 @@ public final class PartTables {
 
     private static Length inches(CsvRow row, String column, double least, double most) {
         return Length.inches(row.number(column, least, most));
+    }
+
+    /** A maker's rating; {@code unknown} is none, and never a pass. */
+    private static Force rating(CsvRow row, String column, double most) {
+        return row.text(column).equals("unknown") ? Force.ZERO : pounds(row, column, most);
     }
 
     private static Force pounds(CsvRow row, String column, double most) {

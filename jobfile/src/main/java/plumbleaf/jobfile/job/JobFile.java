@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.OwnParts;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -89,6 +90,7 @@ public final class JobFile {
 
     private Job job(Fields root) {
         head(root);
+        OwnParts parts = PartsForm.read(root);
         Job job = new Job(
                 root.assumed("title", TextKind.WORDS, "Fence job", "no title given"),
                 Open.of(root.given("date", TextKind.DATE)),
@@ -103,10 +105,11 @@ public final class JobFile {
                 TermsForm.rules(root.object("rules")),
                 MoneyForm.money(root.object("money")),
                 LogForm.log(root),
+                parts,
                 root.values("notes", TextKind.WORDS),
                 intake.isDraft(),
                 List.of());
-        new JobChecks(job, catalogue, runAt, gateAt, unfinished, root::refuseAt).all();
+        new JobChecks(job, catalogue.with(parts), runAt, gateAt, unfinished, root::refuseAt).all();
         return job;
     }
 
@@ -175,6 +178,7 @@ public final class JobFile {
                 job.rules(),
                 job.money(),
                 job.log(),
+                job.parts(),
                 job.notes(),
                 job.draft(),
                 assumed);
@@ -230,6 +234,7 @@ public final class JobFile {
         out.object("rules", rules -> TermsForm.writeRules(job.rules(), rules));
         out.object("money", money -> MoneyForm.writeMoney(job.money(), money));
         LogForm.write(job.log(), out);
+        PartsForm.write(job.parts(), out);
         out.values("notes", TextKind.WORDS, job.notes());
         return out.build();
     }

@@ -161,6 +161,11 @@ final class FullJob {
               "changes": [{ "id": "C1", "date": "2027-08-10", "what": "gate wider", "price": "-$1,240.50", "days": 0.5, "accepted": true }],
               "warranty": [{ "date": "2028-03-01", "what": "latch misses", "cause": "soil", "hours": 1.5, "cost": "$12.00" }],
               "moisture": [{ "date": "2027-09-20", "where": "north side", "moisture": "14%" }],
+              "parts": [
+                { "file": "ironmonger.csv", "rows": [
+                  "id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source",
+                  "OWN-HINGE,our own hinge,0.5,1.25,350,sheet of the ironmonger 2026" ] }
+              ],
               "notes": ["One.", "Two with \\"quotes\\" and \\u2028."]
             }
             """;
