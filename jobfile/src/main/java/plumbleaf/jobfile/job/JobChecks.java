@@ -34,7 +34,7 @@ import plumbleaf.jobfile.input.Nearest;
 
 /** What can only be checked once the whole job is read: names that must exist, places that must lie inside, ids that must differ. */
 final class JobChecks {
-    private static final Length LONGEST_JOB = Length.feet(10 * 5280);
+    private static final Length LONGEST_JOB = Length.feet(100 * 5280);
     /** Stands for every sum beyond the longest job, so that sums stay within what a length can hold. */
     private static final Length BEYOND = LONGEST_JOB.plus(Length.inches(1));
 
@@ -98,7 +98,7 @@ final class JobChecks {
         for (Length length : runLengths.values())
             total = total.compareTo(LONGEST_JOB) > 0 ? BEYOND : total.plus(length);
         if (total.compareTo(LONGEST_JOB) > 0)
-            refuse("runs", "this job has more than ten miles of fence", "split it into several");
+            refuse("runs", "this job has more than a hundred miles of fence", "split it into several");
     }
 
     void refuse(String field, String problem, String cure) {

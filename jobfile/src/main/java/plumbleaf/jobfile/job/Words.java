@@ -61,14 +61,14 @@ final class Words {
     /** Of a rod, a wire or a sheet. */
     static final TextKind<Length> ROD = TextKind.sizeUpTo(Length.inches(2));
 
-    static final TextKind<Length> LEG = TextKind.sizeUpTo(Length.feet(10 * 5280));
+    static final TextKind<Length> LEG = TextKind.sizeUpTo(Length.feet(100 * 5280));
     static final TextKind<Length> HEIGHT = TextKind.sizeUpTo(Length.feet(16));
     static final TextKind<Length> BAY = TextKind.sizeUpTo(Length.feet(20));
     static final TextKind<Length> OPENING = TextKind.sizeUpTo(Length.feet(40));
     static final TextKind<Length> HOLE = TextKind.sizeUpTo(Length.feet(6));
     static final TextKind<Length> DEPTH = TextKind.sizeUpTo(Length.feet(20));
 
-    static final TextKind<Length> STATION = TextKind.lengthUpTo(Length.feet(10 * 5280));
+    static final TextKind<Length> STATION = TextKind.lengthUpTo(Length.feet(100 * 5280));
     static final TextKind<Length> RISE = TextKind.lengthUpTo(Length.feet(100));
     static final TextKind<Length> ASIDE = TextKind.lengthUpTo(Length.feet(5280));
     static final TextKind<Offset> ELEVATION = TextKind.offsetUpTo(Length.feet(30_000));
