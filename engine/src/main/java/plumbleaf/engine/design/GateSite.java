@@ -13,6 +13,7 @@ import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.MeshEdge;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
@@ -105,12 +106,32 @@ record GateSite(
                         sheet -> new Cladding.Sheet(sheet.thickness(), sheet.edge()));
     }
 
+    /** The steel of a style without upright boards: pickets through punched rails, fabric tied, mesh stitched to an angle. */
+    private Cladding steel() {
+        Cladding bare = new Cladding.Open();
+        return leafStyle()
+                .map(style -> style.infill()
+                        .match(
+                                upright -> bare,
+                                bothSides -> bare,
+                                lying -> bare,
+                                panel -> catalogue
+                                        .section(panel.picket())
+                                        .<Cladding>map(picket -> new Cladding.Pickets(picket, panel.gap(), true))
+                                        .orElse(bare),
+                                fabric -> new Cladding.Mesh(
+                                        true, fabric.wire(), fabric.mesh().plus(fabric.wire()), MeshEdge.DIRECT),
+                                mesh -> new Cladding.Mesh(
+                                        false, mesh.wire(), mesh.across(), mesh.upright(), MeshEdge.ANGLE)))
+                .orElse(bare);
+    }
+
     private Cladding boards() {
         return leafStyle()
                 .flatMap(FenceStyle::boarding)
                 .<Cladding>map(boards -> new Cladding.Wood(
                         boards, wood(boards.species()), wood(boards.railSpecies()), run.finishedFace()))
-                .orElse(new Cladding.Open());
+                .orElseGet(this::steel);
     }
 
     private WoodSpecies wood(String id) {

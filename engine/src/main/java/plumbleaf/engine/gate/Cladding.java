@@ -66,8 +66,18 @@ public sealed interface Cladding {
         }
     }
 
-    /** Wire mesh in each opening of the frame. */
-    record Mesh(boolean woven, Length wire, Length pitch, MeshEdge edge) implements Cladding {
+    /**
+     * Wire mesh in each opening of the frame.
+     *
+     * @param pitch from wire to wire along the leaf
+     * @param upright from wire to wire up it
+     */
+    record Mesh(boolean woven, Length wire, Length pitch, Length upright, MeshEdge edge) implements Cladding {
+        /** With square meshes. */
+        public Mesh(boolean woven, Length wire, Length pitch, MeshEdge edge) {
+            this(woven, wire, pitch, pitch, edge);
+        }
+
         @Override
         public <T> T match(
                 Function<Open, T> open,
@@ -78,18 +88,18 @@ public sealed interface Cladding {
             return mesh.apply(this);
         }
 
-        /** Share of its own face that stops the wind: {@code 1 - (1 - d / p)2}. */
+        /** Share of its own face that stops the wind: {@code 1 - (1 - d / p)(1 - d / q)}. */
         public double solidShare() {
-            double clear = 1 - wire.inches() / pitch.inches();
-            return 1 - clear * clear;
+            return 1 - (1 - wire.inches() / pitch.inches()) * (1 - wire.inches() / upright.inches());
         }
 
-        /** Weight of a square inch: two wires a pitch, at their full length; a woven wire's waves add {@code (pi d / 2p)2} to it. */
+        /** Weight of a square inch: a wire a pitch each way, at its full length; a woven wire's waves add {@code (pi d / 2p)2} to it. */
         double poundsPerIn2(double steelLbPerIn3) {
             double d = wire.inches();
             double p = pitch.inches();
             double wave = woven ? Math.PI * d / (2 * p) * (Math.PI * d / (2 * p)) : 0;
-            return 2 * Math.PI / 4 * d * d / p * (1 + wave) * steelLbPerIn3;
+            double wires = 1 / p + 1 / upright.inches();
+            return wires * Math.PI / 4 * d * d * (1 + wave) * steelLbPerIn3;
         }
     }
 

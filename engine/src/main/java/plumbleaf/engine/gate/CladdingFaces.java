@@ -37,8 +37,16 @@ final class CladdingFaces {
                             double nailer = wood.style().railThickness().inches();
                             double board = wood.style().boardThickness().inches();
                             List<LowStrip> strips = new ArrayList<>();
+                            boolean bothSides = wood.style().bothSides();
+                            if (!bothSides && wood.style().spacing().laps()) board *= 2;
                             double face = half + nailer + (below > 0 ? 0 : board);
-                            strips.add(strip(bottom, -side * half, side * face, viewerSign));
+                            strips.add(strip(bottom, -side * (bothSides ? face : half), side * face, viewerSign));
+                            if (below > 0 && bothSides)
+                                strips.add(strip(
+                                        edge(outline, below),
+                                        -side * (half + nailer),
+                                        -side * (half + nailer + board),
+                                        viewerSign));
                             if (below > 0) {
                                 double from = side * (half + nailer);
                                 strips.add(strip(edge(outline, below), from, from + side * board, viewerSign));

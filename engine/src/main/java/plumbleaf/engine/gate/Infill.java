@@ -91,11 +91,26 @@ record Infill(
                     Offset.inches(nailerN),
                     nailer.wet(),
                     nailer.dry()));
-            double boltLength = 2 * halfFrame + style.railThickness().inches() + 0.5;
+            if (style.bothSides()) {
+                Nailer back = nailer(outline, lines, rails.get(i), i, wood, -nailerN, boltPlaces);
+                nailers.add(back);
+                loads.add(new RailLoad(
+                        back.rail(),
+                        outline.hingeEdge(),
+                        outline.latchEdge(),
+                        Offset.inches(-nailerN),
+                        back.wet(),
+                        back.dry()));
+            }
+            double layers = style.bothSides() ? 2 : 1;
+            double boltLength = 2 * halfFrame + layers * style.railThickness().inches() + 0.5;
             for (Offset at : boltPlaces) {
                 bolts.add(new Fitting(
                         "nailer bolt",
-                        Place.at(at.inches(), nailerN / 2, lines.rails().get(i).heightIn(at.inches())),
+                        Place.at(
+                                at.inches(),
+                                style.bothSides() ? 0 : nailerN / 2,
+                                lines.rails().get(i).heightIn(at.inches())),
                         boltWeight(boltLength)));
             }
         }
@@ -104,15 +119,16 @@ record Infill(
         List<Length> edges = row.edges(style.boardWidth());
         for (int i = 0; i < edges.size(); i++) {
             double r = outline.hingeEdge().inches() + edges.get(i).inches();
+            double n = layer(style, i, picketN, toViewer);
             Picket picket =
-                    picket(outline, r, row.widthOf(i, style.boardWidth()).inches(), wood);
+                    picket(outline, r, row.widthOf(i, style.boardWidth()).inches(), n, wood);
             pickets.add(picket);
             for (Member rail : rails) {
                 loads.add(new RailLoad(
                         rail.id(),
                         picket.r(),
                         Offset.inches(picket.r().inches() + picket.width().inches()),
-                        Offset.inches(picketN),
+                        Offset.inches(n),
                         picket.wet().times(1.0 / rails.size()),
                         picket.dry().times(1.0 / rails.size())));
             }
@@ -129,6 +145,16 @@ record Infill(
                 loads,
                 bolts,
                 List.of());
+    }
+
+    /** By turns on the other face, or on the boards before them where they lap; else all in one layer. */
+    private static double layer(Boarding style, int board, double picketN, double toViewer) {
+        boolean second = board % 2 == 1;
+        if (!second) return picketN;
+        if (style.bothSides()) return -picketN;
+        return style.spacing().laps()
+                ? picketN + toViewer * style.boardThickness().inches()
+                : picketN;
     }
 
     /** The outermost nailers lie flush with the outline, the others on the middle of their rail. */
@@ -162,7 +188,7 @@ record Infill(
                 weight(volume, wood.nailers().densityAt(Moisture.DRY)));
     }
 
-    private static Picket picket(Outline outline, double rIn, double widthIn, Cladding.Wood wood) {
+    private static Picket picket(Outline outline, double rIn, double widthIn, double nIn, Cladding.Wood wood) {
         double below = outline.infillBelow().inches();
         double middle = rIn + widthIn / 2;
         double length = outline.crestIn(middle) - outline.bottomIn(middle) + below;
@@ -173,6 +199,7 @@ record Infill(
         double rise = (outline.crestIn(rIn + widthIn) - outline.crestIn(rIn)) / widthIn;
         return new Picket(
                 Offset.inches(rIn),
+                Offset.inches(nIn),
                 Length.inches(widthIn),
                 Offset.inches(lowest),
                 Offset.inches(

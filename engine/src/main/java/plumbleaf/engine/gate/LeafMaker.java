@@ -132,7 +132,11 @@ public final class LeafMaker {
                 }
             }
             for (Nailer nailer : nailers) {
-                if (!nailer.rail().equals(member.id())) continue;
+                boolean other = !nailer.rail().equals(member.id());
+                boolean back = nailer.middle().n().inches()
+                                * nailers.get(0).middle().n().inches()
+                        < 0;
+                if (other || back) continue;
                 double perR = member.cutLength().inches()
                         / (member.to().r().inches() - member.from().r().inches());
                 for (Offset bolt : nailer.bolts()) {

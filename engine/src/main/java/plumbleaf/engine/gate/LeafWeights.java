@@ -43,8 +43,8 @@ final class LeafWeights {
         for (Picket picket : infill.pickets()) {
             double z = picket.middle().inches();
             double r = picket.r().inches();
-            Place near = Place.at(r, infill.picketN().inches(), z);
-            Place far = Place.at(r + picket.width().inches(), infill.picketN().inches(), z);
+            Place near = Place.at(r, picket.n().inches(), z);
+            Place far = Place.at(r + picket.width().inches(), picket.n().inches(), z);
             sum.line(picket.wet(), near, far);
             dryWood += picket.dry().pounds();
         }

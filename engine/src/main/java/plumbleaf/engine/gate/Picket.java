@@ -9,6 +9,7 @@ import plumbleaf.engine.quantity.Offset;
  * One plumb board of the infill, or one piece of a steel picket.
  *
  * @param r of its edge nearer the hinge
+ * @param n of its middle, across the leaf
  * @param width as set: the board's, or less when it is ripped
  * @param bottom z of its lowest point
  * @param middle z of the middle of its length
@@ -19,6 +20,7 @@ import plumbleaf.engine.quantity.Offset;
  */
 public record Picket(
         Offset r,
+        Offset n,
         Length width,
         Offset bottom,
         Offset middle,

@@ -104,6 +104,7 @@ final class SteelPickets {
         Force weight = section.weightOf(length);
         return new Picket(
                 Offset.inches(r),
+                Offset.ZERO,
                 section.depth(),
                 Offset.inches(low - width / 2 * footSlope),
                 Offset.inches((low + high) / 2),

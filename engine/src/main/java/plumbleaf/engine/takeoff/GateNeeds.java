@@ -161,7 +161,7 @@ public final class GateNeeds {
                     Piece.Ends.PARALLEL);
             bars.add(new BarNeed(WoodItem.picket(style), "picket", PartGroup.FENCE, BarNeed.Saw.WOOD, piece));
         }
-        int crossings = count * leaf.nailers().size();
+        int crossings = count * leaf.rails().size();
         loose.add(Need.pieces(
                 "picket-screw",
                 "picket screw",

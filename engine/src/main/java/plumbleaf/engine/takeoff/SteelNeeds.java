@@ -66,8 +66,15 @@ final class SteelNeeds {
 
     private static String meshItem(Cladding.Mesh mesh) {
         return (mesh.woven() ? "mesh-woven-" : "mesh-welded-")
-                + DecimalText.shortest(mesh.pitch().inches()) + "x"
+                + pitches(mesh) + "x"
                 + DecimalText.shortest(mesh.wire().inches());
+    }
+
+    private static String pitches(Cladding.Mesh mesh) {
+        String along = DecimalText.shortest(mesh.pitch().inches());
+        return mesh.upright().equals(mesh.pitch())
+                ? along
+                : along + "x" + DecimalText.shortest(mesh.upright().inches());
     }
 
     private static String meshName(Cladding.Mesh mesh) {
