@@ -122,6 +122,27 @@ class LocalPagesTest {
     }
 
     @Test
+    void aTableOfOwnPartsIsKeptWithTheJobAndItsBadRowsAreNamed() throws Exception {
+        MockHttpServletResponse bad = send(post(at(Room.STRENGTH) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "parts")
+                .param("file", "ironmonger 2026")
+                .param("rows", "id,name,pin_offset_in,source\nOWN-1,our hinge,wide,sheet 4"));
+        assertThat(bad.getStatus()).isEqualTo(422);
+        assertThat(bad.getContentAsString()).contains("pin_offset_in", "this is not a number", "OWN-1,our hinge,wide");
+        MockHttpServletResponse good = send(post(at(Room.STRENGTH) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "parts")
+                .param("file", "ironmonger 2026")
+                .param("rows", "id,name,pin_offset_in,source\nOWN-1,our hinge,0.375,sheet 4"));
+        assertThat(good.getStatus()).isEqualTo(303);
+        assertThat(text()).contains("\"OWN-1,our hinge,0.375,sheet 4\"");
+        assertThat(send(get(at(Room.STRENGTH))).getContentAsString()).contains("ironmonger 2026", "OWN-1");
+    }
+
+    @Test
     void whatCannotBeWrittenDownStaysInItsFormWithTheReason() throws Exception {
         MockHttpServletResponse answer = send(post(at(Room.MONEY) + "/write-down")
                 .with(csrf())

@@ -105,7 +105,9 @@ class Bench {
                         .map(job -> "\u0000" + books.version(job.money().priceBook()) + "@" + yard.version())
                         .orElse("");
         Optional<Design> design = reading.job().map(job -> designed(key, job));
-        return new Opened(stored, text, reading, design, catalogue, typed, key);
+        Catalogue offered =
+                reading.job().map(job -> catalogue.with(job.parts())).orElse(catalogue);
+        return new Opened(stored, text, reading, design, offered, typed, key);
     }
 
     /** The same text and book always come to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */

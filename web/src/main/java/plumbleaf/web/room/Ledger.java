@@ -90,7 +90,14 @@ enum Ledger {
             "",
             blank("charge", "For", Kind.PICKED),
             blank("count", "How many", Kind.NUMBER),
-            blank("why", "Why so many", Kind.WORDS));
+            blank("why", "Why so many", Kind.WORDS)),
+    PART(
+            "parts",
+            "Parts from a maker's sheet",
+            "Add parts",
+            "",
+            blank("file", "Which sheet", Kind.WORDS),
+            blank("rows", "Table, headings first", Kind.ROWS));
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,7}(\\.\\d{1,4})?");
     private static final List<Choice> CAUSES = causes();
@@ -121,7 +128,8 @@ enum Ledger {
         NUMBER,
         MONEY,
         SHARE,
-        EDITS
+        EDITS,
+        ROWS
     }
 
     private record Blank(String key, String label, Kind kind) {}
@@ -149,7 +157,7 @@ enum Ledger {
             shown.add(new Entry.Blank(
                     blank.key(),
                     blank.label(),
-                    blank.kind() == Kind.DATE ? "date" : "text",
+                    input(blank.kind()),
                     mine ? typed.form().getOrDefault(blank.key(), "") : "",
                     hint(blank.kind()),
                     choices(blank, opened)));
@@ -184,6 +192,20 @@ enum Ledger {
                     if (!edit.isBlank()) edits.add(DocumentText.quoted(edit.strip()));
                 yield "[" + String.join(", ", edits) + "]";
             }
+            case ROWS -> {
+                List<String> rows = new ArrayList<>();
+                for (String row : value.split("\\R", -1))
+                    if (!row.isBlank() && !row.startsWith("#")) rows.add(DocumentText.quoted(row.strip()));
+                yield "[" + String.join(", ", rows) + "]";
+            }
+        };
+    }
+
+    private static String input(Kind kind) {
+        return switch (kind) {
+            case DATE -> "date";
+            case ROWS -> "textarea";
+            case WORDS, PICKED, NUMBER, MONEY, SHARE, EDITS -> "text";
         };
     }
 
@@ -196,6 +218,7 @@ enum Ledger {
         return switch (kind) {
             case MONEY -> "dollars";
             case SHARE -> "%";
+            case ROWS -> "id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source";
             case EDITS -> "builds.G1.hingePost=F1083-REG-3; one after the other with a semicolon";
             case DATE, WORDS, PICKED, NUMBER -> "";
         };
@@ -223,7 +246,7 @@ enum Ledger {
                         .flatMap(design -> design.quote().price().unitOffers().stream())
                         .map(offer -> new Choice(offer.charge(), offer.name()))
                         .toList();
-            case BILL, PAID, CHANGE, MOISTURE -> List.of();
+            case BILL, PAID, CHANGE, MOISTURE, PART -> List.of();
         };
     }
 

@@ -2,6 +2,7 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.catalogue.OwnParts;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.LinkUse;
@@ -9,6 +10,7 @@ import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.job.Job;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
@@ -55,6 +57,7 @@ final class StrengthRoom {
                         opened.field("site.soil.looseTop", "Loose top", Unit.INCHES, "site"),
                         opened.field("site.soil.besideDrop", "Wall or trench beside, height", Unit.INCHES, "site"),
                         opened.field("site.soil.rockAt", "Rock refuses at", Unit.INCHES, "site"))));
+        panels.add(ownParts(opened));
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust)));
             panels.add(posts(design, opened.figures()));
@@ -62,6 +65,17 @@ final class StrengthRoom {
             panels.add(passes(design));
         });
         return panels;
+    }
+
+    /** What the user brought from makers' sheets, and the form to bring more. */
+    private static Panel ownParts(Opened opened) {
+        List<Row> rows = new ArrayList<>();
+        OwnParts parts = opened.job().map(Job::parts).orElse(OwnParts.NONE);
+        for (OwnParts.Table table : parts.tables())
+            rows.add(
+                    new Row("parts." + table.file(), table.file(), (table.rows().size() - 1) + " parts", "", "site"));
+        for (String id : parts.ids()) rows.add(new Row("part." + id, id, "entered", "", "site"));
+        return Panel.of("Your own parts", "parts").withRows(rows).withEntries(List.of(Ledger.PART.entry(opened)));
     }
 
     private static Panel rated(RatedGust gust) {
