@@ -72,7 +72,7 @@ public final class PairForces {
      * Each leaf is solved held at its foot, for its loads and for a pound at its latch and at its top; the forces at the meeting stile then follow from two
      * conditions: the leaf turns freely about its pins, so all that holds it where it meets balances its moment about them, {@code sum X = R}; and what
      * holds does not give: rod {@code w = -X / k}, latch {@code w_a = w_b}, keeper {@code w = 0}, strip and stop only where they are pressed. Linear but for
-     * that, small movements, footing of likely soil. Leaf and loads are those of {@link GateForces}. One answer for each closed case, in their order.
+     * that, small movements, footing of likely soil; tension rods of a leaf count as pulled here, since they lie in its plane and carry nothing across it. Leaf and loads are those of {@link GateForces}. One answer for each closed case, in their order.
      * Source: force method, any text on structural analysis. Checks: PairForcesTest, PairMeetingCheck.
      */
     public List<MeetingForces> meeting(PairHold hold) {

@@ -7,7 +7,8 @@
  *
  * <p>Read {@link plumbleaf.engine.sag.HungGate} and {@link plumbleaf.engine.sag.HungLoads} (what is asked), {@link
  * plumbleaf.engine.sag.Sags} and {@link plumbleaf.engine.sag.GateForces} (who answers), {@link plumbleaf.engine.sag.GateSag} and {@link
- * plumbleaf.engine.sag.CaseForces} (what comes out); then {@code LeafFrame} and {@code GateFrame} for the model itself.
+ * plumbleaf.engine.sag.CaseForces} (what comes out); for a pair {@link plumbleaf.engine.sag.PairForces}, which holds two
+ * of them against each other where they meet; then {@code LeafFrame} and {@code GateFrame} for the model itself.
  */
 @NullMarked
 package plumbleaf.engine.sag;
