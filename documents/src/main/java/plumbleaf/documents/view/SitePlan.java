@@ -3,6 +3,7 @@ package plumbleaf.documents.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import plumbleaf.documents.drawing.Arc;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Box;
@@ -29,6 +30,7 @@ import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.GroundPoint;
+import plumbleaf.engine.job.ArcChord;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Plug;
@@ -97,6 +99,7 @@ public final class SitePlan {
             legs(run);
             ends(run, asked);
         }
+        marks.addAll(PlaceMarks.of(job, extents(layout, ground).grown(scale.real(1.0)), labels));
         for (PlacedGate gate : gates) gate(gate);
         for (PrivateLine line : job.existing().lines()) line(line);
         for (Plug plug : job.existing().plugs()) plug(plug);
@@ -140,6 +143,7 @@ public final class SitePlan {
         for (int i = 0; i + 1 < vertices.size(); i++) {
             Point from = at(vertices.get(i));
             Point to = at(vertices.get(i + 1));
+            if (chord(run, i, from, to)) continue;
             double off = run.line().insideIsLeft() ? -LEG_OFF_IN : LEG_OFF_IN;
             double length = line.lengths().get(i).inches();
             LinearDimension dimension = LinearDimension.along(
@@ -150,6 +154,26 @@ public final class SitePlan {
             double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
             labels.keepFreeLine(from.towards(way, scale.real(LEG_OFF_IN)), to.towards(way, scale.real(LEG_OFF_IN)));
         }
+    }
+
+    /** A curve has one note for all its chords, at the middle one. */
+    private boolean chord(RunLayout run, int leg, Point from, Point to) {
+        Optional<ArcChord> chord = job.run(run.run()).legs().get(leg).chord().value();
+        if (chord.isEmpty()) return false;
+        ArcChord is = chord.get();
+        if (is.index() != is.count() / 2) return true;
+        double outside = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
+        marks.addAll(labels.beside(
+                from.middle(to),
+                List.of(
+                        "curve R " + job.display().length(is.arc().radius()),
+                        is.count()
+                                + (is.count() == 1 ? " chord of " : " chords of ")
+                                + job.display()
+                                        .length(run.line().line().lengths().get(leg))),
+                outside,
+                Look.note().of(run.run())));
+        return true;
     }
 
     private void closed(RunLayout run, Run asked) {
