@@ -17,6 +17,7 @@ import plumbleaf.engine.support.Support;
  * @param bottomGap wanted gap between infill and ground
  * @param maxBay greatest spacing of posts, centre to centre
  * @param posts what holds its line posts
+ * @param fits parts that follow the ground in another way than {@code fit}
  * @param basis where this run differs from the site
  * @param set posts that a stake-out sheet has fixed
  * @param stain of its wood and that of its gates
@@ -38,11 +39,19 @@ public record Run(
         List<SetPost> set,
         Support posts,
         Stated<DesignBasis> basis,
-        Stain stain) {
+        Stain stain,
+        List<FitPart> fits) {
     public Run {
         legs = List.copyOf(legs);
         noDig = List.copyOf(noDig);
         set = List.copyOf(set);
+        fits = List.copyOf(fits);
+    }
+
+    /** How the fence follows the ground at a station: the first part that holds it, else the run's own way. */
+    public Fit fitAt(double stationIn) {
+        for (FitPart part : fits) if (part.holds(stationIn)) return part.fit();
+        return fit;
     }
 
     /** Whether this is only a line for a gate to stand on. */

@@ -10,6 +10,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.ground.ProfilePoint;
+import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.material.Moisture;
@@ -108,7 +109,8 @@ final class BayMaking {
         double level = to.stationIn() - from.stationIn();
         Offset start = new Offset(from.stationIn());
         Offset end = new Offset(to.stationIn());
-        Slope grade = Shaping.followsGrade(run.fit())
+        Fit fit = run.fitAt((from.stationIn() + to.stationIn()) / 2);
+        Slope grade = Shaping.followsGrade(fit)
                 ? Shaping.slope((shape.bottomToIn() - shape.bottomFromIn()) / level)
                 : Slope.ZERO;
         Length slopeLength = new Length(level * Math.sqrt(1 + grade.ratio() * grade.ratio()));
@@ -135,7 +137,7 @@ final class BayMaking {
                 run.id(),
                 first,
                 second,
-                run.fit(),
+                fit,
                 start,
                 new Length(level),
                 slopeLength,

@@ -7,4 +7,8 @@ package plumbleaf.engine.line;
  * @param scribed whether the bottom follows the ground at the wanted gap instead of running straight
  */
 record BayShape(
-        double bottomFromIn, double bottomToIn, double topFromIn, double topToIn, double stepIn, boolean scribed) {}
+        double bottomFromIn, double bottomToIn, double topFromIn, double topToIn, double stepIn, boolean scribed) {
+    BayShape stepped(double higherIn) {
+        return new BayShape(bottomFromIn, bottomToIn, topFromIn, topToIn, higherIn, scribed);
+    }
+}

@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Arc;
+import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.MeasuredFrom;
@@ -55,6 +56,24 @@ record LineFindings(DisplayUnits display) {
                 gate,
                 "The opening of " + gate + " does not lie on one leg of " + run + ". Move it or lengthen the leg.",
                 Basis.job("gate station"));
+    }
+
+    /** Within one line of sight two ways side by side look like a mistake; at a corner or a gate they do not. */
+    Finding fitChanges(String run, Stop at, Fit before, Fit after, Offset step) {
+        boolean clean = at.role() == PostRole.CORNER;
+        return Checked.note(
+                "line.fit-changes",
+                clean ? Severity.PASS : Severity.CAUTION,
+                run,
+                run + " goes from " + before.key().replace('-', ' ') + " to "
+                        + after.key().replace('-', ' ') + " at station " + text(new Offset(at.stationIn()))
+                        + ", its top "
+                        + text(new Length(Math.abs(step.inches()))) + (step.inches() < 0 ? " lower" : " higher")
+                        + " from there"
+                        + (clean
+                                ? ", at a corner, where it does not show."
+                                : ", in the middle of a line of sight: it shows. Change at a corner or a gate."),
+                Basis.commonPractice("one way of following the ground within a line of sight"));
     }
 
     Finding curve(String run, Arc arc, int chords, Length chord) {

@@ -8,6 +8,7 @@ import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Existing;
+import plumbleaf.engine.job.FitPart;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Plug;
@@ -123,6 +124,10 @@ final class RunPosts {
                 wanted.add(own(line.stationOfVertex(vertex).inches(), corner ? PostRole.CORNER : PostRole.LINE));
             }
             wanted.add(end(run.last(), endIn, -1));
+            for (FitPart part : run.fits()) {
+                if (part.from().inches() > 0) wanted.add(own(part.from().inches(), PostRole.LINE));
+                if (part.to().inches() < endIn) wanted.add(own(part.to().inches(), PostRole.LINE));
+            }
             for (double station : joinedAt) wanted.add(own(station, PostRole.CORNER));
         }
         for (Gate gate : gates) addPosts(gate, wanted);

@@ -43,9 +43,37 @@ final class Shaping {
         return largestChange;
     }
 
-    /** One shape for each pair of neighbouring stops. */
+    /** One shape for each pair of neighbouring stops; where the way of following the ground changes, a part of its own begins, with a step at its first post. */
     List<BayShape> shapes(List<Stop> stops) {
-        return switch (run.fit()) {
+        List<BayShape> all = new ArrayList<>();
+        int start = 0;
+        for (int i = 1; i < stops.size(); i++) {
+            boolean changes = i + 1 == stops.size() || fitFrom(stops, i) != fitFrom(stops, i - 1);
+            if (!changes) continue;
+            List<BayShape> part = new ArrayList<>(shapes(stops.subList(start, i + 1), fitFrom(stops, start)));
+            if (start > 0) {
+                BayShape first = part.get(0);
+                double step = first.topFromIn() - all.get(all.size() - 1).topToIn();
+                part.set(0, first.stepped(step));
+                findings.add(say.fitChanges(
+                        run.id(),
+                        stops.get(start),
+                        fitFrom(stops, start - 1),
+                        fitFrom(stops, start),
+                        new Offset(step)));
+            }
+            all.addAll(part);
+            start = i;
+        }
+        return all;
+    }
+
+    private Fit fitFrom(List<Stop> stops, int bay) {
+        return run.fitAt((stops.get(bay).stationIn() + stops.get(bay + 1).stationIn()) / 2);
+    }
+
+    private List<BayShape> shapes(List<Stop> stops, Fit fit) {
+        return switch (fit) {
             case RACKED -> racked(stops);
             case STEPPED -> stepped(stops);
             case LEVEL_TOP -> levelTop(stops);

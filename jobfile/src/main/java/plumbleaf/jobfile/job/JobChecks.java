@@ -170,6 +170,8 @@ final class JobChecks {
                 refuse(field + ".to", "this is not beyond " + show(noDig.from()), "write the farther edge here");
             stationInside(run.id(), noDig.from(), field + ".from");
         }
+        for (int i = 0; i < run.fits().size(); i++)
+            stationInside(run.id(), run.fits().get(i).to(), at + ".fits[" + i + "].to");
         for (int i = 0; i < run.set().size(); i++) {
             id(run.set().get(i).id(), at + ".set[" + i + "]");
             stationInside(run.id(), run.set().get(i).station(), at + ".set[" + i + "].station");

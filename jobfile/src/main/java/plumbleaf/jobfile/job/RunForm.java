@@ -6,6 +6,7 @@ import java.util.Optional;
 import plumbleaf.engine.job.Arc;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.Fit;
+import plumbleaf.engine.job.FitPart;
 import plumbleaf.engine.job.Heading;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.NoDig;
@@ -82,13 +83,32 @@ final class RunForm {
                 set,
                 SupportForm.read(run.object("posts")),
                 Open.of(run.given("basis", Words.BASIS)),
-                stain(run.object("stain")));
+                stain(run.object("stain")),
+                fits(run));
     }
 
     private static Stain stain(Fields stain) {
         return new Stain(
                 stain.givenCount("coats", 0, 2).orElse(0),
                 stain.given("texture", TEXTURE).orElse(Stain.Texture.ROUGH));
+    }
+
+    private static List<FitPart> fits(Fields run) {
+        List<FitPart> parts = new ArrayList<>();
+        Length end = Length.ZERO;
+        for (Fields fields : run.objects("fits")) {
+            FitPart part = new FitPart(
+                    fields.needed("from", Words.STATION, Length.ZERO),
+                    fields.needed("to", Words.STATION, Length.feet(8)),
+                    fields.needed("fit", Words.FIT, Fit.RACKED));
+            if (part.from().compareTo(part.to()) >= 0)
+                fields.refuse("to", "this is not beyond the near end", "write the farther end here");
+            if (part.from().compareTo(end) < 0)
+                fields.refuse("from", "this part begins before the one before it ends", "give the parts in order");
+            end = part.to();
+            parts.add(part);
+        }
+        return parts;
     }
 
     private static List<Leg> legs(Fields run, Length maxBay) {
@@ -200,6 +220,12 @@ final class RunForm {
                 .put("fit", Words.FIT, run.fit())
                 .put("maxBay", TextKind.LENGTH, run.maxBay())
                 .put("finishedFace", Words.FACE, run.finishedFace());
+        out.objects(
+                "fits",
+                run.fits(),
+                (part, entries) -> entries.put("from", TextKind.LENGTH, part.from())
+                        .put("to", TextKind.LENGTH, part.to())
+                        .put("fit", Words.FIT, part.fit()));
         out.objects(
                 "noDig",
                 run.noDig(),

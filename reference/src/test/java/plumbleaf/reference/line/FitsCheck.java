@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.BayPickets;
 import plumbleaf.engine.line.FencePicket;
@@ -37,6 +38,32 @@ class FitsCheck {
             assertThat(bay.heightMax().inches()).isCloseTo(82, within(1e-6));
         }
         assertThat(finding(laid.layout(), "line.gap").severity()).isEqualTo(Severity.MUST_FIX);
+    }
+
+    /** Ten feet of rise in a hundred: racked to the corner at 40 ft, stepped from there; and the same change at 60 ft, in the middle of the second leg. */
+    @Test
+    void oneRunMayChangeItsFitAtACorner() {
+        String legs = "{ \"length\": \"40'\" }, { \"length\": \"40'\", \"turn\": \"90 deg left\" }";
+        LaidOut laid = LaidOut.run(
+                legs, ", \"fits\": [ { \"from\": \"40'\", \"to\": \"80'\", \"fit\": \"stepped\" } ]", 0, 0, 80, 96);
+        for (Bay bay : laid.layout().runs().get(0).bays()) {
+            boolean stepped = bay.start().inches() >= 480 - 1e-6;
+            assertThat(bay.fit()).isEqualTo(stepped ? Fit.STEPPED : Fit.RACKED);
+            assertThat(bay.grade().ratio()).isCloseTo(stepped ? 0 : 0.1, within(1e-6));
+        }
+        assertThat(changes(laid)).containsExactly(Severity.PASS);
+        LaidOut seen = LaidOut.run(
+                legs, ", \"fits\": [ { \"from\": \"60'\", \"to\": \"80'\", \"fit\": \"stepped\" } ]", 0, 0, 80, 96);
+        assertThat(changes(seen)).containsExactly(Severity.CAUTION);
+        assertThat(seen.layout().posts())
+                .anySatisfy(post -> assertThat(post.station().inches()).isCloseTo(720, within(1e-9)));
+    }
+
+    private static List<Severity> changes(LaidOut laid) {
+        return laid.layout().findings().stream()
+                .filter(finding -> finding.id().equals("line.fit-changes"))
+                .map(Finding::severity)
+                .toList();
     }
 
     @Test
