@@ -222,7 +222,7 @@ public final class GateSheets {
         List<? extends Block> blocks = shopNotes(subject, gate);
         plumbleaf.documents.typeset.Column notes = plumbleaf.documents.typeset.Column.of(blocks, wide);
         double over = room.height() - notes.highIn() - Viewport.TITLE_IN - 0.2;
-        Drawing plan = Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), wide, Math.max(over, 1.6));
+        Drawing plan = Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), wide, Math.max(over, 2.1));
         Box top = new Box(
                 split + 0.1, room.maxY() - plan.paperHeightIn() - Viewport.TITLE_IN - 0.05, room.maxX(), room.maxY());
         List<Mark> loose = new ArrayList<>(notes.at(new Point(split + 0.1, top.minY() - 0.05)));

@@ -23,10 +23,9 @@ final class LeafShop {
     static String curve(Leaf leaf, DoubleFunction<String> length) {
         Crest crest = leaf.outline().crest();
         double rise = crest.edge().curve().inches();
-        return "The infill's top is " + crest.edge().key() + " by " + length.apply(rise) + " over "
-                + length.apply(leaf.width().inches()) + ": strike it with a radius of "
-                + length.apply(crest.radius(leaf.width()).inches()) + ". The drawing is chords that leave the arc by "
-                + length.apply(crest.sagitta(leaf.width()).inches()) + " at most; the lengths are those of the arc.";
+        return "Infill top " + crest.edge().key() + " " + length.apply(rise) + ", struck with a radius of "
+                + length.apply(crest.radius(leaf.width()).inches()) + " (drawn in chords within "
+                + length.apply(crest.sagitta(leaf.width()).inches()) + ").";
     }
 
     static void copes(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
