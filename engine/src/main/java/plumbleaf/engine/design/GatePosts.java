@@ -11,6 +11,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
@@ -20,7 +21,9 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HingeForce;
+import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.PierSprings;
+import plumbleaf.engine.sag.Slam;
 import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.strength.SecondOrder;
@@ -79,6 +82,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                     .orElse(gate.hung().get(0).gate().foot().stiff());
             SlamCheck slam = SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, speed);
             more.add(slam.finding(gate.id(), speed));
+            gustSlam(site, gate, build, foot).ifPresent(more::add);
             LatchCheck holds = LatchCheck.of(
                     site.latch(),
                     gate.hung().get(0).cases(),
@@ -99,6 +103,24 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         }
         heaveApart(site, gate.id(), hinge, latch).ifPresent(more::add);
         return new GatePosts(gate.onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
+    }
+
+    /** What a gust makes of a leaf that nothing holds open. */
+    private static Optional<Finding> gustSlam(GateSite site, GateDesign gate, PickedGate build, BaseSpring foot) {
+        HungGate hung = gate.hung().get(0).gate();
+        boolean free = hung.holdOpen().match(is -> true, bolt -> false, stop -> false, lock -> false);
+        if (!free) return Optional.empty();
+        Leaf leaf = hung.leaf();
+        Speed gust = site.gate().loads().serviceGust();
+        LeafHang hang = gate.plan().hang(leaf.id()).orElseThrow();
+        double psf =
+                LeafBlows.on(site, gate.plan(), hang).openIn(gust).pressure().psf();
+        double from = leaf.outline().hingeEdge().inches();
+        double to = leaf.outline().latchEdge().inches();
+        double area = (to - from) * site.gate().leaf().infill().inches();
+        Speed edge =
+                Slam.edgeInGust(psf, area, (from + to) / 2, 1, leaf.weight().inertiaLbInS2(), to);
+        return Optional.of(SlamCheck.of(hung, build.latchPost(), foot, edge).inGust(gate.id(), gust, edge));
     }
 
     /** Hinges that hang on a wall, whatever is known of their pull; empty where a post carries them. */

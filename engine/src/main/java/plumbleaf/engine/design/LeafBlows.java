@@ -85,7 +85,7 @@ final class LeafBlows {
                 site.standards().wind());
     }
 
-    private LeafWind openIn(Speed gust) {
+    LeafWind openIn(Speed gust) {
         return LeafWind.aloneInGust(
                 site.job().site().wind(),
                 gust,

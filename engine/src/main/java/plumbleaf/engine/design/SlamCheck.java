@@ -66,6 +66,23 @@ record SlamCheck(Force peak, Length height, Section post) {
         return checked.severity() == Severity.PASS ? checked : checked.withRemedies(CURES);
     }
 
+    /** A leaf that nothing holds open, driven shut by the service gust over a radian. */
+    Finding inGust(String gate, Speed gust, Speed edge) {
+        Checked checked = Checked.of(
+                "gate.gust-slam",
+                Severity.CAUTION,
+                gate,
+                gate + ": nothing holds it open; a gust of " + DecimalText.whole(gust.mph())
+                        + " mph slams it at " + DecimalText.upTo(edge.mph(), 1) + " mph with up to "
+                        + DecimalText.whole(peak.pounds()) + " lb, "
+                        + DecimalText.whole(atGrade().inPoundFeet())
+                        + " lb-ft at grade of its latch post; the steel may take "
+                        + DecimalText.whole(allowed().inPoundFeet()) + " lb-ft.",
+                Basis.judgement("the gust's work over one radian, all of it taken by post and footing"),
+                Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(CURES);
+    }
+
     private static Remedy cure(String id, String words) {
         return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.empty());
     }

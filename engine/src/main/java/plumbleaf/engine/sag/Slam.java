@@ -33,6 +33,23 @@ public final class Slam {
     }
 
     /**
+     * Speed of the latch edge once wind has driven a free leaf through an angle, from the wind's work: {@code v = b sqrt(2 W / I)}, {@code W = p A r q}, the pressure square on the
+     * leaf all the way, which is on the safe side. Source: work and energy of a rigid leaf. Check: SlamTest (42 x 72 in., 150 lb, 40 mph over 1 rad: 15.3 ft/s).
+     *
+     * @param psf p, strength level, on the gross face
+     * @param areaIn2 A
+     * @param armIn r, from the pins to the middle of the leaf
+     * @param radians q
+     * @param inertiaLbInS2 I about the pins
+     * @param edgeIn b
+     */
+    public static Speed edgeInGust(
+            double psf, double areaIn2, double armIn, double radians, double inertiaLbInS2, double edgeIn) {
+        double work = psf / 144 * areaIn2 * armIn * radians;
+        return Speed.mph(edgeIn * Math.sqrt(2 * work / inertiaLbInS2) / INCHES_PER_SECOND_PER_MPH);
+    }
+
+    /**
      * Force per inch of a post pushed at a height: a cantilever, {@code h^3 / 3 E I}, on a pier that shifts and turns. In pounds per inch.
      * Source: cantilever, AISC Manual Table 3-23 (from memory); pier as {@link PierSpring}. Check: SlamTest.
      *

@@ -38,4 +38,13 @@ class SlamTest {
         assertThat(force * force / (2 * k)).isCloseTo(kinetic, within(1e-9 * kinetic));
         assertThat(Slam.peak(Speed.mph(1.5), leaf, k).pounds()).isCloseTo(force / 2, within(1e-9));
     }
+
+    /** q = 0.00256 x 402 x Cn 1.2 = 4.92 psf on 42 x 72 in. at 21 in. over a radian; I = 150/386.09 x 422/3: 15.3 ft/s at the edge. */
+    @Test
+    void aGustDrivesALeafFarFasterThanAHand() {
+        double inertia = 150 / 386.0886 * 42 * 42 / 3;
+        double edge = Slam.edgeInGust(0.00256 * 1600 * 1.2, 42 * 72, 21, 1, inertia, 42)
+                .mph();
+        assertThat(edge * 5280 / 3600).isCloseTo(15.3, within(0.1));
+    }
 }

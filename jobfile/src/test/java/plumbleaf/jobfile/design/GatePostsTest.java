@@ -126,4 +126,13 @@ class GatePostsTest {
                 .contains("bolt-0.5x3.5", "cap-nut-0.5", "washer-0.5", "sleeve-0.5");
         assertThat(NURSERY.findings()).noneMatch(finding -> finding.message().contains("has no price"));
     }
+
+    @Test
+    void aLeafThatNothingHoldsIsSlammedByAGust() {
+        assertThat(NURSERY.findings()).noneMatch(finding -> finding.id().equals("gate.gust-slam"));
+        Design free = Yard.nursery()
+                .with("\"holdOpen\": \"cane-bolt\"", "\"holdOpen\": \"free\"")
+                .design();
+        assertThat(ratio(only(free, "gate.gust-slam"))).isGreaterThan(3 * ratio(only(free, "gate.slam")));
+    }
 }
