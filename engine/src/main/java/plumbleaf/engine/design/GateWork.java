@@ -119,6 +119,7 @@ final class GateWork {
             findings.addAll(SagFindings.of(leaf.id(), leaf.sag(), leaf.limits(), display));
             findings.addAll(GateStrength.findings(leaf.id(), leaf, site.basis()));
             findings.addAll(SwayFindings.of(leaf, display));
+            findings.addAll(LeafFillFindings.of(leaf.id(), site));
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
         }

@@ -70,7 +70,7 @@ class PacketTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"nursery-lane.json", "kiln-yard.json", "gannet-spit.json"})
+    @ValueSource(strings = {"nursery-lane.json", "kiln-yard.json", "gannet-spit.json", "heron-walk.json"})
     void theSameJobGivesTheSameBytes(String name) throws IOException {
         Design once = design(example(name));
         Design again = design(example(name));
