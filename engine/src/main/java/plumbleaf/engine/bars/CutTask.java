@@ -12,6 +12,9 @@ public record CutTask(String stock, List<Piece> pieces, List<StockBar> bars, Saw
     /** Some twenty seconds of work on a small machine: the hardest published tasks of some hundred pieces need a part of it, a job's plans next to none. */
     public static final long USUAL_STEPS = 600_000_000;
 
+    /** A few seconds of work, for one plan of a job while somebody waits for its page. */
+    public static final long JOB_STEPS = 80_000_000;
+
     public CutTask {
         pieces = List.copyOf(pieces);
         bars = List.copyOf(bars);

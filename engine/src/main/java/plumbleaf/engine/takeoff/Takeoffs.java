@@ -132,7 +132,7 @@ public final class Takeoffs {
             return;
         }
         List<Piece> pieces = needs.stream().map(BarNeed::piece).toList();
-        CutTask task = new CutTask(item, pieces, bars, saws.of(needs.get(0).saw()), CutTask.USUAL_STEPS);
+        CutTask task = new CutTask(item, pieces, bars, saws.of(needs.get(0).saw()), CutTask.JOB_STEPS);
         planner.plan(task)
                 .match(
                         planned -> planned(ways, needs, planned.plan()),
