@@ -1,5 +1,6 @@
 package plumbleaf.engine.design;
 
+import java.util.Optional;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.PostStock;
@@ -9,7 +10,9 @@ import plumbleaf.engine.section.PostStock;
  *
  * @param post what its own posts are of
  * @param terminal what its end, corner and pull posts are of
+ * @param panel what a whole panel with its brackets fills between two posts; empty for goods without a length of their own
  * @param hole diameter
  * @param depth where the job fixes it
  */
-public record PickedRun(String run, PostStock post, PostStock terminal, Length hole, Stated<Length> depth) {}
+public record PickedRun(
+        String run, PostStock post, PostStock terminal, Optional<Length> panel, Length hole, Stated<Length> depth) {}

@@ -74,6 +74,11 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
     }
 
     @Override
+    public Optional<Length> panel(Run run) {
+        return of(run).panel();
+    }
+
+    @Override
     public boolean isRound(Run run) {
         return of(run).post().isRound();
     }

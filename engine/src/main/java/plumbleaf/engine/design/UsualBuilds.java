@@ -10,6 +10,7 @@ import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunBuild;
+import plumbleaf.engine.line.BayFilling;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
@@ -39,7 +40,8 @@ final class UsualBuilds {
         PostStock post = post(pinned.post().or(line));
         PostStock terminal = post(pinned.post().or(ends));
         Length hole = pinned.hole().or(hole(style, terminal));
-        return new PickedRun(run.id(), post, terminal, hole, pinned.depth());
+        Optional<Length> panel = style.flatMap(BayFilling::panelRoom);
+        return new PickedRun(run.id(), post, terminal, panel, hole, pinned.depth());
     }
 
     /**

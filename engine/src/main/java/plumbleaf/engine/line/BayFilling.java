@@ -111,7 +111,7 @@ public final class BayFilling {
         double end = Math.max(0, (place.clearIn() - (pickets - 1) * pitch - w) / 2) * cosine;
         return new BayFill.Panel(
                 Length.inches(length),
-                length < panel.length().inches() - 1e-6,
+                length < panel.length().inches() - BRACKET_IN / 2,
                 pickets,
                 Length.inches(w),
                 Length.inches(Math.max(0, pitch * cosine - w)),
@@ -129,6 +129,18 @@ public final class BayFilling {
                 sheets,
                 infill,
                 Length.inches(Math.max(0, opening.inches() - mesh.wire().inches())));
+    }
+
+    /** What a whole panel of a style takes between the faces of its posts; empty for other goods. */
+    public static Optional<Length> panelRoom(FenceStyle style) {
+        return style.infill()
+                .match(
+                        up -> Optional.empty(),
+                        both -> Optional.empty(),
+                        lying -> Optional.empty(),
+                        panel -> Optional.of(Length.inches(panel.length().inches() + 2 * BRACKET_IN)),
+                        fabric -> Optional.empty(),
+                        mesh -> Optional.empty());
     }
 
     /** Whether a panel fills its bay: one shorter than its bay leaves a hole. */

@@ -1,5 +1,6 @@
 package plumbleaf.engine.line;
 
+import java.util.Optional;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.quantity.Length;
@@ -12,6 +13,11 @@ public interface PostSizes {
     /** Width of a run's end and corner posts. */
     default Length terminal(Run run) {
         return post(run);
+    }
+
+    /** What a whole panel with its brackets fills between the faces of two posts, along the grade; empty for goods without a length of their own. */
+    default Optional<Length> panel(Run run) {
+        return Optional.empty();
     }
 
     /** Whether a run's posts are round, so that a rail between them is coped. */

@@ -254,6 +254,9 @@ final class RunPosts {
         }
     }
 
+    /** A panel is not cut shorter than this: the eye takes it for a mistake. Judgement. */
+    private static final double SLIVER_IN = 24;
+
     private void between(double from, double to, List<ClosedStretch> closed, List<Stop> all) {
         List<ClosedStretch> inside = closed.stream()
                 .filter(stretch -> stretch.toIn() > from && stretch.fromIn() < to)
@@ -263,7 +266,7 @@ final class RunPosts {
                 .match(
                         found -> {
                             proven = proven && found.proven();
-                            List<Double> stations = found.stationsIn();
+                            List<Double> stations = wholePanels(found.stationsIn(), inside);
                             for (double station : stations.subList(1, stations.size() - 1))
                                 all.add(own(station, PostRole.LINE));
                             return true;
@@ -274,6 +277,30 @@ final class RunPosts {
                             over(from, to, stuck.at(), closed, all);
                             return false;
                         });
+    }
+
+    /**
+     * Panel goods stand at their own length with what is left over cut once, in the last bay of the stretch: no more posts than equal bays take, none where nothing
+     * may be dug, and no sliver of a panel. Where that cannot be, the bays stay equal. Common practice, no source. Check: EveryStyleTest.
+     */
+    private List<Double> wholePanels(List<Double> equal, List<ClosedStretch> closed) {
+        if (sizes.panel(run).isEmpty() || equal.size() < 3) return equal;
+        double from = equal.get(0);
+        double to = equal.get(equal.size() - 1);
+        double grade = profile.gradeBetween(new Offset(from), new Offset(to)).ratio();
+        double bay = sizes.post(run).inches()
+                + sizes.panel(run).get().inches()
+                        / (Shaping.followsGrade(run.fit()) ? Math.sqrt(1 + grade * grade) : 1);
+        List<Double> stations = new ArrayList<>(List.of(from));
+        for (double at = from + bay; at < to - SLIVER_IN; at += bay) {
+            double station = at;
+            boolean shut = closed.stream().anyMatch(stretch -> stretch.holds(station));
+            if (shut || station > reach(stations.get(stations.size() - 1)) + SAME_POST_IN) return equal;
+            stations.add(station);
+        }
+        stations.add(to);
+        boolean reaches = to <= reach(stations.get(stations.size() - 2)) + SAME_POST_IN;
+        return reaches && stations.size() <= equal.size() ? stations : equal;
     }
 
     /** Goes on past a stretch that cannot be spanned, with a post at either edge, so that the rest is still laid out. */

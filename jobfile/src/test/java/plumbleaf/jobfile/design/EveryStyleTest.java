@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import plumbleaf.engine.catalogue.FenceStyle;
@@ -154,5 +155,24 @@ class EveryStyleTest {
                                     + made.trim().below().inches())
                             .as(style)
                             .isCloseTo(72, within(1e-6)));
+    }
+
+    /** 62 ft of 8 ft panels: two legs, each with whole panels and one cut at its end. */
+    @Test
+    void panelGoodsTakeWholePanelsAndCutOne() {
+        String level =
+                YARD.replace("-18\\\"", "0\\\"").replace("-30\\\"", "0\\\"").replace("\"8'\" }", "\"8' 1\\\"\" }");
+        Design design = new Yard(level.replace("STYLE", "metal-panel").replace("HIGH", "5'")).design();
+        List<Boolean> cut = design.layout().bays().stream()
+                .map(bay -> bay.fill()
+                        .match(
+                                open -> false,
+                                pickets -> false,
+                                lying -> false,
+                                BayFill.Panel::cut,
+                                fabric -> false,
+                                mesh -> false))
+                .toList();
+        assertThat(cut).containsExactly(false, false, false, false, false, false, false, true);
     }
 }
