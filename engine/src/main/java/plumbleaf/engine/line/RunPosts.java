@@ -254,6 +254,8 @@ final class RunPosts {
         }
     }
 
+    private static final double ROUNDING_IN = 1e-6;
+
     /** A panel is not cut shorter than this: the eye takes it for a mistake. Judgement. */
     private static final double SLIVER_IN = 24;
 
@@ -299,7 +301,8 @@ final class RunPosts {
             stations.add(station);
         }
         stations.add(to);
-        boolean reaches = to <= reach(stations.get(stations.size() - 2)) + SAME_POST_IN;
+        double last = to - stations.get(stations.size() - 2);
+        boolean reaches = to <= reach(stations.get(stations.size() - 2)) + SAME_POST_IN && last <= bay + ROUNDING_IN;
         return reaches && stations.size() <= equal.size() ? stations : equal;
     }
 
