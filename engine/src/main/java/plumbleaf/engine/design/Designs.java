@@ -36,7 +36,7 @@ public final class Designs {
         YardWork yard = new YardWork(job, catalogue, standards, picks);
         List<GateChoice> choices = new ArrayList<>();
         for (Gate gate : job.gates()) {
-            if (job.builds().of(gate).isOpen()) choices.add(yard.choose(gate, book));
+            if (job.builds().of(gate).isOpen()) choices.add(yard.choose(gate, book, choices));
         }
         if (!choices.isEmpty()) {
             for (GateChoice choice : choices) picks = picks.with(choice);
@@ -98,11 +98,12 @@ public final class Designs {
     public static GateChoice choose(Job job, Catalogue sold, Standards standards, PriceBook book, String gate) {
         Catalogue catalogue = sold.with(job.parts());
         YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue));
-        Gate asked = job.gates().stream()
-                .filter(each -> each.id().equals(gate))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("No gate " + gate + " in this job"));
-        return yard.choose(asked, book);
+        List<GateChoice> before = new ArrayList<>();
+        for (Gate each : job.gates()) {
+            if (each.id().equals(gate)) return yard.choose(each, book, before);
+            if (job.builds().of(each).isOpen()) before.add(yard.choose(each, book, before));
+        }
+        throw new IllegalArgumentException("No gate " + gate + " in this job");
     }
 
     /** What a changed job would come to, with the builds of this one where it pins none; empty where one of its gates finds no place. */

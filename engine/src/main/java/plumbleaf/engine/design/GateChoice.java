@@ -9,6 +9,7 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.DecimalText;
 
@@ -21,9 +22,13 @@ import plumbleaf.engine.quantity.DecimalText;
 public record GateChoice(String gate, Choice<PickedGate> choice) {
     private static final int ALTERNATIVES = 3;
 
-    /** Searches the whole lattice of a gate in order of price. */
-    static GateChoice of(GateSite site, PriceBook book, PostWork posts) {
-        GateSearch search = new GateSearch(site, book, posts);
+    /**
+     * Searches the whole lattice of a gate in order of price.
+     *
+     * @param dug kinds of holes that the job digs anyway: another kind has its price
+     */
+    static GateChoice of(GateSite site, PriceBook book, PostWork posts, List<HoleSize> dug) {
+        GateSearch search = new GateSearch(site, book, posts, dug);
         List<Candidate<PickedGate>> candidates = new ArrayList<>();
         for (PickedGate build : new GateLattice(site).builds())
             candidates.add(new Candidate<>(build.id(), build, search.price(build)));

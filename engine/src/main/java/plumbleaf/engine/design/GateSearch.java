@@ -36,6 +36,7 @@ final class GateSearch {
     private final GateSite site;
     private final PostWork posts;
     private final BuildPrice price;
+    private final List<HoleSize> dug;
     private final Map<Hung, GatePlan> plans = new LinkedHashMap<>();
     private final Map<Made, Money> leafPrices = new LinkedHashMap<>();
     private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
@@ -53,10 +54,12 @@ final class GateSearch {
     /** A post in its hole. */
     private record Standing(String post, String section, HoleSize hole) {}
 
-    GateSearch(GateSite site, PriceBook book, PostWork posts) {
+    /** @param dug kinds of holes that the job digs anyway */
+    GateSearch(GateSite site, PriceBook book, PostWork posts, List<HoleSize> dug) {
         this.site = site;
         this.posts = posts;
         this.price = new BuildPrice(book);
+        this.dug = List.copyOf(dug);
     }
 
     private GatePlan plan(PickedGate build) {
@@ -68,8 +71,9 @@ final class GateSearch {
     /** A leaf and two posts with their footings; the opening is fixed between the posts, so the leaf is the same on any of them. */
     Money price(PickedGate build) {
         Money leaf = leafPrices.computeIfAbsent(Made.of(build), key -> leafPrice(build));
-        return leaf.plus(postPrice(site.first(), build.hingePost(), build.hole()))
+        Money both = leaf.plus(postPrice(site.first(), build.hingePost(), build.hole()))
                 .plus(postPrice(site.second(), build.latchPost(), build.hole()));
+        return dug.isEmpty() || dug.contains(build.hole()) ? both : both.plus(price.anotherKindOfHole());
     }
 
     private Money leafPrice(PickedGate build) {

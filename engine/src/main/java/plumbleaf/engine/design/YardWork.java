@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.RememberedGround;
 import plumbleaf.engine.gate.RunGround;
 import plumbleaf.engine.ground.Ground;
@@ -139,8 +140,24 @@ final class YardWork {
     }
 
     /** The search for the cheapest build of a gate that passes. */
-    GateChoice choose(Gate gate, PriceBook book) {
-        return GateChoice.of(site(gate), book, postWork);
+    GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before) {
+        return GateChoice.of(site(gate), book, postWork, kindsOfHoles(gate, before));
+    }
+
+    /** The holes whose size is settled without this gate: of runs and gates that say theirs, and of gates chosen before it. */
+    private List<HoleSize> kindsOfHoles(Gate gate, List<GateChoice> before) {
+        List<HoleSize> kinds = new ArrayList<>();
+        for (Run run : job.runs()) {
+            PickedRun pick = picks.of(run);
+            pick.depth().value().ifPresent(depth -> kinds.add(new HoleSize(pick.hole(), depth)));
+        }
+        for (Gate other : job.gates()) {
+            if (!other.id().equals(gate.id()) && !job.builds().of(other).isOpen())
+                kinds.add(picks.of(other).hole());
+        }
+        for (GateChoice choice : before)
+            choice.choice().cheapest().ifPresent(best -> kinds.add(best.build().hole()));
+        return kinds;
     }
 
     /** Rails and picket screws, the worst of each run. */

@@ -196,4 +196,18 @@ class HoldsTest {
         Design deep = Yard.nursery().with(soil, soil + ", \"rockAt\": \"6'\"").design();
         assertThat(Yard.findings(deep, "footing.rock")).isEmpty();
     }
+
+    /** A depth that is chosen is taken from all that governs it, frost too, though on the customary basis frost alone is a caution. */
+    @Test
+    void aChosenDepthGoesBelowFrost() {
+        Design chosen = Yard.nursery()
+                .with("\"frost\": { \"depth\": \"30\\\"\"", "\"frost\": { \"depth\": \"44\\\"\"")
+                .with(
+                        "\"hingePost\": \"F1083-REG-2.5\", \"latchPost\": \"F1083-REG-2.5\",",
+                        "\"hingePost\": \"F1083-REG-2.5\", \"latchPost\": \"F1083-REG-2.5\"")
+                .with("\"hole\": \"12\\\"\", \"depth\": \"36\\\"\"\n    }\n", "}\n")
+                .design();
+        assertThat(hingePost(chosen).depth().inches()).isGreaterThanOrEqualTo(44);
+        assertThat(hingePost(chosen).depth().inches() % 6).isZero();
+    }
 }
