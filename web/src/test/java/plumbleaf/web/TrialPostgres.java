@@ -4,13 +4,15 @@ import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * One PostgreSQL for all tests of a run, with a fresh database for each that asks. {@code PLUMBLEAF_TEST_POSTGRES} names another server
- * ({@code jdbc:postgresql://host:port/%s?user=...}, the tests make databases there); without it one is started here, on loopback only.
+ * One PostgreSQL for all tests of a run, on loopback only, with a fresh database for each test that asks. It comes through Maven; where
+ * {@code PLUMBLEAF_TEST_POSTGRES} is the address of a server ({@code jdbc:postgresql://127.0.0.1:5432/DATABASE?user=postgres}, the word
+ * DATABASE as it stands), that one is used instead.
  */
 public final class TrialPostgres {
     private static final AtomicInteger MADE = new AtomicInteger();
@@ -19,19 +21,26 @@ public final class TrialPostgres {
 
     /** Started by the first who asks, stopped with the tests. */
     private static final class Server {
-        static final EmbeddedPostgres ONE = start();
+        static final String ADDRESS = address();
 
-        private static EmbeddedPostgres start() {
+        private static String address() {
+            String running = System.getenv("PLUMBLEAF_TEST_POSTGRES");
+            if (running != null && !running.isBlank()) return running;
             try {
-                return EmbeddedPostgres.builder()
+                EmbeddedPostgres started = EmbeddedPostgres.builder()
                         .setServerConfig("fsync", "on")
                         .setServerConfig("synchronous_commit", "on")
                         .setServerConfig("max_connections", "200")
                         .setServerConfig("listen_addresses", "127.0.0.1")
                         .start();
+                return "jdbc:postgresql://127.0.0.1:" + started.getPort() + "/DATABASE?user=postgres";
             } catch (IOException e) {
                 throw new UncheckedIOException("PostgreSQL for the tests did not start", e);
             }
+        }
+
+        static String of(String database) {
+            return ADDRESS.replace("DATABASE", database);
         }
     }
 
@@ -39,12 +48,12 @@ public final class TrialPostgres {
     public static String emptyStore() {
         String name =
                 "trial" + MADE.incrementAndGet() + "x" + ProcessHandle.current().pid();
-        try (Connection server = Server.ONE.getPostgresDatabase().getConnection();
+        try (Connection server = DriverManager.getConnection(Server.of("postgres"));
                 Statement statement = server.createStatement()) {
             statement.execute("create database " + name);
         } catch (SQLException e) {
             throw new IllegalStateException("No database could be made for a test", e);
         }
-        return "jdbc:postgresql://127.0.0.1:" + Server.ONE.getPort() + "/" + name + "?user=postgres";
+        return Server.of(name);
     }
 }
