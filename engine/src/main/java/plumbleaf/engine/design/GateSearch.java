@@ -40,6 +40,7 @@ final class GateSearch {
     private final Map<Hung, GatePlan> plans = new LinkedHashMap<>();
     private final Map<Made, Money> leafPrices = new LinkedHashMap<>();
     private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
+    private final Map<Dug, List<PostDesign>> tooShort = new LinkedHashMap<>();
 
     /** All that tells one leaf from another. */
     private record Made(String frame, String bracing, Joint joint) {
@@ -49,10 +50,22 @@ final class GateSearch {
     }
 
     /** A leaf between two posts. */
-    private record Hung(Made leaf, String hingePost, String latchPost) {}
+    private record Hung(Made leaf, String hingePost, String latchPost) {
+        static Hung of(PickedGate build) {
+            return new Hung(
+                    Made.of(build), build.hingePost().id(), build.latchPost().id());
+        }
+    }
 
     /** A post in its hole. */
     private record Standing(String post, String section, HoleSize hole) {}
+
+    /** All that tells how deep a gate's posts must stand: what a depth needs does not depend on the depth that is given. */
+    private record Dug(Hung hung, Length diameter) {
+        static Dug of(PickedGate build) {
+            return new Dug(Hung.of(build), build.hole().diameter());
+        }
+    }
 
     /** @param dug kinds of holes that the job digs anyway */
     GateSearch(GateSite site, PriceBook book, PostWork posts, List<HoleSize> dug) {
@@ -63,9 +76,7 @@ final class GateSearch {
     }
 
     private GatePlan plan(PickedGate build) {
-        Hung hung = new Hung(
-                Made.of(build), build.hingePost().id(), build.latchPost().id());
-        return plans.computeIfAbsent(hung, key -> GateWork.judged(site, build));
+        return plans.computeIfAbsent(Hung.of(build), key -> GateWork.judged(site, build));
     }
 
     /** A leaf and two posts with their footings; the opening is fixed between the posts, so the leaf is the same on any of them. */
@@ -101,6 +112,10 @@ final class GateSearch {
 
     /** The findings of the build's own parts: sag, hinges, frame, posts, footings. The swing is the ground's and the hand's, not the build's. */
     List<Finding> judge(PickedGate build) {
+        for (PostDesign known : tooShort.getOrDefault(Dug.of(build), List.of())) {
+            Optional<Finding> shallow = tooShallow(known, build.hole().depth());
+            if (shallow.isPresent()) return List.of(shallow.get());
+        }
         Optional<Finding> drops = GateWork.dropsTooFar(site, build, plan(build));
         if (drops.isPresent()) return List.of(drops.get());
         GateDesign gate = GateWork.designOn(site, build, plan(build));
@@ -116,22 +131,26 @@ final class GateSearch {
         }
         findings.addAll(both.hinge().findings());
         findings.addAll(both.latch().findings());
-        for (PostDesign post : List.of(both.hinge(), both.latch()))
-            tooShallow(post).ifPresent(findings::add);
+        for (PostDesign post : List.of(both.hinge(), both.latch())) {
+            Optional<Finding> shallow = tooShallow(post, build.hole().depth());
+            if (shallow.isEmpty()) continue;
+            findings.add(shallow.get());
+            tooShort.computeIfAbsent(Dug.of(build), key -> new ArrayList<>()).add(post);
+        }
         return findings;
     }
 
     /** A depth is taken from all that governs it: a hole less deep than frost, load, drop and the least depth ask is no build, caution or not. */
-    private Optional<Finding> tooShallow(PostDesign post) {
+    private Optional<Finding> tooShallow(PostDesign post, Length given) {
         if (post.hole().isZero() || post.footing().isEmpty()) return Optional.empty();
         FootingDesign footing = post.footing().get();
-        if (footing.depthNeeded().compareTo(post.depth()) <= 0) return Optional.empty();
+        if (footing.depthNeeded().compareTo(given) <= 0) return Optional.empty();
         return Optional.of(Checked.of(
                 "footing.chosen-depth",
                 Severity.MUST_FIX,
                 post.footingId(),
                 post.footingId() + ": " + site.job().display().length(footing.depthNeeded()) + " deep is needed",
                 Basis.judgement("all that governs a depth"),
-                Measure.provided(post.depth().inches(), footing.depthNeeded().inches(), "in")));
+                Measure.provided(given.inches(), footing.depthNeeded().inches(), "in")));
     }
 }
