@@ -155,7 +155,9 @@ public final class CalculationBook {
 
     private static void gate(Paper.Builder paper, PacketSubject subject, GatePaper gate) {
         for (GatePaper leaf : gate.leaves()) leafOf(paper, subject, leaf);
-        gate.pair().ifPresent(pair -> PairCalculation.add(paper, gate, pair));
+        gate.pair()
+                .ifPresent(pair -> PairCalculation.add(
+                        paper, gate, pair, subject.job().site().soil().ibcClass()));
     }
 
     private static void leafOf(Paper.Builder paper, PacketSubject subject, GatePaper gate) {
@@ -263,6 +265,10 @@ public final class CalculationBook {
                     pull.inCase());
         if (!hinges.isEmpty()) paper.subheading("Hinges").add(hinges.table());
         if (hangs.loadPath().isEmpty()) return;
+        if (gate.isPair() && !gate.mark().equals(gate.id() + "a")) {
+            paper.say("The load path of both leaves stands with leaf " + gate.id() + "a.");
+            return;
+        }
         paper.add(new Block.Picture(
                 ChainPicture.of(gate.id(), LoadChain.of(hangs.loadPath()), Math.min(wide, 5), true),
                 "Load path: the worst link of each kind, as the load walks it. Wood is no link."));
@@ -344,7 +350,7 @@ public final class CalculationBook {
                     DecimalText.whole(together(action)),
                     DecimalText.whole(StrictMath.hypot(
                             action.along().pounds(), action.across().pounds())),
-                    DecimalText.fixed(post.utilisation(), 2),
+                    post.utilisation() > 0 ? DecimalText.fixed(post.utilisation(), 2) : "not said",
                     post.footing().map(is -> inch1(is.depthNeeded().inches())).orElse("\u2013"),
                     post.depth().isZero()
                             ? "\u2013"
@@ -353,7 +359,12 @@ public final class CalculationBook {
         }
         paper.add(table.table());
         paper.note(
-                "Moments at grade, allowable-stress level. Used: the most of any check, wind counted whatever the basis.");
+                "Moments at grade, allowable-stress level. Used: the most of any check, wind counted whatever the basis. Needs: the deepest that binds on the job's basis; what code loads ask for beyond it stands below.");
+        subject.checked().stream()
+                .flatMap(post -> post.wind().stream())
+                .findFirst()
+                .ifPresent(work -> PostCalculation.velocity(
+                        paper, work, subject.job().site().wind()));
         List<String> shown = new ArrayList<>();
         List<PostDesign> hardest = new ArrayList<>(subject.checked());
         hardest.sort(java.util.Comparator.comparingDouble(
@@ -399,12 +410,21 @@ public final class CalculationBook {
         BaseAction action = post.check().governing().action();
         double moment = together(action) * 12;
         paper.subheading("Post " + post.id() + ", " + post.section().name() + ": the hardest worked of its section");
+        post.wind()
+                .ifPresent(work -> PostCalculation.wind(
+                        paper, post, work, subject.job().site().wind()));
         paper.add(post.section().match(steel -> bending(post, steel, moment), wood -> bending(post, wood, moment)));
         Table.Builder needs = Table.with(Column.words("The hole must be as deep as"), Column.right("Needs"));
         post.footing().ifPresent(footing -> {
             for (var need : footing.needs())
                 if (need.depth().inches() > 0.05)
-                    needs.row(need.cause().key(), inch1(need.depth().inches()));
+                    needs.row(
+                            need.cause().key()
+                                    + need.lateral()
+                                            .map(work -> ", " + work.worst().name())
+                                            .orElse("")
+                                    + (need.binds() ? "" : ", not binding on this basis"),
+                            inch1(need.depth().inches()));
         });
         if (!needs.isEmpty()) {
             needs.total(
@@ -412,6 +432,7 @@ public final class CalculationBook {
                     subject.inches(post.depth().inches()));
             paper.add(needs.table());
         }
+        PostCalculation.depths(paper, post, subject.job().site().soil().ibcClass());
         held(paper, post);
         StringBuilder checks = new StringBuilder();
         for (Checkpoint check : post.checks())

@@ -2,6 +2,7 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
@@ -12,6 +13,8 @@ import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.AsSetFit;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
+import plumbleaf.engine.job.NoDig;
+import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Use;
 import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.labour.Phase;
@@ -46,8 +49,13 @@ public final class CrewSheet {
     private static List<String> cautions(PacketSubject subject) {
         List<String> cautions = new ArrayList<>(subject.tickets());
         for (var line : subject.job().existing().lines())
-            cautions.add(line.kind() + " at " + subject.length(line.station().inches()) + " on run " + line.run()
-                    + ": by hand within " + subject.length(line.tolerance().inches()) + ".");
+            cautions.add(capital(line.kind()) + " at "
+                    + subject.length(line.station().inches()) + " on run " + line.run() + ": by hand within "
+                    + subject.length(line.tolerance().inches()) + ".");
+        for (Run run : subject.job().runs())
+            for (NoDig keepOff : run.noDig())
+                cautions.add("No hole from " + subject.length(keepOff.from().inches()) + " to "
+                        + subject.length(keepOff.to().inches()) + " on run " + run.id() + ": " + keepOff.why() + ".");
         for (GatePaper gate : leaves(subject)) {
             double pounds = gate.leaf().weight().wet().pounds();
             cautions.add("Leaf " + gate.mark() + " weighs " + DecimalText.whole(pounds) + " lb: "
@@ -57,6 +65,10 @@ public final class CrewSheet {
         }
         cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air. Wet concrete burns.");
         return cautions;
+    }
+
+    private static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static List<String> steps(PacketSubject subject) {
@@ -223,8 +235,10 @@ public final class CrewSheet {
         checks.rowAbout(
                 gate.mark(),
                 "\u2610",
-                id + "least room under the leaf, at "
-                        + DecimalText.fixed(swing.least().atAngle().inDegrees(), 0) + "\u00b0 open",
+                id + "least room under the leaf, "
+                        + (swing.running().atAngle().inDegrees() < 0.5
+                                ? "closed"
+                                : DecimalText.fixed(swing.running().atAngle().inDegrees(), 0) + "\u00b0 open"),
                 subject.room(swing.running().clear().inches()),
                 "it touches");
     }

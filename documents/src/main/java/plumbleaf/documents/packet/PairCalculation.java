@@ -5,6 +5,8 @@ import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.design.PairDesign;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
@@ -15,40 +17,40 @@ import plumbleaf.engine.strength.RodBending;
 final class PairCalculation {
     private PairCalculation() {}
 
-    static void add(Paper.Builder paper, GatePaper gate, PairDesign pair) {
+    static void add(Paper.Builder paper, GatePaper gate, PairDesign pair, int ibcClass) {
         paper.heading("Gate " + gate.id() + ", where its leaves meet");
         RodBending rod = pair.rod();
         paper.add(new Block.Formula(
                 "Push on the rod: each leaf turns freely about its pins, so what holds it where it meets balances its wind about them",
                 "statics; between the leaves by the force method, strip and stop one way only",
                 "\u03a3 X r = F r_c for each leaf; rod w = -X / k, latch w_a = w_b",
-                pair.worst().combination().key() + ", wind "
-                        + pair.worst().wind().key(),
-                lb(rod.push())));
+                balance("leaf a", pair.worst(), 1) + "; " + balance("leaf b", pair.worst(), -1),
+                lb(rod.push()) + " on the rod in " + pair.worst().combination().key()
+                        + (pair.worst().combination().hasWind()
+                                ? ", " + pair.worst().wind().key()
+                                : "")
+                        + "; each sum is what that leaf's wind puts on its free edge"));
         paper.add(new Block.Formula(
                 "Bending of the drop rod at the mouth of its sleeve",
                 "cantilever; AISC 360-22 F11.1, omega 1.67",
                 "M = R e; M_a = Fy min(Z, 1.6 S) / 1.67, S = \u03c0 d\u00b3 / 32, Z = d\u00b3 / 6",
                 lb(rod.push()) + " \u00d7 " + inch(rod.exposed()) + "; d "
-                        + inch(rod.rod().diameter()) + ", Fy "
+                        + inch(rod.rod().diameter()) + ": S "
+                        + DecimalText.fixed(section(rod) * Math.PI / 32, 4) + " in\u00b3, Z "
+                        + DecimalText.fixed(section(rod) / 6, 4) + " in\u00b3, Fy "
                         + DecimalText.fixed(rod.rod().yield().inKsi(), 0) + " ksi",
                 DecimalText.whole(rod.moment().poundInches()) + " of "
                         + DecimalText.whole(rod.allowable().poundInches()) + " lb-in, "
                         + DecimalText.fixed(rod.utilisation(), 2) + "; elastic stress "
                         + DecimalText.fixed(rod.stress().psi() / 1000, 1) + " ksi"));
-        if (!pair.sleeveNeeded().isZero())
-            paper.add(new Block.Formula(
-                    "Hole of the ground sleeve",
-                    "IBC 2021 1807.3.2.1, Equation 18-1",
-                    "d = 0.5 A [1 + sqrt(1 + 4.36 h / A)], A = 2.34 P / (S1 b)",
-                    lb(pair.sleevePush()) + " on a hole " + inch(pair.sleeve().diameter()) + " wide",
-                    inch(pair.sleeveNeeded()) + " needed, " + inch(pair.sleeve().depth()) + " dug"));
-        paper.add(new Block.Formula(
-                "One leaf let slam against the other, its energy taken by the struck leaf and its rod",
-                "energy balance; judgement",
-                "F = (v / b) sqrt(I k), 1 / k = give of the struck leaf + 1 / k_rod",
-                "peak " + lb(pair.slam()),
-                DecimalText.fixed(pair.slamRod().utilisation(), 2) + " of what the rod may"));
+        pair.sleeveWork()
+                .ifPresent(work -> paper.add(PostCalculation.depth(
+                        "Hole of the ground sleeve",
+                        work,
+                        "; " + DecimalText.fixed(pair.sleeve().depth().inches(), 1) + " in. dug, ratio "
+                                + DecimalText.fixed(pair.sleeveUtilisation(), 2),
+                        ibcClass)));
+        slam(paper, gate, pair);
         paper.say("Out of plane the tops go "
                 + inch(Length.inches(Math.abs(pair.topInService().inches())))
                 + " in the service gust and "
@@ -80,6 +82,42 @@ final class PairCalculation {
         paper.subheading("Every case of the closed pair").add(table.table());
         paper.note(
                 "Forces act on a leaf, + outward; those between the leaves are the ones on leaf a, leaf b feels the opposite.");
+    }
+
+    /** d cubed. */
+    private static double section(RodBending rod) {
+        double d = rod.rod().diameter().inches();
+        return d * d * d;
+    }
+
+    /** Everything that holds the free edge of one leaf in a case, + outward. */
+    private static String balance(String leaf, MeetingForces at, int side) {
+        double own = (side > 0 ? at.rodA() : at.rodB()).pounds();
+        double latch = side * at.latch().pounds();
+        double strip = side * (at.stripFoot().pounds() + at.stripTop().pounds());
+        double others = side > 0
+                ? at.stopA().pounds() + at.keeperA().pounds()
+                : at.stopB().pounds() + at.keeperB().pounds();
+        return leaf + ": rod " + DecimalText.whole(own) + ", latch " + DecimalText.whole(latch) + ", strip "
+                + DecimalText.whole(strip) + (others == 0 ? "" : ", stop and keeper " + DecimalText.whole(others))
+                + ", in all " + DecimalText.whole(own + latch + strip + others) + " lb";
+    }
+
+    private static void slam(Paper.Builder paper, GatePaper gate, PairDesign pair) {
+        int striking = pair.active() == Side.LEFT ? 0 : 1;
+        Leaf leaf = gate.subjects().get(striking).leaf();
+        double mph = gate.asked().loads().slamSpeed().mph();
+        paper.add(new Block.Formula(
+                "Leaf " + (striking == 0 ? "a" : "b")
+                        + " let slam against the other, its energy taken by the struck leaf and its rod",
+                "energy balance; judgement",
+                "F = (v / b) sqrt(I k); k of the struck leaf and its rod in series",
+                DecimalText.fixed(mph * 17.6, 1) + " in./s / "
+                        + inch(Length.inches(leaf.latchAt().r().inches())) + " \u00d7 sqrt("
+                        + DecimalText.fixed(leaf.weight().inertiaLbInS2(), 1) + " lb-in-s\u00b2 \u00d7 "
+                        + DecimalText.fixed(pair.slamStiffnessLbPerIn(), 1) + " lb/in.)",
+                lb(pair.slam()) + "; on the rod "
+                        + DecimalText.fixed(pair.slamRod().utilisation(), 2) + " of what it may"));
     }
 
     private static String whole(Force force) {

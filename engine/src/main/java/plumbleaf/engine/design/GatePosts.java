@@ -259,7 +259,12 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                         switch (check.check()) {
                             case "steel" -> link(name, post.id(), check, post, PostLinks.steel(post));
                             case "footing" ->
-                                link(name + " footing", post.footingId(), check, post, PostLinks.footing(post));
+                                new LinkUse(
+                                        name + " footing",
+                                        post.footingId(),
+                                        check.utilisation(),
+                                        PostLinks.footingCase(post),
+                                        PostLinks.footing(post));
                             default -> link(name + " support", post.id(), check, post, PostLinks.support(post, check));
                         });
             }

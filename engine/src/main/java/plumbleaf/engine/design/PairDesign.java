@@ -2,7 +2,9 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.footing.LateralWork;
 import plumbleaf.engine.gate.MeetingPlace;
 import plumbleaf.engine.job.Meeting;
 import plumbleaf.engine.job.Side;
@@ -29,6 +31,8 @@ import plumbleaf.engine.strength.RodBending;
  * @param sleeve hole that the ground sleeve is set in
  * @param sleevePush the most that the ground takes there
  * @param sleeveNeeded depth that push asks for; zero where nothing is presumed for the soil
+ * @param sleeveWork the case that asks for that depth, with what it was worked out from; empty where the depth is zero
+ * @param slamStiffnessLbPerIn of the struck leaf and its rod in series, at the latch
  * @param slam peak force where one leaf is let slam against the other
  * @param slamRod what the rod makes of it
  * @param dropA what leaf a drops after hanging, in soft soil
@@ -47,6 +51,8 @@ public record PairDesign(
         HoleSize sleeve,
         Force sleevePush,
         Length sleeveNeeded,
+        Optional<LateralWork> sleeveWork,
+        double slamStiffnessLbPerIn,
         Force slam,
         RodBending slamRod,
         Offset dropA,
@@ -87,6 +93,8 @@ public record PairDesign(
                 sleeve,
                 sleevePush,
                 sleeveNeeded,
+                sleeveWork,
+                slamStiffnessLbPerIn,
                 slam,
                 slamRod,
                 dropA,

@@ -1,10 +1,13 @@
 package plumbleaf.engine.design;
 
 import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.LateralSoil;
-import plumbleaf.engine.footing.PoleDepth;
+import plumbleaf.engine.footing.LateralWork;
 import plumbleaf.engine.gate.MeetingPlace;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Meeting;
@@ -13,7 +16,6 @@ import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;
@@ -106,13 +108,20 @@ final class PairWork {
         Offset service = top(forces.service(hold(meeting, rod)));
         Force push = Force.ZERO;
         Length needed = Length.ZERO;
+        Optional<LateralWork> sleeve = Optional.empty();
         for (MeetingForces each : with.forces()) {
             Force here = Force.pounds(Math.abs(each.ground().pounds()));
             if (here.compareTo(push) > 0) push = here;
-            Length depth = sleeveDepth(meeting, each);
-            if (depth.compareTo(needed) > 0) needed = depth;
+            Optional<LateralWork> work = sleeveWork(meeting, each);
+            Length depth = work.map(LateralWork::depth).orElse(Length.ZERO);
+            if (depth.compareTo(needed) > 0) {
+                needed = depth;
+                sleeve = work;
+            }
         }
-        Force slam = slam(rod, meeting);
+        double stiffness = slamStiffness(rod, meeting);
+        HungGate striking = kind.active() == Side.LEFT ? a : b;
+        Force slam = Slam.peak(site.gate().loads().slamSpeed(), striking.leaf(), stiffness);
         return new PairDesign(
                 kind.active(),
                 meeting,
@@ -125,6 +134,8 @@ final class PairWork {
                 new HoleSize(meeting.sleeveHole(), meeting.sleeveDepth()),
                 push,
                 needed,
+                sleeve,
+                stiffness,
                 slam,
                 RodBending.of(rod, exposed(meeting), slam),
                 dropA,
@@ -138,29 +149,28 @@ final class PairWork {
         return most;
     }
 
-    /** The hole of the sleeve as a pole that is pushed at the mouth of the sleeve and at the height of the centre stop; zero where nothing is presumed for the soil. */
-    private Length sleeveDepth(Meeting meeting, MeetingForces forces) {
+    /** The hole of the sleeve as a pole that is pushed at the mouth of the sleeve and at the height of the centre stop; empty where nothing is presumed for the soil. */
+    private Optional<LateralWork> sleeveWork(Meeting meeting, MeetingForces forces) {
         Soil soil = site.job().site().soil();
         LateralSoil lateral = LateralSoil.of(soil, site.standards().soil(), false);
-        if (soil.kind() == SoilKind.FILL || lateral.perFoot().psf() <= 0) return Length.ZERO;
-        double rods = Math.abs(forces.rodA().pounds() + forces.rodB().pounds());
-        double stops = Math.abs(forces.stopA().pounds() + forces.stopB().pounds());
-        double loose = lateral.looseTop().inches();
-        double moment = rods * (meeting.sleeveAbove().inches() + loose)
-                + stops * (meeting.stop().inches() + loose);
-        return PoleDepth.nonconstrained(
-                        Force.pounds(rods + stops), Moment.poundInches(moment), lateral.perFoot(), meeting.sleeveHole())
-                .plus(lateral.looseTop());
+        if (soil.kind() == SoilKind.FILL || lateral.perFoot().psf() <= 0) return Optional.empty();
+        Force rods =
+                Force.pounds(Math.abs(forces.rodA().pounds() + forces.rodB().pounds()));
+        Force stops =
+                Force.pounds(Math.abs(forces.stopA().pounds() + forces.stopB().pounds()));
+        BaseAction action =
+                BaseAction.across(rods, meeting.sleeveAbove()).plus(BaseAction.across(stops, meeting.stop()));
+        CombinedAction worst = new CombinedAction(
+                forces.combination(), "leaves closed", forces.wind().key(), action);
+        return Optional.of(new LateralWork(worst, lateral, false, meeting.sleeveHole(), false));
     }
 
     /**
      * The leaf that closes last, let slam against the other one: {@code F = (v / b) sqrt(I k)} with the struck leaf's own give at the latch (frame out of plane,
      * hinges, post and footing) and its rod in series, {@code 1/k = f + 1/k_rod}. The striking leaf taken as rigid, on the safe side.
      */
-    private Force slam(RodModel rod, Meeting meeting) {
+    private double slamStiffness(RodModel rod, Meeting meeting) {
         Side struck = kind.active().other();
-        HungGate striking = kind.active() == Side.LEFT ? a : b;
-        double give = forces.giveInPerLb(struck) + 1 / RodBending.stiffnessLbPerIn(rod, exposed(meeting));
-        return Slam.peak(site.gate().loads().slamSpeed(), striking.leaf(), 1 / give);
+        return 1 / (forces.giveInPerLb(struck) + 1 / RodBending.stiffnessLbPerIn(rod, exposed(meeting)));
     }
 }

@@ -19,6 +19,7 @@ import plumbleaf.engine.strength.RatedGust;
  * @param footing what is dug or driven; empty where it stands on a slab, on a wall or stood before
  * @param held what holds it where nothing is dug, with its own checks
  * @param length from its foot to its top; zero where hinges go on a wall and there is no post
+ * @param wind of the fence beside it, as worked out; empty where none reaches it
  * @param actions every combination at grade
  * @param check steel at grade
  * @param checks how much of each check is used, wind counted whatever the basis
@@ -31,6 +32,7 @@ public record PostDesign(
         HeldPost held,
         Length length,
         Pour concrete,
+        Optional<WindWork> wind,
         List<CombinedAction> actions,
         PostCheck check,
         List<Checkpoint> checks,
@@ -48,7 +50,18 @@ public record PostDesign(
 
     PostDesign rated(RatedGust gust) {
         return new PostDesign(
-                post, section, footing, held, length, concrete, actions, check, checks, Optional.of(gust), findings);
+                post,
+                section,
+                footing,
+                held,
+                length,
+                concrete,
+                wind,
+                actions,
+                check,
+                checks,
+                Optional.of(gust),
+                findings);
     }
 
     /** What holds it, as papers name it: {@code F7}. */

@@ -1,8 +1,10 @@
 package plumbleaf.engine.design;
 
 import java.util.Comparator;
+import java.util.Optional;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.CombinedAction;
+import plumbleaf.engine.footing.DepthNeed;
 import plumbleaf.engine.quantity.DecimalText;
 
 /** How a post's steel and footing were worked out, in a line each. */
@@ -20,8 +22,28 @@ final class PostLinks {
         return new LinkWork(
                 "depth needed / depth dug, each cause by its own rule",
                 DecimalText.upTo(post.depth().inches(), 1) + " in. deep, "
-                        + DecimalText.upTo(post.hole().inches(), 1) + " in. wide; " + worst(post),
-                "IBC 1807.3.2.1 and the job's rules; see the footing's own page");
+                        + DecimalText.upTo(post.hole().inches(), 1) + " in. wide"
+                        + deepest(post)
+                                .map(need -> "; "
+                                        + DecimalText.fixed(need.depth().inches(), 1) + " in. needed"
+                                        + need.lateral()
+                                                .map(work -> ", "
+                                                        + numbers(work.worst().action()))
+                                                .orElse(" for " + need.cause().key()))
+                                .orElse(""),
+                "IBC 2021 1807.3.2.1 and the job's rules; see the footing's own page");
+    }
+
+    /** What asks for the deepest hole, binding or not. */
+    private static Optional<DepthNeed> deepest(PostDesign post) {
+        return post.footing().flatMap(is -> is.needs().stream().max(Comparator.comparing(DepthNeed::depth)));
+    }
+
+    /** The case that needs the deepest hole: not always the one that bends the post most. */
+    static String footingCase(PostDesign post) {
+        return deepest(post)
+                .map(need -> need.lateral().map(work -> work.worst().name()).orElse("every case"))
+                .orElseGet(() -> inCase(post));
     }
 
     static LinkWork support(PostDesign post, Checkpoint check) {
@@ -43,6 +65,10 @@ final class PostLinks {
         BaseAction most = BaseAction.NONE;
         for (CombinedAction each : post.actions())
             if (each.action().size().poundInches() > most.size().poundInches()) most = each.action();
+        return numbers(most);
+    }
+
+    private static String numbers(BaseAction most) {
         return DecimalText.whole(most.size().inPoundFeet()) + " lb-ft at grade, "
                 + DecimalText.whole(most.push().pounds()) + " lb, "
                 + DecimalText.whole(most.down().pounds())

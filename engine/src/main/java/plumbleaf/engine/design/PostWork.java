@@ -259,6 +259,7 @@ final class PostWork {
                 held,
                 length,
                 Pour.NONE,
+                worked(at),
                 at.actions,
                 check,
                 checks,
@@ -306,11 +307,18 @@ final class PostWork {
                 HeldPost.NOTHING,
                 post.outOfGround().plus(footing.hole().depth()),
                 concrete,
+                worked(at),
                 actions,
                 check,
                 checks,
                 rated,
                 findings);
+    }
+
+    private Optional<WindWork> worked(Standing at) {
+        Run run = job.run(at.post.run());
+        Length top = run.infill().plus(run.bottomGap());
+        return at.share.design().map(on -> WindWork.of(on, job.site().wind(), top, standards.wind()));
     }
 
     /** Only fine soil grips a shaft when it freezes: clean sand and gravel drain, and rock does not heave. */

@@ -2,6 +2,7 @@ package plumbleaf.engine.footing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Basis;
@@ -16,7 +17,6 @@ import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
-import plumbleaf.engine.quantity.Moment;
 
 /**
  * Chooses the depth of a footing: the largest of frost, lateral load, allowed drop and the job's minimum, up to the next step.
@@ -46,11 +46,11 @@ public final class Footings {
             FootingRules rules,
             DesignBasis basis) {
         List<DepthNeed> binding = new ArrayList<>();
-        binding.add(new DepthNeed(DepthCause.MINIMUM, least(soil, rules)));
-        binding.add(new DepthNeed(
+        binding.add(DepthNeed.of(DepthCause.MINIMUM, least(soil, rules)));
+        binding.add(DepthNeed.of(
                 DepthCause.FROST,
                 frost.depth().isZero() ? Length.ZERO : frost.depth().plus(rules.frostMargin())));
-        binding.add(new DepthNeed(DepthCause.DROP, demand.forDrop()));
+        binding.add(DepthNeed.of(DepthCause.DROP, demand.forDrop()));
         boolean presumed = soil.kind() != SoilKind.FILL
                 && LateralSoil.of(soil, tables, false).perFoot().psf() > 0;
         DepthNeed every = lateral(demand, demand.actions(), diameter, soil, tables, presumed);
@@ -63,7 +63,7 @@ public final class Footings {
         }
         Length depth = pinned.or(rules.rounded(governing.depth()));
         List<DepthNeed> needs = new ArrayList<>(binding);
-        if (basis != DesignBasis.ENGINEERED) needs.add(every);
+        if (basis != DesignBasis.ENGINEERED) needs.add(every.notBinding());
         List<Finding> all =
                 new ArrayList<>(findings(demand, depth, binding, every, presumed, basis, frost, soil.deadTop()));
         RockSocket.finding(
@@ -102,26 +102,16 @@ public final class Footings {
             Soil soil,
             SoilTables tables,
             boolean presumed) {
-        Length most = Length.ZERO;
-        if (!presumed) return new DepthNeed(DepthCause.LATERAL, most);
+        DepthNeed most = DepthNeed.of(DepthCause.LATERAL, Length.ZERO);
+        if (!presumed) return most;
         LateralSoil lateral = LateralSoil.of(soil, tables, demand.halfInchDoesNoHarm());
         for (CombinedAction one : actions) {
-            Length depth = lateralDepth(one, lateral, diameter, demand.slabAtGrade());
-            if (depth.compareTo(most) > 0) most = depth;
+            LateralWork work =
+                    new LateralWork(one, lateral, demand.halfInchDoesNoHarm(), diameter, demand.slabAtGrade());
+            if (work.depth().compareTo(most.depth()) > 0)
+                most = new DepthNeed(DepthCause.LATERAL, work.depth(), true, Optional.of(work));
         }
-        return new DepthNeed(DepthCause.LATERAL, most);
-    }
-
-    /** Under a loose top the pole starts below it, and the push has that much more arm. */
-    private static Length lateralDepth(CombinedAction one, LateralSoil soil, Length diameter, boolean slab) {
-        double armIn = soil.looseTop().inches();
-        Moment moment = Moment.poundInches(
-                one.action().size().poundInches() + one.action().push().pounds() * armIn);
-        if (moment.isZero()) return Length.ZERO;
-        Length below = slab
-                ? PoleDepth.constrained(moment, soil.perFoot(), diameter)
-                : PoleDepth.nonconstrained(one.action().push(), moment, soil.perFoot(), diameter);
-        return below.plus(soil.looseTop());
+        return most;
     }
 
     private static List<Finding> findings(

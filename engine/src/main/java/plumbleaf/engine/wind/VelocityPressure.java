@@ -33,7 +33,7 @@ public final class VelocityPressure {
      * Source: ASCE 7-16 Equation 26.10-1; ASCE 7-22 Equation 26.10-1 (from memory). Check: VelocityPressureCheck (W5, W6).
      */
     public static Pressure at(SiteWind site, Length height, WindTables tables) {
-        double inside = site.edition() == WindEdition.ASCE_7_16 ? DIRECTIONALITY : 1;
+        double inside = directionality(site);
         double speed = site.speed().mph();
         return Pressure.psf(0.00256
                 * exposureFactor(site, height, tables)
@@ -44,8 +44,13 @@ public final class VelocityPressure {
                 * speed);
     }
 
+    /** Kd as it stands inside q: 1 in the edition that has it in the force. */
+    public static double directionality(SiteWind site) {
+        return site.edition() == WindEdition.ASCE_7_16 ? DIRECTIONALITY : 1;
+    }
+
     /** What multiplies q and the coefficient into a pressure: G, and Kd where q has none. */
-    static double gustAndDirection(SiteWind site) {
+    public static double gustAndDirection(SiteWind site) {
         return site.edition() == WindEdition.ASCE_7_16 ? GUST : GUST * DIRECTIONALITY;
     }
 

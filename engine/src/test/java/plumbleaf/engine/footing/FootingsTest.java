@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.action.Combinations;
+import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
@@ -69,6 +72,28 @@ class FootingsTest {
         assertThat(design.hole().depth().inches()).isEqualTo(90);
         assertThat(design.governedBy()).isEqualTo(DepthCause.LATERAL);
         assertThat(design.findings()).allMatch(finding -> finding.severity() == Severity.PASS);
+    }
+
+    /** A push near the ground asks for more depth than a greater moment that comes of a small push high up: the case named is the one that was worked out. */
+    @Test
+    void theDeepestCaseIsNamedWithItsNumbers() {
+        CombinedAction low = new CombinedAction(
+                Combination.D_W, "closed", "wind-in", BaseAction.across(Force.pounds(420), Length.inches(36)));
+        CombinedAction high = new CombinedAction(
+                Combination.D_L_W, "worst", "wind-in", BaseAction.across(Force.pounds(200), Length.inches(84)));
+        assertThat(high.action().size()).isGreaterThan(low.action().size());
+        FootingDesign design = size(
+                new FootingDemand("F5", List.of(low, high), false, false, Length.ZERO),
+                12,
+                soil(SoilKind.SAND, Length.inches(6), Slope.ZERO),
+                DesignBasis.CUSTOMARY);
+        DepthNeed code = design.needs().get(design.needs().size() - 1);
+        assertThat(code.binds()).isFalse();
+        assertThat(code.lateral().orElseThrow().worst()).isEqualTo(low);
+        double dFt = code.lateral().orElseThrow().below().inFeet();
+        double aFt = 2.34 * 420 / (150 * dFt / 3);
+        assertThat(dFt).isCloseTo(0.5 * aFt * (1 + Math.sqrt(1 + 4.36 * 3.5 / aFt)), within(1e-9));
+        assertThat(code.depth().inches()).isCloseTo(dFt * 12 + 6, within(1e-9));
     }
 
     @Test

@@ -131,7 +131,9 @@ class PacketTest {
                                 .doesNotContain("margin");
                     case "calculations.pdf" ->
                         assertThat(text)
-                                .contains("Summary", "Assumed and judged", "Seal and signature", "licensed engineer");
+                                .contains("Summary", "Assumed and judged", "Seal and signature", "licensed engineer")
+                                .contains("Velocity pressure at the fence", "P = 0.6 q G Cf A")
+                                .contains("Depth for lateral load", "A = 2.34 P / (S1 b)");
                     case "stake-out.pdf" -> assertThat(text).contains("KR-0417", "P1", "face to face", "bags in all");
                     case "crew.pdf" -> {
                         assertThat(pdf.getNumberOfPages()).isEqualTo(1);
