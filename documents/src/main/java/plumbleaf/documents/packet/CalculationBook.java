@@ -26,6 +26,7 @@ import plumbleaf.engine.job.Site;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.HeldPost;
@@ -225,19 +226,7 @@ public final class CalculationBook {
                         * slack
                         * leaf.outline().latchEdge().inches()
                         / leaf.pinSpacing().inches())));
-        Table.Builder soil = Table.with(
-                Column.words("Soil"),
-                Column.right("Soft"),
-                Column.right("Likely"),
-                Column.right("Stiff"),
-                Column.right("Footing 6 in. deeper"));
-        soil.row(
-                "total drop",
-                inch(hangs.sag().soil().soft().inches()),
-                inch(hangs.sag().soil().likely().inches()),
-                inch(hangs.sag().soil().stiff().inches()),
-                inch(hangs.sag().sixDeeper().inches()));
-        paper.add(soil.table());
+        paper.add(bySoil(hangs.sag()));
         double wide = Pages.columnWidth(subject.options().size()) - 0.3;
         paper.add(new Block.Picture(
                 SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide), "Sag budget against its limits"));
@@ -276,6 +265,24 @@ public final class CalculationBook {
     }
 
     /** Every link with its formula and the numbers put in. */
+    /** The drop in each soil, and on a deeper footing where there is a footing to dig deeper. */
+    private static Block bySoil(GateSag sag) {
+        List<Column> heads = new ArrayList<>(
+                List.of(Column.words("Soil"), Column.right("Soft"), Column.right("Likely"), Column.right("Stiff")));
+        List<String> drops = new ArrayList<>(List.of(
+                "total drop",
+                inch(sag.soil().soft().inches()),
+                inch(sag.soil().likely().inches()),
+                inch(sag.soil().stiff().inches())));
+        sag.sixDeeper().ifPresent(deeper -> {
+            heads.add(Column.right("Footing 6 in. deeper"));
+            drops.add(inch(deeper.inches()));
+        });
+        return Table.with(heads.toArray(Column[]::new))
+                .row(drops.toArray(String[]::new))
+                .table();
+    }
+
     private static void links(Paper.Builder paper, List<LinkUse> links) {
         Table.Builder table = Table.with(
                 Column.words("Link"),

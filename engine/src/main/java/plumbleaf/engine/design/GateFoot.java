@@ -75,7 +75,10 @@ final class GateFoot {
     private static PierSprings atGrade(PierSprings springs, Support.NewFooting footing) {
         if (!footing.slabAtGrade()) return springs;
         return new PierSprings(
-                held(springs.soft()), held(springs.likely()), held(springs.stiff()), held(springs.sixDeeper()));
+                held(springs.soft()),
+                held(springs.likely()),
+                held(springs.stiff()),
+                springs.sixDeeper().map(GateFoot::held));
     }
 
     private static BaseSpring held(BaseSpring open) {

@@ -35,6 +35,12 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
      */
     static final Length ONE_PLACE = Length.inches(0.01);
 
+    /**
+     * Ground no further outside the shots than this counts as shot and needs no word, as a shot no further off the run counts as on it: over so little a plane
+     * carried on is wrong by less than tape and level are. A hinge pin stands beside its line by less. Judgement.
+     */
+    static final Length AS_GOOD_AS_SHOT = Length.inches(3);
+
     public Surface {
         triangles = triangles.withoutSlivers(ONE_PLACE);
         heights = List.copyOf(heights);
@@ -53,10 +59,10 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
         return plane(under(place).triangle);
     }
 
-    /** What has to be said where a place is used that lies outside the shots. */
+    /** What has to be said where a place is used that lies further outside the shots than {@link #AS_GOOD_AS_SHOT}. */
     public Optional<Finding> extrapolation(String part, PlanPoint place, DisplayUnits display) {
         SurfaceHeight height = heightAt(place);
-        return height.isExtrapolated()
+        return height.beyond().compareTo(AS_GOOD_AS_SHOT) > 0
                 ? Optional.of(new GroundFindings(display).beyondShots(part, height.beyond()))
                 : Optional.empty();
     }

@@ -1,6 +1,7 @@
 package plumbleaf.engine.sag;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Offset;
 
@@ -12,7 +13,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param person how a person on the latch edge moves the latch
  * @param gust how the service gust moves it
  * @param footingTurn of the hinge post at grade, + towards the latch
- * @param sixDeeper total with the footing six inches deeper
+ * @param sixDeeper total with the footing six inches deeper; empty where nobody digs
  * @param shape how every centreline moves
  * @param sway what its rods do, how far it twists and how fast it shakes
  */
@@ -25,7 +26,7 @@ public record GateSag(
         LatchLive person,
         LatchLive gust,
         Angle footingTurn,
-        Offset sixDeeper,
+        Optional<Offset> sixDeeper,
         List<BentLine> shape,
         LeafSway sway) {
     public GateSag {

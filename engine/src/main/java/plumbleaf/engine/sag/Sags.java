@@ -54,7 +54,7 @@ public final class Sags {
                 live(likely.person(), Loaded.PERSON),
                 live(likely.gust(), Loaded.GUST),
                 Angle.radians(frame.footingTurnRad(solved, Loaded.DEAD)),
-                drop(gate, gate.foot().sixDeeper()).total(),
+                gate.foot().sixDeeper().map(foot -> drop(gate, foot).total()),
                 shape(frame, solved),
                 Sways.of(gate, loads, likely, framePlay(frame)));
     }

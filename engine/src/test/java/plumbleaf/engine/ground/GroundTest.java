@@ -186,6 +186,20 @@ class GroundTest {
                                 + "Take a shot there.");
     }
 
+    /** A pin half an inch past the last shot needs no word; a place a foot past it does. The hull's edge lies 48 in. inside the line here. */
+    @Test
+    void groundWithinThreeInchesOfTheShotsNeedsNoWord() {
+        Surface surface = Ground.of(YARD, List.of(Books.east(46)))
+                .surfaceNear(PlanPoint.inches(264, 0), Length.inches(96), Books.east(46), Slope.ZERO);
+        for (double past : new double[] {0.5, 2.99, 3.01, 12}) {
+            PlanPoint place = PlanPoint.inches(264, 48 + past);
+            assertThat(surface.heightAt(place).beyond().inches()).isCloseTo(past, within(1e-9));
+            assertThat(surface.extrapolation("G1", place, DisplayUnits.US).isPresent())
+                    .as(past + " in.")
+                    .isEqualTo(past > 3);
+        }
+    }
+
     @Test
     void withoutShotsBesideTheLineTheRunIsTiltedAcross() {
         Ground ground =

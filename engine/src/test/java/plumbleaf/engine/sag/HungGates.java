@@ -2,6 +2,7 @@ package plumbleaf.engine.sag;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.catalogue.HingeFixing;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
@@ -71,7 +72,7 @@ final class HungGates {
 
     static PierSprings rigidGround() {
         PierSpring rigid = new PierSpring(1e9, 0, 1e12);
-        return new PierSprings(rigid, rigid, rigid, rigid);
+        return new PierSprings(rigid, rigid, rigid, Optional.empty());
     }
 
     /** The bare frame. The pin is 3/8 in. from the post, the leaf 3/4 in. */

@@ -161,14 +161,13 @@ final class GateJson {
         return members;
     }
 
-    /** Both posts of a gate stand in the same hole; its turn and the next six inches are those of the hinge post. */
+    /** Both posts of a gate stand in the same hole; its turn and the next six inches, where anyone digs, are those of the hinge post. */
     private static Json.Members footings(PostDesign post, GateSag sag) {
         Json.Members members = Json.object().put("diameterIn", post.hole().inches());
-        return PostJson.footing(post, members)
-                .put("rotationRad", sag.footingTurn().radians())
-                .put(
-                        "nextSixInches",
-                        Json.object().put("dropIn", sag.sixDeeper().inches()));
+        PostJson.footing(post, members).put("rotationRad", sag.footingTurn().radians());
+        sag.sixDeeper()
+                .ifPresent(deeper -> members.put("nextSixInches", Json.object().put("dropIn", deeper.inches())));
+        return members;
     }
 
     private static Node link(LinkUse link) {

@@ -61,7 +61,7 @@ class WholeDesignTest {
             assertThat(drop).as(inches + " in. deep").isLessThanOrEqualTo(last);
             last = drop;
         }
-        assertThat(sag(DESIGN).sixDeeper().inches())
+        assertThat(sag(DESIGN).sixDeeper().orElseThrow().inches())
                 .isCloseTo(sag(deep(42).design()).total().inches(), within(1e-9));
     }
 

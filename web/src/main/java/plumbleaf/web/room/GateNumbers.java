@@ -98,37 +98,38 @@ final class GateNumbers {
                         part("footing", cause.footing(), 3)),
                 List.of(new Bar.Limit("good hang", figures.length(leaf.limits().release()), limit)),
                 full > 0 ? full : 1);
-        return Panel.of(title("Sag", leaf.id()), id)
-                .withBars(List.of(bar))
-                .withRows(List.of(
-                        new Row(
-                                id + ".camber",
-                                "Built into the jig",
-                                figures.length(sag.byTime().camber()),
-                                "the leaf's own part",
-                                id),
-                        new Row(
-                                id + ".hang",
-                                "Block the corner high by",
-                                figures.length(sag.hangAllowance()),
-                                "comes when the blocks are pulled",
-                                id),
-                        new Row(
-                                id + ".after",
-                                "In the years after",
-                                figures.length(sag.byTime().afterHanging().total()),
-                                "in soft soil " + figures.length(sag.afterHangingSoft()) + "; the latch takes "
-                                        + figures.length(leaf.limits().latch()),
-                                id),
-                        new Row(
-                                id + ".soil",
-                                "Soft, likely, stiff soil",
-                                figures.length(sag.soil().soft()) + " \u00b7 "
-                                        + figures.length(sag.soil().likely()) + " \u00b7 "
-                                        + figures.length(sag.soil().stiff()),
-                                "",
-                                id),
-                        new Row(id + ".deeper", "With 6 in. more hole", figures.length(sag.sixDeeper()), "", id)));
+        List<Row> rows = new ArrayList<>(List.of(
+                new Row(
+                        id + ".camber",
+                        "Built into the jig",
+                        figures.length(sag.byTime().camber()),
+                        "the leaf's own part",
+                        id),
+                new Row(
+                        id + ".hang",
+                        "Block the corner high by",
+                        figures.length(sag.hangAllowance()),
+                        "comes when the blocks are pulled",
+                        id),
+                new Row(
+                        id + ".after",
+                        "In the years after",
+                        figures.length(sag.byTime().afterHanging().total()),
+                        "in soft soil " + figures.length(sag.afterHangingSoft()) + "; the latch takes "
+                                + figures.length(leaf.limits().latch()),
+                        id),
+                new Row(
+                        id + ".soil",
+                        "Soft, likely, stiff soil",
+                        figures.length(sag.soil().soft()) + " \u00b7 "
+                                + figures.length(sag.soil().likely()) + " \u00b7 "
+                                + figures.length(sag.soil().stiff()),
+                        "",
+                        id)));
+        sag.sixDeeper()
+                .ifPresent(deeper ->
+                        rows.add(new Row(id + ".deeper", "With 6 in. more hole", figures.length(deeper), "", id)));
+        return Panel.of(title("Sag", leaf.id()), id).withBars(List.of(bar)).withRows(rows);
     }
 
     private Bar.Part part(String label, Offset size, int kind) {
