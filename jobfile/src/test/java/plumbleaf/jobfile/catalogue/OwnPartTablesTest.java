@@ -41,8 +41,10 @@ class OwnPartTablesTest {
     void aPipeIsWorkedOutFromItsSize() {
         OwnPartTables.Answer answer = OwnPartTables.read(
                 "pipe.csv",
-                "id,name,shape,depth_in,width_in,wall_in,yield_ksi,ultimate_ksi,source\n"
-                        + "OWN-2,our pipe,round,2.375,2.375,0.154,50,60,mill sheet\n");
+                """
+                id,name,shape,depth_in,width_in,wall_in,yield_ksi,ultimate_ksi,source
+                OWN-2,our pipe,round,2.375,2.375,0.154,50,60,mill sheet
+                """);
         Section pipe = answer.parts().sections().get(0);
         assertThat(pipe.areaIn2()).isCloseTo(1.0745, within(0.0005));
         assertThat(pipe.weightPerFoot().pounds()).isCloseTo(3.66, within(0.01));
