@@ -8,9 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.finding.Finding;
-import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
@@ -34,14 +32,14 @@ final class LoadVerb implements Callable<Integer> {
     @Option(
             names = "--payload",
             paramLabel = "WEIGHT",
-            description = "What the truck takes. Default: ${DEFAULT-VALUE}.")
-    private String payload = "1500 lb";
+            description = "What the truck takes. Default: as the house table says.")
+    private String payload = "";
 
-    @Option(names = "--bed", paramLabel = "LENGTH", description = "Bed or rack. Default: ${DEFAULT-VALUE}.")
-    private String bed = "16'";
+    @Option(names = "--bed", paramLabel = "LENGTH", description = "Bed or rack. Default: as the house table says.")
+    private String bed = "";
 
-    @Option(names = "--overhang", paramLabel = "LENGTH", description = "Beyond it. Default: ${DEFAULT-VALUE}.")
-    private String overhang = "4'";
+    @Option(names = "--overhang", paramLabel = "LENGTH", description = "Beyond it. Default: as the house table says.")
+    private String overhang = "";
 
     @Option(names = "--csv", paramLabel = "FILE", description = "Write it as a table, with columns to tick.")
     private String csv = "";
@@ -57,15 +55,8 @@ final class LoadVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Truck truck = new Truck(
-                read("--payload", payload, QuantityText.force(payload)),
-                read("--bed", bed, LengthText.length(bed)),
-                read("--overhang", overhang, LengthText.length(overhang)));
         Designed designed = Designed.from(file, yard.yard());
-        List<Leaf> leaves = new ArrayList<>();
-        for (GateDesign gate : designed.design().gates())
-            leaves.addAll(gate.plan().leaves());
-        LoadList list = LoadList.of(designed.design().quote().takeoff(), leaves, truck);
+        LoadList list = on(designed.design().quote().load());
         if (!csv.isEmpty()) Written.text(Path.of(csv), OrderTables.load(list), over);
         answer.document(Json.object()
                 .put("title", designed.design().job().title())
@@ -73,9 +64,24 @@ final class LoadVerb implements Callable<Integer> {
                 .put("cautions", Json.list(list.findings(), finding -> Json.text(finding.message())))
                 .build());
         for (LoadList.Load load : list.loads()) answer.say(lines(load));
-        for (Finding finding : list.findings()) answer.say("Caution: " + finding.message());
+        for (Finding finding : list.findings())
+            answer.say("Caution: " + finding.message() + " (" + finding.basis().words() + ")");
         designed.warn(answer);
         return designed.exitCode();
+    }
+
+    /** The same loads on the truck that the options describe; what they leave out is the house's. */
+    private LoadList on(LoadList list) {
+        if (payload.isEmpty() && bed.isEmpty() && overhang.isEmpty()) return list;
+        Truck house = list.truck();
+        return new LoadList(
+                list.loads(),
+                Truck.of(
+                        payload.isEmpty() ? house.payload() : read("--payload", payload, QuantityText.force(payload)),
+                        bed.isEmpty() ? house.bed() : read("--bed", bed, LengthText.length(bed)),
+                        overhang.isEmpty()
+                                ? house.overhang()
+                                : read("--overhang", overhang, LengthText.length(overhang))));
     }
 
     private static <T> T read(String option, String text, Parsed<T> parsed) {

@@ -36,6 +36,7 @@ public final class PacketSubjects {
                 design.posts(),
                 gates(job, design),
                 List.of(design.quote().takeoff()),
+                List.of(design.quote().load()),
                 List.of(design.quote().labour()),
                 List.of(design.quote().price()),
                 gusts(job, design),

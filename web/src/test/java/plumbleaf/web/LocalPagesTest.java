@@ -195,6 +195,9 @@ class LocalPagesTest {
                 .isEqualTo(303);
         assertThat(send(get(at(Room.STOCK))).getContentAsString())
                 .contains("Out of the yard", "<td>shelf</td>", "Take from the yard, leave the offcuts");
+        assertThat(send(get(at(Room.STOCK))).getContentAsString())
+                .contains("<g data-of=\"P1\">")
+                .containsPattern("<tr data-of=\"([^\"]* )?P1[ \"]");
         send(post(at(Room.STOCK) + "/take-from-yard").with(csrf()));
         assertThat(send(get(at(Room.STOCK))).getContentAsString()).contains("Yard: taken", "Give back to the yard");
         assertThat(send(get("/yard")).getContentAsString()).contains("Out with jobs", "taken for Kiln yard");

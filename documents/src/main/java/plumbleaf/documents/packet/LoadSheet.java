@@ -1,18 +1,13 @@
 package plumbleaf.documents.packet;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.finding.Finding;
-import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.takeoff.LoadList;
-import plumbleaf.engine.takeoff.Takeoff;
-import plumbleaf.engine.takeoff.Truck;
 
 /** What goes on the truck, day by day: heaviest and longest first, what is not in it by habit, and a column for what comes back. */
 public final class LoadSheet {
@@ -20,20 +15,14 @@ public final class LoadSheet {
 
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper = Paper.titled("Load list", subject.running()).flag(subject.flag());
-        if (subject.takeoff().isEmpty() || subject.takeoff().get(0).lines().isEmpty())
+        if (subject.load().isEmpty() || subject.load().get(0).loads().isEmpty())
             return paper.say("Nothing is loaded yet: there is no take-off.").paper();
-        LoadList list = list(subject, subject.takeoff().get(0));
+        LoadList list = subject.load().get(0);
         for (LoadList.Load load : list.loads()) day(paper, subject, load);
-        for (Finding finding : list.findings()) paper.add(Block.Paragraph.bold(finding.message()));
+        for (Finding finding : list.findings())
+            paper.add(Block.Paragraph.bold(
+                    finding.message() + " (" + finding.basis().words() + ")"));
         return paper.paper();
-    }
-
-    static LoadList list(PacketSubject subject, Takeoff takeoff) {
-        List<Leaf> leaves = new ArrayList<>();
-        for (GatePaper gate : subject.gates()) {
-            for (GatePaper leaf : gate.leaves()) leaves.add(leaf.leaf());
-        }
-        return LoadList.of(takeoff, leaves, Truck.USUAL);
     }
 
     private static void day(Paper.Builder paper, PacketSubject subject, LoadList.Load load) {

@@ -19,6 +19,7 @@ import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.Takeoff;
 
 /**
@@ -26,6 +27,7 @@ import plumbleaf.engine.takeoff.Takeoff;
  *
  * @param checked the posts with their checks
  * @param takeoff what is ordered; empty where the job has no price book
+ * @param load    what goes on the truck, day by day; empty where the job has no price book
  * @param gusts   one sentence for each run and gate: the gust its build is rated for
  */
 public record PacketSubject(
@@ -36,6 +38,7 @@ public record PacketSubject(
         List<PostDesign> checked,
         List<GatePaper> gates,
         List<Takeoff> takeoff,
+        List<LoadList> load,
         List<Labour> labour,
         List<Price> price,
         List<String> gusts,
@@ -46,6 +49,7 @@ public record PacketSubject(
         checked = List.copyOf(checked);
         gates = List.copyOf(gates);
         takeoff = List.copyOf(takeoff);
+        load = List.copyOf(load);
         labour = List.copyOf(labour);
         price = List.copyOf(price);
         gusts = List.copyOf(gusts);

@@ -2,8 +2,10 @@ package plumbleaf.documents.view;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -20,6 +22,7 @@ import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.takeoff.Cause;
 
 /** Bars as bars: each with its pieces in sawing order, and what is left. Lengths to one scale, bars of one height. Drawn on paper. */
 public final class CutBars {
@@ -31,8 +34,27 @@ public final class CutBars {
 
     private CutBars() {}
 
-    /** Bars that are cut alike, with how many there are. */
-    private record Alike(CutBar bar, int first, int count) {}
+    /** Bars that are cut alike, and the number of the first. */
+    private record Alike(List<CutBar> bars, int first) {
+        CutBar bar() {
+            return bars.get(0);
+        }
+
+        int count() {
+            return bars.size();
+        }
+
+        /** What the cuts at one place are for, each once: the pieces, and the bays and leaves they are of. */
+        String of(int cut) {
+            Set<String> parts = new LinkedHashSet<>();
+            for (CutBar bar : bars) {
+                String piece = bar.cuts().get(cut).piece();
+                parts.add(piece);
+                parts.add(Cause.whole(piece));
+            }
+            return String.join(" ", parts);
+        }
+    }
 
     /** How many pictures a plan takes: bars cut alike share one. */
     public static int rows(CutPlan plan) {
@@ -56,7 +78,8 @@ public final class CutBars {
     }
 
     private static List<Alike> alike(CutPlan plan) {
-        Map<String, Alike> rows = new LinkedHashMap<>();
+        Map<String, List<CutBar>> rows = new LinkedHashMap<>();
+        Map<String, Integer> firsts = new LinkedHashMap<>();
         int number = 0;
         for (CutBar bar : plan.bars()) {
             number++;
@@ -64,33 +87,34 @@ public final class CutBars {
                     + bar.cuts().stream()
                             .map(cut -> Long.toString(cut.longPointNm() / SIXTEENTH_NM))
                             .toList();
-            Alike before = rows.get(key);
-            rows.put(
-                    key,
-                    before == null ? new Alike(bar, number, 1) : new Alike(before.bar, before.first, before.count + 1));
+            rows.computeIfAbsent(key, cut -> new ArrayList<>()).add(bar);
+            firsts.putIfAbsent(key, number);
         }
-        return List.copyOf(rows.values());
+        List<Alike> alike = new ArrayList<>();
+        rows.forEach((key, bars) -> alike.add(new Alike(List.copyOf(bars), firsts.getOrDefault(key, 0))));
+        return alike;
     }
 
     private static void bar(List<Mark> marks, Alike row, double y, double perNm, long kerfNm, DisplayUnits units) {
-        CutBar bar = row.bar;
+        CutBar bar = row.bar();
         String kind = bar.fromOffcut() ? "offcut" : "bar";
-        String name = row.count == 1 ? kind + " " + row.first : row.count + " " + kind + "s";
+        String name = row.count() == 1 ? kind + " " + row.first : row.count() + " " + kind + "s";
         marks.add(Text.small(new Point(0, y + 0.04), name).bold());
         marks.add(Text.small(new Point(0, y - 0.13), units.length(bar.lengthNm() / NM_PER_INCH))
                 .with(Look.note().in(Ink.SECOND)));
         double x = NAME_IN + bar.trimNm() * perNm + (bar.trimNm() > 0 ? kerfNm * perNm : 0);
         if (bar.trimNm() > 0) field(marks, NAME_IN, x, y, Material.SHADE, "");
-        for (Cut cut : bar.cuts()) {
+        for (int i = 0; i < bar.cuts().size(); i++) {
+            Cut cut = bar.cuts().get(i);
             x -= cut.lapNm() * perNm;
             double end = x + cut.longPointNm() * perNm;
-            field(marks, x, end, y, Material.STEEL_FACE, cut.piece());
+            field(marks, x, end, y, Material.STEEL_FACE, row.of(i));
             label(
                     marks,
                     x,
                     end,
                     y,
-                    row.count == 1 ? shortName(cut) : "",
+                    row.count() == 1 ? shortName(cut) : "",
                     units.length(cut.longPointNm() / NM_PER_INCH));
             x = end + kerfNm * perNm;
         }

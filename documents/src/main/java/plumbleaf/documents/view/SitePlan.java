@@ -231,6 +231,7 @@ public final class SitePlan {
         GateSubject gate = placed.gate();
         SwingAxes axes = placed.axes();
         String id = gate.plan().gate();
+        String of = id + " " + gate.leaf().id();
         double latch = gate.leaf().outline().latchEdge().inches();
         Point pin = at(axes, 0, 0);
         double closed = angle(axes.along());
@@ -240,19 +241,19 @@ public final class SitePlan {
         marks.add(Stroke.line(
                 pin,
                 at(axes, latch, 0),
-                Look.visible(Layer.GATE).as(LineKind.HEAVY).in(Ink.CHALK).of(id)));
+                Look.visible(Layer.GATE).as(LineKind.HEAVY).in(Ink.CHALK).of(of)));
         marks.add(new SwingArc(
                 pin,
                 latch,
                 closed,
                 closed + turn * opens,
-                Look.thin(Layer.SWING).of(id)));
+                Look.thin(Layer.SWING).of(of)));
         if (gate.at() > 0) return;
         marks.addAll(labels.beside(
                 at(axes, latch / 2, 0),
                 List.of("gate " + id, job.display().length(gate.plan().opening().clear()) + " clear"),
                 side + Math.PI,
-                Look.note().of(id)));
+                Look.note().of(of)));
     }
 
     private void line(PrivateLine line) {

@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Allowance;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.MoistureReading;
@@ -25,6 +26,7 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.pricing.Pricing;
 import plumbleaf.engine.pricing.Terms;
 import plumbleaf.engine.takeoff.Assembly;
+import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.Saws;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.Takeoffs;
@@ -51,6 +53,9 @@ public final class Quotes {
     public static Quote of(
             Assembly assembly, Job job, PriceBook book, Saws saws, CutPlanner planner, Stated<LocalDate> start) {
         Takeoff takeoff = Takeoffs.of(assembly.needs(), book, saws, planner);
+        List<Leaf> leaves =
+                assembly.leaves().stream().map(Assembly.BuiltLeaf::leaf).toList();
+        LoadList load = LoadList.of(takeoff, leaves, book.rules().truck());
         List<Work> works = new ArrayList<>(Works.of(assembly, job.site().soil()));
         for (OldFence fence : job.existing().fences()) works.addAll(Works.tearOut(fence));
         Crew crew = book.crew();
@@ -62,7 +67,7 @@ public final class Quotes {
         Counts counts =
                 new Counts(schedule.siteDays(), trips, assembly.holes(), hauledTons(job), assembly.spoilYards(SWELL));
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
-        return new Quote(takeoff, labour, schedule, price, notes(job, book));
+        return new Quote(takeoff, load, labour, schedule, price, notes(job, book));
     }
 
     /** By the latest reading. */

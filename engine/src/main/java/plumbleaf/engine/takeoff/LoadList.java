@@ -3,8 +3,10 @@ package plumbleaf.engine.takeoff;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
@@ -57,8 +59,13 @@ public record LoadList(List<Load> loads, Truck truck) {
     public static LoadList of(Takeoff takeoff, List<Leaf> leaves, Truck truck) {
         Map<LoadStage, List<LoadLine>> days = new LinkedHashMap<>();
         for (LoadStage stage : LoadStage.values()) days.put(stage, new ArrayList<>());
+        Set<String> gates = new LinkedHashSet<>();
+        for (Leaf leaf : leaves) {
+            gates.add(leaf.id());
+            gates.add(leaf.id().substring(0, leaf.id().length() - 1));
+        }
         for (TakeoffLine line : takeoff.lines()) {
-            for (LoadStage stage : stages(line)) add(days, stage, line, takeoff);
+            for (LoadStage stage : stages(line, gates)) add(days, stage, line, takeoff);
         }
         for (Leaf leaf : leaves)
             of(days, LoadStage.HANG)
@@ -82,8 +89,8 @@ public record LoadList(List<Load> loads, Truck truck) {
     }
 
     /** The tube, boards and wire of a leaf stay in the shop; it rides as a leaf. */
-    private static List<LoadStage> stages(TakeoffLine line) {
-        boolean gateOnly = line.causes().stream().allMatch(cause -> cause.part().startsWith("G"));
+    private static List<LoadStage> stages(TakeoffLine line, Set<String> gates) {
+        boolean gateOnly = line.causes().stream().allMatch(cause -> gates.contains(Cause.whole(cause.part())));
         return switch (line.group()) {
             case POSTS, FOOTINGS -> List.of(LoadStage.SET);
             case FENCE -> gateOnly ? List.of() : List.of(LoadStage.BUILD);
@@ -156,22 +163,39 @@ public record LoadList(List<Load> loads, Truck truck) {
         return days.computeIfAbsent(stage, key -> new ArrayList<>());
     }
 
-    /** Where a day's load is more than a trip, or longer than the truck carries. */
+    /** Where a day's load is more than a trip, or longer than the truck carries; and that the truck is assumed, where it is. */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         for (Load load : loads) {
             int trips = truck.trips(load.weight());
             if (trips > 1)
-                findings.add(note(load.stage().key() + ": the load is "
-                        + DecimalText.whole(load.weight().pounds())
-                        + " lb and the truck takes "
-                        + DecimalText.whole(truck.payload().pounds()) + ", so " + trips
-                        + " trips; or have it delivered."));
+                findings.add(caution(
+                        "truck.load",
+                        load.stage().key() + ": the load is "
+                                + DecimalText.whole(load.weight().pounds())
+                                + " lb and the truck takes "
+                                + DecimalText.whole(truck.payload().pounds()) + ", so " + trips
+                                + " trips; or have it delivered."));
             if (!truck.carries(load.longest()))
-                findings.add(note(load.stage().key() + ": the longest piece is "
-                        + DecimalText.upTo(load.longest().inFeet(), 1)
-                        + " ft, more than bed and overhang together. Have it delivered, or cut before loading."));
+                findings.add(caution(
+                        "truck.length",
+                        load.stage().key() + ": the longest piece is "
+                                + DecimalText.upTo(load.longest().inFeet(), 1)
+                                + " ft, and bed and overhang together are "
+                                + DecimalText.upTo(
+                                        truck.bed().plus(truck.overhang()).inFeet(), 1)
+                                + ". Have it delivered, or cut before loading."));
         }
+        if (truck.assumed() && !loads.isEmpty())
+            findings.add(
+                    caution(
+                            "truck.assumed",
+                            "The price book's house table says nothing of the truck: "
+                                    + DecimalText.whole(truck.payload().pounds())
+                                    + " lb, a bed of "
+                                    + DecimalText.upTo(truck.bed().inFeet(), 1) + " ft and "
+                                    + DecimalText.upTo(truck.overhang().inFeet(), 1)
+                                    + " ft behind it are taken. Add the columns payload_lb, bed_ft and overhang_ft to house.csv."));
         return findings;
     }
 
@@ -180,7 +204,12 @@ public record LoadList(List<Load> loads, Truck truck) {
         return line.count() > 0 && line.weight().pounds() / line.count() > LEAST_HEAVY_LB;
     }
 
-    private static Finding note(String sentence) {
-        return Checked.note("takeoff.load", Severity.CAUTION, "load", sentence, Basis.judgement("truck as given"));
+    private static Finding caution(String id, String sentence) {
+        return Checked.note(
+                id,
+                Severity.CAUTION,
+                "load",
+                sentence,
+                Basis.commonPractice("vehicle's own plate and state law govern"));
     }
 }

@@ -18,11 +18,13 @@ import plumbleaf.engine.quantity.Parsed;
 import plumbleaf.engine.takeoff.NetUnit;
 import plumbleaf.engine.takeoff.OrderUnit;
 import plumbleaf.engine.takeoff.Sold;
+import plumbleaf.engine.takeoff.Truck;
 import plumbleaf.jobfile.table.CsvRow;
 import plumbleaf.jobfile.table.CsvTable;
 
 /** The tables of a price book. Prices are plain dollars, dates as 2027-03-01. */
 public final class PriceBookTables {
+    private static final List<String> TRUCK = List.of("payload_lb", "bed_ft", "overhang_ft");
     private static final Pattern DATE = Pattern.compile("\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])");
 
     private PriceBookTables() {}
@@ -120,7 +122,26 @@ public final class PriceBookTables {
                         row.number("hours_per_day", 1, 16),
                         whole(row, "cure_days", 0, 60),
                         cents(row, "minimum", 0),
-                        cents(row, "round_to", 1)));
+                        cents(row, "round_to", 1),
+                        truck(row)));
+    }
+
+    /** Older tables say nothing of the truck; then the usual one is taken, and the job says so. */
+    private static Truck truck(CsvRow row) {
+        boolean unsaid = TRUCK.stream()
+                .allMatch(column -> !row.has(column) || row.text(column).isEmpty());
+        if (unsaid) return Truck.USUAL;
+        return Truck.of(
+                Force.pounds(of(row, "payload_lb", 100, 100_000)),
+                Length.feet(of(row, "bed_ft", 2, 60)),
+                Length.feet(of(row, "overhang_ft", 0, 20)));
+    }
+
+    /** One of the truck's numbers: who gives one gives all. */
+    private static double of(CsvRow row, String column, double least, double most) {
+        if (row.has(column)) return row.number(column, least, most);
+        row.error(column, "a truck has " + String.join(", ", TRUCK) + ", and this is missing", "add the column");
+        return least;
     }
 
     private static int whole(CsvRow row, String column, int least, int most) {

@@ -62,7 +62,7 @@ public final class PriceBooks {
                 rates.rows(),
                 fees.rows(),
                 new Crew(rules.people(), rules.hourly(), rules.hoursPerDay(), rules.cureDays()),
-                new HouseRules(rules.minimum(), rules.roundTo()));
+                new HouseRules(rules.minimum(), rules.roundTo(), rules.truck()));
         return new Answer(List.of(book), List.of());
     }
 

@@ -36,6 +36,11 @@ public final class CsvRow {
         return cells.get(at);
     }
 
+    /** Whether the table has this column. */
+    public boolean has(String column) {
+        return headings.contains(column);
+    }
+
     /** A cell that must not be empty. */
     public String needed(String column) {
         String text = text(column);
@@ -104,7 +109,8 @@ public final class CsvRow {
 
     /** Notes something wrong with a cell. */
     public void error(String column, String problem, String cure) {
-        errors.add(new InputError(file, line, headings.indexOf(column) + 1, column, text(column), problem, cure));
+        errors.add(new InputError(
+                file, line, headings.indexOf(column) + 1, column, has(column) ? text(column) : "", problem, cure));
     }
 
     List<InputError> errors() {

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.takeoff.OrderUnit;
 import plumbleaf.engine.takeoff.Sold;
+import plumbleaf.engine.takeoff.Truck;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.input.InputError;
 
@@ -55,6 +58,27 @@ class PriceBooksTest {
                 .extracting(InputError::text)
                 .containsExactly(
                         "mine.csv:3: item \"screw\": this supplier sells it in this unit and size twice; keep the row that holds");
+    }
+
+    @Test
+    void theTruckIsTheHousesAndAnOldTableSaysNothingOfIt() {
+        String head = "people,hourly,hours_per_day,cure_days,minimum,round_to,source";
+        House old = PriceBookTables.house("house.csv", head + "\n2,48,8,3,10,1,x\n")
+                .rows()
+                .get(0);
+        assertThat(old.truck()).isEqualTo(Truck.USUAL);
+        assertThat(old.truck().assumed()).isTrue();
+        House said = PriceBookTables.house(
+                        "house.csv", head + ",payload_lb,bed_ft,overhang_ft\n2,48,8,3,10,1,x,3200,12,3\n")
+                .rows()
+                .get(0);
+        assertThat(said.truck()).isEqualTo(Truck.of(Force.pounds(3200), Length.feet(12), Length.feet(3)));
+        assertThat(PriceBookTables.house("house.csv", head + ",payload_lb\n2,48,8,3,10,1,x,3200\n")
+                        .errors())
+                .extracting(InputError::text)
+                .containsExactly(
+                        "house.csv:2: bed_ft: a truck has payload_lb, bed_ft, overhang_ft, and this is missing; add the column",
+                        "house.csv:2: overhang_ft: a truck has payload_lb, bed_ft, overhang_ft, and this is missing; add the column");
     }
 
     @Test

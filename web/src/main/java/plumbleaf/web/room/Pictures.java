@@ -177,7 +177,24 @@ final class Pictures {
     }
 
     /** Bars as bars. */
-    List<Picture> bars() {
+    /** Where everything goes, then the bars: what is pointed at in one is ringed in the others. */
+    List<Picture> stock() {
+        List<Picture> pictures = new ArrayList<>();
+        if (!design.layout().runs().isEmpty()) pictures.add(site());
+        for (GateDesign gate : design.gates()) {
+            for (GateSubject leaf : subjects.of(gate)) pictures.add(picture(frame(leaf), false));
+        }
+        pictures.addAll(bars());
+        return pictures;
+    }
+
+    private static Drawing frame(GateSubject subject) {
+        double wide = subject.leaf().width().inches() * 1.5;
+        double high = subject.leaf().outline().topAtPin().inches() * 1.3;
+        return GateElevation.frame(subject, fitting(wide, high, HALF_IN, HIGH_IN));
+    }
+
+    private List<Picture> bars() {
         return design.quote().takeoff().cutPlans().stream()
                 .filter(plan -> !plan.bars().isEmpty())
                 .map(plan -> picture(CutBars.of(plan, WIDE_IN, units), true))

@@ -121,7 +121,7 @@ public class Rooms {
                         .flatMap(gate -> pictures.gate(gate).stream())
                         .toList();
             case STRENGTH -> pictures.strength();
-            case STOCK -> pictures.bars();
+            case STOCK -> pictures.stock();
             case MONEY -> List.of(pictures.waterfall());
             case PAPERS -> new PapersRoom(opened, shelf, sight).pages();
         };

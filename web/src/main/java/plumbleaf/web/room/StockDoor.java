@@ -18,11 +18,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.engine.design.Design;
-import plumbleaf.engine.design.GateDesign;
-import plumbleaf.engine.gate.Leaf;
-import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.TakeoffLine;
-import plumbleaf.engine.takeoff.Truck;
 import plumbleaf.jobfile.stock.OrderTables;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
@@ -60,10 +56,7 @@ class StockDoor {
 
     @GetMapping("/load.csv")
     ResponseEntity<byte[]> load(@PathVariable String id) {
-        Design design = design(id);
-        List<Leaf> leaves = new ArrayList<>();
-        for (GateDesign gate : design.gates()) leaves.addAll(gate.plan().leaves());
-        return csv("load.csv", OrderTables.load(LoadList.of(design.quote().takeoff(), leaves, Truck.USUAL)));
+        return csv("load.csv", OrderTables.load(design(id).quote().load()));
     }
 
     /** With costs and reasons: for those who see money. */

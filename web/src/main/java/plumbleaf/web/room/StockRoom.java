@@ -72,7 +72,7 @@ final class StockRoom {
                             opened.field("builds." + id + ".depth", "Footing depth", Unit.INCHES, id))));
         }
         opened.design().ifPresent(design -> {
-            List<Note> notes = Notes.inAreas(opened.findings(), List.of("stock", "takeoff", "cut"));
+            List<Note> notes = Notes.inAreas(opened.findings(), List.of("stock", "takeoff", "cut", "truck"));
             if (!notes.isEmpty()) panels.add(0, Panel.of("Order", "").withNotes(notes));
             panels.addAll(order(design.quote().takeoff()));
             panels.add(plans(design.quote().takeoff()));
@@ -110,8 +110,7 @@ final class StockRoom {
         Set<String> parts = new LinkedHashSet<>();
         for (Cause cause : line.causes()) {
             parts.add(cause.part());
-            int dot = cause.part().indexOf('.');
-            if (dot > 0) parts.add(cause.part().substring(0, dot));
+            parts.add(Cause.whole(cause.part()));
         }
         return String.join(" ", parts);
     }

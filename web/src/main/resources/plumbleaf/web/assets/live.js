@@ -152,8 +152,19 @@ function ring(of) {
     }
 }
 const thingAt = (target) => target?.closest?.("[data-of]")?.dataset.of ?? "";
-document.addEventListener("pointerover", (event) => ring(thingAt(event.target)));
-document.addEventListener("focusin", (event) => ring(thingAt(event.target)));
+document.addEventListener("pointerover", (event) => { if (!pinned) ring(thingAt(event.target)); });
+document.addEventListener("focusin", (event) => { if (!pinned) ring(thingAt(event.target)); });
+// A click on a line or a thing drawn holds its ring while one looks for it elsewhere on the page; a click beside it, or Escape, lets go.
+let pinned = "";
+function pin(of) {
+    pinned = of;
+    ring(of);
+}
+document.addEventListener("click", (event) => pin(event.target.closest?.("tr[data-of], .sheet [data-of]")?.dataset.of ?? ""));
+document.addEventListener("keydown", (event) => {
+    if (event.key === "Escape") pin("");
+    if (event.key === "Enter" && event.target.matches?.("tr[data-of]")) pin(event.target.dataset.of);
+});
 
 for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
 takeHold(move);

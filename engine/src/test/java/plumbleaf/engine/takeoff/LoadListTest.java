@@ -1,0 +1,41 @@
+package plumbleaf.engine.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+
+class LoadListTest {
+    private static final Truck SMALL = Truck.of(Force.pounds(1000), Length.feet(10), Length.feet(2));
+
+    private static LoadList day(double pounds, double feet, Truck truck) {
+        LoadList.LoadLine line =
+                new LoadList.LoadLine("bar", "bars", 1, "each", Force.pounds(pounds), Length.feet(feet));
+        return new LoadList(List.of(new LoadList.Load(LoadStage.SET, List.of(line))), truck);
+    }
+
+    @Test
+    void aLoadTheTruckCarriesIsNotSpokenOf() {
+        assertThat(day(1000, 12, SMALL).findings()).isEmpty();
+    }
+
+    @Test
+    void aPoundTooMuchIsAnotherTripAndAnInchTooLongIsSaid() {
+        List<Finding> findings = day(1001, 12.1, SMALL).findings();
+        assertThat(findings).extracting(Finding::id).containsExactly("truck.load", "truck.length");
+        assertThat(findings.get(0).message()).contains("2 trips");
+        assertThat(findings.get(1).message()).contains("12.1 ft", "together are 12.");
+        assertThat(findings)
+                .allSatisfy(finding ->
+                        assertThat(finding.basis().words()).contains("vehicle's own plate and state law govern"));
+    }
+
+    @Test
+    void aTruckNobodyDescribedIsSaidToBeAssumed() {
+        assertThat(day(10, 1, Truck.USUAL).findings()).extracting(Finding::id).containsExactly("truck.assumed");
+        assertThat(new LoadList(List.of(), Truck.USUAL).findings()).isEmpty();
+    }
+}
