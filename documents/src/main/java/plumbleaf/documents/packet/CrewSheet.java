@@ -22,6 +22,9 @@ import plumbleaf.engine.quantity.DecimalText;
 
 /** One page for the crew: where, what first, what to check with which number, what can hurt, what must be shut tonight. No prices. */
 public final class CrewSheet {
+    /** Above this two people do not lift a leaf: 75 lb each. Common practice, no source. */
+    private static final double TWO_LIFT_LB = 150;
+
     private CrewSheet() {}
 
     public static Paper of(PacketSubject subject) {
@@ -59,9 +62,11 @@ public final class CrewSheet {
         for (GatePaper gate : leaves(subject)) {
             double pounds = gate.leaf().weight().wet().pounds();
             cautions.add("Leaf " + gate.mark() + " weighs " + DecimalText.whole(pounds) + " lb: "
-                    + (pounds > 100
-                            ? "two lift, one guides; blocks stay in until the hinges are tight."
-                            : "block it before the pins go in; fingers out of the hinge gap."));
+                    + (pounds > TWO_LIFT_LB
+                            ? "use a hoist or a lift, nobody under it; blocks stay in until the hinges are tight."
+                            : pounds > 100
+                                    ? "two lift, one guides; blocks stay in until the hinges are tight."
+                                    : "block it before the pins go in; fingers out of the hinge gap."));
         }
         cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air. Wet concrete burns.");
         return cautions;
@@ -84,7 +89,9 @@ public final class CrewSheet {
             steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. "
                     + gate.subject().plan().sentence() + ".");
         steps.add(String.join(" ", FenceSteps.of(subject.layout())) + hours(subject, Phase.BUILD) + ".");
-        for (GatePaper gate : leaves(subject)) hang(steps, subject, gate);
+        List<GatePaper> leaves = leaves(subject);
+        for (int at = 0; at < leaves.size(); at++)
+            hang(steps, subject, leaves.get(at), at == 0 ? hangHours(subject, leaves.size()) : "");
         for (GatePaper gate : subject.gates()) gate.pair().ifPresent(pair -> meeting(steps, subject, gate, pair));
         return steps;
     }
@@ -140,7 +147,7 @@ public final class CrewSheet {
                                         + ": pull it again before hanging (50 to 100 lb by hand scale); more than a tenth left over, stop and call."));
     }
 
-    private static void hang(List<String> steps, PacketSubject subject, GatePaper gate) {
+    private static void hang(List<String> steps, PacketSubject subject, GatePaper gate, String hours) {
         Leaf leaf = gate.leaf();
         String pins = leaf.pins().stream()
                 .map(pin -> subject.length(pin.z().inches()))
@@ -151,8 +158,14 @@ public final class CrewSheet {
                 : " Block the latch corner "
                         + subject.length(
                                 gate.hangs().get(0).sag().hangAllowance().inches()) + " high.";
-        steps.add("Hang " + gate.mark() + hours(subject, Phase.HANG) + ": pins at " + pins
-                + " above grade at the hinge." + block + " Pull the blocks, read the drop, set the latch last.");
+        steps.add("Hang " + gate.mark() + hours + ": pins at " + pins + " above grade at the hinge." + block
+                + " Pull the blocks, read the drop, set the latch last.");
+    }
+
+    /** The hours count every leaf of the job, so they are said once. */
+    private static String hangHours(PacketSubject subject, int leaves) {
+        String hours = hours(subject, Phase.HANG);
+        return leaves > 1 ? hours.replace("man-hours)", "man-hours for all " + leaves + " leaves)") : hours;
     }
 
     private static String hours(PacketSubject subject, Phase phase) {

@@ -15,6 +15,8 @@ import plumbleaf.documents.view.CutBars;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.catalogue.HingeFixing;
+import plumbleaf.engine.design.FrameWelds;
 import plumbleaf.engine.gate.Hole;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -71,7 +73,7 @@ public final class CutAndDrill {
         LeafShop.panels(paper, subject, leaf);
         LeafShop.rods(paper, subject, leaf);
         bolts(paper, subject, gate, leaf);
-        welds(paper, subject, leaf);
+        welds(paper, subject, gate, leaf);
         LeafShop.galvanizing(paper, subject, leaf);
     }
 
@@ -260,7 +262,7 @@ public final class CutAndDrill {
                 "Holes lie on the centerline. Drill through both walls; deburr. Zinc-coated frames: drill vents and drains before the bath.");
     }
 
-    private static void welds(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
+    private static void welds(Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf) {
         Table.Builder welds = Table.with(
                 Column.left("Weld"),
                 Column.words("Where"),
@@ -284,9 +286,26 @@ public final class CutAndDrill {
                             .sum()));
         if (welds.isEmpty()) return;
         paper.heading("Weld").add(welds.table());
-        paper.note(
-                "Fillets with legs as thick as the tube's wall. Tack all corners, check both diagonals, then weld in turn across the frame."
-                        + " Grind flush only where the table says flush.");
+        paper.note("Fillets with legs of "
+                + subject.inches(FrameWelds.leg(gate.subject().parts().frame()).inches())
+                + ", 70 ksi filler, as the strength is worked out. Tack all corners, check both diagonals, then weld in turn across the frame."
+                + " Grind flush only where the table says flush."
+                + hinges(subject, gate.subject().parts().hinge().fixing()));
+    }
+
+    /** What the hinges are welded with: two fillets along their plates. */
+    private static String hinges(PacketSubject subject, HingeFixing fixing) {
+        String along = " along its " + subject.inches(fixing.plateHeight().inches()) + " plate.";
+        return fixing.toLeaf()
+                        .match(
+                                weld -> " Each hinge to the leaf: two fillets of "
+                                        + subject.inches(weld.leg().inches()) + along,
+                                bolts -> "")
+                + fixing.toPost()
+                        .match(
+                                weld -> " Each hinge to its post: two fillets of "
+                                        + subject.inches(weld.leg().inches()) + along,
+                                bolts -> "");
     }
 
     private static String firstEnd(Member member) {

@@ -26,6 +26,7 @@ import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.documents.drawing.WeldMark;
+import plumbleaf.engine.design.FrameWelds;
 import plumbleaf.engine.gate.Crest;
 import plumbleaf.engine.gate.Fitting;
 import plumbleaf.engine.gate.HingePin;
@@ -478,7 +479,11 @@ public final class GateElevation {
                         case FLARE_BEVEL -> WeldMark.Kind.FLARE_BEVEL;
                     },
                     WeldMark.Sides.BOTH,
-                    "",
+                    kind.getKey() == WeldKind.FILLET
+                            ? Sizes.inches(
+                                    gate.units(),
+                                    FrameWelds.leg(gate.parts().frame()).inches())
+                            : "",
                     "",
                     false,
                     false,

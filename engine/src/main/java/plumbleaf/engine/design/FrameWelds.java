@@ -14,7 +14,7 @@ import plumbleaf.engine.strength.WeldLines;
  * Welds at the ends of a leaf's members. A miter is welded all round. A square tube that
  * butts against one of its own width has fillets above and below; the flare between the round corners counts only from a radius of 3/8 in. up.
  */
-final class FrameWelds {
+public final class FrameWelds {
     /** Least fillet that is laid on thin tube. Source: AISC 360-22 Table J2.4. */
     private static final double LEAST_LEG_IN = 0.125;
 
@@ -63,9 +63,14 @@ final class FrameWelds {
         return flareCounts || (corner && joint == Joint.MITERED);
     }
 
-    static double allowable(Section tube) {
-        Length leg = Length.inches(
+    /** Leg of the fillets that the strength is worked out with, and that the shop lays: the wall to the nearest 1/16 in., 1/8 in. at least. */
+    public static Length leg(Section tube) {
+        return Length.inches(
                 Math.max(LEAST_LEG_IN, Math.round(tube.nominalWall().inches() * 16) / 16.0));
-        return WallWeld.allowablePerInch(leg, ELECTRODE, tube, tube.width()).pounds();
+    }
+
+    static double allowable(Section tube) {
+        return WallWeld.allowablePerInch(leg(tube), ELECTRODE, tube, tube.width())
+                .pounds();
     }
 }

@@ -257,7 +257,13 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
             for (Checkpoint check : post.checks()) {
                 path.add(
                         switch (check.check()) {
-                            case "steel" -> link(name, post.id(), check, post, PostLinks.steel(post));
+                            case "steel" ->
+                                new LinkUse(
+                                        name,
+                                        post.id(),
+                                        check.utilisation(),
+                                        post.check().governing().name(),
+                                        PostLinks.steel(post));
                             case "footing" ->
                                 new LinkUse(
                                         name + " footing",

@@ -70,7 +70,9 @@ final class GateStrength {
                         + DecimalText.whole(force.inPlane().poundInches()) + " lb-in in and "
                         + DecimalText.whole(force.outOfPlane().poundInches()) + " lb-in out of the plane, torsion "
                         + DecimalText.whole(force.torsion().poundInches()) + " lb-in; "
-                        + member.section().name(),
+                        + Interaction.capacities(
+                                member.section(), member.cutLength().times(1 / CANTILEVER))
+                        + "; " + member.section().name(),
                 SOURCE);
     }
 

@@ -150,8 +150,8 @@ final class HingeJoints {
     /** Fillets down both sides of the plate, capped by the thinner wall. */
     private HingeJoint weld(String id, String link, String part, Fastening.Welded welded, Section tube, Arms arms) {
         WeldLines lines = new WeldLines(fixing.plateHeight(), fixing.plateThickness());
-        double allowed = WallWeld.allowablePerInch(welded.leg(), ELECTRODE, tube, fixing.plateHeight())
-                .pounds();
+        WallWeld.Governing inch = WallWeld.of(welded.leg(), ELECTRODE, tube, fixing.plateHeight());
+        double allowed = inch.perInch().pounds();
         return new HingeJoint(
                 id,
                 link,
@@ -159,9 +159,9 @@ final class HingeJoints {
                 "its weld, two fillets of " + text(welded.leg()) + " along " + text(fixing.plateHeight()) + ",",
                 pull -> arms.of(pull).perInch(lines).pounds() / allowed,
                 pull -> DecimalText.whole(arms.of(pull).perInch(lines).pounds()) + " lb an inch of "
-                        + DecimalText.whole(allowed) + " (" + tube.name() + " caps the fillet)",
-                "f = N/A + M c/I + T c/J as vectors; fa = min(0.60 Fexx 0.707 w, 0.60 Fu t) / 2",
-                WELD_CLAUSE,
+                        + DecimalText.whole(allowed) + " (" + inch.limit() + " governs)",
+                "f = N/A + M c/I + T c/J as vectors; fa = " + inch.formula(),
+                inch.clause().startsWith("J") ? WELD_CLAUSE : WELD_CLAUSE + "; " + inch.clause(),
                 Bolt.SAFETY);
     }
 

@@ -6,6 +6,7 @@ import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.footing.DepthNeed;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.strength.Interaction;
 
 /** How a post's steel and footing were worked out, in a line each. */
 final class PostLinks {
@@ -14,7 +15,14 @@ final class PostLinks {
     static LinkWork steel(PostDesign post) {
         return new LinkWork(
                 "Pr/(2 Pc) + Mr/Mc, or Pr/Pc + 8/9 Mr/Mc; with torsion over 0.2: Pr/Pc + Mr/Mc + (Vr/Vc + Tr/Tc)2",
-                worst(post) + "; " + post.section().name(),
+                numbers(post.check().governing().action())
+                        + post.section()
+                                .match(
+                                        steel -> "; "
+                                                + Interaction.capacities(
+                                                        steel, post.post().outOfGround()),
+                                        wood -> "")
+                        + "; " + post.section().name(),
                 "AISC 360-22 H1.1, H3.2 (ASD, omega 1.67)");
     }
 

@@ -15,9 +15,35 @@ final class WallWeld {
      * ends of tube in tension none is allowed. Source: AISC 360-22 J2.4, J4.2(b), B4.2; AISI S100 as in NSR-10 F.4.5.2, its omega from memory. Check: FilletWeldCheck.
      */
     static Force allowablePerInch(Length leg, Stress electrode, Section tube, Length along) {
-        Force steel = new FilletWeld(leg, electrode).allowablePerInch(tube.ultimateStress(), tube.designWall());
-        if (tube.yieldIsVouchedFor()) return steel;
+        return of(leg, electrode, tube, along).perInch();
+    }
+
+    /**
+     * The least of the three, and which one it is.
+     *
+     * @param perInch what an inch may carry
+     * @param limit what gives first
+     * @param formula of that one
+     * @param clause where it stands
+     */
+    record Governing(Force perInch, String limit, String formula, String clause) {}
+
+    static Governing of(Length leg, Stress electrode, Section tube, Length along) {
+        FilletWeld fillet = new FilletWeld(leg, electrode);
+        Force weld = fillet.nominalPerInch().times(1 / FilletWeld.SAFETY);
+        Force steel = fillet.allowablePerInch(tube.ultimateStress(), tube.designWall());
+        Governing least = steel.compareTo(weld) < 0
+                ? new Governing(steel, "the wall of " + tube.name(), "0.60 Fu t / 2, t the design wall", "J4.2(b)")
+                : new Governing(weld, "the fillet itself", "0.60 Fexx 0.707 w / 2", "J2.4");
+        if (tube.yieldIsVouchedFor()) return least;
         Force sheet = FilletWeld.allowableSheetAlong(along, tube.nominalWall(), tube.ultimateStress());
-        return sheet.compareTo(steel) < 0 ? sheet : steel;
+        boolean slender = along.inches() / tube.nominalWall().inches() >= 25;
+        return sheet.compareTo(least.perInch()) < 0
+                ? new Governing(
+                        sheet,
+                        "the sheet of " + tube.name(),
+                        slender ? "0.75 t Fu / 3.05, L/t from 25 up" : "(1 - 0.01 L/t) t Fu / 2.55",
+                        "AISI S100 as in NSR-10 F.4.5.2, its omega from memory")
+                : least;
     }
 }

@@ -1,6 +1,7 @@
 package plumbleaf.engine.strength;
 
 import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 
@@ -34,6 +35,21 @@ public final class Interaction {
         if (torsion > TORSION_LEFT_OUT) return axial + bending + (shear + torsion) * (shear + torsion);
         double together = axial >= LITTLE_AXIAL ? axial + 8.0 / 9 * bending : axial / 2 + bending;
         return Math.max(together, shear);
+    }
+
+    /** What the terms of {@link #ratio} are divided by, for the calculation book: {@code Pc 20,101 lb, Mc 26,084 lb-in, Vc 5,020 lb, Tc 17,400 lb-in}. */
+    public static String capacities(Section section, Length height) {
+        TubeStrength strength = TubeStrength.of(section);
+        double axialLb =
+                TubeStrength.compression(section, height.times(CANTILEVER)).pounds() / TubeStrength.SAFETY;
+        boolean alike = section.isRound() || strength.allowableX().compareTo(strength.allowableY()) == 0;
+        return "Pc " + DecimalText.whole(axialLb) + " lb, Mc "
+                + DecimalText.whole(strength.allowableX().poundInches())
+                + (alike
+                        ? ""
+                        : " and " + DecimalText.whole(strength.allowableY().poundInches())) + " lb-in, Vc "
+                + DecimalText.whole(strength.allowableShear().pounds()) + " lb, Tc "
+                + DecimalText.whole(strength.allowableTorsion().poundInches()) + " lb-in";
     }
 
     /** The bending part alone. The depth of a rectangular post stands along the run. */
