@@ -123,6 +123,21 @@ class ApiTest {
     }
 
     @Test
+    void aShotIntoADraftLeavesWhatIsOnlyBegun() throws Exception {
+        String begun = Trial.yard()
+                .replaceFirst("\\{", "{ \"draft\": true,")
+                .replaceFirst("\"gates\": \\[", "\"gates\": [ { \"id\": \"G8\", \"opening\": \"5'\" },");
+        String at = Objects.requireNonNull(send("POST", "/jobs", begun).getHeader("Location"))
+                .substring("/api/v1".length());
+        String shot = "{\"id\": \"S91\", \"run\": \"R1\", \"station\": \"3'\", \"elevation\": \"-1\\\"\"}";
+        assertThat(send("POST", at + "/shots", shot, Map.of("If-Match", "\"1\""))
+                        .getStatus())
+                .isEqualTo(200);
+        assertThat(send("GET", at, "").getContentAsString())
+                .contains("\"draft\": true", "{ \"id\": \"G8\", \"opening\": \"5'\" }", "S91");
+    }
+
+    @Test
     void aShotIsAdded() throws Exception {
         String at = Objects.requireNonNull(send("POST", "/jobs", Trial.yard()).getHeader("Location"))
                 .substring("/api/v1".length());

@@ -97,6 +97,51 @@ class LocalPagesTest {
     }
 
     @Test
+    void whatWasTypedIntoAFormAndRefusedStaysInIt() throws Exception {
+        MockHttpServletResponse answer = send(post(at(Room.STOCK) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "actuals")
+                .param("date", "2027-05-03")
+                .param("task", "stake-out")
+                .param("quantity", "four")
+                .param("hours", "1.5")
+                .param("note", "in the rain, \"twice\""));
+        assertThat(answer.getStatus()).isEqualTo(422);
+        assertThat(answer.getContentAsString())
+                .contains("value=\"four\"", "value=\"1.5\"", "value=\"in the rain, &#34;twice&#34;\"");
+        assertThat(text()).isEqualTo(Trial.yard());
+    }
+
+    /** Rooms write into the text that is there, so what is only begun stays in it. */
+    @Test
+    void whateverIsWrittenIntoADraftItsBegunRunsAndGatesStay() throws Exception {
+        String begun = Trial.yard()
+                .replaceFirst("\\{", "{ \"draft\": true,")
+                .replaceFirst("\"runs\": \\[", "\"runs\": [ { \"id\": \"R8\" },")
+                .replaceFirst("\"gates\": \\[", "\"gates\": [ { \"id\": \"G8\", \"opening\": \"5'\" },");
+        job = store.create("Kiln yard", begun, "you");
+        assertThat(send(edit(1, "gates[1].opening", "INCHES", "50")).getStatus())
+                .isEqualTo(303);
+        MockHttpServletResponse hours = send(post(at(Room.STOCK) + "/write-down")
+                .with(csrf())
+                .param("version", "2")
+                .param("list", "actuals")
+                .param("date", "2027-05-03")
+                .param("task", "stake-out")
+                .param("quantity", "4")
+                .param("hours", "1.5"));
+        assertThat(hours.getStatus()).isEqualTo(303);
+        assertThat(send(post(at(Room.MONEY) + "/keep-prices").with(csrf()).param("version", "3"))
+                        .getStatus())
+                .isEqualTo(303);
+        assertThat(store.open(job.id()).orElseThrow().version()).isEqualTo(4);
+        assertThat(text())
+                .contains("\"draft\": true", "{ \"id\": \"R8\" }", "{ \"id\": \"G8\", \"opening\": \"5'\" }")
+                .contains("\"opening\": \"50\\\"\"", "stake-out", "\"kept\"");
+    }
+
+    @Test
     void aChangeNoFieldShowsIsRefusedInWords() throws Exception {
         MockHttpServletResponse answer = send(edit(1, "runs[0]", "WORDS", ""));
         assertThat(answer.getStatus()).isEqualTo(422);

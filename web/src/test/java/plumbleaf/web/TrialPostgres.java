@@ -3,6 +3,7 @@ package plumbleaf.web;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -27,12 +28,7 @@ public final class TrialPostgres {
             String running = System.getenv("PLUMBLEAF_TEST_POSTGRES");
             if (running != null && !running.isBlank()) return running;
             try {
-                EmbeddedPostgres started = EmbeddedPostgres.builder()
-                        .setServerConfig("fsync", "on")
-                        .setServerConfig("synchronous_commit", "on")
-                        .setServerConfig("max_connections", "200")
-                        .setServerConfig("listen_addresses", "127.0.0.1")
-                        .start();
+                EmbeddedPostgres started = configured().start();
                 return "jdbc:postgresql://127.0.0.1:" + started.getPort() + "/DATABASE?user=postgres";
             } catch (IOException e) {
                 throw new UncheckedIOException("PostgreSQL for the tests did not start", e);
@@ -55,5 +51,31 @@ public final class TrialPostgres {
             throw new IllegalStateException("No database could be made for a test", e);
         }
         return Server.of(name);
+    }
+
+    private static EmbeddedPostgres.Builder configured() {
+        return EmbeddedPostgres.builder()
+                .setServerConfig("fsync", "on")
+                .setServerConfig("synchronous_commit", "on")
+                .setServerConfig("max_connections", "200")
+                .setServerConfig("listen_addresses", "127.0.0.1");
+    }
+
+    /** A server of a test's own on a folder that is kept, so that it can be killed and started again. */
+    public static OwnServer startOn(Path data) throws IOException {
+        return new OwnServer(
+                configured().setDataDirectory(data).setCleanDataDirectory(false).start());
+    }
+
+    /** One that runs until it is closed or killed. */
+    public record OwnServer(EmbeddedPostgres server) implements AutoCloseable {
+        public String place() {
+            return "jdbc:postgresql://127.0.0.1:" + server.getPort() + "/postgres?user=postgres";
+        }
+
+        @Override
+        public void close() throws IOException {
+            server.close();
+        }
     }
 }

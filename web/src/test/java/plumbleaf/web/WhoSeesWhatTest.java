@@ -35,6 +35,11 @@ import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import plumbleaf.documents.PaperFile;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.JsonReader;
+import plumbleaf.jobfile.json.JsonWriter;
+import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.json.NodePath;
 import plumbleaf.web.files.JobFiles;
 import plumbleaf.web.link.CustomerLinks;
 import plumbleaf.web.page.Room;
@@ -265,6 +270,70 @@ class WhoSeesWhatTest {
                                 .param("list", "actuals"))
                         .getStatus())
                 .isEqualTo(403);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Role.class,
+            names = {"SHOP", "CREW"})
+    void whatShopAndCrewWriteDownReachesNoOtherPartOfTheJob(Role role) throws Exception {
+        String at = "/jobs/" + job.id() + "/stock/write-down";
+        for (String list : List.of(
+                "changes",
+                "warranty",
+                "parts",
+                "money.options",
+                "money.allowances",
+                "money.billing.bills",
+                "money.billing.paid"))
+            assertThat(send(written(role, at, list)).getStatus()).as(list).isEqualTo(403);
+        for (String list : List.of("", "ACTUALS", "actuals ", "actuals[0]", "money", "money.kept", "runs", "used.x"))
+            assertThat(send(written(role, at, list)).getStatus()).as(list).isEqualTo(400);
+        for (String room :
+                List.of("ground", "line", "gates", "strength", "money", "papers", "stock/..", "%2e%2e/money"))
+            assertThat(send(written(role, at.replace("stock", room), "actuals")).getStatus())
+                    .as(room)
+                    .isNotIn(200, 303);
+        assertThat(send(request(HttpMethod.POST, at)
+                                .with(user(role.key()).roles(role.name()))
+                                .param("list", "actuals")
+                                .param("version", "2"))
+                        .getStatus())
+                .isEqualTo(403);
+        assertThat(store.open(job.id()).orElseThrow()).isEqualTo(job);
+
+        String breakOut = "\"} ], \"money\": { \"margin\": \"1%\" }, \"x\": [ { \"y\": \"";
+        MockHttpServletResponse kept = send(written(role, at, "actuals")
+                .param("date", "2027-05-03")
+                .param("task", "stake-out")
+                .param("quantity", "4")
+                .param("hours", "1.5")
+                .param("money.margin", "1%")
+                .param("price", "$1.00")
+                .param("note", "paid $77,123.45 for it" + breakOut));
+        assertThat(kept.getStatus()).isEqualTo(303);
+        String document = store.open(job.id()).orElseThrow().document();
+        assertThat(document).contains("77,123.45");
+        assertThat(without(document)).isEqualTo(without(job.document()));
+        for (String path : List.of("/stock", "/history", "/file", "/gates"))
+            assertThat(send(as(role, "GET", "/jobs/" + job.id() + path)).getContentAsString())
+                    .as(path)
+                    .doesNotContain("77,123.45");
+        assertThat(send(as(role, "GET", "/api/v1/jobs/" + job.id())).getContentAsString())
+                .doesNotContain("77,123.45");
+        assertThat(send(as(Role.OWNER, "GET", "/jobs/" + job.id() + "/file")).getContentAsString())
+                .contains("77,123.45");
+    }
+
+    private MockHttpServletRequestBuilder written(Role role, String at, String list) {
+        return as(role, "POST", at).param("list", list).param("version", String.valueOf(job.version()));
+    }
+
+    /** The job but for the hours written down. */
+    private static String without(String document) {
+        Node root = JsonReader.read(document).match(tree -> tree.root(), broken -> Json.nothing());
+        NodePath hours = NodePath.of("actuals");
+        return JsonWriter.write(hours.find(root).isPresent() ? hours.remove(root) : root);
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.table.SafeCsv;
 
 /** The order, the receiving sheet and the load list as tables. The order goes out of the house and has no prices. */
 public final class OrderTables {

@@ -11,6 +11,7 @@ import plumbleaf.engine.takeoff.NetUnit;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.table.CsvRow;
 import plumbleaf.jobfile.table.CsvTable;
+import plumbleaf.jobfile.table.SafeCsv;
 
 /** The yard's file: one row for each mark, lengths as people write them. */
 public final class YardFile {
@@ -38,11 +39,11 @@ public final class YardFile {
     }
 
     private static YardRow row(CsvRow row, Set<String> marks) {
-        String mark = SafeCsv.armed(row.needed("mark"));
+        String mark = row.needed("mark");
         YardRow.Kind kind = kind(row.oneOf("kind", List.of("bar", "offcut", "goods")));
         YardRow.State state =
                 row.oneOf("state", List.of("here", "out")).equals("out") ? YardRow.State.OUT : YardRow.State.HERE;
-        String job = SafeCsv.armed(row.text("job"));
+        String job = row.text("job");
         if (state == YardRow.State.HERE && !marks.add(mark))
             row.error("mark", "two things in the yard have this mark", "mark one of them anew");
         if (state == YardRow.State.OUT && job.isEmpty())
@@ -54,7 +55,7 @@ public final class YardFile {
         if (count != Math.rint(count)) row.error("count", "this is not a whole number", "write a whole number");
         return new YardRow(
                 mark,
-                SafeCsv.armed(row.needed("item")),
+                row.needed("item"),
                 kind,
                 length,
                 (int) Math.rint(count),

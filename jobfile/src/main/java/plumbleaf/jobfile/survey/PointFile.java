@@ -38,6 +38,9 @@ public record PointFile(
     /** Coordinates beyond this are a survey's own grid, not the job's. */
     private static final BigDecimal LARGE_NM = NM_PER_FOOT.multiply(new BigDecimal(10_000));
 
+    /** Northings of a metric grid go to 10,000,000 m, 33 million feet. */
+    private static final BigDecimal LARGEST_NM = NM_PER_FOOT.multiply(new BigDecimal(100_000_000));
+
     private static final BigDecimal FARTHEST_NM = NM_PER_FOOT.multiply(new BigDecimal(10 * 5280));
     private static final BigDecimal HIGHEST_NM = NM_PER_FOOT.multiply(new BigDecimal(30_000));
     private static final int MOST_POINTS = 10_000;
@@ -219,7 +222,12 @@ public record PointFile(
                         "write " + order.text() + " with plain numbers for N, E and Z");
                 return Optional.empty();
             }
-            return Optional.of(unit.nanometres(number.get()));
+            BigDecimal nanometres = unit.nanometres(number.get());
+            if (nanometres.abs().compareTo(LARGEST_NM) > 0) {
+                error(line, name, cell, "no grid reaches so far", "check the digits, the order and the units");
+                return Optional.empty();
+            }
+            return Optional.of(nanometres);
         }
 
         private void error(Line line, String field, String value, String problem, String cure) {

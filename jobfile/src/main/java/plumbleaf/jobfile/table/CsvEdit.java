@@ -40,13 +40,13 @@ public final class CsvEdit {
         return after.equals(before) ? line : line(new ArrayList<>(after.values()));
     }
 
-    /** Cells as one line, quoted where they must be. */
+    /** Cells as one line, quoted where they must be; a word that a spreadsheet would take for a formula is disarmed. */
     public static String line(List<String> cells) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < cells.size(); i++) {
             if (i > 0) out.append(',');
-            String cell = cells.get(i);
-            boolean quoted = cell.indexOf(',') >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0;
+            String cell = SafeCsv.disarmed(cells.get(i).replace('\n', ' ').replace('\r', ' '));
+            boolean quoted = cell.indexOf(',') >= 0 || cell.indexOf('"') >= 0;
             out.append(quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell);
         }
         return out.toString();

@@ -9,7 +9,8 @@ import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.input.Nearest;
 
 /**
- * A table read row by row into records. Lines that start with # are remarks. A row with a bad cell is named and left out; the rest is read.
+ * A table read row by row into records. Lines that start with # are remarks; the apostrophe of {@link SafeCsv} is taken off. A row with a
+ * bad cell is named and left out; the rest is read.
  *
  * @param <T> what a row becomes
  */
@@ -44,7 +45,11 @@ public final class CsvTable<T> {
                 errors.add(shape(file, line, headings.size()));
                 continue;
             }
-            CsvRow cells = new CsvRow(file, line.number(), headings, line.cells());
+            CsvRow cells = new CsvRow(
+                    file,
+                    line.number(),
+                    headings,
+                    line.cells().stream().map(SafeCsv::armed).toList());
             T made = row.apply(cells);
             if (cells.errors().isEmpty()) rows.add(made);
             errors.addAll(cells.errors());

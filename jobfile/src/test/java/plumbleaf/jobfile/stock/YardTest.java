@@ -79,10 +79,6 @@ class YardTest {
 
     @Test
     void aWordThatWouldBeAFormulaIsDisarmedAndReadBackAsItWas() {
-        for (String word : List.of("=1+1", "+rack", "-side", "@home"))
-            assertThat(SafeCsv.armed(SafeCsv.disarmed(word))).isEqualTo(word);
-        assertThat(SafeCsv.disarmed("=HYPERLINK(1)")).isEqualTo("'=HYPERLINK(1)");
-        assertThat(SafeCsv.disarmed("-12.5")).isEqualTo("-12.5");
         String text = HEADINGS + "'=rack,T,bar,6',1,,,here,\n";
         assertThat(read(text).rows().get(0).mark()).isEqualTo("=rack");
         assertThat(YardFile.write(read(text))).contains("\n'=rack,T");

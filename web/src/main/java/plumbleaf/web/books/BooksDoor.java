@@ -25,6 +25,7 @@ import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.pricebook.PriceRise;
+import plumbleaf.jobfile.table.SafeCsv;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
 
@@ -60,7 +61,7 @@ class BooksDoor {
         return ResponseEntity.ok()
                 .header(HttpHeaders.CONTENT_DISPOSITION, download.toString())
                 .header(HttpHeaders.CONTENT_TYPE, "text/csv; charset=utf-8")
-                .body(text.getBytes(StandardCharsets.UTF_8));
+                .body(SafeCsv.leaving(text).getBytes(StandardCharsets.UTF_8));
     }
 
     /** A new book, or other tables of one: the files' own names say which table each is. */

@@ -49,7 +49,7 @@ abstract class KilledWhileSavingRules {
     }
 
     /** Everything said to be saved is there, and every job's history fits together. */
-    private static long check(String place, List<String> said) {
+    static long check(String place, List<String> said) {
         Map<String, Long> versions = new LinkedHashMap<>();
         Map<String, Set<String>> files = new LinkedHashMap<>();
         for (String line : said) {

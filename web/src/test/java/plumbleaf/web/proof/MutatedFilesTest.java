@@ -13,8 +13,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
+import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.jobfile.survey.PointFile;
 import plumbleaf.web.Mutations;
 import plumbleaf.web.Trial;
 import plumbleaf.web.Workspace;
@@ -23,7 +25,7 @@ import plumbleaf.web.room.Rooms;
 import plumbleaf.web.room.Veil;
 
 /**
- * Job files, price books and uploads, spoilt by a seeded die: each is read or refused with its errors named, and none crashes or hangs a
+ * Job files, price books, survey point files and uploads, spoilt by a seeded die: each is read or refused with its errors named, and none crashes or hangs a
  * reader. {@code -Dplumbleaf.mutations=1000000} is the long form.
  */
 class MutatedFilesTest {
@@ -66,6 +68,31 @@ class MutatedFilesTest {
             if (!PriceBooks.read("mutated", tables.get(0), tables.get(1), tables.get(2), tables.get(3))
                     .errors()
                     .isEmpty()) refused++;
+        }
+        assertThat(refused).isBetween(MUTATIONS / 8, MUTATIONS);
+    }
+
+    @Test
+    void pointFilesAreReadOrRefused() {
+        List<String> good = List.of(
+                "P,N,E,Z,D\n1,500123.25,1200456.5,812.34,corner\n2,500131.5,1200470.1,811.9,fence line\n",
+                "901 10.5 20.25 1.5 TOP\n902 11.5 30 -0.5 GROUND\n\n# a remark\n903 12 40 .25\n",
+                "name;east (m);north (m);elevation (m);note\nS1;1.5;2.25;0.1;\nS2;7,5;2;0.2;post\n",
+                "1\t0\t0\t0\tbench mark\r\n2\t12.5\t-3\t0.75\tcurb\r\n",
+                "1,0,0,0\n2,+4.25,8,-1.125\n3,1e3,8,2\n");
+        Random random = new Random(SEED);
+        int refused = 0;
+        for (int i = 0; i < MUTATIONS; i++) {
+            byte[] bad = Mutations.of(good.get(i % good.size()).getBytes(StandardCharsets.UTF_8), random);
+            PointFile read =
+                    PointFile.read("mutated.csv", new String(bad, StandardCharsets.UTF_8), PointFile.Said.NOTHING);
+            // A file is points or errors, never neither in silence.
+            assertThat(read.shots().isEmpty() && read.errors().isEmpty())
+                    .as("mutation " + i)
+                    .isFalse();
+            for (InputError error : read.errors())
+                assertThat(error.text()).startsWith("mutated.csv").contains(";");
+            if (!read.errors().isEmpty()) refused++;
         }
         assertThat(refused).isBetween(MUTATIONS / 8, MUTATIONS);
     }
