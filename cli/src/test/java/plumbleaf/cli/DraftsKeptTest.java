@@ -51,9 +51,7 @@ class DraftsKeptTest {
 
     @Test
     void partsKeepThem() throws IOException {
-        Path table = Files.writeString(
-                folder.resolve("hinges.csv"),
-                """
+        Path table = Files.writeString(folder.resolve("hinges.csv"), """
                 id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source
                 OWN-H,Weld-on hinge,1.5,0.75,unknown,made in our shop
                 """);

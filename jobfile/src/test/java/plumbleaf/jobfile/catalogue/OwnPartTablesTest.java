@@ -39,9 +39,7 @@ class OwnPartTablesTest {
     /** A pipe of 2.375 x 0.154: A = pi (2.375 - 0.154) 0.154 = 1.075 in2, 3.66 lb a foot. */
     @Test
     void aPipeIsWorkedOutFromItsSize() {
-        OwnPartTables.Answer answer = OwnPartTables.read(
-                "pipe.csv",
-                """
+        OwnPartTables.Answer answer = OwnPartTables.read("pipe.csv", """
                 id,name,shape,depth_in,width_in,wall_in,yield_ksi,ultimate_ksi,source
                 OWN-2,our pipe,round,2.375,2.375,0.154,50,60,mill sheet
                 """);
