@@ -66,7 +66,8 @@ final class GateStrength {
         Member member = hung.gate().leaf().member(use.member()).orElseThrow();
         return new LinkWork(
                 "Pr/(2 Pc) + Mr/Mc, or Pr/Pc + 8/9 Mr/Mc; with torsion over 0.2: Pr/Pc + Mr/Mc + (Vr/Vc + Tr/Tc)2",
-                DecimalText.whole(force.axial().pounds()) + " lb, "
+                DecimalText.whole(Math.abs(force.axial().pounds()))
+                        + (force.axial().pounds() < 0 ? " lb compression, " : " lb tension, ")
                         + DecimalText.whole(force.inPlane().poundInches()) + " lb-in in and "
                         + DecimalText.whole(force.outOfPlane().poundInches()) + " lb-in out of the plane, torsion "
                         + DecimalText.whole(force.torsion().poundInches()) + " lb-in; "
