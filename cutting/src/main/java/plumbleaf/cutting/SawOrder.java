@@ -1,9 +1,7 @@
 package plumbleaf.cutting;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,33 +13,69 @@ import plumbleaf.engine.bars.SawRules;
 import plumbleaf.engine.bars.StockBar;
 
 /**
- * Patterns become bars with named pieces: bars with the longest pieces first, pieces long to short, those of one group together as far as lengths allow. Pieces
- * that lap lie in runs, each run in the place of its longest piece.
+ * Patterns become bars with named pieces: bars with the longest pieces first, pieces long to short. Of pieces alike, those of one leaf or bay are kept together: a
+ * bar takes on with the group it holds already, then with that of the bar before; or all pieces go out in the order of their groups, whichever leaves fewer groups
+ * split over bars. Pieces that lap lie in runs, each run in the place of its longest piece.
  */
 final class SawOrder {
     private final CutTask task;
     private final Sizes sizes;
     private final List<Shape> shapes;
-    private final Map<Shape, Deque<Piece>> waiting = new LinkedHashMap<>();
+    private final Map<Shape, List<Piece>> waiting = new LinkedHashMap<>();
+    private final boolean together;
+    private String before = "";
 
-    private SawOrder(CutTask task, Sizes sizes) {
+    private SawOrder(CutTask task, Sizes sizes, boolean together) {
         this.task = task;
         this.sizes = sizes;
+        this.together = together;
         this.shapes = sizes.shapes();
         List<Piece> pieces = new ArrayList<>(task.pieces());
         pieces.sort(Comparator.comparing(Piece::group).thenComparing(Piece::id));
         for (Piece piece : pieces)
-            waiting.computeIfAbsent(sizes.shape(piece), shape -> new ArrayDeque<>())
+            waiting.computeIfAbsent(sizes.shape(piece), shape -> new ArrayList<>())
                     .add(piece);
     }
 
     static List<CutBar> bars(CutTask task, Sizes sizes, List<Pattern> patterns) {
-        SawOrder order = new SawOrder(task, sizes);
         List<Pattern> ordered = new ArrayList<>(patterns);
         ordered.sort(SawOrder::longestFirst);
+        List<CutBar> inOrder = new SawOrder(task, sizes, false).bars(ordered);
+        List<CutBar> together = new SawOrder(task, sizes, true).bars(ordered);
+        return splits(together) < splits(inOrder) ? together : inOrder;
+    }
+
+    private List<CutBar> bars(List<Pattern> ordered) {
         List<CutBar> bars = new ArrayList<>();
-        for (Pattern pattern : ordered) bars.add(order.bar(pattern));
+        for (Pattern pattern : ordered) bars.add(bar(pattern));
         return bars;
+    }
+
+    /** On how many bars one has to look for the pieces of a group, all groups together. */
+    static int splits(List<CutBar> bars) {
+        int splits = 0;
+        for (CutBar bar : bars)
+            splits += (int) bar.cuts().stream().map(Cut::group).distinct().count();
+        return splits;
+    }
+
+    /** The next piece of this shape for a bar that holds these already. */
+    private Piece next(Shape shape, List<Cut> cuts) {
+        List<Piece> alike = waiting.getOrDefault(shape, new ArrayList<>());
+        if (!together) return alike.remove(0);
+        for (Cut cut : cuts) {
+            for (Piece piece : alike) {
+                if (!piece.group().equals(cut.group())) continue;
+                alike.remove(piece);
+                return piece;
+            }
+        }
+        for (Piece piece : alike) {
+            if (!piece.group().equals(before)) continue;
+            alike.remove(piece);
+            return piece;
+        }
+        return alike.remove(0);
     }
 
     private static int longestFirst(Pattern one, Pattern other) {
@@ -85,13 +119,14 @@ final class SawOrder {
             boolean goesOn =
                     n > 0 && sizes.laps(shape) && ordered.get(n - 1).slant().equals(shape.slant());
             inRun = goesOn ? inRun + 1 : 0;
-            Piece piece = waiting.getOrDefault(shape, new ArrayDeque<>()).remove();
+            Piece piece = next(shape, cuts);
             Shape start = ordered.get(n - inRun);
             long lap = goesOn ? start.lapAfter(inRun - 1, saw.kerfNm()) : 0;
             boolean flip = goesOn && shape.isTurned(inRun, start);
             cuts.add(new Cut(piece.id(), piece.group(), piece.longPointNm(), flip, lap));
             cutNm += piece.longPointNm() - lap;
         }
+        before = cuts.isEmpty() ? before : cuts.get(cuts.size() - 1).group();
         long restNm = saw.restNm(stock, cutNm, cuts.size());
         if (restNm < 0) throw new IllegalStateException("Bar " + stock.id() + " is overfull by " + -restNm + " nm");
         long trimNm = stock.fromOffcut() ? 0 : saw.endTrimNm();

@@ -10,10 +10,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.bars.CutAnswer;
+import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.bars.Piece;
@@ -25,7 +27,7 @@ import plumbleaf.jobfile.table.CsvTable;
 
 /**
  * Cut plans reach the printed least number of bars, and say that they are proven.
- * Source: rows of published-instances.csv, each with its own (V. Chvatal, Linear Programming, chapter 13; M. Fieldhouse, SICUP Bulletin 5; the public encyclopedia's paper rolls; Fourer, Gay and Kernighan, section 15.6; a worked example of a public library's documentation).
+ * Source: rows of published-instances.csv, each with its own and whether it was read or is from memory. Read: V. Chvatal, Linear Programming, chapter 13, in an open course notebook; the public encyclopedia's paper rolls; a modelling language's handbook, 161 rolls; J. Kantor, CBE 40455, Stock Cutting (two lengths, few of each). From memory: M. Fieldhouse, SICUP Bulletin 5; Fourer, Gay and Kernighan, section 15.6; a worked example of a public library's documentation.
  * Tolerance: none, whole bars.
  */
 class CuttingStockCheck {
@@ -47,6 +49,25 @@ class CuttingStockCheck {
         assertThat(plan.bars()).hasSize((int) instance.optimum());
         assertThat(plan.proven()).isTrue();
         assertThat(plan.lowerBound()).isEqualTo(Money.dollars(instance.optimum()));
+    }
+
+    /**
+     * J. Kantor, CBE 40455 Process Operations, notebook 5.7, Stock Cutting: three of 7 m, two of 6 m, six of 4 m, one of 3 m, from three bars of 15 m and three of
+     * 10 m. The printed plan takes two of 15 m and three of 10 m with nothing left over: 60 m, and no plan takes less.
+     */
+    @Test
+    void fewBarsOfTwoLengths() {
+        List<StockBar> bars = List.of(
+                new StockBar("15 m", 15, Money.dollars(15), Supply.atMost(3), false),
+                new StockBar("10 m", 10, Money.dollars(10), Supply.atMost(3), false));
+        CutTask task =
+                new CutTask("notebook", pieces("7:3 6:2 4:6 3:1"), bars, new SawRules(0, 0, 0), CutTask.USUAL_STEPS);
+        CutPlan plan = ((CutAnswer.Planned) new ProvenCutPlanner().plan(task)).plan();
+        assertThat(plan.cost()).isEqualTo(Money.dollars(60));
+        assertThat(plan.proven()).isTrue();
+        assertThat(plan.bars())
+                .extracting(CutBar::bar)
+                .containsExactlyInAnyOrder("15 m", "15 m", "10 m", "10 m", "10 m");
     }
 
     static List<Instance> instances() {
