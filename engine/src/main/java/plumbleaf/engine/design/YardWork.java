@@ -94,7 +94,8 @@ final class YardWork {
                 run,
                 gate,
                 line,
-                RememberedGround.of(new RunGround(ground, line, Slope.ZERO)),
+                RememberedGround.of(
+                        new RunGround(ground, line, run.crossSlope().value().orElse(Slope.ZERO))),
                 first,
                 second,
                 List.of(before, after),

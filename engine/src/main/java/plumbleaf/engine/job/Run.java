@@ -2,6 +2,7 @@ package plumbleaf.engine.job;
 
 import java.util.List;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.support.Support;
 
 /**
@@ -21,6 +22,7 @@ import plumbleaf.engine.support.Support;
  * @param basis where this run differs from the site
  * @param set posts that a stake-out sheet has fixed
  * @param stain of its wood and that of its gates
+ * @param crossSlope how the ground beside it tilts where nothing was shot there: rise over run towards the inside, + up; level where nobody said
  */
 public record Run(
         String id,
@@ -40,7 +42,8 @@ public record Run(
         Support posts,
         Stated<DesignBasis> basis,
         Stain stain,
-        List<FitPart> fits) {
+        List<FitPart> fits,
+        Stated<Slope> crossSlope) {
     public Run {
         legs = List.copyOf(legs);
         noDig = List.copyOf(noDig);

@@ -16,10 +16,12 @@ import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Stain;
 import plumbleaf.engine.job.Start;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.support.WallKind;
 import plumbleaf.jobfile.input.Entries;
 import plumbleaf.jobfile.input.Fields;
@@ -84,7 +86,16 @@ final class RunForm {
                 SupportForm.read(run.object("posts")),
                 Open.of(run.given("basis", Words.BASIS)),
                 stain(run.object("stain")),
-                fits(run));
+                fits(run),
+                crossSlope(run));
+    }
+
+    private static Stated<Slope> crossSlope(Fields run) {
+        Optional<Slope> said = run.given("crossSlope", TextKind.SLOPE);
+        if (said.isPresent() && StrictMath.abs(said.get().ratio()) > 1)
+            run.refuse(
+                    "crossSlope", "the ground beside a fence falls 1 in 1 at most", "shoot the ground beside the run");
+        return Open.of(said);
     }
 
     private static Stain stain(Fields stain) {
@@ -237,6 +248,7 @@ final class RunForm {
                 run.set(),
                 (set, entries) -> entries.words("id", set.id()).put("station", TextKind.LENGTH, set.station()));
         out.object("posts", posts -> SupportForm.write(run.posts(), posts));
+        out.putIfAny("crossSlope", TextKind.SLOPE, run.crossSlope().value());
         out.putIfAny("basis", Words.BASIS, run.basis().value());
         if (!run.stain().isNone())
             out.object(

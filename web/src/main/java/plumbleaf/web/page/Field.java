@@ -37,4 +37,8 @@ public record Field(
     public boolean unlisted() {
         return choices.stream().noneMatch(choice -> choice.value().equals(value));
     }
+
+    public Field withNote(String words) {
+        return new Field(path, label, value, assumed, unit, choices, of, words, problem);
+    }
 }

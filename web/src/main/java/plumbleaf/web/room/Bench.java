@@ -20,6 +20,7 @@ import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.jobfile.offer.FitPrices;
 import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.stock.Yard;
@@ -49,6 +50,13 @@ class Bench {
         }
     };
 
+    private final Map<String, FitPrices> fits = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, FitPrices> eldest) {
+            return size() > KEPT;
+        }
+    };
+
     private final HouseBooks books;
     private final HouseYard yard;
 
@@ -69,6 +77,26 @@ class Bench {
                     key -> Offers.of(
                             "the job",
                             base,
+                            catalogue,
+                            job -> Designs.of(job, catalogue, standards, book(job), planner)));
+        }
+    }
+
+    /** What the runs of a job cost fitted each way, where somebody asked since the job last changed. */
+    Optional<FitPrices> fitPrices(Opened opened) {
+        synchronized (fits) {
+            return Optional.ofNullable(fits.get(opened.key()));
+        }
+    }
+
+    /** Several whole designs: only when asked, and one at a time. */
+    void priceFits(Opened opened) {
+        if (opened.design().isEmpty()) return;
+        synchronized (fits) {
+            fits.computeIfAbsent(
+                    opened.key(),
+                    key -> FitPrices.of(
+                            opened.design().get(),
                             catalogue,
                             job -> Designs.of(job, catalogue, standards, book(job), planner)));
         }
@@ -168,19 +196,26 @@ class Bench {
     Edited written(StoredJob stored, Ledger ledger, Map<String, String> typed) {
         DocumentText before = DocumentText.of(stored.document());
         String list = typed.getOrDefault("list", "");
-        DocumentText after = ledger.added(before, typed);
+        DocumentText after;
+        String place;
+        try {
+            after = ledger.added(before, list, typed);
+            place = before.numbered(list);
+        } catch (IllegalArgumentException notThere) {
+            return new Edited.Refused(list, "This place is not in the job; load the page again.");
+        }
         List<InputError> errors = read(after.text()).errors();
-        String item = list + "[" + before.count(list) + "]";
+        String item = place + "[" + before.count(list) + "]";
         for (InputError error : errors) {
             if (error.field().startsWith(item))
                 return new Edited.Refused(
-                        list,
+                        place,
                         error.field()
                                         .substring(Math.min(
                                                 item.length() + 1, error.field().length())) + ": " + error.problem()
                                 + "; " + error.cure() + ".");
         }
-        if (!errors.isEmpty()) return new Edited.Refused(list, problem(errors, list));
+        if (!errors.isEmpty()) return new Edited.Refused(place, problem(errors, place));
         return new Edited.Fine(after.value("title").orElse(stored.title()), after.text(), ledger.what());
     }
 

@@ -9,10 +9,12 @@ import plumbleaf.engine.job.Exposure;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.SoilState;
 import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.support.PostFeel;
@@ -28,6 +30,7 @@ final class Choices {
     static final List<Choice> JOINTS = words(Joint.values(), Joint::key);
     static final List<Choice> FITS = words(Fit.values(), Fit::key);
     static final List<Choice> FACES = words(FinishedFace.values(), FinishedFace::key);
+    static final List<Choice> TAPED = words(Taped.values(), Taped::key);
     static final List<Choice> BASES = words(DesignBasis.values(), DesignBasis::key);
     static final List<Choice> EXPOSURES = words(Exposure.values(), Exposure::key);
     static final List<Choice> SOILS = words(SoilKind.values(), SoilKind::key);
@@ -35,7 +38,24 @@ final class Choices {
     static final List<Choice> WALLS = words(WallKind.values(), WallKind::key);
     static final List<Choice> FEELS = words(PostFeel.values(), PostFeel::key);
 
+    static final List<Choice> FROM = words(MeasuredFrom.values(), MeasuredFrom::key);
+    static final List<Choice> CERTIFIED = List.of(
+            new Choice("pins", "pins found"),
+            new Choice("survey", "a survey"),
+            new Choice("owner", "the owner, by word"));
+    static final List<Choice> YES_NO = List.of(new Choice("yes", "yes"), new Choice("no", "no"));
+    static final List<Choice> FLAGS = List.of(new Choice("true", "yes"));
+    static final List<Choice> TRUE_FALSE = List.of(new Choice("true", "yes"), new Choice("false", "no"));
+
     private Choices() {}
+
+    /** The things of a list that have an id. */
+    static List<Choice> ids(DocumentText text, String list) {
+        List<Choice> choices = new ArrayList<>();
+        for (int i = 0; i < text.count(list); i++)
+            text.value(list + "[" + i + "].id").ifPresent(id -> choices.add(new Choice(id, id)));
+        return choices;
+    }
 
     static List<Choice> styles(Catalogue catalogue) {
         return catalogue.styles().stream()
@@ -72,8 +92,8 @@ final class Choices {
     /** What a run's own posts may be of: steel or wood. */
     static List<Choice> linePosts(Catalogue catalogue) {
         List<Choice> choices = new ArrayList<>();
-        for (WoodPost post : catalogue.woodPosts()) choices.add(new Choice(post.id(), post.name()));
-        choices.addAll(posts(catalogue));
+        for (WoodPost post : catalogue.woodPosts()) choices.add(new Choice(post.id(), "wood: " + post.name()));
+        for (Choice steel : posts(catalogue)) choices.add(new Choice(steel.value(), "steel: " + steel.words()));
         return choices;
     }
 

@@ -25,6 +25,8 @@ record Edit(String path, Unit unit, String value) {
     /** The text with this change; empty takes the value out. */
     DocumentText on(DocumentText text) {
         String whole = unit.complete(value);
+        if (RunEndText.isAt(path)) return RunEndText.on(text, path, whole);
+        if (LegCurve.isAt(path) && !whole.isEmpty()) return LegCurve.on(text, path, whole);
         if (whole.isEmpty()) return text.without(path);
         return onPlace(opened(text), whole);
     }

@@ -39,4 +39,9 @@ final class FieldMaker {
             return new Field(path, label, taken.value(), true, unit, choices, of, "assumed: " + taken.why(), "");
         return new Field(path, label, "", true, unit, choices, of, ifOpen, "");
     }
+
+    /** Whether something is assumed there. */
+    boolean isAssumed(String path) {
+        return assumed.containsKey(path);
+    }
 }

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * Where a value stands in a job file: {@code gates[G1].leaf.hingeGap}. An item of a list is named by its id or its place.
  */
 public record FieldPath(List<Step> steps) {
-    private static final Pattern STEP = Pattern.compile("(?:^|\\.)([A-Za-z][A-Za-z0-9-]*)|\\[([A-Za-z0-9.]{1,20})]");
+    private static final Pattern STEP = Pattern.compile("(?:^|\\.)([A-Za-z][A-Za-z0-9-]*)|\\[([A-Za-z0-9._-]{1,20})]");
     private static final int LONGEST = 200;
 
     public FieldPath {

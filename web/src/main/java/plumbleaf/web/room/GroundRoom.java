@@ -2,9 +2,11 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
+import plumbleaf.web.page.Row;
 import plumbleaf.web.page.Unit;
 
 /** What was measured: every shot, and what the ground between them is taken to be. */
@@ -22,7 +24,71 @@ final class GroundRoom {
         }
         List<Note> notes = Notes.inAreas(opened.findings(), List.of("ground"));
         return List.of(
-                Panel.of("Shots", "ground").withNotes(notes).withStrips(strips).withPresses(presses(opened)));
+                Panel.of("Shots", "ground")
+                        .withNotes(notes)
+                        .withStrips(strips)
+                        .withPresses(presses(opened))
+                        .withEntries(List.of(Ledger.SHOT.entry(opened))),
+                level(opened),
+                between(opened));
+    }
+
+    /** What the heights rest on, and how well the level's ways close. */
+    private static Panel level(Opened opened) {
+        return Panel.of("Benchmark, setups and closure", "ground")
+                .withFields(List.of(
+                        opened.fields()
+                                .choice(
+                                        "ground.benchmark.mark",
+                                        "Benchmark",
+                                        Unit.WORDS,
+                                        "ground",
+                                        List.of(),
+                                        "the first shot"),
+                        opened.field("ground.benchmark.elevation", "Its elevation", Unit.INCHES, "ground")))
+                .withRows(closures(opened))
+                .withEntries(List.of(Ledger.SETUP.entry(opened)))
+                .withStrips(Listed.strips(opened, Ledger.SETUP, "ground.setups", "Setup"));
+    }
+
+    /** Every way of the level that came back to a known height, passed or not. */
+    private static List<Row> closures(Opened opened) {
+        List<Row> rows = new ArrayList<>();
+        for (Finding finding : opened.findings())
+            if (finding.id().equals("ground.closure"))
+                rows.add(new Row(
+                        "closure." + finding.part(),
+                        "Closes at " + finding.part(),
+                        finding.severity().words(),
+                        finding.message(),
+                        finding.part()));
+        return rows.isEmpty()
+                ? List.of(new Row(
+                        "closure", "Closure", "not checked", "Read the rod once more on a shot of known height.", ""))
+                : rows;
+    }
+
+    /** What the ground between and beside the shots is taken to be. */
+    private static Panel between(Opened opened) {
+        List<Field> slopes = new ArrayList<>();
+        for (int i = 0; i < opened.text().count("runs"); i++) {
+            String id = opened.text().value("runs[" + i + "].id").orElse("");
+            slopes.add(opened.fields()
+                    .choice(
+                            "runs[" + i + "].crossSlope",
+                            "Cross slope at " + id + ", + up to the inside",
+                            Unit.PERCENT,
+                            id,
+                            List.of(),
+                            "assumed: level, where nothing was shot beside the run"));
+        }
+        List<Panel.Strip> strips = new ArrayList<>();
+        strips.addAll(Listed.strips(opened, Ledger.BREAKLINE, "ground.breaklines", "Breakline"));
+        strips.addAll(Listed.strips(opened, Ledger.LATER, "ground.later", "Rise"));
+        return Panel.of("Between and beside the shots", "ground")
+                .withFields(slopes)
+                .withEntries(List.of(Ledger.BREAKLINE.entry(opened), Ledger.LATER.entry(opened)))
+                .withStrips(strips);
     }
 
     private static List<Panel.Press> presses(Opened opened) {

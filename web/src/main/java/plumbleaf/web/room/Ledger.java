@@ -11,95 +11,270 @@ import plumbleaf.engine.job.OfferKind;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Entry;
 
-/** What can be written down in a job one by one: hours, materials, bills, payments, changes, calls, readings, options. */
+/** What can be written down in a job one by one: hours, bills, options, no-dig stretches, lot lines, shots. */
 enum Ledger {
     HOURS(
             "actuals",
             "Hours on a task",
             "Write hours down",
             "",
-            blank("date", "Day", Kind.DATE),
-            blank("task", "Task", Kind.PICKED),
-            blank("quantity", "Done", Kind.NUMBER),
-            blank("hours", "Hours of one person", Kind.NUMBER),
-            blank("note", "Note", Kind.WORDS)),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("task", "Task", Blank.Kind.PICKED),
+            blank("quantity", "Done", Blank.Kind.NUMBER),
+            blank("hours", "Hours of one person", Blank.Kind.NUMBER),
+            blank("note", "Note", Blank.Kind.WORDS)),
     USED(
             "used",
             "Material used",
             "Write material down",
             "",
-            blank("date", "Day", Kind.DATE),
-            blank("item", "Item", Kind.PICKED),
-            blank("units", "Units used", Kind.NUMBER),
-            blank("returned", "Of these returned", Kind.NUMBER)),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("item", "Item", Blank.Kind.PICKED),
+            blank("units", "Units used", Blank.Kind.NUMBER),
+            blank("returned", "Of these returned", Blank.Kind.NUMBER)),
     BILL(
             "money.billing.bills",
             "A bill that went out",
             "Write bill down",
             "",
-            blank("date", "Day", Kind.DATE),
-            blank("what", "For", Kind.WORDS),
-            blank("amount", "Amount", Kind.MONEY)),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("what", "For", Blank.Kind.WORDS),
+            blank("amount", "Amount", Blank.Kind.MONEY)),
     PAID(
             "money.billing.paid",
             "Money that came in",
             "Write payment down",
             "",
-            blank("date", "Day", Kind.DATE),
-            blank("how", "How", Kind.WORDS),
-            blank("amount", "Amount", Kind.MONEY)),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("how", "How", Blank.Kind.WORDS),
+            blank("amount", "Amount", Blank.Kind.MONEY)),
     CHANGE(
             "changes",
             "A change after acceptance",
             "Write change down",
             "C",
-            blank("date", "Day", Kind.DATE),
-            blank("what", "What changes", Kind.WORDS),
-            blank("price", "Adds to the price, with tax", Kind.MONEY),
-            blank("days", "Adds days", Kind.NUMBER)),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("what", "What changes", Blank.Kind.WORDS),
+            blank("price", "Adds to the price, with tax", Blank.Kind.MONEY),
+            blank("days", "Adds days", Blank.Kind.NUMBER)),
     CALL(
             "warranty",
             "A call under warranty",
             "Write call down",
             "",
-            blank("date", "Day", Kind.DATE),
-            blank("what", "What was the matter", Kind.WORDS),
-            blank("cause", "Cause", Kind.PICKED),
-            blank("hours", "Hours of one person", Kind.NUMBER),
-            blank("cost", "Bought for it", Kind.MONEY)),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("what", "What was the matter", Blank.Kind.WORDS),
+            blank("cause", "Cause", Blank.Kind.PICKED),
+            blank("hours", "Hours of one person", Blank.Kind.NUMBER),
+            blank("cost", "Bought for it", Blank.Kind.MONEY)),
     MOISTURE(
             "moisture",
             "A moisture reading",
             "Write reading down",
             "",
-            blank("date", "Day", Kind.DATE),
-            blank("where", "Where", Kind.WORDS),
-            blank("moisture", "Moisture", Kind.SHARE)),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("where", "Where", Blank.Kind.WORDS),
+            blank("moisture", "Moisture", Blank.Kind.SHARE)),
     OPTION(
             "money.options",
             "An option for the customer",
             "Add option",
             "O",
-            blank("name", "What it is", Kind.WORDS),
-            blank("kind", "Kind", Kind.PICKED),
-            blank("edits", "Changes to the job", Kind.EDITS)),
+            blank("name", "What it is", Blank.Kind.WORDS),
+            blank("kind", "Kind", Blank.Kind.PICKED),
+            blank("edits", "Changes to the job", Blank.Kind.EDITS)),
     ALLOWANCE(
             "money.allowances",
             "An allowance in the price",
             "Add allowance",
             "",
-            blank("charge", "For", Kind.PICKED),
-            blank("count", "How many", Kind.NUMBER),
-            blank("why", "Why so many", Kind.WORDS)),
+            blank("charge", "For", Blank.Kind.PICKED),
+            blank("count", "How many", Blank.Kind.NUMBER),
+            blank("why", "Why so many", Blank.Kind.WORDS)),
     PART(
             "parts",
             "Parts from a maker's sheet",
             "Add parts",
             "",
-            blank("file", "Which sheet", Kind.WORDS),
-            blank("rows", "Table, headings first", Kind.ROWS));
+            blank("file", "Which sheet", Blank.Kind.WORDS),
+            blank("rows", "Table, headings first", Blank.Kind.ROWS)),
+    LEG(
+            "runs[].legs",
+            "Add a leg or a curve",
+            "Add leg",
+            "",
+            blank("length", "Length; empty for a curve", Blank.Kind.FEET),
+            blank("turn", "Turn from the leg before", Blank.Kind.TURN),
+            blank("arc.radius", "Radius of the curve", Blank.Kind.FEET),
+            blank("arc.turn", "The curve turns in all", Blank.Kind.TURN),
+            blank("arc.sagitta", "Chord off the curve at most", Blank.Kind.INCHES)),
+    FIT_PART(
+            "runs[].fits",
+            "A stretch that follows the ground in another way",
+            "Add stretch",
+            "",
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET),
+            blank("fit", "Fit there", Blank.Kind.PICKED)),
+    NO_DIG(
+            "runs[].noDig",
+            "A stretch where no hole may be",
+            "Add no-dig stretch",
+            "",
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET),
+            blank("why", "Why", Blank.Kind.WORDS)),
+    HEIGHT_RULE(
+            "rules.otherHeights",
+            "Another height rule",
+            "Add height rule",
+            "",
+            blank("limit", "At most", Blank.Kind.FEET),
+            blank("from", "Measured from", Blank.Kind.MAYBE)),
+    LOT_LINE(
+            "rules.propertyLines",
+            "A lot line",
+            "Add lot line",
+            "",
+            blank("what", "Which line", Blank.Kind.WORDS),
+            blank("certifiedBy", "Who says where it is", Blank.Kind.MAYBE),
+            blank("setback", "Keep the fence's face off it", Blank.Kind.INCHES),
+            blank("points", "Its points, one a line", Blank.Kind.POINTS)),
+    SIGHT(
+            "rules.sights",
+            "A corner where drivers must see",
+            "Add sight triangle",
+            "",
+            blank("what", "Which corner", Blank.Kind.WORDS),
+            blank("east", "Corner, east", Blank.Kind.FEET),
+            blank("north", "Corner, north", Blank.Kind.FEET),
+            blank("first", "Bearing of one leg", Blank.Kind.DEGREES),
+            blank("firstLeg", "Its length", Blank.Kind.FEET),
+            blank("second", "Bearing of the other leg", Blank.Kind.DEGREES),
+            blank("secondLeg", "Its length", Blank.Kind.FEET),
+            blank("height", "Fence no higher than", Blank.Kind.INCHES)),
+    ACCESSIBLE(
+            "rules.accessible",
+            "A gate on an accessible way",
+            "Add gate",
+            "",
+            blank("gate", "Gate", Blank.Kind.PICKED),
+            blank("smoothBottom", "Smooth push side to 10 in.", Blank.Kind.MAYBE),
+            blank("threshold", "Threshold", Blank.Kind.INCHES)),
+    BUILDING(
+            "rules.nearHouse.buildings",
+            "A building near the fence",
+            "Add building",
+            "",
+            blank("what", "Which building", Blank.Kind.WORDS),
+            blank("corners", "Its corners, one a line", Blank.Kind.POINTS)),
+    OVERNIGHT(
+            "rules.overnight",
+            "What must stay shut in, or out, overnight",
+            "Add",
+            "",
+            blank("what", "Who or what", Blank.Kind.WORDS),
+            blank("temporaryFence", "Temporary fence at hand", Blank.Kind.FEET)),
+    POOL_RUN(
+            "rules.pool.runs",
+            "A run that closes the pool off",
+            "Add run",
+            "",
+            blank(Blank.ITSELF, "Run", Blank.Kind.PICKED)),
+    HARD_GROUND(
+            "rules.pool.hardGround",
+            "Hard ground under a pool's fence",
+            "Add hard ground",
+            "",
+            blank("run", "Run", Blank.Kind.PICKED),
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET)),
+    CLIMBABLE(
+            "rules.pool.climbables",
+            "Something to climb on near a pool's fence",
+            "Add",
+            "",
+            blank("what", "What", Blank.Kind.WORDS),
+            blank("run", "Run", Blank.Kind.PICKED),
+            blank("station", "Station", Blank.Kind.FEET),
+            blank("away", "Off the fence", Blank.Kind.INCHES)),
+    POOL_GATE(
+            "rules.pool.gates",
+            "What is known of a pool's gate",
+            "Add answers",
+            "",
+            blank("gate", "Gate", Blank.Kind.PICKED),
+            blank("releaseHeight", "Release above the ground", Blank.Kind.INCHES),
+            blank("releaseOnPoolSide", "Release on the pool side", Blank.Kind.MAYBE),
+            blank("shielded", "Openings near the release shielded", Blank.Kind.YES),
+            blank("lockable", "Can be locked", Blank.Kind.MAYBE),
+            blank("closer", "Closes by itself", Blank.Kind.MAYBE),
+            blank("inactiveFixed", "Second leaf of a pair fixed", Blank.Kind.MAYBE)),
+    PRIVATE_LINE(
+            "existing.lines",
+            "A buried line that no locator marks",
+            "Add line",
+            "",
+            blank("kind", "What runs in it", Blank.Kind.WORDS),
+            blank("run", "Run", Blank.Kind.PICKED),
+            blank("station", "Crosses at station", Blank.Kind.FEET),
+            blank("tolerance", "Keep off by", Blank.Kind.INCHES)),
+    PLUG(
+            "existing.plugs",
+            "Concrete of an old post on the line",
+            "Add plug",
+            "",
+            blank("run", "Run", Blank.Kind.PICKED),
+            blank("station", "Station", Blank.Kind.FEET),
+            blank("diameter", "Diameter", Blank.Kind.INCHES),
+            blank("depth", "Depth", Blank.Kind.INCHES)),
+    TICKET(
+            "existing.tickets",
+            "A locate ticket",
+            "Add ticket",
+            "",
+            blank("number", "Number", Blank.Kind.WORDS),
+            blank("digFrom", "Dig from", Blank.Kind.DATE),
+            blank("validThrough", "Valid through", Blank.Kind.DATE)),
+    SETUP(
+            "ground.setups",
+            "The level stood somewhere else",
+            "Add setup",
+            "H",
+            blank("on", "Backsight on", Blank.Kind.PICKED),
+            blank("backsight", "Rod read there", Blank.Kind.INCHES)),
+    SHOT(
+            "ground.shots",
+            "A shot by rod or height",
+            "Add shot",
+            "S",
+            blank("run", "Run", Blank.Kind.PICKED),
+            blank("station", "Station", Blank.Kind.FEET),
+            blank("in", "Off the run, inside", Blank.Kind.FEET),
+            blank("out", "Off the run, outside", Blank.Kind.FEET),
+            blank("setup", "Setup of the level", Blank.Kind.MAYBE),
+            blank("rod", "Rod", Blank.Kind.INCHES),
+            blank("elevation", "Or its elevation", Blank.Kind.INCHES),
+            blank("note", "Note", Blank.Kind.WORDS)),
+    BREAKLINE(
+            "ground.breaklines",
+            "A breakline: an edge the ground bends at",
+            "Add breakline",
+            "",
+            blank("what", "What it is", Blank.Kind.WORDS),
+            blank("shots", "Its shots, in order", Blank.Kind.IDS)),
+    LATER(
+            "ground.later",
+            "Ground that will rise later",
+            "Add rise",
+            "",
+            blank("run", "Run", Blank.Kind.PICKED),
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET),
+            blank("rise", "Rises by", Blank.Kind.INCHES),
+            blank("why", "Why", Blank.Kind.WORDS));
 
-    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,7}(\\.\\d{1,4})?");
+    private static final Pattern OF_ONE = Pattern.compile("\\[[A-Za-z0-9._-]{1,20}]");
     private static final List<Choice> CAUSES = causes();
     private static final List<Choice> OFFERS = List.of(
             new Choice(OfferKind.EXTRA.key(), "something to tick beside the rest"),
@@ -121,26 +296,19 @@ enum Ledger {
         this.blanks = List.of(blanks);
     }
 
-    private enum Kind {
-        DATE,
-        WORDS,
-        PICKED,
-        NUMBER,
-        MONEY,
-        SHARE,
-        EDITS,
-        ROWS
-    }
-
-    private record Blank(String key, String label, Kind kind) {}
-
-    private static Blank blank(String key, String label, Kind kind) {
+    private static Blank blank(String key, String label, Blank.Kind kind) {
         return new Blank(key, label, kind);
     }
 
+    /** A list of a run names the run: {@code runs[R1].noDig}. */
     static Optional<Ledger> of(String list) {
-        for (Ledger ledger : values()) if (ledger.list.equals(list)) return Optional.of(ledger);
+        String kind = OF_ONE.matcher(list).replaceAll("[]");
+        for (Ledger ledger : values()) if (ledger.list.equals(kind)) return Optional.of(ledger);
         return Optional.empty();
+    }
+
+    List<Blank> blanks() {
+        return blanks;
     }
 
     /** What shop and crew write down on site; none of it holds an amount. */
@@ -150,29 +318,29 @@ enum Ledger {
 
     /** The form, with what was typed and refused. */
     Entry entry(Opened opened) {
+        return entry(opened, list);
+    }
+
+    /** @param place the list itself, of one run: {@code runs[R1].noDig} */
+    Entry entry(Opened opened, String place) {
         Typed typed = opened.typed();
-        boolean mine = typed.path().equals(list);
+        boolean mine = typed.path().equals(place);
         List<Entry.Blank> shown = new ArrayList<>();
         for (Blank blank : blanks)
             shown.add(new Entry.Blank(
                     blank.key(),
                     blank.label(),
-                    input(blank.kind()),
+                    blank.kind().input(),
                     mine ? typed.form().getOrDefault(blank.key(), "") : "",
-                    hint(blank.kind()),
+                    blank.kind().hint(),
                     choices(blank, opened)));
-        return new Entry(list, heading, words, shown, isForHands(), mine ? typed.problem() : "");
+        return new Entry(place, heading, words, shown, isForHands(), mine ? typed.problem() : "");
     }
 
     /** The job with one more item. */
-    DocumentText added(DocumentText text, Map<String, String> typed) {
-        List<String> members = new ArrayList<>();
-        if (!ids.isEmpty()) members.add("\"id\": " + DocumentText.quoted(nextId(text)));
-        for (Blank blank : blanks) {
-            String value = typed.getOrDefault(blank.key(), "").strip();
-            if (!value.isEmpty()) members.add(DocumentText.quoted(blank.key()) + ": " + json(blank.kind(), value));
-        }
-        return text.appended(list, "{ " + String.join(", ", members) + " }");
+    DocumentText added(DocumentText text, String place, Map<String, String> typed) {
+        String item = Blank.item(blanks, typed, ids.isEmpty() ? "" : nextId(text));
+        return text.appended(place, item);
     }
 
     /** For the history: what was written down, without amounts. */
@@ -180,52 +348,15 @@ enum Ledger {
         return heading.substring(0, 1).toLowerCase(Locale.ROOT) + heading.substring(1) + " written down";
     }
 
-    private static String json(Kind kind, String value) {
-        return switch (kind) {
-            case DATE, WORDS, PICKED -> DocumentText.quoted(value);
-            case NUMBER -> NUMBER.matcher(value).matches() ? value : DocumentText.quoted(value);
-            case MONEY -> DocumentText.quoted(dollars(value));
-            case SHARE -> DocumentText.quoted(value.endsWith("%") ? value : value + "%");
-            case EDITS -> {
-                List<String> edits = new ArrayList<>();
-                for (String edit : value.split("[;\\n]", -1))
-                    if (!edit.isBlank()) edits.add(DocumentText.quoted(edit.strip()));
-                yield "[" + String.join(", ", edits) + "]";
-            }
-            case ROWS -> {
-                List<String> rows = new ArrayList<>();
-                for (String row : value.split("\\R", -1))
-                    if (!row.isBlank() && !row.startsWith("#")) rows.add(DocumentText.quoted(row.strip()));
-                yield "[" + String.join(", ", rows) + "]";
-            }
-        };
+    List<Choice> choices(Blank blank, Opened opened) {
+        if (!blank.kind().isPicked()) return List.of();
+        List<Choice> choices = new ArrayList<>();
+        if (blank.kind() != Blank.Kind.PICKED) choices.add(new Choice("", "not said"));
+        choices.addAll(offered(blank, opened));
+        return choices;
     }
 
-    private static String input(Kind kind) {
-        return switch (kind) {
-            case DATE -> "date";
-            case ROWS -> "textarea";
-            case WORDS, PICKED, NUMBER, MONEY, SHARE, EDITS -> "text";
-        };
-    }
-
-    private static String dollars(String value) {
-        if (value.contains("$")) return value;
-        return value.startsWith("-") ? "-$" + value.substring(1) : "$" + value;
-    }
-
-    private static String hint(Kind kind) {
-        return switch (kind) {
-            case MONEY -> "dollars";
-            case SHARE -> "%";
-            case ROWS -> "id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source";
-            case EDITS -> "builds.G1.hingePost=F1083-REG-3; one after the other with a semicolon";
-            case DATE, WORDS, PICKED, NUMBER -> "";
-        };
-    }
-
-    private List<Choice> choices(Blank blank, Opened opened) {
-        if (blank.kind() != Kind.PICKED) return List.of();
+    private List<Choice> offered(Blank blank, Opened opened) {
         return switch (this) {
             case CALL -> CAUSES;
             case OPTION -> OFFERS;
@@ -246,8 +377,28 @@ enum Ledger {
                         .flatMap(design -> design.quote().price().unitOffers().stream())
                         .map(offer -> new Choice(offer.charge(), offer.name()))
                         .toList();
-            case BILL, PAID, CHANGE, MOISTURE, PART -> List.of();
+            case FIT_PART -> Choices.FITS;
+            case HEIGHT_RULE -> Choices.FROM;
+            case LOT_LINE -> Choices.CERTIFIED;
+            case ACCESSIBLE, POOL_GATE -> answers(blank, opened);
+            case POOL_RUN, HARD_GROUND, CLIMBABLE, PRIVATE_LINE, PLUG, LATER -> Choices.ids(opened.text(), "runs");
+            case SHOT -> Choices.ids(opened.text(), blank.key().equals("setup") ? "ground.setups" : "runs");
+            case SETUP -> marks(opened);
+            case BILL, PAID, CHANGE, MOISTURE, PART, LEG, NO_DIG, SIGHT, BUILDING, OVERNIGHT, TICKET, BREAKLINE ->
+                List.of();
         };
+    }
+
+    private static List<Choice> answers(Blank blank, Opened opened) {
+        if (blank.key().equals("gate")) return Choices.ids(opened.text(), "gates");
+        return blank.kind() == Blank.Kind.YES ? Choices.FLAGS : Choices.YES_NO;
+    }
+
+    /** What a backsight can be read on. */
+    private static List<Choice> marks(Opened opened) {
+        List<Choice> marks = new ArrayList<>(List.of(new Choice("benchmark", "benchmark")));
+        marks.addAll(Choices.ids(opened.text(), "ground.shots"));
+        return marks;
     }
 
     private String nextId(DocumentText text) {

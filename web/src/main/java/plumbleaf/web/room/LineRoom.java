@@ -2,43 +2,99 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.documents.view.FillWords;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.jobfile.offer.FitPrices;
+import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Table;
 import plumbleaf.web.page.Unit;
 
-/** The runs: style, height, fit to the ground, bays and posts. */
+/** The runs: legs, style, height, fit to the ground, where no hole may be, and the rules of the place; bays and posts. */
 final class LineRoom {
     private LineRoom() {}
 
-    static List<Panel> panels(Opened opened) {
+    static List<Panel> panels(Opened opened, Optional<FitPrices> fits) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < opened.text().count("runs"); i++) {
             String at = "runs[" + i + "]";
             String id = opened.text().value(at + ".id").orElse("");
-            panels.add(Panel.of("Run " + id, id)
-                    .withNotes(Notes.about(opened.findings(), List.of(id)))
-                    .withFields(List.of(
-                            opened.choice(at + ".style", "Style", id, Choices.styles(opened.catalogue())),
-                            opened.field(at + ".infill", "Height of the infill", Unit.INCHES, id),
-                            opened.field(at + ".bottomGap", "Gap to the ground", Unit.INCHES, id),
-                            opened.choice(at + ".fit", "Fit to the ground", id, Choices.FITS),
-                            opened.field(at + ".maxBay", "Largest bay", Unit.FEET, id),
-                            opened.choice(at + ".finishedFace", "Good side faces", id, Choices.FACES),
-                            opened.pinned(
-                                    "builds." + id + ".post", "Posts", id, Choices.linePosts(opened.catalogue())))));
+            panels.add(run(opened, at, id));
+            panels.add(stretches(opened, at, id));
         }
+        if (opened.design().isPresent()) panels.add(FitPanel.of(fits));
+        panels.addAll(RulesPanels.panels(opened));
         opened.design()
                 .ifPresent(design -> design.layout().runs().forEach(run -> {
                     panels.add(posts(run, opened.figures()));
                     panels.add(bays(run, opened));
                 }));
         return panels;
+    }
+
+    private static Panel run(Opened opened, String at, String id) {
+        return Panel.of("Run " + id, id)
+                .withNotes(Notes.about(opened.findings(), List.of(id)))
+                .withFields(List.of(
+                        style(opened, at, id),
+                        opened.field(at + ".infill", "Height of the infill", Unit.INCHES, id),
+                        opened.field(at + ".bottomGap", "Gap to the ground", Unit.INCHES, id),
+                        opened.choice(at + ".fit", "Fit to the ground", id, Choices.FITS),
+                        opened.field(at + ".maxBay", "Largest bay", Unit.FEET, id),
+                        opened.choice(at + ".finishedFace", "Good side faces", id, Choices.FACES),
+                        RunEndText.field(opened, at, id, 0),
+                        RunEndText.field(opened, at, id, 1),
+                        opened.pinned("builds." + id + ".post", "Posts", id, Choices.linePosts(opened.catalogue()))));
+    }
+
+    /** The style with a word of what it is. */
+    private static Field style(Opened opened, String at, String id) {
+        Field field = opened.choice(at + ".style", "Style", id, Choices.styles(opened.catalogue()));
+        if (!field.problem().isEmpty() || field.assumed()) return field;
+        return opened.catalogue().styles().stream()
+                .filter(style -> style.id().equals(field.value()))
+                .findFirst()
+                .map(style -> field.withNote(style.words()))
+                .orElse(field);
+    }
+
+    /** Its legs and curves, where it follows the ground in another way, and where no hole may be. */
+    private static Panel stretches(Opened opened, String at, String id) {
+        List<Panel.Strip> strips = new ArrayList<>();
+        for (int i = 0; i < opened.text().count(at + ".legs"); i++) strips.add(leg(opened, at, id, i));
+        strips.addAll(Listed.strips(opened, Ledger.FIT_PART, at + ".fits", "Fit"));
+        strips.addAll(Listed.strips(opened, Ledger.NO_DIG, at + ".noDig", "No-dig"));
+        return Panel.of("Legs and stretches of run " + id, id)
+                .withEntries(List.of(
+                        Ledger.LEG.entry(opened, at + ".legs"),
+                        Ledger.FIT_PART.entry(opened, at + ".fits"),
+                        Ledger.NO_DIG.entry(opened, at + ".noDig")))
+                .withStrips(strips);
+    }
+
+    private static Panel.Strip leg(Opened opened, String at, String id, int i) {
+        String leg = at + ".legs[" + i + "]";
+        String name = id + "." + (i + 1);
+        List<Field> fields = new ArrayList<>();
+        boolean curve = opened.text().count(leg + ".arc") > 0
+                || opened.text().value(leg + ".arc.radius").isPresent();
+        if (!curve) fields.add(opened.field(leg + ".length", "Length", Unit.FEET, name));
+        if (i == 0) fields.add(opened.field(leg + ".bearing", "Bearing", Unit.DEGREES, name));
+        else fields.add(opened.fields().choice(leg + ".turn", "Turn", Unit.WORDS, name, List.of(), "straight on"));
+        if (curve) {
+            fields.add(opened.field(leg + ".arc.radius", "Radius", Unit.FEET, name));
+            fields.add(opened.field(leg + ".arc.turn", "Turns in all", Unit.WORDS, name));
+            fields.add(opened.field(leg + ".arc.sagitta", "Chord off the curve", Unit.INCHES, name));
+        } else {
+            fields.add(opened.choice(leg + ".taped", "Taped", name, Choices.TAPED));
+            fields.add(LegCurve.field(opened, leg, name));
+        }
+        return new Panel.Strip(name, leg, curve ? "a curve, fenced by chords" : "", fields);
     }
 
     private static Panel posts(RunLayout run, Figures figures) {

@@ -144,6 +144,16 @@ class RoomDoor {
         return kept(request, job, Room.MONEY, version, new Edit("", Unit.WORDS, ""), rooms.withPrices(job, kept));
     }
 
+    /** What every run costs fitted each way: nothing in the job changes. */
+    @PostMapping("/line/price-fits")
+    ResponseEntity<String> priceFits(HttpServletRequest request, @PathVariable String id) {
+        StoredJob job = open(id);
+        rooms.priceFits(job);
+        return isLive(request)
+                ? shown(request, HttpStatus.OK, rooms.view(Room.LINE, job, Typed.NOTHING, sight(request)))
+                : to(job, Room.LINE);
+    }
+
     /** A shot to be filled in. */
     @PostMapping("/{room}/add-shot")
     ResponseEntity<String> addShot(

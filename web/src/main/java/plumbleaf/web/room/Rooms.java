@@ -92,7 +92,7 @@ public class Rooms {
         Opened opened = bench.open(job, typed);
         List<Panel> panels = switch (room) {
             case GROUND -> GroundRoom.panels(opened);
-            case LINE -> LineRoom.panels(opened);
+            case LINE -> LineRoom.panels(opened, bench.fitPrices(opened));
             case GATES -> GatesRoom.panels(opened);
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> and(StockRoom.panels(opened, bench.yard()), SiteLog.panel(opened));
@@ -155,6 +155,11 @@ public class Rooms {
     /** The job with the prices it is quoted at kept in it, or with none. */
     Edited withPrices(StoredJob job, boolean kept) {
         return PriceKeeping.on(bench.open(job, Typed.NOTHING), bench, kept);
+    }
+
+    /** Works out what every run costs racked, stepped and level top; the room shows it until the job changes. */
+    void priceFits(StoredJob job) {
+        bench.priceFits(bench.open(job, Typed.NOTHING));
     }
 
     /** The job with one more item written down. */

@@ -1,0 +1,155 @@
+package plumbleaf.web.room;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import plumbleaf.web.page.Unit;
+
+/**
+ * One blank of a form that writes something down.
+ *
+ * @param key where it goes in the item: {@code from}, {@code arc.radius}; {@link #ITSELF} where the item is this one word
+ */
+record Blank(String key, String label, Kind kind) {
+    /** The item is no object but this word alone. */
+    static final String ITSELF = "itself";
+
+    private static final Pattern FIGURE = Pattern.compile("-?\\d{1,7}(\\.\\d{1,4})?");
+
+    /** What is typed into a blank, and how a job file holds it. */
+    enum Kind {
+        DATE("date", ""),
+        WORDS("text", ""),
+        PICKED("text", ""),
+        /** A word, or nothing where nobody knows. */
+        MAYBE("text", ""),
+        /** True, or nothing. */
+        YES("text", ""),
+        NUMBER("text", ""),
+        MONEY("text", "dollars"),
+        SHARE("text", "%"),
+        FEET("text", "ft"),
+        INCHES("text", "in"),
+        DEGREES("text", "deg"),
+        TURN("text", "90 deg left"),
+        EDITS("text", "builds.G1.hingePost=F1083-REG-3; one after the other with a semicolon"),
+        ROWS("textarea", "id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source"),
+        IDS("text", "S4, S7, S9"),
+        POINTS("textarea", "east, north\n0', 12'\n40', 12'");
+
+        private final String input;
+        private final String hint;
+
+        Kind(String input, String hint) {
+            this.input = input;
+            this.hint = hint;
+        }
+
+        /** As a browser's input knows it. */
+        String input() {
+            return input;
+        }
+
+        /** What may stand there. */
+        String hint() {
+            return hint;
+        }
+
+        boolean isPicked() {
+            return this == PICKED || this == MAYBE || this == YES;
+        }
+
+        /** Several values in one blank: they are shown as words, not as a field. */
+        boolean isMany() {
+            return this == EDITS || this == ROWS || this == IDS || this == POINTS;
+        }
+
+        /** What a bare number takes, as in a field of its own. */
+        Unit unit() {
+            return switch (this) {
+                case FEET -> Unit.FEET;
+                case INCHES -> Unit.INCHES;
+                case DEGREES -> Unit.DEGREES;
+                case SHARE -> Unit.PERCENT;
+                case NUMBER, YES -> Unit.COUNT;
+                case DATE, WORDS, PICKED, MAYBE, MONEY, TURN, EDITS, ROWS, IDS, POINTS -> Unit.WORDS;
+            };
+        }
+
+        private String json(String value) {
+            return switch (this) {
+                case DATE, WORDS, PICKED, MAYBE, TURN -> DocumentText.quoted(value);
+                case YES -> value.equals("true") ? value : DocumentText.quoted(value);
+                case NUMBER -> FIGURE.matcher(value).matches() ? value : DocumentText.quoted(value);
+                case MONEY -> DocumentText.quoted(dollars(value));
+                case SHARE -> DocumentText.quoted(value.endsWith("%") ? value : value + "%");
+                case FEET, INCHES, DEGREES -> DocumentText.quoted(unit().complete(value));
+                case EDITS -> texts(value.split("[;\\n]", -1));
+                case IDS -> texts(value.split("[,;\\s]+", -1));
+                case ROWS -> rows(value);
+                case POINTS -> points(value);
+            };
+        }
+    }
+
+    /** An item of a list as JSON: what was typed, and nothing where nothing was. */
+    static String item(List<Blank> blanks, Map<String, String> typed, String id) {
+        Map<String, List<String>> objects = new LinkedHashMap<>();
+        List<String> members = new ArrayList<>();
+        if (!id.isEmpty()) members.add("\"id\": " + DocumentText.quoted(id));
+        for (Blank blank : blanks) {
+            String value = typed.getOrDefault(blank.key(), "").strip();
+            if (blank.key().equals(ITSELF)) return blank.kind().json(value);
+            if (value.isEmpty()) continue;
+            int dot = blank.key().indexOf('.');
+            String member = DocumentText.quoted(blank.key().substring(dot + 1)) + ": "
+                    + blank.kind().json(value);
+            if (dot < 0) members.add(member);
+            else
+                objects.computeIfAbsent(blank.key().substring(0, dot), key -> new ArrayList<>())
+                        .add(member);
+        }
+        objects.forEach((key, inside) -> members.add(DocumentText.quoted(key) + ": " + object(inside)));
+        return object(members);
+    }
+
+    private static String object(List<String> members) {
+        return "{ " + String.join(", ", members) + " }";
+    }
+
+    private static String dollars(String value) {
+        if (value.contains("$")) return value;
+        return value.startsWith("-") ? "-$" + value.substring(1) : "$" + value;
+    }
+
+    private static String texts(String[] parts) {
+        List<String> texts = new ArrayList<>();
+        for (String part : parts) if (!part.isBlank()) texts.add(DocumentText.quoted(part.strip()));
+        return "[" + String.join(", ", texts) + "]";
+    }
+
+    private static String rows(String value) {
+        List<String> rows = new ArrayList<>();
+        for (String row : value.split("\\R", -1))
+            if (!row.isBlank() && !row.startsWith("#")) rows.add(DocumentText.quoted(row.strip()));
+        return "[" + String.join(", ", rows) + "]";
+    }
+
+    /** A point a line, east before north; what has no comma is kept whole, for the job's reader to refuse with its place. */
+    private static String points(String value) {
+        List<String> points = new ArrayList<>();
+        for (String line : value.split("\\R", -1)) {
+            if (line.isBlank()) continue;
+            int comma = line.indexOf(',');
+            String east = comma < 0 ? line : line.substring(0, comma);
+            String north = comma < 0 ? "" : line.substring(comma + 1);
+            List<String> members = new ArrayList<>();
+            members.add("\"east\": " + DocumentText.quoted(Unit.FEET.complete(east)));
+            if (!north.isBlank()) members.add("\"north\": " + DocumentText.quoted(Unit.FEET.complete(north)));
+            points.add(object(members));
+        }
+        return "[" + String.join(", ", points) + "]";
+    }
+}
