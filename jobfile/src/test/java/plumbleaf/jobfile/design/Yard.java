@@ -52,7 +52,11 @@ record Yard(String text) {
     }
 
     Design design() {
-        Job job = job();
+        return designOf(job());
+    }
+
+    /** Any job, designed in the same way. */
+    Design designOf(Job job) {
         return Designs.of(
                 job,
                 CATALOGUE,

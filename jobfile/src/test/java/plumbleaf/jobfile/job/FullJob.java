@@ -43,7 +43,7 @@ final class FullJob {
                   ],
                   "ends": [{ "kind": "wall", "of": "block" }, { "kind": "joins", "run": "R2" }],
                   "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "maxBay": "6'",
-                  "finishedFace": "both", "stain": { "coats": 2, "texture": "smooth" }, "fits": [{ "from": "2'", "to": "12'", "fit": "stepped" }], "noDig": [{ "from": "1'", "to": "2'", "why": "pipe" }],
+                  "finishedFace": "both", "stain": { "coats": 2, "texture": "smooth" }, "crossSlope": "-3%", "fits": [{ "from": "2'", "to": "12'", "fit": "stepped" }], "noDig": [{ "from": "1'", "to": "2'", "why": "pipe" }],
                   "set": [{ "id": "P1", "station": "6'" }], "posts": { "support": { "kind": "driven", "depth": "3'" } },
                   "basis": "customary"
                 },
