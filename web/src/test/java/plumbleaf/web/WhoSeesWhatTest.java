@@ -336,6 +336,36 @@ class WhoSeesWhatTest {
         return JsonWriter.write(hours.find(root).isPresent() ? hours.remove(root) : root);
     }
 
+    @Test
+    void onlyAnOwnerRemovesAJobForGood() throws Exception {
+        StoredJob thrown = store.create("Thrown away", job.document(), "Wen Hallow");
+        store.throwAway(thrown.id(), "Wen Hallow");
+        List<String> ways = List.of("/trash/" + thrown.id() + "/remove", "/trash/empty");
+        for (Role role : Role.values())
+            for (String way : ways)
+                if (role != Role.OWNER)
+                    assertThat(send(as(role, "POST", way).param("sure", "yes")).getStatus())
+                            .as(role + way)
+                            .isEqualTo(403);
+        for (String way : ways)
+            assertThat(send(as(Role.OWNER, "POST", way)).getStatus()).as(way).isEqualTo(422);
+        assertThat(store.trash()).isNotEmpty();
+        assertThat(send(as(Role.OWNER, "GET", "/trash")).getContentAsString()).contains("Remove for good");
+        assertThat(send(as(Role.ESTIMATOR, "GET", "/trash")).getContentAsString())
+                .contains("Thrown away")
+                .doesNotContain("Remove for good");
+        assertThat(send(as(Role.OWNER, "POST", ways.get(0)).param("sure", "yes"))
+                        .getStatus())
+                .isEqualTo(303);
+        assertThat(store.trash()).noneMatch(line -> line.id().equals(thrown.id()));
+        assertThat(send(as(Role.OWNER, "POST", "/trash/empty").param("sure", "yes"))
+                        .getStatus())
+                .isEqualTo(303);
+        assertThat(store.trash()).isEmpty();
+        assertThat(send(as(Role.OWNER, "GET", "/audit")).getContentAsString())
+                .contains("removed a job for good", "Thrown away");
+    }
+
     @ParameterizedTest
     @EnumSource(
             value = Role.class,

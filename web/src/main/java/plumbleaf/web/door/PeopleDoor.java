@@ -91,6 +91,19 @@ class PeopleDoor {
                 request, people.setClosed(known(id).id(), false, me(request).name()));
     }
 
+    /** For good: their name is nowhere any more. */
+    @PostMapping("/people/{id}/take-out")
+    ResponseEntity<String> takeOut(
+            HttpServletRequest request, @PathVariable String id, @RequestParam(defaultValue = "") String sure) {
+        boolean done =
+                sure.equals("yes") && people.takeOut(known(id).id(), me(request).name());
+        if (done) return back("/people");
+        return shown(
+                request,
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                Map.of("problem", "Shut them out first, then tick that you are sure."));
+    }
+
     /** The link itself is in this one answer and nowhere else. */
     @PostMapping("/people/{id}/link")
     ResponseEntity<String> link(HttpServletRequest request, @PathVariable String id) {

@@ -6,7 +6,8 @@ import java.util.List;
 import org.springframework.stereotype.Component;
 import plumbleaf.web.store.Database;
 
-/** Who came in, who was let in, and what left the house. Lines are added and never changed; no secret is ever in one. */
+/** Who came in, who was let in, and what left the house. Lines are added and never changed, but for the
+ * name of somebody who left ({@link People#takeOut}); no secret is ever in one. */
 @Component
 public class Audit {
     private final Database database;

@@ -21,6 +21,8 @@ import plumbleaf.web.store.Database;
  */
 @Component
 public class People implements UserDetailsService {
+    static final String LEFT = "someone who left";
+
     private final Database database;
     private final JdbcClient sql;
     private final Clock clock;
@@ -140,6 +142,48 @@ public class People implements UserDetailsService {
             endSessions(who.person().signIn());
             audit.note(by, closed ? "shut out" : "let in again", who.person().signIn());
             return true;
+        });
+    }
+
+    /**
+     * Takes somebody who is shut out from everything the house keeps: other words stand where their name stood, their name to sign in, password,
+     * keys and links are gone. Work they did stays. Where somebody else has the same name, the name stays as that one's. What was typed into
+     * jobs is the job's own and stays.
+     *
+     * @return false where they may still come in
+     */
+    public boolean takeOut(String id, String by) {
+        return database.together(() -> {
+            PersonLine line = line(id).orElseThrow();
+            if (!line.closed()) return false;
+            Person who = line.person();
+            long alike = all().stream()
+                    .filter(other -> other.person().name().equals(who.name()))
+                    .count();
+            if (alike == 1) forget("who", who.name());
+            forget("who", who.signIn());
+            forget("about", who.signIn());
+            sql.sql("update setting set value = ? where name = 'first-owner' and value = ?")
+                    .params(LEFT, who.signIn())
+                    .update();
+            for (String table : List.of("invitation", "api_token"))
+                sql.sql("delete from " + table + " where person = ?").param(id).update();
+            sql.sql("delete from refused_sign_in where sign_in = ?")
+                    .param(who.signIn())
+                    .update();
+            endSessions(who.signIn());
+            sql.sql("delete from person where id = ?").param(id).update();
+            audit.note(by, "took out the data of", LEFT);
+            return true;
+        });
+    }
+
+    private void forget(String column, String name) {
+        database.tables().columns().forEach((table, columns) -> {
+            if (columns.contains(column))
+                sql.sql("update " + table + " set " + column + " = ? where " + column + " = ?")
+                        .params(LEFT, name)
+                        .update();
         });
     }
 

@@ -6,13 +6,14 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Who may ask for what. Only an owner sees people, the audit log and the inside of the server. Shop and crew may ask for what is listed
+ * Who may ask for what. Only an owner sees people, the audit log and the inside of the server,
+ * and removes a job for good. Shop and crew may ask for what is listed
  * here and for nothing else, so a page that somebody adds later is closed to them until somebody opens it on purpose.
  */
 public final class RoleRules {
     /** Matched against whole paths. */
-    private static final List<Pattern> OWNERS_ONLY =
-            patterns("/people(/.*)?", "/audit", "/actuator(/.*)?", "/api/v1/audit");
+    private static final List<Pattern> OWNERS_ONLY = patterns(
+            "/people(/.*)?", "/audit", "/actuator(/.*)?", "/api/v1/audit", "/trash/empty", "/trash/[a-z0-9]+/remove");
 
     private static final List<Pattern> HANDS_READ = patterns(
             "/",

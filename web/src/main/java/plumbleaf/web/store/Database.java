@@ -9,11 +9,14 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
+import org.springframework.jdbc.core.ConnectionCallback;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -141,6 +144,11 @@ public final class Database implements AutoCloseable {
         }
         connection.setAutoCommit(false);
         return connection;
+    }
+
+    /** The tables that hold what people made; inside a transaction as that one sees them. */
+    public Tables tables() {
+        return Objects.requireNonNull(new JdbcTemplate(pool).execute((ConnectionCallback<Tables>) Tables::of));
     }
 
     /** Does all of it or nothing; when this returns it is on disk. Inside another it is part of that one. */

@@ -3,6 +3,7 @@ package plumbleaf.web.store;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -148,6 +149,32 @@ public class JobStore {
     /** Takes a job out of the trash, as it was. False where it is not in there. */
     public boolean takeBack(JobId id, String who) {
         return binned(id, "restore", "trashed_at = null", "trashed_at is not null", who);
+    }
+
+    /**
+     * Takes a job that is in the trash out of the store for good: every revision, move, file, link, acceptance and count. False where it is
+     * not in there. Backups made before keep what they hold.
+     */
+    public boolean removeForGood(JobId id) {
+        return database.together(() -> {
+            int locked = sql.sql("update job set version = version + 1 where id = ? and trashed_at is not null")
+                    .param(id.text())
+                    .update();
+            if (locked == 0) return false;
+            sql.sql("delete from acceptance where link in (select id from customer_link where job = ?)")
+                    .param(id.text())
+                    .update();
+            List<String> leaning = new ArrayList<>();
+            database.tables().columns().forEach((table, columns) -> {
+                if (columns.contains("job")) leaning.add(0, table);
+            });
+            for (String table : leaning)
+                sql.sql("delete from " + table + " where job = ?")
+                        .param(id.text())
+                        .update();
+            sql.sql("delete from job where id = ?").param(id.text()).update();
+            return true;
+        });
     }
 
     private boolean binned(JobId id, String kind, String set, String where, String who) {

@@ -20,7 +20,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
+import plumbleaf.web.files.JobFiles;
 import plumbleaf.web.store.Database;
+import plumbleaf.web.store.JobId;
+import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.Step;
 
 /** Who comes in, with what, and until when. The same on every kind of store. */
 abstract class PeopleRules {
@@ -199,6 +203,53 @@ abstract class PeopleRules {
                 .doesNotContain(link.text())
                 .doesNotContain(key.text())
                 .doesNotContain(PASSWORD);
+    }
+
+    @Test
+    void whoHasLeftCanBeTakenOutOfEverything() {
+        people.makeFirstOwner("wen", "Wen", PASSWORD);
+        String id = people.add("cora.finn", "Cora Finn", Role.ESTIMATOR, "Wen");
+        Person cora = people.line(id).map(PersonLine::person).orElseThrow();
+        invitations.setPassword(invitations.invite(cora, "Wen"), OTHER);
+        keys.make(cora, "truck");
+        invitations.invite(cora, "Wen");
+        throttle.refused("cora.finn", "192.0.2.7");
+        signIn("cora.finn");
+        JobStore store = new JobStore(database, clock);
+        JobId job = store.create("Yard", "1", "Cora Finn").id();
+        store.edit(job, 1, "Yard", "2", "two", "Wen");
+        new JobFiles(database, clock).add(job, "job", "a.txt", new byte[] {'a'}, "Cora Finn");
+        assertThat(people.takeOut(id, "Wen")).isFalse();
+        people.setClosed(id, true, "Wen");
+        assertThat(everything()).contains("Cora Finn", "cora.finn");
+        assertThat(people.takeOut(id, "Wen")).isTrue();
+        assertThat(everything()).doesNotContain("Cora Finn", "cora.finn", id);
+        assertThat(store.history(job)).extracting(Step::who).containsExactly("Wen", People.LEFT);
+        assertThat(audit.latest(50)).extracting(Audit.Line::what).contains("took out the data of");
+        assertThat(people.isTaken("cora.finn")).isFalse();
+    }
+
+    @Test
+    void aNameThatSomebodyElseHasTooStaysTheirs() {
+        people.makeFirstOwner("wen", "Wen", PASSWORD);
+        String left = people.add("odo1", "Odo", Role.CREW, "Wen");
+        people.add("odo2", "Odo", Role.CREW, "Wen");
+        JobStore store = new JobStore(database, clock);
+        JobId job = store.create("Yard", "1", "Odo").id();
+        people.setClosed(left, true, "Wen");
+        assertThat(people.takeOut(left, "Wen")).isTrue();
+        assertThat(store.history(job)).extracting(Step::who).containsExactly("Odo");
+        assertThat(everything()).doesNotContain("odo1").contains("odo2");
+    }
+
+    /** Every row of every table, as text. */
+    private String everything() {
+        List<String> tables = new ArrayList<>(database.tables().names());
+        tables.addAll(List.of("spring_session", "refused_sign_in"));
+        StringBuilder all = new StringBuilder();
+        for (String table : tables)
+            all.append(database.sql().sql("select * from " + table).query().listOfRows());
+        return all.toString();
     }
 
     private Person added(String signIn, Role role) {

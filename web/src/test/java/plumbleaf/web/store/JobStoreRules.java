@@ -2,6 +2,7 @@ package plumbleaf.web.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbleaf.web.files.JobFiles;
 
 /** Nothing is lost: not by undo, not by two people, not by many at once. The same on every kind of store. */
 abstract class JobStoreRules {
@@ -37,6 +39,43 @@ abstract class JobStoreRules {
 
     JdbcClient sql() {
         return sql;
+    }
+
+    @Test
+    void aJobRemovedForGoodLeavesNothingAndNoOtherJobLosesAnything() {
+        StoredJob other = store.create("Other", "kept", "Wen");
+        StoredJob job = store.create("Yard", "1", "Wen");
+        saved(store.edit(job.id(), 1, "Yard", "2", "two", "Wen"));
+        JobFiles files = new JobFiles(database, Clock.systemUTC());
+        for (JobId each : List.of(job.id(), other.id())) {
+            files.add(each, "job", "a.txt", "a note".getBytes(StandardCharsets.UTF_8), "Wen");
+            sql.sql("insert into customer_link values (?, ?, ?, 1, 'p', 'Wen', 1, 2, null)")
+                    .params("l" + each, "t" + each, each.text())
+                    .update();
+            sql.sql("insert into acceptance values (?, 'Odalys', '2027-05-03', 1)")
+                    .param("l" + each)
+                    .update();
+            sql.sql("insert into receipt values (?, 's', 'i', 1, 'Wen', 1)")
+                    .param(each.text())
+                    .update();
+        }
+        assertThat(store.removeForGood(job.id())).isFalse();
+        store.throwAway(job.id(), "Wen");
+        assertThat(everything()).contains(job.id().text());
+        assertThat(store.removeForGood(job.id())).isTrue();
+        assertThat(store.removeForGood(job.id())).isFalse();
+        assertThat(everything()).doesNotContain(job.id().text()).contains("t" + other.id());
+        assertThat(store.trash()).isEmpty();
+        assertThat(store.open(other.id()).orElseThrow().document()).isEqualTo("kept");
+        assertThat(files.of(other.id())).hasSize(1);
+    }
+
+    /** Every row of every table, as text. */
+    private String everything() {
+        StringBuilder all = new StringBuilder();
+        for (String table : database.tables().names())
+            all.append(sql.sql("select * from " + table).query().listOfRows());
+        return all.toString();
     }
 
     @Test
