@@ -81,8 +81,16 @@ public record Panel(
      * @param note what else is to be said of it; may be empty
      */
     public record Strip(String of, String path, String note, List<Field> fields) {
+        private static final int SHORT_NAME = 4;
+        private static final int ON_ONE_LINE = 3;
+
         public Strip {
             fields = List.copyOf(fields);
+        }
+
+        /** Whether its name and fields need more than one line. */
+        public boolean isTall() {
+            return of.length() > SHORT_NAME || fields.size() > ON_ONE_LINE;
         }
     }
 }
