@@ -33,6 +33,26 @@ class BadInputTest {
         assertThat(run.code()).isEqualTo(2);
     }
 
+    /** A leaf filled as its fence takes the fence's style, and of those only what stands up reaches over a frame. */
+    @ParameterizedTest
+    @CsvSource({
+        "chain-link, chain-link fabric (chain-link)",
+        "pipe-and-mesh, mesh (pipe-and-mesh)",
+        "wood-horizontal, boards that lie (wood-horizontal)"
+    })
+    void whatCannotFollowACurvedTopIsRefusedInWords(String style, String what) throws IOException {
+        String arched = Files.readString(NURSERY)
+                .replaceFirst("\"style\": \"[a-z-]+\"", "\"style\": \"" + style + "\"")
+                .replaceFirst("\"leaf\": \\{", "\"leaf\": { \"top\": { \"kind\": \"arched\", \"rise\": \"5\\\\\"\" },");
+        Terminal run = Terminal.run("check", file("yard.json", arched).toString());
+        assertThat(run.errorLines())
+                .singleElement()
+                .satisfies(line -> assertThat(line)
+                        .contains("gates[0].leaf.fill")
+                        .contains(what + " ends at the straight top of the frame and follows no curve above it"));
+        assertThat(run.code()).isEqualTo(2);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

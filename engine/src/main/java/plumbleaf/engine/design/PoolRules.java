@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import plumbleaf.engine.catalogue.FenceInfill;
-import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.geometry.PlanLine;
@@ -94,7 +92,7 @@ final class PoolRules {
         BarrierSide.Least height = BarrierSide.of(
                 ground, laid.line(), !pool.poolInside(), bay.start(), bay.end(), bay.topFrom(), bay.topTo());
         if (!height.known()) findings.add(BarrierWord.sideUnknown(run.id(), atLeastZero(height.least()), rules));
-        Fill fill = fill(bay, laid.style());
+        Fill fill = fill(bay);
         fill.mesh().ifPresent(mesh -> findings.add(BarrierWord.mesh(bay.id(), mesh, rules)));
         boolean railsAway =
                 pool.poolInside() ? run.finishedFace() == FinishedFace.OUT : run.finishedFace() == FinishedFace.IN;
@@ -113,7 +111,7 @@ final class PoolRules {
     /**
      * What of a bay's filling the clauses look at.
      *
-     * @param gap widest between upright pieces, when driest
+     * @param gap its widest opening, when driest
      * @param railTops least between tops of neighbouring rails, which are alike, so between their middles
      * @param railsOnOneFace whether the rails are on one face alone
      * @param railsHidden whether no rail is there to climb
@@ -121,41 +119,25 @@ final class PoolRules {
     private record Fill(
             Length gap, Length railTops, boolean railsOnOneFace, boolean railsHidden, Optional<Length> mesh) {}
 
-    private static Fill fill(Bay bay, Optional<FenceStyle> style) {
+    private static Fill fill(Bay bay) {
         Length whole = atLeastZero(bay.topFrom().minus(bay.bottomFrom()));
         Length tops = railTops(bay.rails(), whole);
-        Optional<Length> mesh = style.flatMap(made -> meshOf(made.infill()));
+        Length widest = bay.fill().widestOpening();
         return bay.fill()
                 .match(
                         open -> new Fill(whole, tops, false, false, Optional.empty()),
-                        pickets ->
-                                new Fill(atLeastZero(pickets.row().gapDriest()), tops, true, false, Optional.empty()),
+                        pickets -> new Fill(widest, tops, true, false, Optional.empty()),
                         lying -> lying(lying, whole),
-                        panel -> new Fill(
-                                panel.clear().compareTo(panel.end()) > 0 ? panel.clear() : panel.end(),
-                                tops,
-                                false,
-                                false,
-                                Optional.empty()),
-                        fabric -> new Fill(Length.ZERO, whole, false, true, mesh),
-                        wire -> new Fill(Length.ZERO, whole, false, true, mesh));
+                        panel -> new Fill(widest, tops, false, false, Optional.empty()),
+                        fabric -> new Fill(widest, whole, false, true, Optional.of(widest)),
+                        wire -> new Fill(widest, tops, false, false, Optional.of(widest)));
     }
 
     /** Boards that lie are themselves the rails of a ladder, on both faces, as soon as a gap opens between them. */
     private static Fill lying(BayFill.Lying lying, Length whole) {
-        Length gap = atLeastZero(lying.gapDriest());
+        Length gap = lying.widestOpening();
         Length pitch = railTops(lying.boards(), whole);
         return new Fill(gap, gap.isZero() ? whole : pitch, false, gap.isZero(), Optional.empty());
-    }
-
-    private static Optional<Length> meshOf(FenceInfill infill) {
-        return infill.match(
-                upright -> Optional.empty(),
-                both -> Optional.empty(),
-                lying -> Optional.empty(),
-                panel -> Optional.empty(),
-                fabric -> Optional.of(fabric.mesh()),
-                wire -> Optional.of(wire.across().compareTo(wire.upright()) > 0 ? wire.across() : wire.upright()));
     }
 
     private static Length railTops(List<RailPiece> rails, Length whole) {

@@ -9,7 +9,7 @@ import plumbleaf.engine.quantity.Length;
 public final class BarrierWord {
     private BarrierWord() {}
 
-    /** Openings of wire: mesh across, or slats' gaps. */
+    /** Openings of wire, or what slats leave of them. */
     public static Finding mesh(String part, Length opening, RuleTable rules) {
         return rules.say()
                 .atMost(

@@ -14,7 +14,7 @@ import plumbleaf.engine.quantity.Length;
  * @param outsideHeight least height, measured on the side away from the pool at the worst place
  * @param groundGap largest gap under it, the triangle under a stepped end too
  * @param hardGround whether concrete lies under it
- * @param picketGap largest gap between pickets when they are driest; zero for none
+ * @param picketGap widest opening in what fills it, when it is driest; zero for none
  * @param railTops least distance between tops of neighbouring rails; the whole height where there is one rail
  * @param railsOnPoolSide whether the rails face the pool
  */
@@ -69,7 +69,7 @@ public record PoolFence(
                         "barrier.gap",
                         Severity.MUST_FIX,
                         part,
-                        "The pool barrier " + part + ": the gap between pickets when they are driest",
+                        "The pool barrier " + part + ": the widest gap in it when it is driest",
                         picketGap,
                         gapRule(rules)));
         findings.add(sphere(rules));

@@ -381,13 +381,37 @@ final class JobChecks {
         boolean known = gate.leaf()
                 .fill()
                 .match(
-                        asFence -> true,
+                        asFence -> styleOfFence(gate)
+                                .map(made -> follows(made, gate, at))
+                                .orElse(true),
                         bare -> curved(gate, at, "a bare frame"),
-                        style -> catalogue.style(style.id()).isPresent() || noStyle(at),
+                        style -> catalogue
+                                .style(style.id())
+                                .map(made -> follows(made, gate, at))
+                                .orElseGet(() -> noStyle(at)),
                         pickets -> picketSection(pickets.section(), at),
                         mesh -> curved(gate, at, "mesh"),
                         sheet -> curved(gate, at, "sheet"));
         if (!known) throw new IllegalStateException("A fill was not looked at");
+    }
+
+    private Optional<FenceStyle> styleOfFence(Gate gate) {
+        return job.runs().stream()
+                .filter(run -> run.id().equals(gate.run()))
+                .findFirst()
+                .flatMap(run -> catalogue.style(run.style()));
+    }
+
+    /** Boards and pickets that stand up reach over the frame; what lies or is woven or welded does not. */
+    private boolean follows(FenceStyle style, Gate gate, String at) {
+        return style.infill()
+                .match(
+                        upright -> true,
+                        both -> true,
+                        lying -> curved(gate, at, "boards that lie (" + style.id() + ")"),
+                        panel -> true,
+                        fabric -> curved(gate, at, "chain-link fabric (" + style.id() + ")"),
+                        mesh -> curved(gate, at, "mesh (" + style.id() + ")"));
     }
 
     private boolean curved(Gate gate, String at, String what) {

@@ -77,6 +77,36 @@ class PoolMeasuredCheck {
                 .contains(severity);
     }
 
+    /**
+     * What fills the bays, kind by kind, on the same yard: boards that close and boards that stand apart, by turns on both faces, lying ones that make a ladder when they dry,
+     * a panel, open and slatted fabric, welded mesh. The widest opening is what the sphere is held to.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "wood-side-by-side, barrier.gap, PASS",
+        "wood-shadowbox, barrier.gap, PASS",
+        "wood-board-on-board, barrier.gap, PASS",
+        "wood-spaced-picket, barrier.gap, MUST_FIX",
+        "wood-horizontal, barrier.rails, MUST_FIX",
+        "metal-panel, barrier.sphere, PASS",
+        "chain-link, barrier.mesh, MUST_FIX",
+        "chain-link, barrier.sphere, PASS",
+        "chain-link-slats, barrier.mesh, PASS",
+        "pipe-and-mesh, barrier.mesh, MUST_FIX",
+        "pipe-and-mesh, barrier.sphere, PASS",
+    })
+    void everyKindOfFillingIsHeldToItsClause(String style, String id, Severity severity) throws IOException {
+        String built = yard().replace("wood-side-by-side", style);
+        assertThat(barrier(built))
+                .filteredOn(finding -> finding.id().equals(id) && finding.part().startsWith("B"))
+                .extracting(Finding::severity)
+                .as(() -> barrier(built).stream()
+                        .map(finding -> finding.severity() + " " + finding.message())
+                        .toList()
+                        .toString())
+                .containsExactly(severity);
+    }
+
     /** The climbable thing 20 in. off, and the low release on the pool's side with a shield round it. */
     @Test
     void whatIsSaidIsUsed() throws IOException {
