@@ -25,11 +25,14 @@ final class CheckVerb implements Callable<Integer> {
     private Path file = Path.of("");
 
     @Mixin
+    private HouseStyles styles = new HouseStyles();
+
+    @Mixin
     private Answer answer = new Answer();
 
     @Override
     public Integer call() {
-        JobReading.Good reading = JobDoor.job(file);
+        JobReading.Good reading = JobDoor.job(file, styles.catalogueOf(file));
         Job job = reading.is();
         answer.document(Json.object()
                 .put("file", file.toString())

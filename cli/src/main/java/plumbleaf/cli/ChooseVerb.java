@@ -50,11 +50,14 @@ final class ChooseVerb implements Callable<Integer> {
     private boolean over;
 
     @Mixin
+    private HouseStyles styles = new HouseStyles();
+
+    @Mixin
     private Answer answer = new Answer();
 
     @Override
     public Integer call() {
-        Node root = JobDoor.tree(file);
+        Node root = JobDoor.tree(file, styles.catalogueOf(file));
         Job job = read(root);
         List<String> gates = new ArrayList<>();
         for (Gate gate : job.gates()) {
@@ -81,7 +84,7 @@ final class ChooseVerb implements Callable<Integer> {
     }
 
     private Job read(Node root) {
-        return JobFile.read(file.toString(), root, JobDoor.catalogue(file)).match(good -> good.is(), bad -> {
+        return JobFile.read(file.toString(), root, styles.catalogueOf(file)).match(good -> good.is(), bad -> {
             throw new BadInput(bad.all());
         });
     }
@@ -90,7 +93,7 @@ final class ChooseVerb implements Callable<Integer> {
         PriceBook book = Books.of(file, job);
         List<GateChoice> choices = new ArrayList<>();
         for (String gate : gates)
-            choices.add(Designs.choose(job, JobDoor.catalogue(file), Designed.standards(), book, gate));
+            choices.add(Designs.choose(job, styles.catalogueOf(file), Designed.standards(), book, gate));
         return choices;
     }
 

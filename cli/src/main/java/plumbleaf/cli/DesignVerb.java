@@ -29,11 +29,14 @@ final class DesignVerb implements Callable<Integer> {
     private Path file = Path.of("");
 
     @Mixin
+    private HouseStyles styles = new HouseStyles();
+
+    @Mixin
     private Answer answer = new Answer();
 
     @Override
     public Integer call() {
-        Designed designed = Designed.from(file);
+        Designed designed = Designed.from(file, styles);
         Design design = designed.design();
         if (answer.isJson()) answer.document(ResultFile.write(design));
         answer.say(design.job().title() + ": " + design.verdict().key() + ", " + FindingText.count(design.findings()));

@@ -3,6 +3,7 @@ package plumbleaf.cli;
 import java.nio.file.Path;
 import java.util.List;
 import plumbleaf.cutting.ProvenCutPlanner;
+import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Offered;
@@ -18,26 +19,37 @@ import plumbleaf.jobfile.stock.Yard;
 /** A job file read and designed with the catalogue, tables and price book that come with the program. */
 final class Designed {
     private final Path file;
+    private final Catalogue catalogue;
     private final Design design;
     private final PriceBook book;
 
-    private Designed(Path file, Design design, PriceBook book) {
+    private Designed(Path file, Catalogue catalogue, Design design, PriceBook book) {
         this.file = file;
+        this.catalogue = catalogue;
         this.design = design;
         this.book = book;
     }
 
     static Designed from(Path file) {
-        return from(file, Yard.empty());
+        return from(file, HouseStyles.NONE);
+    }
+
+    /** With the house's own styles beside those of the program. */
+    static Designed from(Path file, HouseStyles styles) {
+        return from(file, styles.catalogueOf(file), Yard.empty());
     }
 
     /** With what lies in a yard used first. */
     static Designed from(Path file, Yard yard) {
-        JobReading.Good reading = JobDoor.job(file);
+        return from(file, JobDoor.catalogue(file), yard);
+    }
+
+    private static Designed from(Path file, Catalogue catalogue, Yard yard) {
+        JobReading.Good reading = JobDoor.job(file, catalogue);
         Job job = reading.is();
         PriceBook book = Books.of(file, job).with(yard.asSeenBy(job.title()).onHand());
-        Design design = Designs.of(job, JobDoor.catalogue(file), standards(), book, new ProvenCutPlanner());
-        return new Designed(file, design.with(reading.gaps()), book);
+        Design design = Designs.of(job, catalogue, standards(), book, new ProvenCutPlanner());
+        return new Designed(file, catalogue, design.with(reading.gaps()), book);
     }
 
     static Standards standards() {
@@ -55,8 +67,8 @@ final class Designed {
 
     /** The same job from another book. */
     Designed pricedFrom(PriceBook other) {
-        Design again = Designs.of(design.job(), JobDoor.catalogue(file), standards(), other, new ProvenCutPlanner());
-        return new Designed(file, again, other);
+        Design again = Designs.of(design.job(), catalogue, standards(), other, new ProvenCutPlanner());
+        return new Designed(file, catalogue, again, other);
     }
 
     /** Its options, each designed like the job itself; an option that does not fit is an error of the file. */
@@ -65,8 +77,8 @@ final class Designed {
         Offers offers = Offers.of(
                 file.toString(),
                 design,
-                JobDoor.catalogue(file),
-                job -> Designs.of(job, JobDoor.catalogue(file), standards, book, new ProvenCutPlanner()));
+                catalogue,
+                job -> Designs.of(job, catalogue, standards, book, new ProvenCutPlanner()));
         if (!offers.errors().isEmpty()) throw new BadInput(offers.errors());
         return offers.offered();
     }

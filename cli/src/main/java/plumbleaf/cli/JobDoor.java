@@ -29,28 +29,40 @@ final class JobDoor {
 
     /** The catalogue for a job: with the styles of the file that it names, which lies beside it. */
     static Catalogue catalogue(Path job) {
-        return StyleFile.namedBy(bytes(job))
-                .map(name -> withStyles(job.resolveSibling(name)))
-                .orElse(CATALOGUE);
+        return catalogue(job, CATALOGUE);
     }
 
-    private static Catalogue withStyles(Path file) {
-        return StyleFile.added(file.toString(), bytes(file), CATALOGUE)
-                .match(good -> CATALOGUE.withStyles(good.styles()), bad -> {
-                    throw new BadInput(bad.all());
-                });
+    /** The same over a catalogue that has the house's styles already. */
+    static Catalogue catalogue(Path job, Catalogue house) {
+        return StyleFile.namedBy(bytes(job))
+                .map(name -> withStyles(job.resolveSibling(name), house))
+                .orElse(house);
+    }
+
+    static Catalogue withStyles(Path file, Catalogue to) {
+        return StyleFile.added(file.toString(), bytes(file), to).match(good -> to.withStyles(good.styles()), bad -> {
+            throw new BadInput(bad.all());
+        });
     }
 
     /** The job in a file, with the gaps of a draft; every error of the file otherwise. */
     static JobReading.Good job(Path file) {
-        return JobFile.read(file.toString(), bytes(file), catalogue(file)).match(good -> good, bad -> {
+        return job(file, catalogue(file));
+    }
+
+    static JobReading.Good job(Path file, Catalogue catalogue) {
+        return JobFile.read(file.toString(), bytes(file), catalogue).match(good -> good, bad -> {
             throw new BadInput(bad.all());
         });
     }
 
     /** The file as a tree, once it has been read as a job, so that it is JSON. */
     static Node tree(Path file) {
-        job(file);
+        return tree(file, catalogue(file));
+    }
+
+    static Node tree(Path file, Catalogue catalogue) {
+        job(file, catalogue);
         return JsonReader.read(new String(bytes(file), StandardCharsets.UTF_8).replace("\ufeff", ""))
                 .match(tree -> tree.root(), broken -> Json.nothing());
     }

@@ -25,11 +25,14 @@ final class PapersVerb implements Callable<Integer> {
     private Issue issue = new Issue();
 
     @Mixin
+    private HouseStyles styles = new HouseStyles();
+
+    @Mixin
     private Answer answer = new Answer();
 
     @Override
     public Integer call() {
-        Designed designed = Designed.from(file);
+        Designed designed = Designed.from(file, styles);
         List<String> names = issue.write(issue.files(designed));
         answer.document(Json.object()
                 .put("out", issue.out().toString())

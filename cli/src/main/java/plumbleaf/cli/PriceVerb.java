@@ -43,11 +43,14 @@ final class PriceVerb implements Callable<Integer> {
     private boolean over;
 
     @Mixin
+    private HouseStyles styles = new HouseStyles();
+
+    @Mixin
     private Answer answer = new Answer();
 
     @Override
     public Integer call() {
-        Designed kept = Designed.from(file);
+        Designed kept = Designed.from(file, styles);
         PriceBook now = Books.named(file, kept.design().job().money().priceBook());
         Designed designed = today ? kept.pricedFrom(now) : kept;
         Price price = designed.design().quote().price();
@@ -68,7 +71,7 @@ final class PriceVerb implements Callable<Integer> {
     }
 
     private void writeKept(PriceBook book, Price price) {
-        Node tree = JobDoor.tree(file);
+        Node tree = JobDoor.tree(file, styles.catalogueOf(file));
         Node prices = Json.list(
                 KeptPrices.of(book, price),
                 each -> Json.object()
