@@ -27,6 +27,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
+import plumbleaf.engine.sag.IceDrop;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.HeldPost;
@@ -125,7 +126,7 @@ public final class CalculationBook {
         table.row(
                 "Combinations",
                 "D, D+L, D+0.6W, D+0.75L+0.45W, 0.6D+0.6W; leaf closed, worst, open",
-                "ASCE 7-16 2.4.1, allowable stress");
+                "ASCE 7-16 2.4.1, allowable stress; D+L+0.7Di where the job asks for ice, 2.4.3 (from memory)");
         table.row(
                 "Steel",
                 "E 29,000 ksi, G 11,200 ksi, 490 pcf; section properties on the design wall where it counts",
@@ -227,6 +228,7 @@ public final class CalculationBook {
                         * leaf.outline().latchEdge().inches()
                         / leaf.pinSpacing().inches())));
         paper.add(bySoil(hangs.sag()));
+        hangs.sag().ice().ifPresent(ice -> ice(paper, ice));
         double wide = Pages.columnWidth(subject.options().size()) - 0.3;
         paper.add(new Block.Picture(
                 SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide), "Sag budget against its limits"));
@@ -265,6 +267,16 @@ public final class CalculationBook {
     }
 
     /** Every link with its formula and the numbers put in. */
+    private static void ice(Paper.Builder paper, IceDrop ice) {
+        paper.add(new Block.Formula(
+                "Ice on the leaf: 56 lb/ft3 all round members and steel pickets of circle D, on boards, mesh and sheet by one face A; design thickness as the job gives it",
+                "ASCE 7-16 10.4.1, equations 10.4-1 and 10.4-2, and 2.4.3 (from memory)",
+                "Di = 56 \u03a3 \u03c0 t (D + t) L + 56 \u03a3 0.8 \u03c0 t A; strength by D + L + 0.7 Di, drop by Di alone; wind on ice is not worked out",
+                "t = " + inch(ice.thickness().inches()) + ", Di = "
+                        + DecimalText.fixed(ice.weight().pounds(), 1) + " lb",
+                "latch corner " + inch(ice.drop().inches()) + " down until it thaws"));
+    }
+
     /** The drop in each soil, and on a deeper footing where there is a footing to dig deeper. */
     private static Block bySoil(GateSag sag) {
         List<Column> heads = new ArrayList<>(

@@ -1,5 +1,7 @@
 package plumbleaf.engine.action;
 
+import java.util.List;
+
 /**
  * A combination of allowable-stress design, with what share of dead, live and strength-level wind it takes. Snow, rain and roof load do not act on fences.
  * Source: ASCE 7-16 2.4.1, combinations 1, 2, 5, 6a and 7; ASCE 7-22 2.4.1 likewise. Check: CombinationCheck.
@@ -9,7 +11,15 @@ public enum Combination {
     D_L("D+L", 1, 1, 0),
     D_W("D+0.6W", 1, 0, 0.6),
     D_L_W("D+0.75L+0.45W", 1, 0.75, 0.75 * 0.6),
-    LESS_D_W("0.6D+0.6W", 0.6, 0, 0.6);
+    LESS_D_W("0.6D+0.6W", 0.6, 0, 0.6),
+    /** Only where the job asks for ice, whose share is 0.7. Source: ASCE 7-16 2.4.3, from memory. */
+    D_L_ICE("D+L+0.7Di", 1, 1, 0);
+
+    private static final double ICE = 0.7;
+
+    private static final List<Combination> PLAIN = List.of(D, D_L, D_W, D_L_W, LESS_D_W);
+
+    private static final List<Combination> ALL = List.of(values());
 
     private final String key;
     private final double dead;
@@ -21,6 +31,16 @@ public enum Combination {
         this.dead = dead;
         this.live = live;
         this.wind = wind;
+    }
+
+    /** Those that count for a part, with ice on it or without. */
+    public static List<Combination> with(boolean ice) {
+        return ice ? ALL : PLAIN;
+    }
+
+    /** Share of the weight of ice. */
+    public double ice() {
+        return this == D_L_ICE ? ICE : 0;
     }
 
     /** As files hold it and people read it. */

@@ -17,7 +17,7 @@ public final class Combinations {
      */
     public static List<CombinedAction> of(String state, BaseAction dead, BaseAction live, BaseAction windIn) {
         List<CombinedAction> all = new ArrayList<>();
-        for (Combination combination : Combination.values()) {
+        for (Combination combination : Combination.with(false)) {
             if (!combination.hasWind()) {
                 all.add(new CombinedAction(combination, state, "none", combination.of(dead, live, BaseAction.NONE)));
                 continue;

@@ -15,6 +15,7 @@ import plumbleaf.engine.gate.GateAsk;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Gates;
+import plumbleaf.engine.gate.IceCoat;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Opening;
 import plumbleaf.engine.job.Gate;
@@ -307,7 +308,8 @@ final class GateWork {
                 blows.open(),
                 blows.shutIn(gate.loads().serviceGust()),
                 pushes(atStart ? 0 : 1),
-                pushes(atStart ? 1 : 0));
+                pushes(atStart ? 1 : 0),
+                IceCoat.on(hang.leaf(), gate.loads().ice()));
     }
 
     /** What the half bay of fence beside a gate post pushes it with. */

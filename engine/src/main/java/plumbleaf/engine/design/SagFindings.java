@@ -1,13 +1,16 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.sag.GateSag;
+import plumbleaf.engine.sag.IceDrop;
 import plumbleaf.engine.sag.LatchLive;
 
 /** Judges the sag budget: what the blocks let go, what the latch and the eye allow afterwards, in soft soil. */
@@ -15,12 +18,29 @@ final class SagFindings {
     private SagFindings() {}
 
     static List<Finding> of(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
-        return List.of(
+        List<Finding> findings = new ArrayList<>(List.of(
                 release(gate, sag, limits, display),
                 latch(gate, sag, limits, display),
                 eye(gate, sag, limits, display),
                 person(gate, sag, limits, display),
-                gust(gate, sag.gust(), limits, display));
+                gust(gate, sag.gust(), limits, display)));
+        sag.ice().ifPresent(drop -> findings.add(ice(gate, drop, limits, display)));
+        return List.copyOf(findings);
+    }
+
+    /** Ice comes and goes; while it lies there the latch has to meet. */
+    private static Finding ice(String gate, IceDrop ice, SagLimits limits, DisplayUnits display) {
+        String message = gate + ": " + display.length(ice.thickness()) + " of ice weighs "
+                + DecimalText.whole(ice.weight().pounds()) + " lb on the leaf and brings its latch corner down "
+                + display.length(ice.drop()) + " until it thaws; the latch takes " + display.length(limits.latch())
+                + " either way. Wind on the iced leaf is not worked out.";
+        return Checked.of(
+                "sag.ice",
+                Severity.CAUTION,
+                gate,
+                message,
+                Basis.judgement("ice by ASCE 7-16 10.4.1 (from memory); the latch should meet while it lies there"),
+                Measure.demand(ice.drop().inches(), limits.latch().inches(), "in"));
     }
 
     private static Finding release(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {

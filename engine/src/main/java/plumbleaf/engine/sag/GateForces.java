@@ -57,7 +57,8 @@ public final class GateForces {
      * none. Held by a rod or stop it is carried there and at the hinges, and a free hinge puts no moment about its axis into the post; a
      * hinge that locks puts all of it there. The fence beside the posts pushes them while the leaf is closed or carries no wind of its
      * own. Footing: likely soil.
-     * Source: combinations ASCE 7-16 2.4.1; supports from statics. Checks: GateForcesTest, SagClosedFormCheck.
+     * Ice, where the job asks for it, lies on the leaf in a case of its own.
+     * Source: combinations ASCE 7-16 2.4.1, with ice 2.4.3; supports from statics. Checks: GateForcesTest, SagClosedFormCheck.
      */
     public static List<CaseForces> of(HungGate gate, HungLoads loads) {
         return of(gate, loads, (frame, combination, wind) -> List.of());
@@ -99,7 +100,7 @@ public final class GateForces {
         List<String> names = new ArrayList<>();
         List<TautGate.Acting> acting = new ArrayList<>();
         List<CaseForces> blank = new ArrayList<>();
-        for (Combination combination : Combination.values())
+        for (Combination combination : Combination.with(!loads.ice().isNone()))
             for (WindWay wind : ways(combination)) {
                 names.add(combination.key() + " " + wind.key());
                 acting.add(frame -> {
@@ -172,6 +173,7 @@ public final class GateForces {
         for (Load dead : frame.leaf.dead()) acting.add(dead.times(combination.dead()));
         if (combination.live() > 0)
             acting.addAll(frame.leaf.person(loads.person().pounds() * combination.live()));
+        if (combination.ice() > 0) acting.addAll(frame.leaf.ice(loads.ice(), combination.ice()));
         double share = combination.wind() * wind.outward();
         LeafWind blowing = state == LeafState.CLOSED ? loads.shut() : loads.open();
         if (leafInWind) acting.addAll(frame.leaf.wind(blowing, share));

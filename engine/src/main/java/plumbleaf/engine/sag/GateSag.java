@@ -16,6 +16,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param sixDeeper total with the footing six inches deeper; empty where nobody digs
  * @param shape how every centreline moves
  * @param sway what its rods do, how far it twists and how fast it shakes
+ * @param ice what ice does, where the job asks for it
  */
 public record GateSag(
         Offset total,
@@ -28,7 +29,8 @@ public record GateSag(
         Angle footingTurn,
         Optional<Offset> sixDeeper,
         List<BentLine> shape,
-        LeafSway sway) {
+        LeafSway sway,
+        Optional<IceDrop> ice) {
     public GateSag {
         shape = List.copyOf(shape);
     }

@@ -1,6 +1,7 @@
 package plumbleaf.engine.sag;
 
 import java.util.List;
+import plumbleaf.engine.gate.IceCoat;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
@@ -16,6 +17,7 @@ import plumbleaf.engine.wind.LeafWind;
  * @param serviceGust on the closed leaf, in which the latch must stay engaged
  * @param onHingePost from the fence beside it
  * @param onLatchPost from the fence beside it
+ * @param ice where the job asks for it
  */
 public record HungLoads(
         Force person,
@@ -23,12 +25,24 @@ public record HungLoads(
         LeafWind open,
         LeafWind serviceGust,
         List<PostPush> onHingePost,
-        List<PostPush> onLatchPost) {
+        List<PostPush> onLatchPost,
+        IceCoat ice) {
     private static final LeafWind CALM = new LeafWind(Pressure.ZERO, Length.ZERO, Length.ZERO, "calm");
 
     public HungLoads {
         onHingePost = List.copyOf(onHingePost);
         onLatchPost = List.copyOf(onLatchPost);
+    }
+
+    /** Without ice. */
+    public HungLoads(
+            Force person,
+            LeafWind shut,
+            LeafWind open,
+            LeafWind serviceGust,
+            List<PostPush> onHingePost,
+            List<PostPush> onLatchPost) {
+        this(person, shut, open, serviceGust, onHingePost, onLatchPost, IceCoat.NONE);
     }
 
     /** A person and nothing else. */

@@ -14,12 +14,14 @@ import plumbleaf.engine.frame.Vector;
 import plumbleaf.engine.gate.Fitting;
 import plumbleaf.engine.gate.FrameJoint;
 import plumbleaf.engine.gate.HingePin;
+import plumbleaf.engine.gate.IceCoat;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.RailLoad;
 import plumbleaf.engine.material.Steel;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.wind.LeafWind;
@@ -193,29 +195,47 @@ final class LeafFrame {
 
     /** Wet weight. */
     List<Load> dead() {
-        List<Load> loads = new ArrayList<>();
-        for (Chain chain : chains.values()) {
-            if (chain.member.role() == MemberRole.ROD) {
-                Vector half = new Vector(0, 0, -chain.member.weight().pounds() / 2);
-                loads.add(new Load.AtNode(chain.first().node(), half, Vector.ZERO));
-                loads.add(new Load.AtNode(chain.last().node(), half, Vector.ZERO));
-                continue;
-            }
-            double perInch = chain.member.weight().pounds() / chain.lengthIn();
-            for (Chain.Piece piece : chain.pieces())
-                loads.add(new Load.Uniform(piece.member(), new Vector(0, 0, -perInch)));
-        }
-        for (RailLoad load : leaf.railLoads()) {
-            double from = load.from().inches();
-            double to = load.to().inches();
-            Vector perInch = new Vector(0, 0, -load.wet().pounds() / (to - from));
-            Vector couple = new Vector(0, load.n().inches(), 0).cross(perInch);
-            spread(loads, chain(load.rail()), from, to, r -> perInch, r -> couple);
-        }
+        List<Load> loads = weigh(
+                leaf.members().stream()
+                        .map(plumbleaf.engine.gate.Member::weight)
+                        .toList(),
+                leaf.railLoads(),
+                1);
         for (Fitting fitting : leaf.fittings())
             loads.add(atNearest(
                     Chain.vector(fitting.at()),
                     new Vector(0, 0, -fitting.weight().pounds())));
+        return loads;
+    }
+
+    /** A share of the weight of ice. */
+    List<Load> ice(IceCoat coat, double share) {
+        return coat.isNone() ? List.of() : weigh(coat.onMembers(), coat.onRails(), share);
+    }
+
+    /** @param onMembers in the order of the leaf's members */
+    private List<Load> weigh(List<Force> onMembers, List<RailLoad> onRails, double share) {
+        List<Load> loads = new ArrayList<>();
+        for (int i = 0; i < onMembers.size(); i++) {
+            Chain chain = chain(leaf.members().get(i).id());
+            double weight = onMembers.get(i).pounds() * share;
+            if (chain.member.role() == MemberRole.ROD) {
+                Vector half = new Vector(0, 0, -weight / 2);
+                loads.add(new Load.AtNode(chain.first().node(), half, Vector.ZERO));
+                loads.add(new Load.AtNode(chain.last().node(), half, Vector.ZERO));
+                continue;
+            }
+            double perInch = weight / chain.lengthIn();
+            for (Chain.Piece piece : chain.pieces())
+                loads.add(new Load.Uniform(piece.member(), new Vector(0, 0, -perInch)));
+        }
+        for (RailLoad load : onRails) {
+            double from = load.from().inches();
+            double to = load.to().inches();
+            Vector perInch = new Vector(0, 0, -load.wet().pounds() * share / (to - from));
+            Vector couple = new Vector(0, load.n().inches(), 0).cross(perInch);
+            spread(loads, chain(load.rail()), from, to, r -> perInch, r -> couple);
+        }
         return loads;
     }
 

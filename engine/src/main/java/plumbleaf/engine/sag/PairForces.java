@@ -77,7 +77,7 @@ public final class PairForces {
      */
     public List<MeetingForces> meeting(PairHold hold) {
         List<MeetingForces> meeting = new ArrayList<>();
-        for (Combination combination : Combination.values())
+        for (Combination combination : Combination.with(!onA.ice().isNone()))
             for (WindWay wind : GateForces.ways(combination)) {
                 String name = name(combination, wind);
                 meeting.add(MeetingSolver.solve(first.in(name), second.in(name), hold, combination, wind));
@@ -125,7 +125,7 @@ public final class PairForces {
     private static Held solved(HungGate gate, HungLoads loads) {
         GateFrame frame = new GateFrame(gate, gate.foot().likely(), Angle.ZERO, new HeldAt.AtCorner(), false);
         List<LoadCase> cases = new ArrayList<>();
-        for (Combination combination : Combination.values())
+        for (Combination combination : Combination.with(!loads.ice().isNone()))
             for (WindWay wind : GateForces.ways(combination))
                 cases.add(new LoadCase(
                         name(combination, wind),

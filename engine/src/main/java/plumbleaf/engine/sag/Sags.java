@@ -2,12 +2,14 @@ package plumbleaf.engine.sag;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.frame.FrameSolution;
 import plumbleaf.engine.frame.Motion;
 import plumbleaf.engine.frame.Probe;
 import plumbleaf.engine.frame.Vector;
 import plumbleaf.engine.frame.VirtualWork;
+import plumbleaf.engine.gate.IceCoat;
 import plumbleaf.engine.gate.LeafMake;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Place;
@@ -56,7 +58,15 @@ public final class Sags {
                 Angle.radians(frame.footingTurnRad(solved, Loaded.DEAD)),
                 gate.foot().sixDeeper().map(foot -> drop(gate, foot).total()),
                 shape(frame, solved),
-                Sways.of(gate, loads, likely, framePlay(frame)));
+                Sways.of(gate, loads, likely, framePlay(frame)),
+                iced(likely.ice(), loads.ice()));
+    }
+
+    /** Ice comes and goes as a person does: it moves the leaf beside the dead load, play apart. */
+    private static Optional<IceDrop> iced(Hanging hanging, IceCoat coat) {
+        if (coat.isNone()) return Optional.empty();
+        double dropIn = hanging.solved().displacement(Loaded.ICE, freeCorner(hanging.frame()));
+        return Optional.of(new IceDrop(coat.thickness(), coat.weight(), Offset.inches(dropIn)));
     }
 
     /** The drop alone, by cause, on a given footing: what a search over builds or depths asks first. */

@@ -135,10 +135,8 @@ final class GateForm {
                 loads.assumed("slamSpeed", TextKind.SPEED, Speed.mph(2), "a push by hand, judgement"),
                 loads.assumed("laterRise", Words.GAP, Length.ZERO, "no paving or mulch to come; ask"),
                 loads.assumed(
-                        "shotError",
-                        Words.GAP,
-                        Length.inches(0.25),
-                        "hand level at 30 ft, common practice, no source"));
+                        "shotError", Words.GAP, Length.inches(0.25), "hand level at 30 ft, common practice, no source"),
+                loads.given("ice", Words.ICE).orElse(Length.ZERO));
     }
 
     private static List<AsSet> asSet(Fields gate) {
@@ -214,13 +212,15 @@ final class GateForm {
                 "latch",
                 latch -> latch.words("model", gate.latch().model())
                         .put("height", TextKind.LENGTH, gate.latch().height()));
-        out.object(
-                "loads",
-                loads -> loads.put("person", TextKind.FORCE, gate.loads().person())
-                        .put("serviceGust", TextKind.SPEED, gate.loads().serviceGust())
-                        .put("slamSpeed", TextKind.SPEED, gate.loads().slamSpeed())
-                        .put("laterRise", TextKind.LENGTH, gate.loads().laterRise())
-                        .put("shotError", TextKind.LENGTH, gate.loads().shotError()));
+        out.object("loads", loads -> {
+            loads.put("person", TextKind.FORCE, gate.loads().person())
+                    .put("serviceGust", TextKind.SPEED, gate.loads().serviceGust())
+                    .put("slamSpeed", TextKind.SPEED, gate.loads().slamSpeed())
+                    .put("laterRise", TextKind.LENGTH, gate.loads().laterRise())
+                    .put("shotError", TextKind.LENGTH, gate.loads().shotError());
+            if (!gate.loads().ice().isZero())
+                loads.put("ice", TextKind.LENGTH, gate.loads().ice());
+        });
         out.objects("asSet", gate.asSet(), GateForm::writeAsSet);
         gate.release()
                 .match(

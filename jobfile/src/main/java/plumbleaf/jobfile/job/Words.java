@@ -75,6 +75,9 @@ final class Words {
     static final TextKind<Offset> PLAN = TextKind.offsetUpTo(Length.feet(10 * 5280));
     static final TextKind<Length> GAP = TextKind.lengthUpTo(Length.feet(2));
 
+    /** More ice than this has not been seen on a fence. Judgement. */
+    static final TextKind<Length> ICE = TextKind.lengthUpTo(Length.inches(4));
+
     static final TextKind<Length> SPACE = TextKind.sizeUpTo(Length.feet(2));
     static final TextKind<Length> DOWN = TextKind.lengthUpTo(Length.feet(12));
     static final TextKind<Offset> PLUMB = TextKind.offsetUpTo(Length.feet(1));

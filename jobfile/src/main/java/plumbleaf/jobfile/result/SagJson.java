@@ -6,6 +6,7 @@ import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HingeForce;
+import plumbleaf.engine.sag.IceDrop;
 import plumbleaf.engine.sag.LatchLive;
 import plumbleaf.engine.sag.LeafSway;
 import plumbleaf.jobfile.json.Json;
@@ -30,6 +31,14 @@ final class SagJson {
                                 .put("pullLb", rod.pull().pounds())
                                 .put("slack", rod.slack())
                                 .build());
+    }
+
+    /** {@code sag.ice}, where the job asks for it. */
+    private static Json.Members ice(IceDrop ice) {
+        return Json.object()
+                .put("thicknessIn", ice.thickness().inches())
+                .put("weightLb", ice.weight().pounds())
+                .put("dropIn", ice.drop().inches());
     }
 
     static Json.Members sag(GateSag sag) {
@@ -86,6 +95,7 @@ final class SagJson {
                 .put(
                         "latchLive",
                         Json.object().put("person", live(sag.person())).put("gust", live(sag.gust())))
+                .putIfAny("ice", sag.ice().map(drop -> ice(drop).build()))
                 .put(
                         "soil",
                         Json.object()

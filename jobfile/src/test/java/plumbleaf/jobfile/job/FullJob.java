@@ -80,7 +80,7 @@ final class FullJob {
                   "hinges": { "model": "HINGE-BALL-0.75", "fromTop": "8\\"", "fromBottom": "7\\"", "count": 3, "weightOn": 2 },
                   "latch": { "model": "LATCH-GRAVITY", "height": "40\\"" },
                   "loads": {
-                    "person": "890 N", "serviceGust": "35 mph", "slamSpeed": "0.9 m/s", "laterRise": "1\\"", "shotError": "3 mm"
+                    "person": "890 N", "serviceGust": "35 mph", "slamSpeed": "0.9 m/s", "laterRise": "1\\"", "shotError": "3 mm", "ice": "1/2\\""
                   },
                   "asSet": [
                     {

@@ -126,6 +126,13 @@ final class GateNumbers {
                                 + figures.length(sag.soil().stiff()),
                         "",
                         id)));
+        sag.ice()
+                .ifPresent(ice -> rows.add(new Row(
+                        id + ".ice",
+                        "Under " + figures.length(ice.thickness()) + " of ice",
+                        figures.length(ice.drop()),
+                        Figures.force(ice.weight()) + " of ice; it goes with the thaw",
+                        id)));
         sag.sixDeeper()
                 .ifPresent(deeper ->
                         rows.add(new Row(id + ".deeper", "With 6 in. more hole", figures.length(deeper), "", id)));
