@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Member;
@@ -33,10 +34,10 @@ import plumbleaf.engine.strength.TubeStrength;
  */
 final class GateGust {
     /**
-     * What a hinge is expected to carry over its maker's rating before it gives: as steel's nominal strength is over its allowable. Judgement: makers do not
-     * publish what breaks their hinges.
+     * What a hinge or a latch is expected to carry over its maker's rating before it gives: as steel's nominal strength is over its allowable. Judgement: makers
+     * do not publish what breaks them.
      */
-    private static final double HINGE_RESERVE = TubeStrength.SAFETY;
+    private static final double MAKERS_RESERVE = TubeStrength.SAFETY;
 
     private static final double ASD = Combination.D_W.wind();
 
@@ -134,6 +135,33 @@ final class GateGust {
         return RatedGust.of(speed, parts);
     }
 
+    /**
+     * The latch, which the wind leans the closed leaf on; empty where what it holds is not known, which is said elsewhere.
+     *
+     * @param cases the leaf's own, or of a pair what the active leaf puts on its latch
+     */
+    Optional<RatedGust> latch(LatchModel latch, List<CaseForces> cases) {
+        double holds = latch.holds().pounds();
+        List<GustPart> parts = new ArrayList<>();
+        for (Blown one : blown) {
+            if (one.windy().state() != LeafState.CLOSED || holds == 0) continue;
+            double still = hold(cases, one.still());
+            double blows = (hold(cases, one.windy()) - still) / ASD * one.gustPart();
+            parts.add(GustPart.solved(
+                    "latch " + latch.id(),
+                    times -> Math.abs(still + ASD * times * blows) / holds,
+                    times -> Math.abs(still + times * blows) / (holds * MAKERS_RESERVE)));
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of(RatedGust.of(speed, parts));
+    }
+
+    private static double hold(List<CaseForces> cases, CaseForces like) {
+        for (CaseForces each : cases)
+            if (each.combination() == like.combination() && each.state() == like.state() && each.wind() == like.wind())
+                return each.hold().pounds();
+        throw new IllegalArgumentException("No case " + like.combination().key() + " of the latch");
+    }
+
     private static double push(PairDesign pair, Combination combination, WindWay wind) {
         for (MeetingForces each : pair.forces())
             if (each.combination() == combination && each.wind() == wind)
@@ -141,7 +169,7 @@ final class GateGust {
         throw new IllegalArgumentException("No case " + combination.key() + " of the meeting stile");
     }
 
-    /** The leaf's frame and its welds, its hinges, what fixes them, the wall they pull on, and its latch. */
+    /** The leaf's frame and its welds, its hinges, what fixes them, and the wall they pull on. */
     RatedGust leaf(Joint joint, Catalogue catalogue) {
         List<GustPart> parts = new ArrayList<>();
         List<HingeJoint> joints = HingeJoints.of(hung, catalogue);
@@ -151,7 +179,7 @@ final class GateGust {
                 int hinge = at;
                 if (use.capacity().isZero()) continue;
                 double capacity = use.capacity().pounds();
-                parts.add(pulled("hinge " + use.id(), one, hinge, capacity, capacity * HINGE_RESERVE));
+                parts.add(pulled("hinge " + use.id(), one, hinge, capacity, capacity * MAKERS_RESERVE));
             }
             for (HingeJoint each : joints) parts.add(joint(each, one));
             frame(one, parts);

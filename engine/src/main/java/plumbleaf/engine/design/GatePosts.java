@@ -211,6 +211,9 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         RatedGust lastLeaf = other.leaf(joint, site.catalogue());
         RatedGust leaves = firstLeaf.lesser(lastLeaf);
         if (gate.pair().isPresent()) leaves = leaves.lesser(gust.rod(gate.pair().get()));
+        List<CaseForces> atLatch =
+                gate.pair().map(pair -> pair.atLatch(first.cases())).orElse(first.cases());
+        leaves = gust.latch(site.latch(), atLatch).map(leaves::lesser).orElse(leaves);
         RatedGust whole = leaves.lesser(onHingePost).lesser(onLatchPost);
         GateDesign byLeaf = gate.ratedLeaves(firstLeaf.lesser(onHingePost), lastLeaf.lesser(onLatchPost));
         return new GatePosts(byLeaf.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.PostDesign;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.strength.RatedGust;
 
 class GateGustTest {
@@ -61,6 +64,22 @@ class GateGustTest {
         assertThat(hingePost(deeper).rated().orElseThrow().allowable().mph())
                 .isGreaterThan(
                         hingePost(DESIGN).rated().orElseThrow().allowable().mph());
+    }
+
+    /** A latch that holds 5 lb gives first: the leaf leans on it with H at 150 mph, so {@code V = 150 sqrt(5 / H)}, H by 0.6 W; at 5/3 of it by W and reserve. */
+    @Test
+    void aWeakLatchIsTheWeakestLink() {
+        Design weak = WINDY.designLatchedBy(Force.pounds(5));
+        double leans = Yard.gate(weak).hung().get(0).cases().stream()
+                .filter(each -> each.combination() == Combination.D_W && each.state() == LeafState.CLOSED)
+                .mapToDouble(each -> Math.abs(each.hold().pounds()))
+                .max()
+                .orElseThrow();
+        assertThat(leans).isGreaterThan(5);
+        assertThat(gate(weak).allowableLink()).isEqualTo("latch LATCH-THUMB");
+        assertThat(gate(weak).allowable().mph()).isCloseTo(150 * Math.sqrt(5 / leans), within(1e-6));
+        assertThat(gate(weak).ultimate().mph()).isLessThanOrEqualTo(150 * Math.sqrt(5 * 1.67 / (leans / 0.6)) + 1e-6);
+        assertThat(gate(WINDY.designLatchedBy(Force.ZERO)).allowableLink()).doesNotStartWith("latch");
     }
 
     /** With footings and steel beyond doubt a hinge with a low rating is the weakest link, and is named. */

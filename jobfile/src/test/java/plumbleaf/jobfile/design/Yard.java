@@ -12,12 +12,14 @@ import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.bars.StockBar;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.money.Money;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobFile;
@@ -46,7 +48,11 @@ record Yard(String text) {
     }
 
     Job job() {
-        return JobFile.read("job", text, CATALOGUE).match(good -> good.is(), bad -> {
+        return job(CATALOGUE);
+    }
+
+    private Job job(Catalogue catalogue) {
+        return JobFile.read("job", text, catalogue).match(good -> good.is(), bad -> {
             throw new IllegalArgumentException(bad.all().toString());
         });
     }
@@ -57,9 +63,46 @@ record Yard(String text) {
 
     /** Any job, designed in the same way. */
     Design designOf(Job job) {
+        return design(job, CATALOGUE);
+    }
+
+    /** The same with every latch holding so little. */
+    Design designLatchedBy(Force holds) {
+        Catalogue weak = new Catalogue(
+                CATALOGUE.sections(),
+                CATALOGUE.species(),
+                CATALOGUE.woodPosts(),
+                CATALOGUE.styles(),
+                CATALOGUE.screws(),
+                CATALOGUE.fastenerFits(),
+                CATALOGUE.hinges(),
+                CATALOGUE.latches().stream().map(latch -> holding(latch, holds)).toList(),
+                CATALOGUE.rods(),
+                CATALOGUE.bolts(),
+                CATALOGUE.stock(),
+                CATALOGUE.augers(),
+                CATALOGUE.depthStep());
+        return design(job(weak), weak);
+    }
+
+    private static LatchModel holding(LatchModel latch, Force holds) {
+        return new LatchModel(
+                latch.id(),
+                latch.name(),
+                latch.tolerance(),
+                latch.bite(),
+                holds,
+                latch.least(),
+                latch.greatest(),
+                latch.selfLatching(),
+                latch.weight(),
+                latch.source());
+    }
+
+    private static Design design(Job job, Catalogue catalogue) {
         return Designs.of(
                 job,
-                CATALOGUE,
+                catalogue,
                 StandardTables.load().standards(),
                 PriceBooks.of(job).orElseThrow(),
                 Yard::onePieceABar);
