@@ -11,7 +11,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plumbleaf.engine.design.Design;
-import plumbleaf.engine.job.LocateTicket;
 import plumbleaf.engine.schedule.Booking;
 import plumbleaf.engine.schedule.JobPlan;
 import plumbleaf.engine.schedule.WorkingDays;
@@ -86,9 +85,7 @@ final class CalendarVerb implements Callable<Integer> {
     }
 
     private static JobPlan plan(Design design, LocalDate first) {
-        List<LocateTicket> tickets = design.job().existing().tickets();
-        LocalDate dig = tickets.isEmpty() ? first : tickets.get(0).digFrom();
-        return new JobPlan(design.job().title(), design.quote().schedule(), first, dig.isBefore(first) ? first : dig);
+        return JobPlan.of(design.job(), design.quote().schedule(), first);
     }
 
     private static LocalDate date(String option, String text) {

@@ -80,7 +80,7 @@ final class ChangeVerb implements Callable<Integer> {
     private static List<String> lines(Difference difference) {
         if (difference.isNothing()) return List.of("The two come to the same.");
         List<String> lines = new ArrayList<>();
-        lines.add("Price with tax: " + signed(difference.price()) + "; days on site: "
+        lines.add("Price with tax: " + difference.price().signedText() + "; days on site: "
                 + DecimalText.upTo(difference.siteDays(), 1));
         Columns parts = new Columns("ll");
         for (Difference.PartChange part : difference.parts())
@@ -92,13 +92,9 @@ final class ChangeVerb implements Callable<Integer> {
                     line.name(),
                     DecimalText.upTo(line.before(), 2) + " -> " + DecimalText.upTo(line.after(), 2),
                     line.unit(),
-                    signed(line.amount()));
+                    line.amount().signedText());
         lines.add("Direct cost:");
         lines.addAll(columns.lines(2));
         return lines;
-    }
-
-    static String signed(Money amount) {
-        return amount.cents() > 0 ? "+" + amount.text() : amount.text();
     }
 }

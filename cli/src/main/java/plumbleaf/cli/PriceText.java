@@ -53,7 +53,7 @@ final class PriceText {
             columns.row(
                     option.option().id(),
                     option.option().name(),
-                    ChangeVerb.signed(option.difference().price()),
+                    option.difference().price().signedText(),
                     option.design().quote().price().total().text(),
                     option.design().verdict() == Verdict.FAILS ? "fails a check; not in the proposal" : "");
         List<String> lines = new ArrayList<>(List.of("", "Options, each designed and checked:"));

@@ -95,8 +95,8 @@ final class PriceVerb implements Callable<Integer> {
         lines.addAll(columns.lines(2));
         Money was = kept.design().quote().price().total();
         Money is = kept.pricedFrom(now).design().quote().price().total();
-        lines.add("Quoted " + was.text() + "; today " + is.text() + " (" + ChangeVerb.signed(is.minus(was))
-                + "). --today --keep takes the new prices.");
+        lines.add("Quoted " + was.text() + "; today " + is.text() + " ("
+                + is.minus(was).signedText() + "). --today --keep takes the new prices.");
         return lines;
     }
 }

@@ -32,7 +32,7 @@ public final class ChangeOrder {
         paper.heading("What it comes to");
         Table.Builder sums = Table.with(Column.words(""), Column.right("Amount"));
         sums.row("Accepted so far, with tax", accepted.text());
-        sums.row("This change, with tax", OfferBlocks.signed(difference.price()));
+        sums.row("This change, with tax", difference.price().signedText());
         sums.total("New contract", accepted.plus(difference.price()).text());
         paper.add(sums.table());
         double days = difference.siteDays();

@@ -42,7 +42,7 @@ final class OfferBlocks {
             Table.Builder table =
                     Table.with(Column.words("Tick any"), Column.words("Added to it"), Column.right("Adds"));
             for (Offered extra : extras)
-                table.row("☐", extra.option().name(), signed(extra.difference().price()));
+                table.row("☐", extra.option().name(), extra.difference().price().signedText());
             paper.add(table.table());
             paper.note(
                     "Each is priced beside the job as described; two together may come to a little less or more, and we say so before you sign.");
@@ -63,9 +63,5 @@ final class OfferBlocks {
                 .rated()
                 .map(gust -> "gusts to " + DecimalText.whole(gust.allowable().mph()) + " mph")
                 .orElse("");
-    }
-
-    static String signed(Money amount) {
-        return amount.cents() > 0 ? "+" + amount.text() : amount.text();
     }
 }

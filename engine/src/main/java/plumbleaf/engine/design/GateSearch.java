@@ -31,8 +31,6 @@ import plumbleaf.engine.takeoff.PostTake;
 
 /** Prices and judges the builds of one gate. Leaves are drawn once for each frame and post; a build that drops too far is not looked at further. */
 final class GateSearch {
-    private static final Length GRAVEL = Length.inches(4);
-
     private final GateSite site;
     private final PostWork posts;
     private final BuildPrice price;
@@ -102,7 +100,7 @@ final class GateSearch {
         return postPrices.computeIfAbsent(new Standing(post.id(), section.id(), hole), key -> {
             Needs needs = Needs.none();
             List<Work> works = new ArrayList<>();
-            for (PostTake take : PostTake.of(post, section, hole, GRAVEL)) {
+            for (PostTake take : PostTake.of(post, section, hole, StockWork.GRAVEL)) {
                 needs = needs.plus(FenceNeeds.post(take));
                 works.addAll(Works.post(take, site.job().site().soil()));
             }

@@ -31,7 +31,7 @@ import plumbleaf.engine.takeoff.Saws;
 /** Hands a designed yard to take-off and price. */
 final class StockWork {
     /** Drain gravel under the concrete; common practice, no source. */
-    private static final Length GRAVEL = Length.inches(4);
+    static final Length GRAVEL = Length.inches(4);
 
     private StockWork() {}
 

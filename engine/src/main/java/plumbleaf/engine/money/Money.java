@@ -56,6 +56,11 @@ public record Money(long cents) implements Comparable<Money> {
         return (cents < 0 ? "-$" : "$") + DecimalText.whole(dollars) + "." + centText;
     }
 
+    /** As people read a change: {@code +$40.00}, {@code -$40.00}. */
+    public String signedText() {
+        return cents > 0 ? "+" + text() : text();
+    }
+
     @Override
     public int compareTo(Money other) {
         return Long.compare(cents, other.cents);

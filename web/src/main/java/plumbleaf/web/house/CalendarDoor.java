@@ -18,7 +18,6 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbleaf.engine.design.Design;
-import plumbleaf.engine.job.LocateTicket;
 import plumbleaf.engine.schedule.Booking;
 import plumbleaf.engine.schedule.JobPlan;
 import plumbleaf.engine.schedule.WorkingDays;
@@ -87,9 +86,7 @@ class CalendarDoor {
     }
 
     private static JobPlan plan(Design design, LocalDate first) {
-        List<LocateTicket> tickets = design.job().existing().tickets();
-        LocalDate dig = tickets.isEmpty() ? first : tickets.get(0).digFrom();
-        return new JobPlan(design.job().title(), design.quote().schedule(), first, dig.isBefore(first) ? first : dig);
+        return JobPlan.of(design.job(), design.quote().schedule(), first);
     }
 
     private static List<CalendarDay> days(List<Booking> bookings, LocalDate from) {

@@ -8,7 +8,6 @@ import plumbleaf.engine.design.Verdict;
 import plumbleaf.engine.job.Change;
 import plumbleaf.engine.job.Complaint;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.Statement;
 import plumbleaf.engine.pricing.UnitOffer;
@@ -32,7 +31,7 @@ final class OfferPanels {
                     List.of(
                             offered.option().id(),
                             offered.option().name(),
-                            signed(offered.difference().price()),
+                            offered.difference().price().signedText(),
                             offered.design().quote().price().total().text(),
                             offered.design().verdict() == Verdict.FAILS
                                     ? "fails a check; not in the proposal"
@@ -78,7 +77,7 @@ final class OfferPanels {
                             change.id(),
                             change.date().toString(),
                             change.what(),
-                            signed(change.price()),
+                            change.price().signedText(),
                             change.accepted() ? "signed" : "not signed")));
         Panel panel = Panel.of("Bills and changes", "")
                 .withFields(List.of(opened.fields()
@@ -128,9 +127,5 @@ final class OfferPanels {
                 ? panel
                 : panel.withTables(
                         List.of(new Table("Calls", List.of("Day", "What", "Cause", "Hours", "Bought"), lines)));
-    }
-
-    private static String signed(Money amount) {
-        return amount.cents() > 0 ? "+" + amount.text() : amount.text();
     }
 }

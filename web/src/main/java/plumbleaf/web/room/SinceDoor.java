@@ -61,7 +61,7 @@ class SinceDoor {
                         "panel",
                         Panel.of("", "").withTables(tables(difference)),
                         "price",
-                        signed(difference.price()),
+                        difference.price().signedText(),
                         "days",
                         DecimalText.upTo(difference.siteDays(), 1),
                         "version",
@@ -114,11 +114,7 @@ class SinceDoor {
                         DecimalText.upTo(line.before(), 2),
                         DecimalText.upTo(line.after(), 2),
                         line.unit(),
-                        signed(line.amount())));
-    }
-
-    private static String signed(Money amount) {
-        return amount.cents() > 0 ? "+" + amount.text() : amount.text();
+                        line.amount().signedText()));
     }
 
     private StoredJob open(String id) {
