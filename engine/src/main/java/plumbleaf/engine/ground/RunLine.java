@@ -11,7 +11,7 @@ import plumbleaf.engine.quantity.Offset;
  */
 public record RunLine(String id, PlanLine line, boolean insideIsLeft) {
     /** A distance towards the inside as a distance to the left of the walk. */
-    Offset leftOf(Offset inside) {
+    public Offset leftOf(Offset inside) {
         return insideIsLeft ? inside : inside.negated();
     }
 }

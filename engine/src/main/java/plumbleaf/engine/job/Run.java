@@ -22,6 +22,7 @@ import plumbleaf.engine.support.Support;
  * @param basis where this run differs from the site
  * @param set posts that a stake-out sheet has fixed
  * @param stain of its wood and that of its gates
+ * @param checks tapes across its corners
  * @param crossSlope how the ground beside it tilts where nothing was shot there: rise over run towards the inside, + up; level where nobody said
  */
 public record Run(
@@ -43,12 +44,19 @@ public record Run(
         Stated<DesignBasis> basis,
         Stain stain,
         List<FitPart> fits,
+        List<CheckTape> checks,
         Stated<Slope> crossSlope) {
     public Run {
         legs = List.copyOf(legs);
         noDig = List.copyOf(noDig);
         set = List.copyOf(set);
         fits = List.copyOf(fits);
+        checks = List.copyOf(checks);
+    }
+
+    /** Whether it ends where it begins: round a yard. */
+    public boolean isRing() {
+        return last.match(free -> false, wall -> false, joins -> joins.run().equals(id));
     }
 
     /** How the fence follows the ground at a station: the first part that holds it, else the run's own way. */

@@ -104,6 +104,7 @@ public final class Layouts {
         List<Double> stations = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Run other = job.runs().get(i);
+            if (other.equals(run)) continue;
             PlanLine theirs = lines.get(i).line();
             if (joins(other.first(), run)) stations.add(joint(other, run, line, theirs.vertex(0)));
             if (joins(other.last(), run)) stations.add(joint(other, run, line, theirs.vertex(theirs.legs())));
@@ -199,6 +200,7 @@ public final class Layouts {
         findings.addAll(making.findings());
         check(run, bays, shaping);
         checkHeights(run, bays, beside);
+        findings.addAll(TapedCorners.of(run, line.line(), say));
         return new RunLayout(
                 run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven(), style);
     }
@@ -271,7 +273,7 @@ public final class Layouts {
                     stop.gate(),
                     station,
                     line.line().pointAt(station),
-                    facing(line.line(), stop),
+                    facing(run, line.line(), stop),
                     stop.role(),
                     stop.support(),
                     new Length(stop.widthIn()),
@@ -282,7 +284,11 @@ public final class Layouts {
         return posts;
     }
 
-    private static Direction facing(PlanLine line, Stop stop) {
+    private static Direction facing(Run run, PlanLine line, Stop stop) {
+        if (run.isRing() && stop.stationIn() == 0)
+            return line.directions()
+                    .get(line.legs() - 1)
+                    .halfWayTo(line.directions().get(0));
         for (int vertex = 1; vertex < line.legs(); vertex++) {
             if (Math.abs(line.stationOfVertex(vertex).inches() - stop.stationIn()) < 1e-6)
                 return line.directions()

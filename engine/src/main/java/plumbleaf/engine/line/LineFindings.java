@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Arc;
+import plumbleaf.engine.job.CheckTape;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.HeightRule;
@@ -98,6 +99,35 @@ record LineFindings(DisplayUnits display) {
                 "Two posts of " + run + " at station " + text(station) + " stand " + text(apart)
                         + " apart: their holes run into each other. Dig one, or move the gate.",
                 Basis.commonPractice("one hole a post"));
+    }
+
+    Finding closure(String run, Length off, Length round, Length allowed) {
+        return Checked.of(
+                "line.closure",
+                Severity.CAUTION,
+                run,
+                run + " comes back to its start " + text(off) + " off after " + text(round) + outOf(off, round)
+                        + ". The crew meets that gap: tape one more diagonal before the posts are set out.",
+                Basis.commonPractice("1 in 500 with a tape"),
+                Measure.demand(off.inches(), allowed.inches(), "in"));
+    }
+
+    private static String outOf(Length off, Length round) {
+        double parts = off.isZero() ? 0 : round.inches() / off.inches();
+        return parts > 0 && parts < 100_000 ? ", 1 in " + DecimalText.upTo(parts, 0) : "";
+    }
+
+    Finding checkTape(String run, CheckTape tape, Length drawn, Length allowed) {
+        Length off = drawn.asOffset().minus(tape.taped().asOffset()).size();
+        return Checked.of(
+                "line.check-tape",
+                Severity.CAUTION,
+                run,
+                "Straight across from station " + text(tape.from()) + " to " + text(tape.to()) + " of " + run
+                        + " the tape read " + text(tape.taped()) + "; its legs and corners make " + text(drawn) + ", "
+                        + text(off) + " off.",
+                Basis.commonPractice("1 in 500 with a tape"),
+                Measure.demand(off.inches(), allowed.inches(), "in"));
     }
 
     Finding joinMissed(String run, String other, Length away) {

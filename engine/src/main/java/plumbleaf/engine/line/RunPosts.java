@@ -118,7 +118,7 @@ final class RunPosts {
         List<Stop> wanted = new ArrayList<>();
         if (!run.isLoneGate()) {
             double endIn = line.length().inches();
-            wanted.add(end(run.first(), 0, 1));
+            wanted.add(run.isRing() ? own(0, PostRole.CORNER) : end(run.first(), 0, 1));
             for (int vertex = 1; vertex < line.legs(); vertex++) {
                 boolean corner = Math.abs(line.turnAt(vertex).radians()) > CORNER.radians();
                 wanted.add(own(line.stationOfVertex(vertex).inches(), corner ? PostRole.CORNER : PostRole.LINE));

@@ -26,6 +26,7 @@ import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunBuild;
 import plumbleaf.engine.job.RunStretch;
+import plumbleaf.engine.job.Start;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
@@ -177,12 +178,31 @@ final class JobChecks {
             stationInside(run.id(), run.set().get(i).station(), at + ".set[" + i + "].station");
         }
         end(run, run.first().match(free -> "", wall -> "", joins -> joins.run()), at + ".ends[0].run");
-        end(run, run.last().match(free -> "", wall -> "", joins -> joins.run()), at + ".ends[1].run");
+        if (!run.isRing())
+            end(run, run.last().match(free -> "", wall -> "", joins -> joins.run()), at + ".ends[1].run");
+        else if (run.legs().size() < 3)
+            refuse(at + ".ends[1].run", "two legs make no ring", "name another run, or the run's other legs");
+        for (int i = 0; i < run.checks().size(); i++) {
+            stationInside(run.id(), run.checks().get(i).from(), at + ".checks[" + i + "].from");
+            stationInside(run.id(), run.checks().get(i).to(), at + ".checks[" + i + "].to");
+        }
+        run.start().match(plan -> true, on -> startsOn(run, on, at + ".start"));
+    }
+
+    /** A start on a run needs one whose place is known: it comes before. */
+    private boolean startsOn(Run run, Start.OnRun on, String field) {
+        if (!runThere(on.run(), field + ".run")) return false;
+        stationInside(on.run(), on.station(), field + ".station");
+        List<String> ids = job.runs().stream().map(Run::id).toList();
+        boolean before = ids.indexOf(on.run()) < ids.indexOf(run.id());
+        if (!before) refuse(field + ".run", on.run() + " does not come before " + run.id(), "give it before this run");
+        return before;
     }
 
     private void end(Run run, String joined, String field) {
         if (joined.isEmpty()) return;
-        if (joined.equals(run.id())) refuse(field, "a run does not join itself", "name another run");
+        if (joined.equals(run.id()))
+            refuse(field, "a run does not begin on itself", "where it goes round, let its last end join it");
         else runThere(joined, field);
     }
 

@@ -20,7 +20,6 @@ import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.support.WallKind;
 import plumbleaf.jobfile.input.Entries;
@@ -44,11 +43,8 @@ final class RunForm {
         String id = run.assumed("id", TextKind.WORDS, "R" + (index + 1), Words.ORDER);
         Side outside = run.assumed(
                 "outside", Words.SIDE, Side.RIGHT, "as when one walks round a yard with the yard on the left");
-        Fields start = run.object("start");
-        Start from = new Start(
-                start.assumed("east", Words.PLAN, Offset.ZERO, "the job's origin"),
-                start.assumed("north", Words.PLAN, Offset.ZERO, "the job's origin"));
-        List<RunEnd> ends = ends(run);
+        Start from = CornerForm.start(run.object("start"));
+        List<RunEnd> ends = ends(run, from);
         String style = run.needed("style", TextKind.WORDS, "none");
         Length infill = run.assumed("infill", Words.HEIGHT, Length.feet(6), Words.CUSTOM);
         Length bottomGap = run.assumed("bottomGap", Words.GAP, Length.inches(2), Words.CUSTOM);
@@ -87,6 +83,7 @@ final class RunForm {
                 Open.of(run.given("basis", Words.BASIS)),
                 stain(run.object("stain")),
                 fits(run),
+                CornerForm.checks(run),
                 crossSlope(run));
     }
 
@@ -125,13 +122,14 @@ final class RunForm {
     private static List<Leg> legs(Fields run, Length maxBay) {
         List<Leg> legs = new ArrayList<>();
         for (Fields leg : run.objects("legs")) {
-            Heading heading = heading(leg, legs.isEmpty());
+            Optional<Heading> taped = CornerForm.taped(leg, legs);
+            Heading heading = taped.orElseGet(() -> heading(leg, legs.isEmpty()));
             if (leg.has("arc")) {
-                legs.addAll(arc(leg, heading, maxBay));
+                if (taped.isPresent()) leg.refuse("arc", "a curve begins with a turn", "give \"turn\" instead");
+                legs.addAll(arc(leg, taped.isPresent() ? new Heading.Turn(Angle.ZERO) : heading, maxBay));
                 continue;
             }
-            Length length = leg.needed("length", Words.LEG, Length.feet(8));
-            legs.add(new Leg(length, heading, leg.assumed("taped", Words.TAPED, Taped.LEVEL, Words.CUSTOM)));
+            legs.add(CornerForm.leg(leg, heading, legs));
         }
         if (legs.isEmpty() && !run.has("legs")) run.needed("legs", LEGS, "");
         else if (legs.isEmpty()) run.refuse("legs", "a run needs a leg", "write \"legs\": [ { \"length\": \"40'\" } ]");
@@ -185,9 +183,14 @@ final class RunForm {
         return first ? new Heading.Bearing(Angle.degrees(90)) : new Heading.Turn(Angle.ZERO);
     }
 
-    private static List<RunEnd> ends(Fields run) {
-        if (!run.has("ends")) run.leaveOut("ends", "free, free", Words.CUSTOM);
+    /** A run that begins on another shares its post there. */
+    private static List<RunEnd> ends(Fields run, Start from) {
+        Optional<String> tee = from.match(
+                at -> Optional.empty(), on -> on.inside().isZero() ? Optional.of(on.run()) : Optional.empty());
+        if (!run.has("ends"))
+            run.leaveOut("ends", tee.map(id -> "joins " + id).orElse("free") + ", free", Words.CUSTOM);
         List<RunEnd> ends = new ArrayList<>();
+        if (!run.has("ends") && tee.isPresent()) ends.add(new RunEnd.Joins(tee.get()));
         for (Choice choice : run.choices("ends", ENDS)) ends.add(end(choice));
         if (run.has("ends") && ends.size() != 2)
             run.refuse("ends", "a run has two ends, first and last", "write \"ends\": [ \"free\", \"free\" ]");
@@ -205,24 +208,17 @@ final class RunForm {
 
     static void write(Run run, Entries out) {
         out.words("id", run.id()).put("outside", Words.SIDE, run.outside());
-        out.object(
-                "start",
-                start -> start.put("east", TextKind.OFFSET, run.start().east())
-                        .put("north", TextKind.OFFSET, run.start().north()));
+        out.object("start", start -> CornerForm.writeStart(run.start(), start));
         List<Leg> written = run.legs().stream()
                 .filter(leg -> leg.chord().match(chord -> chord.is().index() == 0, straight -> true))
                 .toList();
         out.objects("legs", written, (leg, entries) -> {
-            if (!leg.chord().isSaid()) entries.put("length", TextKind.LENGTH, leg.length());
-            leg.heading()
-                    .match(
-                            bearing -> entries.put("bearing", TextKind.ANGLE, bearing.fromNorth()),
-                            turn -> entries.put("turn", Words.TURN, turn.left()));
+            CornerForm.writeLeg(leg, entries);
             leg.chord()
                     .match(
                             chord -> entries.object(
                                     "arc", arc -> writeArc(chord.is().arc(), arc)),
-                            straight -> entries.put("taped", Words.TAPED, leg.taped()));
+                            straight -> entries);
         });
         out.choices("ends", List.of(run.first(), run.last()), RunForm::endKind, RunForm::writeEnd);
         out.words("style", run.style())
@@ -247,6 +243,7 @@ final class RunForm {
                 "set",
                 run.set(),
                 (set, entries) -> entries.words("id", set.id()).put("station", TextKind.LENGTH, set.station()));
+        CornerForm.writeChecks(run.checks(), out);
         out.object("posts", posts -> SupportForm.write(run.posts(), posts));
         out.putIfAny("crossSlope", TextKind.SLOPE, run.crossSlope().value());
         out.putIfAny("basis", Words.BASIS, run.basis().value());

@@ -39,8 +39,11 @@ final class FullJob {
                   "legs": [
                     { "length": "30'", "bearing": "12.5 deg", "taped": "slope" },
                     { "length": "20'", "turn": "33.3 deg right", "taped": "level" },
+                    { "length": "10'", "diagonal": "25' 3\\" left", "taped": "level" },
+                    { "along": "-1'", "off": "6' right" },
                     { "turn": "0 deg", "arc": { "radius": "20'", "turn": "90 deg left", "sagitta": "3\\"" } }
                   ],
+                  "checks": [{ "from": "0'", "to": "50'", "taped": "47' 11\\"" }],
                   "ends": [{ "kind": "wall", "of": "block" }, { "kind": "joins", "run": "R2" }],
                   "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "maxBay": "6'",
                   "finishedFace": "both", "stain": { "coats": 2, "texture": "smooth" }, "crossSlope": "-3%", "fits": [{ "from": "2'", "to": "12'", "fit": "stepped" }], "noDig": [{ "from": "1'", "to": "2'", "why": "pipe" }],
@@ -53,7 +56,7 @@ final class FullJob {
                   "infill": "6'", "bottomGap": "0\\"", "fit": "stepped", "maxBay": "8'", "finishedFace": "in",
                   "posts": { "support": { "kind": "core-socket", "depth": "8\\"", "slabThickness": "10\\"", "edgeDistance": "6\\"" } }
                 },
-                { "id": "R3", "style": "none" }
+                { "id": "R3", "start": { "run": "R2", "station": "3'", "out": "1'" }, "style": "none" }
               ],
               "gates": [
                 {

@@ -10,7 +10,7 @@ import plumbleaf.web.page.Unit;
 /**
  * One blank of a form that writes something down.
  *
- * @param key where it goes in the item: {@code from}, {@code arc.radius}; {@link #ITSELF} where the item is this one word
+ * @param key where it goes in the item: {@code from}, {@code arc.radius}, {@code legs[].length} for the one leg of a list; {@link #ITSELF} where the item is this one word
  */
 record Blank(String key, String label, Kind kind) {
     /** The item is no object but this word alone. */
@@ -34,6 +34,8 @@ record Blank(String key, String label, Kind kind) {
         INCHES("text", "in"),
         DEGREES("text", "deg"),
         TURN("text", "90 deg left"),
+        /** A tape and the side it goes to. */
+        SIDED("text", "50' 3\" left"),
         EDITS("text", "builds.G1.hingePost=F1083-REG-3; one after the other with a semicolon"),
         ROWS("textarea", "id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source"),
         IDS("text", "S4, S7, S9"),
@@ -74,13 +76,13 @@ record Blank(String key, String label, Kind kind) {
                 case DEGREES -> Unit.DEGREES;
                 case SHARE -> Unit.PERCENT;
                 case NUMBER, YES -> Unit.COUNT;
-                case DATE, WORDS, PICKED, MAYBE, MONEY, TURN, EDITS, ROWS, IDS, POINTS -> Unit.WORDS;
+                case DATE, WORDS, PICKED, MAYBE, MONEY, TURN, SIDED, EDITS, ROWS, IDS, POINTS -> Unit.WORDS;
             };
         }
 
         private String json(String value) {
             return switch (this) {
-                case DATE, WORDS, PICKED, MAYBE, TURN -> DocumentText.quoted(value);
+                case DATE, WORDS, PICKED, MAYBE, TURN, SIDED -> DocumentText.quoted(value);
                 case YES -> value.equals("true") ? value : DocumentText.quoted(value);
                 case NUMBER -> FIGURE.matcher(value).matches() ? value : DocumentText.quoted(value);
                 case MONEY -> DocumentText.quoted(dollars(value));
@@ -111,8 +113,15 @@ record Blank(String key, String label, Kind kind) {
                 objects.computeIfAbsent(blank.key().substring(0, dot), key -> new ArrayList<>())
                         .add(member);
         }
-        objects.forEach((key, inside) -> members.add(DocumentText.quoted(key) + ": " + object(inside)));
+        objects.forEach((key, inside) -> members.add(nested(key, inside)));
         return object(members);
+    }
+
+    /** {@code arc} is an object; {@code legs[]} a list with one. */
+    private static String nested(String key, List<String> inside) {
+        return key.endsWith("[]")
+                ? DocumentText.quoted(key.substring(0, key.length() - 2)) + ": [" + object(inside) + "]"
+                : DocumentText.quoted(key) + ": " + object(inside);
     }
 
     private static String object(List<String> members) {

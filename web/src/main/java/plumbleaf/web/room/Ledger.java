@@ -98,6 +98,18 @@ enum Ledger {
             "",
             blank("file", "Which sheet", Blank.Kind.WORDS),
             blank("rows", "Table, headings first", Blank.Kind.ROWS)),
+    RUN(
+            "runs",
+            "Another run",
+            "Add run",
+            "R",
+            blank("start.run", "Begins on run", Blank.Kind.MAYBE),
+            blank("start.station", "At its station", Blank.Kind.FEET),
+            blank("start.east", "Or begins east of the origin", Blank.Kind.FEET),
+            blank("start.north", "And north of it", Blank.Kind.FEET),
+            blank("legs[].length", "First leg", Blank.Kind.FEET),
+            blank("legs[].bearing", "Its bearing", Blank.Kind.DEGREES),
+            blank("style", "Style", Blank.Kind.PICKED)),
     LEG(
             "runs[].legs",
             "Add a leg or a curve",
@@ -105,9 +117,20 @@ enum Ledger {
             "",
             blank("length", "Length; empty for a curve", Blank.Kind.FEET),
             blank("turn", "Turn from the leg before", Blank.Kind.TURN),
+            blank("diagonal", "Or tape across the corner", Blank.Kind.SIDED),
+            blank("along", "Or on along the leg before", Blank.Kind.FEET),
+            blank("off", "And square off it", Blank.Kind.SIDED),
             blank("arc.radius", "Radius of the curve", Blank.Kind.FEET),
             blank("arc.turn", "The curve turns in all", Blank.Kind.TURN),
             blank("arc.sagitta", "Chord off the curve at most", Blank.Kind.INCHES)),
+    CHECK_TAPE(
+            "runs[].checks",
+            "A tape across, to check the corners",
+            "Add tape",
+            "",
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET),
+            blank("taped", "The tape reads", Blank.Kind.FEET)),
     FIT_PART(
             "runs[].fits",
             "A stretch that follows the ground in another way",
@@ -377,6 +400,8 @@ enum Ledger {
                         .flatMap(design -> design.quote().price().unitOffers().stream())
                         .map(offer -> new Choice(offer.charge(), offer.name()))
                         .toList();
+            case RUN ->
+                blank.key().equals("style") ? Choices.styles(opened.catalogue()) : Choices.ids(opened.text(), "runs");
             case FIT_PART -> Choices.FITS;
             case HEIGHT_RULE -> Choices.FROM;
             case LOT_LINE -> Choices.CERTIFIED;
@@ -384,8 +409,19 @@ enum Ledger {
             case POOL_RUN, HARD_GROUND, CLIMBABLE, PRIVATE_LINE, PLUG, LATER -> Choices.ids(opened.text(), "runs");
             case SHOT -> Choices.ids(opened.text(), blank.key().equals("setup") ? "ground.setups" : "runs");
             case SETUP -> marks(opened);
-            case BILL, PAID, CHANGE, MOISTURE, PART, LEG, NO_DIG, SIGHT, BUILDING, OVERNIGHT, TICKET, BREAKLINE ->
-                List.of();
+            case BILL,
+                    PAID,
+                    CHANGE,
+                    MOISTURE,
+                    PART,
+                    LEG,
+                    CHECK_TAPE,
+                    NO_DIG,
+                    SIGHT,
+                    BUILDING,
+                    OVERNIGHT,
+                    TICKET,
+                    BREAKLINE -> List.of();
         };
     }
 

@@ -27,6 +27,7 @@ final class LineRoom {
             panels.add(run(opened, at, id));
             panels.add(stretches(opened, at, id));
         }
+        panels.add(Panel.of("More runs", "line").withEntries(List.of(Ledger.RUN.entry(opened))));
         if (opened.design().isPresent()) panels.add(FitPanel.of(fits));
         panels.addAll(RulesPanels.panels(opened));
         opened.design()
@@ -66,35 +67,18 @@ final class LineRoom {
     /** Its legs and curves, where it follows the ground in another way, and where no hole may be. */
     private static Panel stretches(Opened opened, String at, String id) {
         List<Panel.Strip> strips = new ArrayList<>();
-        for (int i = 0; i < opened.text().count(at + ".legs"); i++) strips.add(leg(opened, at, id, i));
+        for (int i = 0; i < opened.text().count(at + ".legs"); i++) strips.add(LegFields.of(opened, at, id, i));
+        strips.addAll(Listed.strips(opened, Ledger.CHECK_TAPE, at + ".checks", "Check tape"));
         strips.addAll(Listed.strips(opened, Ledger.FIT_PART, at + ".fits", "Fit"));
         strips.addAll(Listed.strips(opened, Ledger.NO_DIG, at + ".noDig", "No-dig"));
         return Panel.of("Legs and stretches of run " + id, id)
+                .withFields(LegFields.start(opened, at, id))
                 .withEntries(List.of(
                         Ledger.LEG.entry(opened, at + ".legs"),
+                        Ledger.CHECK_TAPE.entry(opened, at + ".checks"),
                         Ledger.FIT_PART.entry(opened, at + ".fits"),
                         Ledger.NO_DIG.entry(opened, at + ".noDig")))
                 .withStrips(strips);
-    }
-
-    private static Panel.Strip leg(Opened opened, String at, String id, int i) {
-        String leg = at + ".legs[" + i + "]";
-        String name = id + "." + (i + 1);
-        List<Field> fields = new ArrayList<>();
-        boolean curve = opened.text().count(leg + ".arc") > 0
-                || opened.text().value(leg + ".arc.radius").isPresent();
-        if (!curve) fields.add(opened.field(leg + ".length", "Length", Unit.FEET, name));
-        if (i == 0) fields.add(opened.field(leg + ".bearing", "Bearing", Unit.DEGREES, name));
-        else fields.add(opened.fields().choice(leg + ".turn", "Turn", Unit.WORDS, name, List.of(), "straight on"));
-        if (curve) {
-            fields.add(opened.field(leg + ".arc.radius", "Radius", Unit.FEET, name));
-            fields.add(opened.field(leg + ".arc.turn", "Turns in all", Unit.WORDS, name));
-            fields.add(opened.field(leg + ".arc.sagitta", "Chord off the curve", Unit.INCHES, name));
-        } else {
-            fields.add(opened.choice(leg + ".taped", "Taped", name, Choices.TAPED));
-            fields.add(LegCurve.field(opened, leg, name));
-        }
-        return new Panel.Strip(name, leg, curve ? "a curve, fenced by chords" : "", fields);
     }
 
     private static Panel posts(RunLayout run, Figures figures) {

@@ -29,7 +29,7 @@ final class RunEndText {
                 said.isEmpty() ? "free" : said,
                 said.isEmpty(),
                 Unit.WORDS,
-                choices(opened.text(), id),
+                choices(opened.text(), id, end),
                 id,
                 said.isEmpty() ? "assumed: a post with nothing beyond" : "",
                 typed ? opened.typed().problem() : "");
@@ -42,11 +42,12 @@ final class RunEndText {
         return (kind + " " + of).strip();
     }
 
-    private static List<Choice> choices(DocumentText text, String own) {
+    private static List<Choice> choices(DocumentText text, String own, int end) {
         List<Choice> choices = new ArrayList<>(List.of(new Choice("free", "a post of its own")));
         for (Choice wall : Choices.WALLS) choices.add(new Choice("wall " + wall.value(), "a wall of " + wall.words()));
         for (Choice run : Choices.ids(text, "runs"))
             if (!run.value().equals(own)) choices.add(new Choice("joins " + run.value(), "run " + run.value()));
+        if (end == 1) choices.add(new Choice("joins " + own, "its own start, round a yard"));
         return choices;
     }
 
