@@ -25,21 +25,22 @@ import plumbleaf.web.room.Rooms;
 import plumbleaf.web.room.Sight;
 import plumbleaf.web.room.Veil;
 import plumbleaf.web.store.JobId;
-import plumbleaf.web.store.JobLine;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.StoredJob;
 
-/** The desk: every job, latest change first; job files come in here and go out. */
+/** The desk: every job by where it stands, latest change first; job files come in here and go out. */
 @Controller
 class Desk {
     private static final int MOST_ERRORS = 40;
 
+    private final DeskSheets sheets;
     private final JobStore store;
     private final Rooms rooms;
     private final Pages pages;
     private final WhoIsThere who;
 
-    Desk(JobStore store, Rooms rooms, Pages pages, WhoIsThere who) {
+    Desk(DeskSheets sheets, JobStore store, Rooms rooms, Pages pages, WhoIsThere who) {
+        this.sheets = sheets;
         this.store = store;
         this.rooms = rooms;
         this.pages = pages;
@@ -82,20 +83,21 @@ class Desk {
                 .body(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private DeskLine line(JobLine line, Sight sight) {
-        Rooms.Summary all = store.open(line.id()).map(rooms::summary).orElse(Rooms.Summary.NONE);
-        return DeskLine.of(line, sight == Sight.EVERYTHING ? all : all.withoutMoney());
-    }
-
     private Sight sight(HttpServletRequest request) {
         return Sight.of(who.person(request.getUserPrincipal()).role());
     }
 
     private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, List<String> errors) {
-        List<DeskLine> jobs =
-                store.list().stream().map(line -> line(line, sight(request))).toList();
         List<String> first = errors.size() > MOST_ERRORS ? errors.subList(0, MOST_ERRORS) : errors;
         return pages.html(
-                status, "desk.jte", Map.of("frame", pages.frame(request, "Desk"), "jobs", jobs, "errors", first));
+                status,
+                "desk.jte",
+                Map.of(
+                        "frame",
+                        pages.frame(request, "Desk"),
+                        "sheet",
+                        sheets.of(request, sight(request)),
+                        "errors",
+                        first));
     }
 }

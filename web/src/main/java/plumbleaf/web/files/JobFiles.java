@@ -79,7 +79,7 @@ public class JobFiles {
         String id = Secret.id();
         return database.together(() -> {
             // Two who add at once wait for each other here, so the limits hold.
-            sql.sql("update job set stage = stage where id = ?")
+            sql.sql("update job set version = version where id = ?")
                     .param(job.text())
                     .update();
             long files = one("select count(*) from attachment where job = ?", job);

@@ -6,8 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
-import plumbleaf.engine.finding.Finding;
-import plumbleaf.engine.finding.Severity;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Entry;
 import plumbleaf.web.page.Field;
@@ -43,39 +41,6 @@ public class Rooms {
     /** Everything that is wrong with a job file from outside; nothing where it is good. */
     public List<InputError> errors(String file, byte[] bytes) {
         return bench.read(file, bytes).errors();
-    }
-
-    /**
-     * A job in one line.
-     *
-     * @param severity as a mark shows it
-     * @param next     the one next thing to do
-     */
-    public record Summary(String customer, String price, String severity, String verdict, String next) {
-        public static final Summary NONE = new Summary("", "", "", "", "");
-
-        public Summary withoutMoney() {
-            return new Summary(customer, "", severity, verdict, Veil.words(next));
-        }
-    }
-
-    public Summary summary(StoredJob job) {
-        Opened opened = bench.open(job, Typed.NOTHING);
-        if (opened.design().isEmpty())
-            return new Summary("", "", "must-fix", "cannot be read", "open its file and put it right");
-        Design design = opened.design().get();
-        String severity = Verdicts.severity(design.verdict());
-        String next = design.findings().stream()
-                .filter(finding -> finding.severity() != Severity.PASS)
-                .map(Finding::message)
-                .findFirst()
-                .orElse("print the papers");
-        return new Summary(
-                design.job().site().customer(),
-                design.quote().price().total().text(),
-                severity,
-                Verdicts.words(design.verdict()),
-                next);
     }
 
     /** A job, designed; nothing where its file is wrong. */

@@ -3,10 +3,10 @@ package plumbleaf.web.room;
 import plumbleaf.engine.design.Verdict;
 
 /** A design's verdict as a mark and in words. */
-final class Verdicts {
+public final class Verdicts {
     private Verdicts() {}
 
-    static String severity(Verdict verdict) {
+    public static String severity(Verdict verdict) {
         return switch (verdict) {
             case PASSES -> "pass";
             case OPEN -> "cannot-say";
@@ -14,7 +14,7 @@ final class Verdicts {
         };
     }
 
-    static String words(Verdict verdict) {
+    public static String words(Verdict verdict) {
         return switch (verdict) {
             case PASSES -> "passes";
             case OPEN -> "open questions";

@@ -3,4 +3,4 @@ package plumbleaf.web.store;
 import java.time.Instant;
 
 /** A job as the desk lists it. */
-public record JobLine(JobId id, String title, String stage, long version, Instant changedAt) {}
+public record JobLine(JobId id, String title, long version, Instant changedAt) {}

@@ -32,7 +32,7 @@ public class JobStore {
         long now = clock.millis();
         return database.together(() -> {
             sql.sql("insert into job (id, title, stage, version, revision, changed_at)"
-                            + " values (?, ?, 'priced', 1, 1, ?)")
+                            + " values (?, ?, 'settle', 1, 1, ?)")
                     .params(id.text(), title, now)
                     .update();
             insertRevision(id, 1, 0, document, "started the job", who, now);
@@ -43,13 +43,13 @@ public class JobStore {
 
     /** The jobs that are not in the trash, latest change first. */
     public List<JobLine> list() {
-        return lines("select id, title, stage, version, changed_at from job where trashed_at is null"
+        return lines("select id, title, version, changed_at from job where trashed_at is null"
                 + " order by changed_at desc, id");
     }
 
     /** The jobs in the trash, thrown away last first; {@code changedAt} is when. */
     public List<JobLine> trash() {
-        return lines("select id, title, stage, version, trashed_at as changed_at from job where trashed_at is not null"
+        return lines("select id, title, version, trashed_at as changed_at from job where trashed_at is not null"
                 + " order by trashed_at desc, id");
     }
 
@@ -58,7 +58,6 @@ public class JobStore {
                 .query((row, n) -> new JobLine(
                         new JobId(row.getString("id")),
                         row.getString("title"),
-                        row.getString("stage"),
                         row.getLong("version"),
                         Instant.ofEpochMilli(row.getLong("changed_at"))))
                 .list();
