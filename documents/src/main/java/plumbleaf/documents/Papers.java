@@ -4,22 +4,29 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.packet.AsBuilt;
 import plumbleaf.documents.packet.CalculationBook;
 import plumbleaf.documents.packet.CareCard;
 import plumbleaf.documents.packet.ChangeOrder;
+import plumbleaf.documents.packet.ConcreteSheet;
 import plumbleaf.documents.packet.CrewSheet;
 import plumbleaf.documents.packet.CutAndDrill;
 import plumbleaf.documents.packet.CutPlans;
 import plumbleaf.documents.packet.GatePaper;
 import plumbleaf.documents.packet.GateSheets;
+import plumbleaf.documents.packet.HandOver;
 import plumbleaf.documents.packet.LoadSheet;
+import plumbleaf.documents.packet.LocateRequest;
 import plumbleaf.documents.packet.Order;
 import plumbleaf.documents.packet.PacketSubject;
+import plumbleaf.documents.packet.PermitSheet;
 import plumbleaf.documents.packet.ProfileSheets;
 import plumbleaf.documents.packet.Proposal;
 import plumbleaf.documents.packet.Receiving;
 import plumbleaf.documents.packet.SiteSheet;
 import plumbleaf.documents.packet.StakeOut;
+import plumbleaf.documents.packet.TearOut;
+import plumbleaf.documents.packet.Templates;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.plot.dxf.DxfPlot;
 import plumbleaf.documents.plot.pdf.PdfFacts;
@@ -61,7 +68,9 @@ public final class Papers {
             Design changed, Difference difference, String what, Money accepted, PaperOptions options) {
         Papers papers = new Papers(PacketSubjects.of(changed.job(), changed, options));
         Part part = new Part(
-                "change-order", "Change order", papers.set(ChangeOrder.of(papers.subject, difference, what, accepted)));
+                PaperKind.CHANGE_ORDER.file(),
+                PaperKind.CHANGE_ORDER.title(),
+                papers.set(ChangeOrder.of(papers.subject, difference, what, accepted)));
         return new PaperFile("change-order.pdf", papers.pdf(part));
     }
 
@@ -82,9 +91,9 @@ public final class Papers {
     }
 
     private void collect() {
-        parts.add(new Part("site-plan", "Site plan", SiteSheet.pages(subject)));
+        part(PaperKind.SITE_PLAN, SiteSheet.pages(subject));
         drawing("site-plan", SiteSheet.drawing(subject));
-        parts.add(new Part("profile", "Unrolled profile", ProfileSheets.pages(subject)));
+        part(PaperKind.PROFILE, ProfileSheets.pages(subject));
         List<Drawing> strips = ProfileSheets.drawings(subject);
         for (int i = 0; i < strips.size(); i++) drawing("profile-" + (i + 1), strips.get(i));
         for (GatePaper gate : subject.gates()) {
@@ -95,20 +104,33 @@ public final class Papers {
             if (gate.isPair())
                 for (GatePaper leaf : gate.leaves())
                     drawing("gate-" + leaf.mark(), GateSheets.shopDrawing(subject, leaf));
+            List<Drawing> templates = Templates.pages(subject, gate);
+            if (!templates.isEmpty())
+                parts.add(new Part("templates-" + gate.id(), "Gate " + gate.id() + ", full-size templates", templates));
         }
-        text("stake-out", "Stake-out and post schedule", StakeOut.of(subject));
-        text("order", "Material order", Order.of(subject));
-        text("receiving", "Receiving", Receiving.of(subject));
-        text("cut-plans", "Cut plans", CutPlans.of(subject));
-        text("load-list", "Load list", LoadSheet.of(subject));
-        text("crew", "Crew sheet", CrewSheet.of(subject));
-        text("proposal", "Proposal", Proposal.of(subject));
-        text("calculations", "Calculation book", CalculationBook.of(subject));
-        text("care-card", "Care card", CareCard.of(subject));
+        text(PaperKind.STAKE_OUT, StakeOut.of(subject));
+        text(PaperKind.CONCRETE, ConcreteSheet.of(subject));
+        text(PaperKind.PERMIT, PermitSheet.of(subject));
+        text(PaperKind.LOCATE, LocateRequest.of(subject));
+        if (TearOut.isFor(subject)) text(PaperKind.TEAR_OUT, TearOut.of(subject));
+        text(PaperKind.ORDER, Order.of(subject));
+        text(PaperKind.RECEIVING, Receiving.of(subject));
+        text(PaperKind.CUT_PLANS, CutPlans.of(subject));
+        text(PaperKind.LOAD, LoadSheet.of(subject));
+        text(PaperKind.CREW, CrewSheet.of(subject));
+        text(PaperKind.AS_BUILT, AsBuilt.of(subject));
+        text(PaperKind.HAND_OVER, HandOver.of(subject));
+        text(PaperKind.PROPOSAL, Proposal.of(subject));
+        text(PaperKind.CALCULATIONS, CalculationBook.of(subject));
+        text(PaperKind.CARE_CARD, CareCard.of(subject));
     }
 
-    private void text(String file, String title, Paper paper) {
-        parts.add(new Part(file, title, set(paper)));
+    private void text(PaperKind kind, Paper paper) {
+        part(kind, set(paper));
+    }
+
+    private void part(PaperKind kind, List<Drawing> pages) {
+        parts.add(new Part(kind.file(), kind.title(), pages));
     }
 
     private List<Drawing> set(Paper paper) {

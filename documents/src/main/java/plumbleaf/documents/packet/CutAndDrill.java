@@ -35,10 +35,9 @@ public final class CutAndDrill {
     private CutAndDrill() {}
 
     public static Paper of(PacketSubject subject, GatePaper gate) {
-        boolean released =
-                gate.asked().release().match(priced -> false, hold -> false, is -> true) && !subject.mustFix();
+        boolean released = isReleased(subject, gate);
         Paper.Builder paper = Paper.titled("Cut and drill list, gate " + gate.id(), subject.running())
-                .flag(released ? "RELEASED" : subject.mustFix() ? "HOLD, MUST FIX: see findings" : "HOLD")
+                .flag(release(subject, gate))
                 .say(gate.subject().plan().sentence()
                         + ". Lengths are over the long points: set the stop to them. Saw angles are from square,"
                         + " 0\u00b0 a square cut. Cut long to short.");
@@ -57,6 +56,15 @@ public final class CutAndDrill {
             leaf(paper, subject, each, each.leaf());
         }
         return paper.paper();
+    }
+
+    private static boolean isReleased(PacketSubject subject, GatePaper gate) {
+        return gate.asked().release().match(priced -> false, hold -> false, is -> true) && !subject.mustFix();
+    }
+
+    /** What every page that the shop builds from says in its box. */
+    static String release(PacketSubject subject, GatePaper gate) {
+        return isReleased(subject, gate) ? "RELEASED" : subject.mustFix() ? "HOLD, MUST FIX: see findings" : "HOLD";
     }
 
     private static void leaf(Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf) {

@@ -161,6 +161,16 @@ public record PacketSubject(
                 .toList();
     }
 
+    /** All of it, each thing once: a ticket that a caution names is not said again. */
+    public List<String> digging() {
+        List<String> words = new ArrayList<>(diggingCautions());
+        for (String ticket : tickets()) {
+            String head = ticket.contains(":") ? ticket.substring(0, ticket.indexOf(':')) : ticket;
+            if (words.stream().noneMatch(word -> word.startsWith(head))) words.add(0, ticket);
+        }
+        return List.copyOf(words);
+    }
+
     public PostDetail post(String id) {
         return posts.stream()
                 .filter(post -> post.post().id().equals(id))

@@ -40,8 +40,7 @@ public final class StakeOut {
                     + subject.inches(level.heightOfInstrument().inches()) + ".");
         paper.say(
                 "Height of instrument today (blank until set): ____________   rod at a post top = height of instrument less \u201ctop\u201d.");
-        List<String> before = new ArrayList<>(subject.tickets());
-        before.addAll(subject.diggingCautions());
+        List<String> before = new ArrayList<>(subject.digging());
         for (Run run : subject.job().runs())
             for (NoDig stretch : run.noDig())
                 before.add("Run " + run.id() + ": no hole from "

@@ -19,6 +19,8 @@ import plumbleaf.documents.paper.Table;
 /** Turns one block into slabs of a column of a given width. Three sizes of lettering, as everywhere. */
 final class Slabs implements Block.Cases<List<Slab>> {
     static final double PITCH = 0.170;
+    private static final int SHORT_LIST = 6;
+
     static final double GAP = 0.10;
     static final Look LOOK = Look.note().on(Layer.NOTES);
 
@@ -180,9 +182,16 @@ final class Slabs implements Block.Cases<List<Slab>> {
                 y -= PITCH;
                 marks.add(Text.small(new Point(indent, y + 0.05), line).with(LOOK));
             }
-            slabs.add(Slab.of(-y + (number == block.items().size() ? GAP : 0.055), marks));
+            Slab slab = Slab.of(-y + (number == block.items().size() ? GAP : 0.055), marks);
+            slabs.add(staysWithNext(number, block.items().size()) ? slab.keptWithNext() : slab);
         }
         return slabs;
+    }
+
+    /** A short list stays whole; of a long one the first two and the last two stay together. */
+    private static boolean staysWithNext(int number, int count) {
+        if (number == count) return false;
+        return count <= SHORT_LIST || number == 1 || number == count - 1;
     }
 
     @Override

@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.PaperFile;
+import plumbleaf.documents.PaperKind;
 import plumbleaf.documents.PaperOptions;
 import plumbleaf.documents.Papers;
 import plumbleaf.documents.drawing.Drawing;
@@ -115,6 +116,8 @@ class PacketTest {
                         .doesNotContain("NaN")
                         .doesNotContain("Infinity")
                         .doesNotContain("null");
+                if (PaperKind.of(file.name()).map(PaperKind::isForCrew).orElse(false))
+                    assertThat(text).as(file.name()).doesNotContain("$");
                 switch (file.name()) {
                     case "gate-G1.pdf" ->
                         assertThat(text)
@@ -141,6 +144,21 @@ class PacketTest {
                     }
                     case "care-card.pdf" -> assertThat(pdf.getNumberOfPages()).isEqualTo(1);
                     case "order.pdf" -> assertThat(text).doesNotContain("$");
+                    case "templates-G1.pdf" ->
+                        assertThat(text)
+                                .contains("Print at 100 %", "42.5\u00b0 from square", "hinge 1", "match at", "HOLD");
+                    case "concrete.pdf" -> assertThat(text).contains("bags of 80 lb", "yd\u00b3", "gallons of water");
+                    case "permit.pdf" ->
+                        assertThat(text).contains("Permit number", "6' 6\"", "no approval", "Association or neighbor");
+                    case "locate.pdf" ->
+                        assertThat(text).contains("811", "KR-0417", "13 holes", "drip line to the beds");
+                    case "tear-out.pdf" ->
+                        assertThat(text).contains("sagging wire on wood posts", "54' 0\"", "KR-0417");
+                    case "as-built.pdf" -> assertThat(text).contains("As dug", "P13", "Clear opening, middle");
+                    case "hand-over.pdf" -> {
+                        assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+                        assertThat(text).contains("Left to do", "Customer", "Date");
+                    }
                     case "packet.pdf" ->
                         assertThat(pdf.getDocumentCatalog()
                                         .getDocumentOutline()

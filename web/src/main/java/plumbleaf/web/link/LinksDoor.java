@@ -17,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 import plumbleaf.documents.PaperFile;
+import plumbleaf.documents.PaperKind;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Moment;
 import plumbleaf.web.page.Pages;
@@ -33,7 +34,6 @@ import plumbleaf.web.store.StoredJob;
 @RequestMapping("/jobs/{id}/customer")
 class LinksDoor {
     private static final Set<String> USUAL = Set.of("proposal.pdf", "site-plan.pdf", "care-card.pdf");
-    private static final Set<String> NEVER = Set.of("packet.pdf", "order.pdf", "calculations.pdf", "cut-plans.pdf");
 
     private final JobStore store;
     private final CustomerLinks links;
@@ -91,7 +91,8 @@ class LinksDoor {
     private List<String> offered(StoredJob job) {
         return answers.papers(job, Sight.EVERYTHING).stream()
                 .map(PaperFile::name)
-                .filter(name -> name.endsWith(".pdf") && !NEVER.contains(name))
+                .filter(name -> name.endsWith(".pdf")
+                        && PaperKind.of(name).map(PaperKind::isForCustomer).orElse(false))
                 .toList();
     }
 

@@ -5,21 +5,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import plumbleaf.documents.PaperFile;
+import plumbleaf.documents.PaperKind;
 
-/** The papers for shop and crew: those named here, and a packet of them alone. A paper somebody adds later stays out until it is named. */
+/** The papers for shop and crew, as each kind says it, and a packet of them alone. */
 final class HandPapers {
-    private static final Pattern FOR_HANDS = Pattern.compile(
-            "(site-plan|profile|gate-[A-Za-z0-9]+|stake-out|cut-plans|crew|care-card|template|concrete|load)([-.].*)?");
-
     private HandPapers() {}
 
     static boolean isFor(String name) {
-        return FOR_HANDS.matcher(name).matches();
+        return PaperKind.of(name).map(PaperKind::isForCrew).orElse(false);
     }
 
     static List<PaperFile> of(List<PaperFile> all) {
