@@ -6,6 +6,7 @@ export function takeHold(move) {
     for (const mark of document.querySelectorAll(".sheet .handle")) {
         const svg = mark.closest(".sheet").querySelector("svg[data-frame]");
         if (!svg) continue;
+        svg.setAttribute("role", "group");
         for (const part of svg.querySelectorAll(`[data-of="${CSS.escape(mark.dataset.of)}"]`)) hold(part, svg, mark, move);
     }
 }

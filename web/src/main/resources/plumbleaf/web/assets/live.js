@@ -1,5 +1,6 @@
 import { takeHold } from "./handles.js";
 import { morph } from "./morph.js";
+import { keepZoom } from "./zoom.js";
 
 // Edits go out one at a time, in the order they were made, each on the version the last answer showed. So an answer can never overwrite a
 // newer one, and what was typed while the line was down is sent when it is back.
@@ -73,6 +74,7 @@ function show(html) {
     morph(document.getElementById("job-bar"), page.getElementById("job-bar"));
     morph(inside(), next);
     for (const number of document.querySelectorAll("[data-number]")) showChange(number, before.get(number.dataset.number));
+    keepZoom();
     restore(kept);
     document.getElementById("conflict")?.focus();
     takeHold(move);

@@ -97,6 +97,25 @@ class RoomsInBrowserTest {
     }
 
     @Test
+    void aSheetLookedAtCloserStaysSoThroughAnEditAndShowsAsAWholeAgain() {
+        go(Room.GATES);
+        WebElement sheet = browser.findElement(By.cssSelector(".sheet"));
+        int whole = drawnWidth();
+        sheet.sendKeys("++");
+        assertThat(drawnWidth()).isGreaterThan(whole * 3 / 2);
+        int closer = drawnWidth();
+        type("gates[0].opening", "4' 6");
+        waitForVersion(2);
+        assertThat(drawnWidth()).isEqualTo(closer);
+        browser.findElement(By.cssSelector("[data-zoom=fit]")).click();
+        assertThat(drawnWidth()).isEqualTo(whole);
+    }
+
+    private int drawnWidth() {
+        return browser.findElement(By.cssSelector(".sheet svg")).getSize().getWidth();
+    }
+
+    @Test
     void aRemedyIsAppliedWithOnePressAndUndoneWithOne() {
         openExample();
         go(Room.GATES);
