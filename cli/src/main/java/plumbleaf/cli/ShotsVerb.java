@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plumbleaf.engine.ground.Shot;
 import plumbleaf.engine.quantity.LengthText;
-import plumbleaf.engine.quantity.Offset;
+import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
@@ -28,6 +28,7 @@ import plumbleaf.jobfile.json.NodePath;
 import plumbleaf.jobfile.survey.ColumnOrder;
 import plumbleaf.jobfile.survey.PointFile;
 import plumbleaf.jobfile.survey.Separator;
+import plumbleaf.jobfile.survey.ShotNode;
 import plumbleaf.jobfile.survey.SurveyUnit;
 
 /** A survey's point file as shots, shown or put into a job. */
@@ -87,11 +88,14 @@ final class ShotsVerb implements Callable<Integer> {
                 .put("units", file.unit().key())
                 .put("eastOffFt", (double) file.eastOff())
                 .put("northOffFt", (double) file.northOff())
-                .put("shots", file.shots(), ShotsVerb::node)
+                .put("found", file.found(), Json::text)
+                .put("doubts", file.doubts(), InputError::json)
+                .put("shots", file.shots(), ShotNode::of)
                 .build());
         answer.say(points + ": " + file.shots().size() + " points");
         for (String sentence : file.found()) answer.say("  " + sentence);
         answer.say(table(file.shots()).lines(2));
+        for (InputError doubt : file.doubts()) answer.say("  line " + doubt.line() + ": " + doubt.problem());
         if (!out.isEmpty()) answer.say("Wrote " + out + ".");
         return ExitCode.FINE;
     }
@@ -146,7 +150,7 @@ final class ShotsVerb implements Callable<Integer> {
                 .flatMap(Node::asArray)
                 .map(array -> array.items())
                 .orElse(List.of()));
-        for (Shot shot : file.shots()) shots.add(node(shot));
+        for (Shot shot : file.shots()) shots.add(ShotNode.of(shot));
         Node with = NodePath.of("ground.shots").set(root, Json.list(shots, is -> is));
         JobFile.read(to.toString(), with, JobDoor.catalogue(job)).match(good -> true, bad -> {
             throw new BadInput(bad.all());
@@ -160,32 +164,10 @@ final class ShotsVerb implements Callable<Integer> {
         for (Shot shot : shots)
             table.row(
                     shot.id(),
-                    place(shot, true),
-                    place(shot, false),
-                    LengthText.feetAndInches(elevation(shot).inches()),
+                    LengthText.feetAndInches(ShotNode.east(shot).inches()),
+                    LengthText.feetAndInches(ShotNode.north(shot).inches()),
+                    LengthText.feetAndInches(ShotNode.elevation(shot).inches()),
                     shot.note());
         return table;
-    }
-
-    private static String place(Shot shot, boolean east) {
-        return LengthText.feetAndInches(at(shot, east).inches());
-    }
-
-    private static Offset at(Shot shot, boolean east) {
-        return shot.place().match(onRun -> Offset.ZERO, after -> Offset.ZERO, at -> east ? at.east() : at.north());
-    }
-
-    private static Offset elevation(Shot shot) {
-        return shot.height().match(rod -> Offset.ZERO, elevation -> elevation.above(), falls -> Offset.ZERO);
-    }
-
-    private static Node node(Shot shot) {
-        Json.Members members = Json.object()
-                .put("id", shot.id())
-                .put("east", LengthText.exact(at(shot, true).inches()))
-                .put("north", LengthText.exact(at(shot, false).inches()))
-                .put("elevation", LengthText.exact(elevation(shot).inches()));
-        if (!shot.note().isBlank()) members.put("note", shot.note());
-        return members.build();
     }
 }

@@ -22,6 +22,9 @@ final class GroundReview {
     /** A hollow shallower than this is no low point. Judgement. */
     private static final Length HOLLOW = Length.inches(2);
 
+    /** Ground with more slips than this is rough ground: the rest is told without looking again. */
+    private static final int MOST_BLUNDERS = 20;
+
     /** How many of the nearest points stand in for the ground round a shot. */
     private static final int NEIGHBOURS = 12;
 
@@ -85,10 +88,8 @@ final class GroundReview {
             if (apart.size().compareTo(GroundFindings.GAP) > 0)
                 findings.add(say.gap(run.id(), points.get(i - 1), points.get(i)));
         }
-        for (int i = 1; i + 1 < points.size(); i++) {
-            offItsNeighbours(points.get(i - 1), points.get(i), points.get(i + 1));
-            hollow(run.id(), points, i);
-        }
+        offTheirNeighbours(points);
+        for (int i = 1; i + 1 < points.size(); i++) hollow(run.id(), points, i);
     }
 
     private void ends(Profile profile, RunLine run) {
@@ -101,13 +102,30 @@ final class GroundReview {
             findings.add(say.extrapolated(run.id(), last, end, profile.gradeAfter(end)));
     }
 
-    private void offItsNeighbours(ProfilePoint before, ProfilePoint here, ProfilePoint after) {
+    /** The worst first; the others are looked at again without it, since one bad reading puts its neighbours off too. */
+    private void offTheirNeighbours(List<ProfilePoint> all) {
+        List<ProfilePoint> points = new ArrayList<>(all);
+        while (true) {
+            int worst = -1;
+            Length most = GroundFindings.BLUNDER;
+            for (int i = 1; i + 1 < points.size(); i++) {
+                Length off = offItsNeighbours(points.get(i - 1), points.get(i), points.get(i + 1));
+                if (off.compareTo(most) <= 0) continue;
+                most = off;
+                worst = i;
+            }
+            if (worst < 0) return;
+            findings.add(say.blunder(points.get(worst).shot(), most));
+            points.remove(worst);
+        }
+    }
+
+    private static Length offItsNeighbours(ProfilePoint before, ProfilePoint here, ProfilePoint after) {
         double share = (here.station().inches() - before.station().inches())
                 / (after.station().inches() - before.station().inches());
         double onLine = before.elevation().inches()
                 + share * (after.elevation().inches() - before.elevation().inches());
-        Length off = new Length(Math.abs(here.elevation().inches() - onLine));
-        if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(say.blunder(here.shot(), off));
+        return new Length(Math.abs(here.elevation().inches() - onLine));
     }
 
     /** A shot lower than both neighbours, seen against the highest ground on either side. */
@@ -126,17 +144,36 @@ final class GroundReview {
         if (deep.compareTo(HOLLOW) > 0) findings.add(say.lowPoint(run, here, deep));
     }
 
-    /** A shot beside the lines against the surface of the shots round it. */
+    private record Off(GroundPoint point, Length by) {}
+
+    /** A shot beside the lines against the surface of the shots round it: the worst first, the others again without it. */
     private void besideTheLines(List<GroundPoint> points) {
-        for (GroundPoint point : points) {
+        List<GroundPoint> kept = new ArrayList<>(points);
+        List<Off> doubtful = off(points, kept);
+        for (int i = 0; i < MOST_BLUNDERS && !doubtful.isEmpty(); i++) {
+            Off worst = doubtful.get(0);
+            for (Off other : doubtful) if (other.by().compareTo(worst.by()) > 0) worst = other;
+            findings.add(say.blunder(worst.point().shot(), worst.by()));
+            kept.remove(worst.point());
+            List<GroundPoint> rest = new ArrayList<>();
+            for (Off other : doubtful) if (!other.equals(worst)) rest.add(other.point());
+            doubtful = off(rest, kept);
+        }
+        for (Off other : doubtful) findings.add(say.blunder(other.point().shot(), other.by()));
+    }
+
+    /** Which of some points lie off the surface of those round them. */
+    private static List<Off> off(List<GroundPoint> some, List<GroundPoint> all) {
+        List<Off> off = new ArrayList<>();
+        for (GroundPoint point : some) {
             if (!point.on().isEmpty()) continue;
             PlanPoint place = point.point().plan();
-            List<GroundPoint> near = nearest(points, place);
-            heightWithout(near, place).ifPresent(expected -> {
-                Length off = point.point().elevation().minus(expected).size();
-                if (off.compareTo(GroundFindings.BLUNDER) > 0) findings.add(say.blunder(point.shot(), off));
+            heightWithout(nearest(all, place), place).ifPresent(expected -> {
+                Length by = point.point().elevation().minus(expected).size();
+                if (by.compareTo(GroundFindings.BLUNDER) > 0) off.add(new Off(point, by));
             });
         }
+        return off;
     }
 
     /** The few points nearest to a place, itself left out, nearest first; of two as near the earlier. */

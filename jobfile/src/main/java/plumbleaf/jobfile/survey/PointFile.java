@@ -2,6 +2,7 @@ package plumbleaf.jobfile.survey;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +23,7 @@ import plumbleaf.jobfile.input.InputError;
  * @param order which column holds what
  * @param unit of the coordinates
  * @param found how separator, order and unit were come by, a sentence each
+ * @param doubts what looks wrong with lines that were read all the same: nothing is dropped or smoothed
  * @param eastOff whole feet taken off every easting, so that only differences count
  * @param northOff whole feet taken off every northing
  */
@@ -32,6 +34,7 @@ public record PointFile(
         ColumnOrder order,
         SurveyUnit unit,
         List<String> found,
+        List<InputError> doubts,
         long eastOff,
         long northOff) {
     private static final BigDecimal NM_PER_FOOT = new BigDecimal("304800000");
@@ -44,12 +47,12 @@ public record PointFile(
     private static final BigDecimal FARTHEST_NM = NM_PER_FOOT.multiply(new BigDecimal(10 * 5280));
     private static final BigDecimal HIGHEST_NM = NM_PER_FOOT.multiply(new BigDecimal(30_000));
     private static final int MOST_POINTS = 10_000;
-    private static final int LONGEST_NUMBER = 30;
 
     public PointFile {
         shots = List.copyOf(shots);
         errors = List.copyOf(errors);
         found = List.copyOf(found);
+        doubts = List.copyOf(doubts);
     }
 
     /** What the user says about a file; what is not said is found out. */
@@ -58,8 +61,6 @@ public record PointFile(
     }
 
     private record Line(int number, String text) {}
-
-    private record Point(Line line, String name, BigDecimal north, BigDecimal east, BigDecimal up, String note) {}
 
     public static PointFile read(String file, String text, Said said) {
         List<Line> lines = lines(text);
@@ -74,7 +75,7 @@ public record PointFile(
         List<Line> rows = heading ? lines.subList(1, lines.size()) : lines;
         ColumnOrder order = order(said, separator, lines, rows, heading, found);
         SurveyUnit unit = unit(said, heading ? lines.get(0).text() : "", found);
-        return new Reading(file, separator, order, unit).points(rows, found);
+        return new Reading(file, separator, order, unit, said.order().isPresent()).points(rows, found);
     }
 
     private static List<Line> lines(String text) {
@@ -91,7 +92,7 @@ public record PointFile(
     /** A first line of words without a number among them. */
     private static boolean isHeading(List<String> cells) {
         return cells.size() >= 3
-                && cells.stream().noneMatch(cell -> number(cell).isPresent());
+                && cells.stream().noneMatch(cell -> PlainNumber.of(cell, false).isPresent());
     }
 
     private static ColumnOrder order(
@@ -131,40 +132,32 @@ public record PointFile(
         return SurveyUnit.FEET;
     }
 
-    private static Optional<BigDecimal> number(String cell) {
-        if (cell.isEmpty() || cell.length() > LONGEST_NUMBER) return Optional.empty();
-        boolean digit = false;
-        boolean point = false;
-        for (int i = 0; i < cell.length(); i++) {
-            char c = cell.charAt(i);
-            boolean sign = i == 0 && (c == '-' || c == '+');
-            boolean dot = c == '.' && !point;
-            if (!sign && !dot && (c < '0' || c > '9')) return Optional.empty();
-            digit |= c >= '0' && c <= '9';
-            point |= c == '.';
-        }
-        return digit ? Optional.of(new BigDecimal(cell)) : Optional.empty();
-    }
-
     /** The rows of one file, once it is known how they are laid out. */
     private static final class Reading {
         private final String file;
         private final Separator separator;
         private final ColumnOrder order;
         private final SurveyUnit unit;
+        private final boolean orderSaid;
         private final List<InputError> errors = new ArrayList<>();
         private final Set<String> names = new LinkedHashSet<>();
 
-        Reading(String file, Separator separator, ColumnOrder order, SurveyUnit unit) {
+        Reading(String file, Separator separator, ColumnOrder order, SurveyUnit unit, boolean orderSaid) {
             this.file = file;
             this.separator = separator;
             this.order = order;
             this.unit = unit;
+            this.orderSaid = orderSaid;
         }
 
         PointFile points(List<Line> rows, List<String> found) {
-            List<Point> points = new ArrayList<>();
-            for (Line row : rows) point(row).ifPresent(points::add);
+            List<SurveyPoint> all = new ArrayList<>();
+            boolean comma = separator != Separator.COMMA && rows.stream().anyMatch(row -> decimalComma(row.text()));
+            if (comma) found.add("decimals: after a comma");
+            for (Line row : rows) point(row).ifPresent(all::add);
+            PointReview review = new PointReview(file, all, order, orderSaid);
+            errors.addAll(review.errors());
+            List<SurveyPoint> points = review.good();
             if (rows.isEmpty())
                 errors.add(InputError.ofFile(file, "there is no point in this file", "give lines of P,N,E,Z,D"));
             if (points.size() > MOST_POINTS)
@@ -178,15 +171,24 @@ public record PointFile(
                 found.add("origin: " + northOff + " ft taken off every northing and " + eastOff
                         + " ft off every easting; only differences count");
             List<Shot> shots = new ArrayList<>();
-            for (Point point : points) shot(point, northOff, eastOff).ifPresent(shots::add);
-            return new PointFile(shots, errors, separator, order, unit, found, eastOff, northOff);
+            for (SurveyPoint point : points) shot(point, northOff, eastOff).ifPresent(shots::add);
+            List<InputError> sorted = new ArrayList<>(errors);
+            sorted.sort(Comparator.comparingInt(InputError::line));
+            List<InputError> doubts = errors.isEmpty() ? PointDoubts.of(file, points, shots) : List.of();
+            return new PointFile(shots, sorted, separator, order, unit, found, doubts, eastOff, northOff);
+        }
+
+        private boolean decimalComma(String line) {
+            return separator.cells(line).stream()
+                    .anyMatch(cell -> cell.indexOf(',') > 0
+                            && PlainNumber.of(cell, true).isPresent());
         }
 
         private static long wholeFeet(BigDecimal nanometres) {
             return nanometres.divideToIntegralValue(NM_PER_FOOT).longValueExact();
         }
 
-        private Optional<Point> point(Line line) {
+        private Optional<SurveyPoint> point(Line line) {
             List<String> cells = separator.cells(line.text());
             Optional<BigDecimal> north = coordinate(line, cells, 'N', "northing");
             Optional<BigDecimal> east = coordinate(line, cells, 'E', "easting");
@@ -195,7 +197,8 @@ public record PointFile(
             if (!name.isEmpty() && !names.add(name))
                 error(line, "point", name, "this point is there twice", "keep one of the lines");
             if (north.isEmpty() || east.isEmpty() || up.isEmpty()) return Optional.empty();
-            return Optional.of(new Point(line, name, north.get(), east.get(), up.get(), note(cells)));
+            return Optional.of(
+                    new SurveyPoint(line.number(), name, north.get(), east.get(), up.get(), note(cells)));
         }
 
         /** The description, with what follows it where spaces separate. */
@@ -212,7 +215,7 @@ public record PointFile(
 
         private Optional<BigDecimal> coordinate(Line line, List<String> cells, char letter, String name) {
             String cell = cell(cells, order.at(letter));
-            Optional<BigDecimal> number = number(cell);
+            Optional<BigDecimal> number = PlainNumber.of(cell, separator != Separator.COMMA);
             if (number.isEmpty()) {
                 error(
                         line,
@@ -234,21 +237,21 @@ public record PointFile(
             errors.add(new InputError(file, line.number(), 0, field, value, problem, cure));
         }
 
-        private Optional<Shot> shot(Point point, long northOff, long eastOff) {
+        private Optional<Shot> shot(SurveyPoint point, long northOff, long eastOff) {
             BigDecimal north = point.north().subtract(NM_PER_FOOT.multiply(new BigDecimal(northOff)));
             BigDecimal east = point.east().subtract(NM_PER_FOOT.multiply(new BigDecimal(eastOff)));
             boolean far = north.abs().compareTo(FARTHEST_NM) > 0 || east.abs().compareTo(FARTHEST_NM) > 0;
             boolean high = point.up().abs().compareTo(HIGHEST_NM) > 0;
             if (far)
                 error(
-                        point.line(),
+                        new Line(point.line(), ""),
                         "northing",
                         "",
                         "this point is more than ten miles from the first",
                         "check order and units");
             if (high)
                 error(
-                        point.line(),
+                        new Line(point.line(), ""),
                         "elevation",
                         "",
                         "this point is more than 30,000 ft up or down",
@@ -266,7 +269,7 @@ public record PointFile(
         }
 
         /** The point's own name where it can be an id, {@code S101} for a bare number; else one made from its line. */
-        private static String id(Point point) {
+        private static String id(SurveyPoint point) {
             String name = point.name();
             boolean plain = !name.isEmpty() && name.length() <= 19;
             boolean digits = plain;
@@ -277,7 +280,7 @@ public record PointFile(
                 plain = plain && (digit || letter || c == '-' || c == '_');
                 digits = digits && digit;
             }
-            if (!plain) return "S" + point.line().number();
+            if (!plain) return "S" + point.line();
             return digits ? "S" + name : name;
         }
     }

@@ -22,9 +22,9 @@ public enum Separator {
         return key;
     }
 
-    /** The first of tab, comma and semicolon that most lines hold twice or more; else spaces. */
+    /** The first of tab, semicolon and comma that most lines hold twice or more (between semicolons a comma is a decimal one); else spaces. */
     static Separator of(List<String> lines) {
-        for (Separator candidate : List.of(TAB, COMMA, SEMICOLON)) {
+        for (Separator candidate : List.of(TAB, SEMICOLON, COMMA)) {
             int with = 0;
             for (String line : lines) {
                 if (line.chars().filter(c -> c == candidate.mark).count() >= 2) with++;

@@ -196,6 +196,7 @@ class Bench {
     Edited written(StoredJob stored, Ledger ledger, Map<String, String> typed) {
         DocumentText before = DocumentText.of(stored.document());
         String list = typed.getOrDefault("list", "");
+        if (ledger == Ledger.POINT_FILE) return points(stored, before, typed);
         DocumentText after;
         String place;
         try {
@@ -217,6 +218,18 @@ class Bench {
         }
         if (!errors.isEmpty()) return new Edited.Refused(place, problem(errors, place));
         return new Edited.Fine(after.value("title").orElse(stored.title()), after.text(), ledger.what());
+    }
+
+    private Edited points(StoredJob stored, DocumentText before, Map<String, String> typed) {
+        return PointPaste.into(before, stored.title(), typed)
+                .match(
+                        taken -> {
+                            List<InputError> errors = read(taken.text()).errors();
+                            return errors.isEmpty()
+                                    ? taken
+                                    : new Edited.Refused(PointPaste.LIST, problem(errors, "ground.shots"));
+                        },
+                        refused -> refused);
     }
 
     /** What is wrong with the field itself first; else with the job as a whole. */

@@ -38,6 +38,10 @@ record Blank(String key, String label, Kind kind) {
         SIDED("text", "50' 3\" left"),
         EDITS("text", "builds.G1.hingePost=F1083-REG-3; one after the other with a semicolon"),
         ROWS("textarea", "id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source"),
+        /** A point file. */
+        LINES("textarea", "101, 5012.40, 1207.15, 512.30, corner"),
+        /** Which column holds what. */
+        ORDER("text", "found out; or PNEZD"),
         IDS("text", "S4, S7, S9"),
         POINTS("textarea", "east, north\n0', 12'\n40', 12'");
 
@@ -76,13 +80,13 @@ record Blank(String key, String label, Kind kind) {
                 case DEGREES -> Unit.DEGREES;
                 case SHARE -> Unit.PERCENT;
                 case NUMBER, YES -> Unit.COUNT;
-                case DATE, WORDS, PICKED, MAYBE, MONEY, TURN, SIDED, EDITS, ROWS, IDS, POINTS -> Unit.WORDS;
+                case DATE, WORDS, PICKED, MAYBE, MONEY, TURN, SIDED, LINES, ORDER, EDITS, ROWS, IDS, POINTS -> Unit.WORDS;
             };
         }
 
         private String json(String value) {
             return switch (this) {
-                case DATE, WORDS, PICKED, MAYBE, TURN, SIDED -> DocumentText.quoted(value);
+                case DATE, WORDS, PICKED, MAYBE, TURN, SIDED, LINES, ORDER -> DocumentText.quoted(value);
                 case YES -> value.equals("true") ? value : DocumentText.quoted(value);
                 case NUMBER -> FIGURE.matcher(value).matches() ? value : DocumentText.quoted(value);
                 case MONEY -> DocumentText.quoted(dollars(value));

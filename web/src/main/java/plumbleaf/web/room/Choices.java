@@ -1,6 +1,7 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import plumbleaf.engine.catalogue.Catalogue;
@@ -19,6 +20,7 @@ import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.support.PostFeel;
 import plumbleaf.engine.support.WallKind;
+import plumbleaf.jobfile.survey.SurveyUnit;
 import plumbleaf.web.page.Choice;
 
 /** What a field may be, from the engine's own words and the catalogue. */
@@ -28,6 +30,9 @@ final class Choices {
     static final List<Choice> SHAPES =
             List.of(new Choice("square", "square"), new Choice("raked", "raked with the ground"));
     static final List<Choice> JOINTS = words(Joint.values(), Joint::key);
+    static final List<Choice> SURVEY_UNITS = Arrays.stream(SurveyUnit.values())
+            .map(unit -> new Choice(unit.key(), unit.words()))
+            .toList();
     static final List<Choice> FITS = words(Fit.values(), Fit::key);
     static final List<Choice> FACES = words(FinishedFace.values(), FinishedFace::key);
     static final List<Choice> TAPED = words(Taped.values(), Taped::key);

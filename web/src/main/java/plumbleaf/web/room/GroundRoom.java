@@ -28,7 +28,7 @@ final class GroundRoom {
                         .withNotes(notes)
                         .withStrips(strips)
                         .withPresses(presses(opened))
-                        .withEntries(List.of(Ledger.SHOT.entry(opened))),
+                        .withEntries(List.of(Ledger.SHOT.entry(opened), Ledger.POINT_FILE.entry(opened))),
                 level(opened),
                 between(opened));
     }

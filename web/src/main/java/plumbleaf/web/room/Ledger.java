@@ -259,6 +259,14 @@ enum Ledger {
             blank("number", "Number", Blank.Kind.WORDS),
             blank("digFrom", "Dig from", Blank.Kind.DATE),
             blank("validThrough", "Valid through", Blank.Kind.DATE)),
+    POINT_FILE(
+            PointPaste.LIST,
+            "Points of a survey, as a file has them",
+            "Take points",
+            "",
+            blank("text", "Its lines", Blank.Kind.LINES),
+            blank("order", "Order of columns", Blank.Kind.ORDER),
+            blank("units", "Units", Blank.Kind.MAYBE)),
     SETUP(
             "ground.setups",
             "The level stood somewhere else",
@@ -409,6 +417,7 @@ enum Ledger {
             case POOL_RUN, HARD_GROUND, CLIMBABLE, PRIVATE_LINE, PLUG, LATER -> Choices.ids(opened.text(), "runs");
             case SHOT -> Choices.ids(opened.text(), blank.key().equals("setup") ? "ground.setups" : "runs");
             case SETUP -> marks(opened);
+            case POINT_FILE -> Choices.SURVEY_UNITS;
             case BILL,
                     PAID,
                     CHANGE,

@@ -1,0 +1,46 @@
+package plumbleaf.jobfile.survey;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.ground.Benchmark;
+import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.GroundBook;
+import plumbleaf.engine.ground.Shot;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.jobfile.input.InputError;
+
+/** What the ground itself says against points that read well: a shot off its neighbours, two at one place. They are kept as they are. */
+final class PointDoubts {
+    private static final List<String> ABOUT = List.of("ground.blunder", "ground.one-place", "ground.same-id");
+
+    private PointDoubts() {}
+
+    static List<InputError> of(String file, List<SurveyPoint> points, List<Shot> shots) {
+        if (points.size() != shots.size()) return List.of();
+        Ground ground = Ground.of(
+                new GroundBook(new Benchmark("", Offset.ZERO), List.of(), shots, List.of(), List.of()), List.of());
+        List<InputError> doubts = new ArrayList<>();
+        for (Finding finding : ground.findings()) {
+            if (!ABOUT.contains(finding.id()) || finding.severity() == Severity.PASS) continue;
+            doubts.add(new InputError(
+                    file,
+                    lineOf(finding.part(), points, shots),
+                    0,
+                    "elevation",
+                    "",
+                    finding.message(),
+                    "it was kept as it is"));
+        }
+        doubts.sort(Comparator.comparingInt(InputError::line));
+        return doubts;
+    }
+
+    private static int lineOf(String shot, List<SurveyPoint> points, List<Shot> shots) {
+        for (int i = 0; i < shots.size(); i++)
+            if (shots.get(i).id().equals(shot)) return points.get(i).line();
+        return 0;
+    }
+}
