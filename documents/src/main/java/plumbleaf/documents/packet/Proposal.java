@@ -69,6 +69,7 @@ public final class Proposal {
         return switch (run.fit()) {
             case RACKED -> "in one sloping line, its uprights plumb";
             case STEPPED -> "in level steps";
+            case MIXED -> "in sloping lines, stepped where the ground is too steep for them";
             case LEVEL_TOP -> "with a level top and the bottom cut to the ground";
         };
     }

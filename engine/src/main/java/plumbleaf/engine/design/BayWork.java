@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.Catalogue;
@@ -25,6 +26,7 @@ import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.strength.BayChecks;
 import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.PicketCheck;
+import plumbleaf.engine.strength.RailCheck;
 import plumbleaf.engine.strength.TubeStrength;
 import plumbleaf.engine.strength.Withdrawal;
 import plumbleaf.engine.wind.TributaryWind;
@@ -89,6 +91,25 @@ final class BayWork {
         return style.boarding().isPresent()
                 ? checksOf(run, bay, style).railCheck(wind).windRatio()
                 : new FillChecks(catalogue, run, style, basis(run)).windRatio(bay, wind);
+    }
+
+    /**
+     * How much of the bending strength of its top rail a push along it takes, with the weight it carries; wood with the duration of a live load, 1.0 (NDS 2018
+     * Table 2.3.2, on the safe side: some take ten minutes' 1.6). Empty where no
+     * rail is worked out.
+     *
+     * @param pushLbPerIn across the run
+     */
+    OptionalDouble pushed(Run run, Bay bay, double pushLbPerIn) {
+        Optional<FenceStyle> style = catalogue.style(run.style());
+        if (style.isEmpty()) return OptionalDouble.empty();
+        double asWind = pushLbPerIn / Combination.D_W.wind();
+        if (style.get().boarding().isPresent()) {
+            RailCheck still = checksOf(run, bay, style.get()).railCheck(Pressure.ZERO);
+            return OptionalDouble.of(
+                    new RailCheck(still.rail(), still.span(), still.downLbPerIn(), asWind * WIND_DURATION).windRatio());
+        }
+        return new FillChecks(catalogue, run, style.get(), basis(run)).pushed(bay, asWind, WIND_DURATION);
     }
 
     /** Width of face whose wind a board takes: its own, or its pitch where the face is open, since wind is counted on the whole of it. */

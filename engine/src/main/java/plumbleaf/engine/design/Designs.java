@@ -54,6 +54,7 @@ public final class Designs {
         for (GateChoice choice : choices) findings.add(choice.finding());
         findings.addAll(PostFindings.of(posts));
         findings.addAll(yard.bayFindings());
+        findings.addAll(yard.guardFindings());
         OwnPartFindings.of(job.parts()).ifPresent(findings::add);
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
         findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, quote.schedule(), standards));

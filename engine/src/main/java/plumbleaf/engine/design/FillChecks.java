@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceInfill;
 import plumbleaf.engine.catalogue.FenceRails;
@@ -12,8 +13,10 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.BayFill;
@@ -79,6 +82,38 @@ final class FillChecks {
                                         .orElse(0.0)),
                         fabric -> rail,
                         mesh -> rail);
+    }
+
+    /** A push along the top: a lying board takes it alone. */
+    OptionalDouble pushed(Bay bay, double asWindLbPerIn, double woodDuration) {
+        Optional<SteelRailCheck> steel = steelRail(bay, Pressure.ZERO);
+        if (steel.isPresent()) {
+            SteelRailCheck still = steel.get();
+            return OptionalDouble.of(new SteelRailCheck(
+                            still.what(),
+                            still.section(),
+                            still.span(),
+                            still.runsOn(),
+                            still.downLbPerIn(),
+                            asWindLbPerIn)
+                    .windRatio());
+        }
+        return style.infill()
+                .match(
+                        up -> OptionalDouble.empty(),
+                        both -> OptionalDouble.empty(),
+                        lying -> {
+                            RailCheck still = boards(bay, lying, Pressure.ZERO);
+                            return OptionalDouble.of(new RailCheck(
+                                            still.rail(),
+                                            still.span(),
+                                            still.downLbPerIn(),
+                                            asWindLbPerIn * woodDuration)
+                                    .windRatio());
+                        },
+                        panel -> OptionalDouble.empty(),
+                        fabric -> OptionalDouble.empty(),
+                        mesh -> OptionalDouble.empty());
     }
 
     private RailCheck boards(Bay bay, FenceInfill.Lying lying, Pressure wind) {
@@ -162,7 +197,7 @@ final class FillChecks {
         List<Finding> findings = new ArrayList<>(rails(bay, wind));
         picket(panel, wind).ifPresent(picket -> findings.addAll(picket.findings(bay.id(), basis)));
         double grade = Math.abs(bay.grade().ratio());
-        findings.add(Checked.of(
+        Checked rack = Checked.of(
                 "panel.rack",
                 Severity.MUST_FIX,
                 bay.id(),
@@ -170,7 +205,8 @@ final class FillChecks {
                         + DecimalText.fixed(panel.rack().ratio() * 100, 1)
                         + "% at most. Step the run, or take shorter panels.",
                 Basis.job("the panel's rack limit"),
-                Measure.demand(grade, panel.rack().ratio(), "")));
+                Measure.demand(grade, panel.rack().ratio(), ""));
+        findings.add(rack.severity() == Severity.PASS ? rack : rack.withRemedies(List.of(stepThere())));
         double swivel = StrictMath.toDegrees(StrictMath.atan(grade));
         findings.add(Checked.of(
                 "panel.bracket",
@@ -190,6 +226,15 @@ final class FillChecks {
                         mesh -> Optional.<Finding>empty())
                 .ifPresent(findings::add);
         return findings;
+    }
+
+    private Remedy stepThere() {
+        return new Remedy(
+                "fit",
+                "step the lines of sight that are too steep for it",
+                OptionalDouble.of(0),
+                Optional.empty(),
+                Optional.of("runs[" + run.id() + "].fit=" + Fit.MIXED.key()));
     }
 
     private static Optional<Finding> tooShort(Bay bay, BayFill.Panel made, FenceInfill.Panel panel) {

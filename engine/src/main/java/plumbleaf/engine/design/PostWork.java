@@ -23,6 +23,7 @@ import plumbleaf.engine.footing.PoleDepth;
 import plumbleaf.engine.footing.PoleStrength;
 import plumbleaf.engine.footing.Pour;
 import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.job.Guarded;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.SoilKind;
@@ -71,7 +72,8 @@ final class PostWork {
         Share share = share(post, wind);
         Optional<Terminals.Terminal> terminal = terminal(post);
         PostStock stock = post.role() != PostRole.LINE || terminal.isPresent() ? pick.terminal() : pick.post();
-        List<CombinedAction> actions = ofFence(post, stock, share);
+        List<CombinedAction> actions = new ArrayList<>(ofFence(post, stock, share));
+        actions.addAll(guarding(post, stock));
         return design(post, stock, pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
     }
 
@@ -82,6 +84,33 @@ final class PostWork {
                 .map(on -> BaseAction.across(on.force().times(-1), on.height()))
                 .orElse(BaseAction.NONE);
         return Combinations.of("fence", dead, BaseAction.NONE, windIn);
+    }
+
+    /** People against the top of a guard, towards either side. */
+    private List<CombinedAction> guarding(Post post, PostStock section) {
+        List<CombinedAction> all = new ArrayList<>();
+        for (Guarded guard : job.rules().guards()) {
+            double at = post.station().inches();
+            boolean beside = guard.at().run().equals(post.run())
+                    && guard.at().from().inches() <= at
+                    && at <= guard.at().to().inches();
+            if (!beside || !GuardLoad.asked(guard)) continue;
+            BaseAction dead = BaseAction.weight(weight(post, section)).plus(stretched(post));
+            BaseAction live = BaseAction.across(GuardLoad.on(guard, halfBays(post)), post.outOfGround());
+            all.addAll(Combinations.of("guard", dead, live, BaseAction.NONE));
+            all.addAll(Combinations.of("guard", dead, live.times(-1), BaseAction.NONE));
+        }
+        return all.stream().filter(one -> !one.combination().hasWind()).toList();
+    }
+
+    private Length halfBays(Post post) {
+        double length = 0;
+        for (Bay bay : layout.bays()) {
+            boolean beside = bay.run().equals(post.run())
+                    && (bay.from().equals(post.id()) || bay.to().equals(post.id()));
+            if (beside) length += bay.level().inches() / 2;
+        }
+        return Length.inches(length);
     }
 
     private Optional<Terminals.Terminal> terminal(Post post) {

@@ -170,6 +170,17 @@ final class YardWork {
         return findings;
     }
 
+    /** Fences beside a drop. */
+    List<Finding> guardFindings() {
+        return new GuardChecks(
+                        job,
+                        ground,
+                        layout,
+                        new BayWork(job, catalogue),
+                        standards.rules().shownIn(job.display()))
+                .findings();
+    }
+
     /** The gust that the rails of the whole yard stand; empty where no wind reaches one. */
     Optional<RatedGust> railGust() {
         List<GustPart> parts = new ArrayList<>();

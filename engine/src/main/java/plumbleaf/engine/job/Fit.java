@@ -7,7 +7,9 @@ public enum Fit {
     /** Level bays with steps between. */
     STEPPED("stepped"),
     /** One level top, bottoms cut to the ground. */
-    LEVEL_TOP("level-top");
+    LEVEL_TOP("level-top"),
+    /** Each line of sight racked where its panels and the gap allow, else stepped; it changes at corners and gates only. */
+    MIXED("mixed");
 
     private final String key;
 

@@ -10,6 +10,8 @@ import java.util.List;
  * @param accessible gates on accessible ways
  * @param nearHouse one where nothing may burn beside a building
  * @param propertyLines lot lines that the fence keeps off
+ * @param keeps what runs are to keep in or out
+ * @param guards where a fence stands beside a drop
  * @param overnight what must not get out, or in, while the fence is down
  */
 public record Rules(
@@ -20,7 +22,9 @@ public record Rules(
         List<AccessibleWay> accessible,
         List<NearHouse> nearHouse,
         List<Overnight> overnight,
-        List<PropertyLine> propertyLines) {
+        List<PropertyLine> propertyLines,
+        List<Keeping> keeps,
+        List<Guarded> guards) {
     public Rules {
         heights = List.copyOf(heights);
         pools = List.copyOf(pools);
@@ -29,5 +33,16 @@ public record Rules(
         nearHouse = List.copyOf(nearHouse);
         overnight = List.copyOf(overnight);
         propertyLines = List.copyOf(propertyLines);
+        keeps = List.copyOf(keeps);
+        guards = List.copyOf(guards);
+    }
+
+    /** The tightest limit of the gap under a run. */
+    public GapRule gapUnder(String run) {
+        GapRule tightest = gap;
+        for (Keeping keeping : keeps)
+            if (keeping.holds(run) && keeping.gap().compareTo(tightest.largest()) < 0)
+                tightest = new GapRule(keeping.gap(), "keeps " + keeping.what().words());
+        return tightest;
     }
 }

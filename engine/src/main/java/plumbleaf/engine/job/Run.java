@@ -22,6 +22,7 @@ import plumbleaf.engine.support.Support;
  * @param basis where this run differs from the site
  * @param set posts that a stake-out sheet has fixed
  * @param stain of its wood and that of its gates
+ * @param step what the steps of a stepped fence are whole multiples of, where the style does not say it
  * @param checks tapes across its corners
  * @param crossSlope how the ground beside it tilts where nothing was shot there: rise over run towards the inside, + up; level where nobody said
  */
@@ -44,6 +45,7 @@ public record Run(
         Stated<DesignBasis> basis,
         Stain stain,
         List<FitPart> fits,
+        Stated<Length> step,
         List<CheckTape> checks,
         Stated<Slope> crossSlope) {
     public Run {
@@ -63,6 +65,32 @@ public record Run(
     public Fit fitAt(double stationIn) {
         for (FitPart part : fits) if (part.holds(stationIn)) return part.fit();
         return fit;
+    }
+
+    /** The same run, following the ground in other ways. */
+    public Run fitted(Fit whole, List<FitPart> parts) {
+        return new Run(
+                id,
+                outside,
+                start,
+                legs,
+                first,
+                last,
+                style,
+                infill,
+                bottomGap,
+                whole,
+                maxBay,
+                finishedFace,
+                noDig,
+                set,
+                posts,
+                basis,
+                stain,
+                parts,
+                step,
+                checks,
+                crossSlope);
     }
 
     /** Whether this is only a line for a gate to stand on. */

@@ -18,6 +18,7 @@ import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Keeping;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.Run;
@@ -156,20 +157,26 @@ public final class Layouts {
         return best;
     }
 
-    private RunLayout lay(Run run, RunLine line, RunPosts.Placed placed, List<String> names, int firstBay) {
-        Profile profile = ground.profile(run.id());
+    private RunLayout lay(Run asked, RunLine line, RunPosts.Placed placed, List<String> names, int firstBay) {
+        Profile profile = ground.profile(asked.id());
         List<Stop> stops = placed.stops();
-        Optional<FenceStyle> style = catalogue.style(run.style());
-        if (style.isEmpty() && !run.isLoneGate()) findings.add(say.unknownStyle(run.id(), run.style()));
+        Optional<FenceStyle> style = catalogue.style(asked.style());
+        if (style.isEmpty() && !asked.isLoneGate()) findings.add(say.unknownStyle(asked.id(), asked.style()));
         Optional<WoodSpecies> species =
                 style.flatMap(FenceStyle::boarding).flatMap(boards -> catalogue.species(boards.species()));
-        RailRows rails = style.map(made -> RailRows.of(made, catalogue, run.infill()))
+        RailRows rails = style.map(made -> RailRows.of(made, catalogue, asked.infill()))
                 .orElse(new RailRows(Length.ZERO, List.of()));
-        Optional<BayFilling> filling = style.map(made -> new BayFilling(made, catalogue, run.infill(), Seasons.USUAL));
+        Optional<BayFilling> filling =
+                style.map(made -> new BayFilling(made, catalogue, asked.infill(), Seasons.USUAL));
         MeasuredFrom from = job.rules().heights().isEmpty()
                 ? MeasuredFrom.LOWER_SIDE
                 : job.rules().heights().get(0).from();
-        Shaping shaping = new Shaping(run, profile, job.rules().gap().largest(), say);
+        Length largestGap = job.rules().gapUnder(asked.id()).largest();
+        MixedFits mixed = new MixedFits(asked, profile, style, largestGap, say);
+        Run run = mixed.settled(stops);
+        findings.addAll(mixed.findings());
+        Length step = StepSize.of(run, style);
+        Shaping shaping = new Shaping(run, profile, largestGap, step, say);
         BesideGround beside = new BesideGround(ground, line);
         BayMaking making = new BayMaking(
                 run, line.line(), profile, style, rails, filling, species, Seasons.USUAL, beside, from, say);
@@ -199,6 +206,7 @@ public final class Layouts {
         findings.addAll(shaping.findings());
         findings.addAll(making.findings());
         check(run, bays, shaping);
+        say.steps(run.id(), bays, step, StepSize.words(run, style)).ifPresent(findings::add);
         checkHeights(run, bays, beside);
         findings.addAll(TapedCorners.of(run, line.line(), say));
         return new RunLayout(
@@ -216,6 +224,8 @@ public final class Layouts {
         }
         findings.add(say.longestBay(run.id(), longest, run.maxBay()));
         findings.add(say.gap(widestGap, job.rules().gap()));
+        for (Keeping keeping : job.rules().keeps())
+            if (keeping.holds(run.id())) findings.add(say.keeps(widestGap, keeping));
         if (shaping.largestChange() >= 0) findings.add(say.fairTop(run.id(), shaping.largestChange()));
         for (Bay bay : bays) {
             if (bay.pickets().gap().inches() >= 0 && bay.pickets().gapWettest().inches() < 0) {

@@ -12,6 +12,7 @@ import plumbleaf.engine.job.CheckTape;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.HeightRule;
+import plumbleaf.engine.job.Keeping;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
@@ -75,6 +76,54 @@ record LineFindings(DisplayUnits display) {
                                 ? ", at a corner, where it does not show."
                                 : ", in the middle of a line of sight: it shows. Change at a corner or a gate."),
                 Basis.commonPractice("one way of following the ground within a line of sight"));
+    }
+
+    /** What a mixed fit comes to in one line of sight. */
+    Finding settled(String run, Length from, Length to, Fit fit, double steepest, double most, boolean tooSteep) {
+        String grade = DecimalText.upTo(steepest * 100, 1) + " %";
+        String limit = most > 19 ? "" : "; its panels and brackets take " + DecimalText.upTo(most * 100, 1) + " %";
+        String why = fit == Fit.RACKED
+                ? "is racked: its steepest bay is " + grade + limit
+                : tooSteep
+                        ? "is stepped: its steepest bay is " + grade + limit
+                        : "is stepped: racked, no line with bends at its posts keeps the gap to the ground";
+        return Checked.note(
+                "line.mixed",
+                Severity.PASS,
+                run,
+                "From station " + text(from) + " to " + text(to) + " " + run + " " + why + ".",
+                Basis.commonPractice("one way of following the ground within a line of sight"));
+    }
+
+    Optional<Finding> steps(String run, List<Bay> bays, Length step, String words) {
+        int count = 0;
+        double most = 0;
+        for (Bay bay : bays) {
+            if (bay.fit() != Fit.STEPPED || bay.step().isZero()) continue;
+            count++;
+            most = Math.max(most, bay.step().size().inches());
+        }
+        if (count == 0) return Optional.empty();
+        return Optional.of(Checked.note(
+                "line.steps",
+                Severity.PASS,
+                run,
+                run + " steps " + count + (count == 1 ? " time" : " times") + " in whole multiples of " + text(step)
+                        + " (" + words + "), at most " + text(new Length(most)) + ".",
+                Basis.commonPractice("steps in whole sizes")));
+    }
+
+    Finding keeps(Bay bay, Keeping keeping) {
+        return Checked.of(
+                "line.keeps",
+                Severity.MUST_FIX,
+                bay.id(),
+                "The gap under " + bay.run() + " reaches " + text(bay.groundGapMax()) + " at " + bay.id() + "; to keep "
+                        + keeping.what().words() + " it may be " + text(keeping.gap()) + ".",
+                keeping.largest().isSaid()
+                        ? Basis.job("gap for what it keeps")
+                        : Basis.commonPractice("gap under a fence by what it keeps"),
+                demand(bay.groundGapMax(), keeping.gap()));
     }
 
     Finding curve(String run, Arc arc, int chords, Length chord) {

@@ -8,14 +8,15 @@ import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.ground.ProfilePoint;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 
 /** Fits the bays of a stretch of fence, from one gate or end to the next, to the ground under them. */
 final class Shaping {
-    /** Steps of a stepped fence are whole multiples of this. Judgement: what a crew sets with a tape. */
-    private static final Length STEP = Length.inches(1);
+    /** What steps are whole multiples of where neither job nor style says: what a crew sets with a tape. Judgement. */
+    static final Length STEP = Length.inches(1);
 
     /** A racked line may come this much nearer to the ground than the wanted gap: half of it stays. Judgement. */
     private static final double LEAST_SHARE_OF_GAP = 0.5;
@@ -23,14 +24,16 @@ final class Shaping {
     private final Run run;
     private final Profile profile;
     private final Length largestGap;
+    private final Length step;
     private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
     private double largestChange = -1;
 
-    Shaping(Run run, Profile profile, Length largestGap, LineFindings say) {
+    Shaping(Run run, Profile profile, Length largestGap, Length step, LineFindings say) {
         this.run = run;
         this.profile = profile;
         this.largestGap = largestGap;
+        this.step = step;
         this.say = say;
     }
 
@@ -77,6 +80,7 @@ final class Shaping {
             case RACKED -> racked(stops);
             case STEPPED -> stepped(stops);
             case LEVEL_TOP -> levelTop(stops);
+            case MIXED -> throw new IllegalStateException("A mixed fit is settled before its bays are shaped");
         };
     }
 
@@ -95,7 +99,14 @@ final class Shaping {
         return highest;
     }
 
-    private List<BayShape> racked(List<Stop> stops) {
+    /** Whether a line with bends at the posts alone keeps the gap to the ground. */
+    static boolean canBeFaired(Run run, Profile profile, Length largestGap, List<Stop> stops) {
+        return new Shaping(run, profile, largestGap, STEP, new LineFindings(DisplayUnits.US))
+                .faired(stops)
+                .isPresent();
+    }
+
+    private Optional<Fairing.Faired> faired(List<Stop> stops) {
         List<Double> stations = stops.stream().map(Stop::stationIn).toList();
         List<Double> grounds = stations.stream().map(this::ground).toList();
         List<Boolean> smooth =
@@ -111,9 +122,16 @@ final class Shaping {
                         (point.station().inches() - from) / length,
                         point.elevation().inches()));
         }
-        double wanted = run.bottomGap().inches();
-        Optional<Fairing.Faired> faired = Fairing.of(new Fairing.Input(
+        double wanted = Math.min(run.bottomGap().inches(), largestGap.inches());
+        return Fairing.of(new Fairing.Input(
                 stations, grounds, smooth, bends, wanted * LEAST_SHARE_OF_GAP, largestGap.inches(), wanted));
+    }
+
+    private List<BayShape> racked(List<Stop> stops) {
+        List<Double> stations = stops.stream().map(Stop::stationIn).toList();
+        List<Double> grounds = stations.stream().map(this::ground).toList();
+        double wanted = Math.min(run.bottomGap().inches(), largestGap.inches());
+        Optional<Fairing.Faired> faired = faired(stops);
         if (faired.isEmpty()) {
             findings.add(say.noFairTop(
                     run.id(), new Offset(stations.get(0)), new Offset(stations.get(stations.size() - 1))));
@@ -143,8 +161,8 @@ final class Shaping {
             double needed =
                     highest(stops.get(i), stops.get(i + 1)) + run.bottomGap().inches();
             if (i == 0) first = needed;
-            double steps = Math.ceil((needed - first) / STEP.inches() - 1e-9);
-            double bottom = first + steps * STEP.inches();
+            double steps = Math.ceil((needed - first) / step.inches() - 1e-9);
+            double bottom = first + steps * step.inches();
             double top = bottom + run.infill().inches();
             shapes.add(new BayShape(bottom, bottom, top, top, i == 0 ? 0 : top - before, false));
             before = top;
@@ -177,6 +195,6 @@ final class Shaping {
 
     /** Whether rails of this fit follow the grade. */
     static boolean followsGrade(Fit fit) {
-        return fit == Fit.RACKED;
+        return fit == Fit.RACKED || fit == Fit.MIXED;
     }
 }

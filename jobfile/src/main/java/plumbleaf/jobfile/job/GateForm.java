@@ -65,7 +65,8 @@ final class GateForm {
 
     /** The fence's fit decides how a leaf is shaped when nobody says. */
     static boolean racks(Optional<Run> fence) {
-        return fence.map(run -> run.fit() == Fit.RACKED).orElse(true);
+        return fence.map(run -> run.fit() == Fit.RACKED || run.fit() == Fit.MIXED)
+                .orElse(true);
     }
 
     private static GateKind kind(String word, Fields gate) {

@@ -363,6 +363,15 @@ final class JobChecks {
                 if (runThere(thing.run(), at + ".run")) stationInside(thing.run(), thing.station(), at + ".station");
             }
         }
+        for (int i = 0; i < job.rules().guards().size(); i++) {
+            RunStretch stretch = job.rules().guards().get(i).at();
+            String at = "rules.guards[" + i + "]";
+            if (runThere(stretch.run(), at + ".run")) stationInside(stretch.run(), stretch.from(), at + ".from");
+        }
+        for (int i = 0; i < job.rules().keeps().size(); i++) {
+            List<String> runs = job.rules().keeps().get(i).runs();
+            for (int j = 0; j < runs.size(); j++) runThere(runs.get(j), "rules.keeps[" + i + "].runs[" + j + "]");
+        }
         for (int i = 0; i < job.rules().accessible().size(); i++)
             gateThere(job.rules().accessible().get(i).gate(), "rules.accessible[" + i + "].gate");
     }

@@ -83,6 +83,7 @@ final class RunForm {
                 Open.of(run.given("basis", Words.BASIS)),
                 stain(run.object("stain")),
                 fits(run),
+                Open.of(run.given("step", Words.SPACE)),
                 CornerForm.checks(run),
                 crossSlope(run));
     }
@@ -243,6 +244,7 @@ final class RunForm {
                 "set",
                 run.set(),
                 (set, entries) -> entries.words("id", set.id()).put("station", TextKind.LENGTH, set.station()));
+        out.putIfAny("step", TextKind.LENGTH, run.step().value());
         CornerForm.writeChecks(run.checks(), out);
         out.object("posts", posts -> SupportForm.write(run.posts(), posts));
         out.putIfAny("crossSlope", TextKind.SLOPE, run.crossSlope().value());

@@ -65,7 +65,7 @@ final class SiteRulesForm {
                 gates));
     }
 
-    private static RunStretch stretch(Fields fields) {
+    static RunStretch stretch(Fields fields) {
         RunStretch stretch = new RunStretch(
                 fields.needed("run", TextKind.WORDS, ""),
                 fields.needed("from", Words.STATION, Length.ZERO),

@@ -37,7 +37,9 @@ final class TermsForm {
                 SiteRulesForm.accessible(rules.objects("accessible")),
                 SiteRulesForm.nearHouse(rules.object("nearHouse")),
                 SiteRulesForm.overnight(rules.objects("overnight")),
-                SiteRulesForm.propertyLines(rules.objects("propertyLines")));
+                SiteRulesForm.propertyLines(rules.objects("propertyLines")),
+                KeepingForm.keeps(rules.objects("keeps")),
+                KeepingForm.guards(rules.objects("guards")));
     }
 
     static void writeRules(Rules rules, Entries out) {
@@ -54,6 +56,7 @@ final class TermsForm {
                 gap -> gap.put("largest", TextKind.LENGTH, rules.gap().largest())
                         .words("why", rules.gap().why()));
         SiteRulesForm.write(rules, out);
+        KeepingForm.write(rules, out);
     }
 
     private static void writeHeight(HeightRule rule, Entries out) {

@@ -180,8 +180,8 @@ public record PointFile(
 
         private boolean decimalComma(String line) {
             return separator.cells(line).stream()
-                    .anyMatch(cell -> cell.indexOf(',') > 0
-                            && PlainNumber.of(cell, true).isPresent());
+                    .anyMatch(cell ->
+                            cell.indexOf(',') > 0 && PlainNumber.of(cell, true).isPresent());
         }
 
         private static long wholeFeet(BigDecimal nanometres) {
@@ -197,8 +197,7 @@ public record PointFile(
             if (!name.isEmpty() && !names.add(name))
                 error(line, "point", name, "this point is there twice", "keep one of the lines");
             if (north.isEmpty() || east.isEmpty() || up.isEmpty()) return Optional.empty();
-            return Optional.of(
-                    new SurveyPoint(line.number(), name, north.get(), east.get(), up.get(), note(cells)));
+            return Optional.of(new SurveyPoint(line.number(), name, north.get(), east.get(), up.get(), note(cells)));
         }
 
         /** The description, with what follows it where spaces separate. */

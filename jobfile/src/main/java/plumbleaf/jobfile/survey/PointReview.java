@@ -119,13 +119,11 @@ final class PointReview {
         double byEast = steepness(SurveyPoint::northFt, SurveyPoint::upFt, SurveyPoint::eastFt);
         char with = byNorth <= byEast ? 'N' : 'E';
         if (Math.min(byNorth, byEast) > USUAL) return;
-        String better = order.letters()
-                .replace('Z', '?')
-                .replace(with, 'Z')
-                .replace('?', with);
+        String better = order.letters().replace('Z', '?').replace(with, 'Z').replace('?', with);
         errors.add(InputError.ofFile(
                 file,
-                "read as " + order.text() + " the ground climbs steeper than 1 in 1 from nearly every point to its nearest: "
+                "read as " + order.text()
+                        + " the ground climbs steeper than 1 in 1 from nearly every point to its nearest: "
                         + "a column of the plan is taken for the elevation",
                 "say --order " + better + " or the order that is right"));
     }

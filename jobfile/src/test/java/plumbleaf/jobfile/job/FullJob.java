@@ -45,7 +45,7 @@ final class FullJob {
                   ],
                   "checks": [{ "from": "0'", "to": "50'", "taped": "47' 11\\"" }],
                   "ends": [{ "kind": "wall", "of": "block" }, { "kind": "joins", "run": "R2" }],
-                  "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "maxBay": "6'",
+                  "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "step": "8\\"", "maxBay": "6'",
                   "finishedFace": "both", "stain": { "coats": 2, "texture": "smooth" }, "crossSlope": "-3%", "fits": [{ "from": "2'", "to": "12'", "fit": "stepped" }], "noDig": [{ "from": "1'", "to": "2'", "why": "pipe" }],
                   "set": [{ "id": "P1", "station": "6'" }], "posts": { "support": { "kind": "driven", "depth": "3'" } },
                   "basis": "customary"
@@ -146,6 +146,7 @@ final class FullJob {
                   { "east": "3'", "north": "4'" }] }] },
                 "propertyLines": [{ "what": "east lot line", "certifiedBy": "pins", "setback": "6\\"", "points": [{ "east": "1'", "north": "2'" },
                   { "east": "3'", "north": "4'" }] }],
+                "keeps": [{ "what": "small-dog", "runs": ["R1"], "largest": "1-1/2\\"" }], "guards": [{ "run": "R1", "from": "1'", "to": "5'", "drop": "40\\"", "dwelling": "yes" }],
                 "overnight": [{ "what": "a dog", "temporaryFence": "40'" }]
               },
               "money": {

@@ -80,7 +80,8 @@ record Blank(String key, String label, Kind kind) {
                 case DEGREES -> Unit.DEGREES;
                 case SHARE -> Unit.PERCENT;
                 case NUMBER, YES -> Unit.COUNT;
-                case DATE, WORDS, PICKED, MAYBE, MONEY, TURN, SIDED, LINES, ORDER, EDITS, ROWS, IDS, POINTS -> Unit.WORDS;
+                case DATE, WORDS, PICKED, MAYBE, MONEY, TURN, SIDED, LINES, ORDER, EDITS, ROWS, IDS, POINTS ->
+                    Unit.WORDS;
             };
         }
 

@@ -10,10 +10,12 @@ import plumbleaf.engine.job.Exposure;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Joint;
+import plumbleaf.engine.job.Kept;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.SoilState;
+import plumbleaf.engine.job.Stain;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.section.Section;
@@ -33,6 +35,12 @@ final class Choices {
     static final List<Choice> SURVEY_UNITS = Arrays.stream(SurveyUnit.values())
             .map(unit -> new Choice(unit.key(), unit.words()))
             .toList();
+    static final List<Choice> KEPT = Arrays.stream(Kept.values())
+            .map(kept -> new Choice(kept.key(), kept.words()))
+            .toList();
+    static final List<Choice> TEXTURES = words(Stain.Texture.values(), Stain.Texture::key);
+    static final List<Choice> COATS =
+            List.of(new Choice("0", "none"), new Choice("1", "one coat"), new Choice("2", "two coats"));
     static final List<Choice> FITS = words(Fit.values(), Fit::key);
     static final List<Choice> FACES = words(FinishedFace.values(), FinishedFace::key);
     static final List<Choice> TAPED = words(Taped.values(), Taped::key);

@@ -147,6 +147,33 @@ enum Ledger {
             blank("from", "From station", Blank.Kind.FEET),
             blank("to", "To station", Blank.Kind.FEET),
             blank("why", "Why", Blank.Kind.WORDS)),
+    KEEPS(
+            "rules.keeps",
+            "What a fence keeps in or out",
+            "Add",
+            "",
+            blank("what", "Keeps", Blank.Kind.PICKED),
+            blank("largest", "Gap under it, if another", Blank.Kind.INCHES),
+            blank("runs", "Runs; all where empty", Blank.Kind.IDS)),
+    GUARD(
+            "rules.guards",
+            "A stretch beside a drop: a guard",
+            "Add guard",
+            "",
+            blank("run", "Run", Blank.Kind.PICKED),
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET),
+            blank("drop", "Drop beside it", Blank.Kind.INCHES),
+            blank("dwelling", "House of one or two families", Blank.Kind.MAYBE)),
+    OLD_FENCE(
+            "existing.fences",
+            "An old fence to take out",
+            "Add old fence",
+            "",
+            blank("kind", "What it is", Blank.Kind.WORDS),
+            blank("length", "Length", Blank.Kind.FEET),
+            blank("pitch", "From post to post", Blank.Kind.FEET),
+            blank("concrete", "Posts in concrete", Blank.Kind.YES)),
     HEIGHT_RULE(
             "rules.otherHeights",
             "Another height rule",
@@ -411,6 +438,9 @@ enum Ledger {
             case RUN ->
                 blank.key().equals("style") ? Choices.styles(opened.catalogue()) : Choices.ids(opened.text(), "runs");
             case FIT_PART -> Choices.FITS;
+            case KEEPS -> Choices.KEPT;
+            case GUARD -> blank.key().equals("run") ? Choices.ids(opened.text(), "runs") : Choices.YES_NO;
+            case OLD_FENCE -> Choices.FLAGS;
             case HEIGHT_RULE -> Choices.FROM;
             case LOT_LINE -> Choices.CERTIFIED;
             case ACCESSIBLE, POOL_GATE -> answers(blank, opened);

@@ -46,8 +46,27 @@ final class LineRoom {
                         opened.field(at + ".infill", "Height of the infill", Unit.INCHES, id),
                         opened.field(at + ".bottomGap", "Gap to the ground", Unit.INCHES, id),
                         opened.choice(at + ".fit", "Fit to the ground", id, Choices.FITS),
+                        opened.fields()
+                                .choice(
+                                        at + ".step",
+                                        "Steps are whole",
+                                        Unit.INCHES,
+                                        id,
+                                        List.of(),
+                                        "a lying board with its gap, else an inch"),
                         opened.field(at + ".maxBay", "Largest bay", Unit.FEET, id),
                         opened.choice(at + ".finishedFace", "Good side faces", id, Choices.FACES),
+                        opened.fields().choice(at + ".stain.coats", "Stain", Unit.COUNT, id, Choices.COATS, "none"),
+                        opened.fields()
+                                .choice(
+                                        at + ".stain.texture",
+                                        "Texture to stain",
+                                        Unit.WORDS,
+                                        id,
+                                        Choices.TEXTURES,
+                                        "rough"),
+                        opened.fields()
+                                .choice(at + ".basis", "Design basis", Unit.WORDS, id, Choices.BASES, "as the site"),
                         RunEndText.field(opened, at, id, 0),
                         RunEndText.field(opened, at, id, 1),
                         opened.pinned("builds." + id + ".post", "Posts", id, Choices.linePosts(opened.catalogue()))));

@@ -34,7 +34,9 @@ final class PointPaste {
         for (Shot shot : file.shots()) {
             boolean there = false;
             for (int i = 0; i < before.count("ground.shots"); i++)
-                there |= before.value("ground.shots[" + i + "].id").filter(shot.id()::equals).isPresent();
+                there |= before.value("ground.shots[" + i + "].id")
+                        .filter(shot.id()::equals)
+                        .isPresent();
             if (there) problems.add(shot.id() + " is the name of a shot already; rename the point.");
         }
         if (!problems.isEmpty()) {
@@ -47,7 +49,8 @@ final class PointPaste {
             return new Edited.Refused(LIST, String.join("\n", problems));
         }
         List<String> shots = new ArrayList<>();
-        for (Shot shot : file.shots()) shots.add(JsonWriter.compact(ShotNode.of(shot)).strip());
+        for (Shot shot : file.shots())
+            shots.add(JsonWriter.compact(ShotNode.of(shot)).strip());
         DocumentText text = before.appended("ground.shots", String.join(",\n      ", shots));
         String doubts = file.doubts().isEmpty() ? "" : ", " + file.doubts().size() + " doubtful";
         return new Edited.Fine(

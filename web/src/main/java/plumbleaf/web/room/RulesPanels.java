@@ -18,8 +18,12 @@ final class RulesPanels {
     }
 
     private static Panel heights(Opened opened) {
+        List<Panel.Strip> strips = new ArrayList<>();
+        strips.addAll(Listed.strips(opened, Ledger.HEIGHT_RULE, "rules.otherHeights", "Height rule"));
+        strips.addAll(Listed.strips(opened, Ledger.KEEPS, "rules.keeps", "Keeps"));
+        strips.addAll(Listed.strips(opened, Ledger.GUARD, "rules.guards", "Guard"));
         return Panel.of("Height and gap rules", "rules")
-                .withNotes(Notes.inAreas(opened.findings(), List.of("height", "gap")))
+                .withNotes(Notes.inAreas(opened.findings(), List.of("height", "gap", "guard")))
                 .withFields(List.of(
                         optional(opened, "rules.height.limit", "Fence at most", Unit.FEET, "no height rule"),
                         opened.fields()
@@ -32,8 +36,8 @@ final class RulesPanels {
                                         "say the height first"),
                         opened.field("rules.gap.largest", "Largest gap to the ground", Unit.INCHES, "rules"),
                         optional(opened, "rules.gap.why", "What the gap rule is for", Unit.WORDS, "dog, child, code")))
-                .withEntries(List.of(Ledger.HEIGHT_RULE.entry(opened)))
-                .withStrips(Listed.strips(opened, Ledger.HEIGHT_RULE, "rules.otherHeights", "Height rule"));
+                .withEntries(entries(opened, List.of(Ledger.HEIGHT_RULE, Ledger.KEEPS, Ledger.GUARD)))
+                .withStrips(strips);
     }
 
     private static Panel lines(Opened opened) {
@@ -94,12 +98,14 @@ final class RulesPanels {
         strips.addAll(Listed.strips(opened, Ledger.TICKET, "existing.tickets", "Ticket"));
         strips.addAll(Listed.strips(opened, Ledger.PRIVATE_LINE, "existing.lines", "Line"));
         strips.addAll(Listed.strips(opened, Ledger.PLUG, "existing.plugs", "Plug"));
+        strips.addAll(Listed.strips(opened, Ledger.OLD_FENCE, "existing.fences", "Old fence"));
         return Panel.of("In the ground, and who may dig when", "existing")
                 .withNotes(opened.findings().stream()
                         .filter(RulesPanels::isOfDigging)
                         .map(Notes::of)
                         .toList())
-                .withEntries(entries(opened, List.of(Ledger.TICKET, Ledger.PRIVATE_LINE, Ledger.PLUG)))
+                .withEntries(
+                        entries(opened, List.of(Ledger.TICKET, Ledger.PRIVATE_LINE, Ledger.PLUG, Ledger.OLD_FENCE)))
                 .withStrips(strips);
     }
 
