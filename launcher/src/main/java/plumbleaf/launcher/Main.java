@@ -15,6 +15,7 @@ public final class Main {
         line.addSubcommand(new RestoreVerb());
         line.addSubcommand(new ExportVerb());
         line.addSubcommand(new ImportVerb());
+        line.addSubcommand(new ManVerb());
         System.exit(line.execute(args));
     }
 }

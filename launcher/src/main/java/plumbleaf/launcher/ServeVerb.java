@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import plumbleaf.web.Workspace;
+import plumbleaf.web.store.CannotOpen;
 
 /** The workspace for real work: alone on this machine, or with people who sign in. */
 @Command(
@@ -16,6 +17,8 @@ import plumbleaf.web.Workspace;
                 "Starts the workspace. Alone it needs no sign-in and answers this machine only; with --people others sign in.",
         mixinStandardHelpOptions = true)
 final class ServeVerb implements Callable<Integer> {
+    private static final int BAD_INPUT = 2;
+
     @Option(names = "--port", description = "Port to listen on. Default: ${DEFAULT-VALUE}.")
     private int port = Port.USUAL;
 
@@ -45,16 +48,30 @@ final class ServeVerb implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Workspace.Running running = Workspace.start(new Workspace.Settings(
-                !people, address, port, store.place(), false, people && balanced, people && jsonLog, styles));
+        String listening = people ? address : "127.0.0.1";
+        if (!Port.isFree(listening, port))
+            return refuse("cannot listen on port " + port + " of " + listening + "; name another with --port");
+        Workspace.Running running;
+        try {
+            running = Workspace.start(new Workspace.Settings(
+                    !people, address, port, store.place(), false, people && balanced, people && jsonLog, styles));
+        } catch (CannotOpen closed) {
+            return refuse("the store cannot be opened: " + closed.getMessage() + "; check what --store says");
+        }
         Runtime.getRuntime().addShutdownHook(new Thread(running::stop));
         PrintWriter out = spec.commandLine().getOut();
-        out.println("Plumbleaf: http://" + (people ? address : "127.0.0.1") + ":" + running.port() + "/");
+        out.println("Plumbleaf: http://" + listening + ":" + running.port() + "/");
         if (!people) out.println("For one person on this machine; no other machine is let in.");
         if (!running.setupCode().isEmpty()) out.println("Code for the first owner: " + running.setupCode());
         out.println("Jobs are kept in " + store.shown() + ". Ctrl-C ends it.");
         out.flush();
         Thread.currentThread().join();
         return 0;
+    }
+
+    private int refuse(String why) {
+        spec.commandLine().getErr().print("plumbleaf serve: " + why + "\n");
+        spec.commandLine().getErr().flush();
+        return BAD_INPUT;
     }
 }

@@ -8,8 +8,9 @@ import picocli.CommandLine.Option;
 final class StoreOption {
     @Option(
             names = "--store",
-            description = "Where jobs are kept: a file, or jdbc:postgresql://... Default: a file in your data folder.")
-    private String place = usual().toString();
+            description = "Where jobs are kept: a file, or jdbc:postgresql://... Default: what PLUMBLEAF_STORE in the"
+                    + " environment says, else a file in your data folder.")
+    private String place = usual();
 
     String place() {
         return place;
@@ -25,7 +26,13 @@ final class StoreOption {
         return place.startsWith("jdbc:") ? place.replaceAll("//[^/@]*@", "//").replaceAll("\\?.*", "") : place;
     }
 
-    private static Path usual() {
+    /** From the environment, so that a database's password need not stand on a command line that others can list. */
+    private static String usual() {
+        String said = System.getenv("PLUMBLEAF_STORE");
+        return said != null && !said.isBlank() ? said : dataFolder().toString();
+    }
+
+    private static Path dataFolder() {
         String data = System.getenv("XDG_DATA_HOME");
         String local = System.getenv("LOCALAPPDATA");
         Path folder = data != null && !data.isBlank()

@@ -1,11 +1,9 @@
 package plumbleaf.launcher;
 
-import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.flywaydb.core.api.FlywayException;
 import org.springframework.boot.logging.LogLevel;
 import org.springframework.boot.logging.LoggingSystem;
 import org.springframework.dao.DataAccessException;
@@ -16,6 +14,7 @@ import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.web.archive.NotTaken;
+import plumbleaf.web.store.CannotOpen;
 
 /** How the verbs of the store answer: people's lines, or one JSON document; exit 2 with the reason where nothing was done. */
 final class Told {
@@ -37,9 +36,12 @@ final class Told {
             return FINE;
         } catch (NotTaken refused) {
             return refuse(InputError.ofFile(file, String.valueOf(refused.getMessage()), "nothing was changed"));
-        } catch (FlywayException | DataAccessException | PoolInitializationException e) {
+        } catch (CannotOpen closed) {
             return refuse(InputError.ofFile(
-                    file, "the store cannot be opened", "check --store, and that it is no newer than this program"));
+                    file, "the store cannot be opened: " + closed.getMessage(), "check what --store says"));
+        } catch (DataAccessException silent) {
+            return refuse(InputError.ofFile(
+                    file, "the store stopped answering in the middle", "nothing was changed; do it again"));
         }
     }
 

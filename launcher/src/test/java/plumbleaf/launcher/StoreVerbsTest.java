@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -71,6 +73,31 @@ class StoreVerbsTest {
         assertThat(folder.resolve("other.db")).doesNotExist();
     }
 
+    @Test
+    void whatIsNoStoreIsSaidInOneLine() throws IOException {
+        String text = Files.writeString(folder.resolve("notes.txt"), "no store").toString();
+        assertThat(run("serve", "--people", "--address", "127.0.0.1", "--port", "0", "--store", text))
+                .isEqualTo(2);
+        assertThat(err.toString())
+                .startsWith("plumbleaf serve: the store cannot be opened: ")
+                .endsWith("; check what --store says\n")
+                .hasLineCount(1);
+        assertThat(run("backup", "--store", text, "--out", folder.resolve("x").toString()))
+                .isEqualTo(2);
+        assertThat(err.toString())
+                .startsWith("backup: the store cannot be opened: ")
+                .hasLineCount(1);
+        assertThat(Files.readString(Path.of(text))).isEqualTo("no store");
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            String port = String.valueOf(taken.getLocalPort());
+            assertThat(run("serve", "--port", port, "--store", filled("jobs.db")))
+                    .isEqualTo(2);
+            assertThat(err.toString())
+                    .isEqualTo("plumbleaf serve: cannot listen on port " + port
+                            + " of 127.0.0.1; name another with --port\n");
+        }
+    }
+
     private String filled(String name) {
         String place = folder.resolve(name).toString();
         try (Database database = Database.open(place)) {
@@ -92,6 +119,7 @@ class StoreVerbsTest {
         out.getBuffer().setLength(0);
         err.getBuffer().setLength(0);
         CommandLine line = Plumbleaf.commandLine();
+        line.addSubcommand(new ServeVerb());
         line.addSubcommand(new BackupVerb());
         line.addSubcommand(new RestoreVerb());
         line.addSubcommand(new ExportVerb());

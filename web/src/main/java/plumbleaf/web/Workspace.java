@@ -5,12 +5,15 @@ import java.util.Map;
 import java.util.Objects;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.logging.LoggingSystem;
 import org.springframework.boot.web.server.WebServer;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
 import plumbleaf.web.desk.DemoJob;
 import plumbleaf.web.people.People;
 import plumbleaf.web.people.SetupCode;
+import plumbleaf.web.store.Database;
 
 /** The whole workspace as one server. Started by the launcher; runs until its process is told to end. */
 @SpringBootApplication
@@ -55,11 +58,20 @@ public class Workspace {
         }
     }
 
-    /** Returns when the first page can be asked for. */
+    /**
+     * Returns when the first page can be asked for.
+     *
+     * @throws plumbleaf.web.store.CannotOpen where the store does not open
+     */
     public static Running start(Settings settings) {
+        // Until the server sets them up, the libraries would log as they like.
+        LoggingSystem.get(Workspace.class.getClassLoader()).beforeInitialize();
+        Database store = Database.open(settings.store());
         SpringApplication application = new SpringApplication(Workspace.class);
         application.setRegisterShutdownHook(false);
         application.setDefaultProperties(properties(settings));
+        application.addInitializers(
+                context -> ((GenericApplicationContext) context).registerBean(Database.class, () -> store));
         ConfigurableApplicationContext context = application.run();
         WebServer server = Objects.requireNonNull(((ServletWebServerApplicationContext) context).getWebServer());
         boolean nobody = !settings.local() && context.getBean(People.class).nobodyYet();

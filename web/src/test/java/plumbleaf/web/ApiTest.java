@@ -1,6 +1,8 @@
 package plumbleaf.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 
 import java.net.URI;
 import java.util.List;
@@ -158,7 +160,16 @@ class ApiTest {
     @Test
     void priceBooksAreForThoseWhoSeeMoney() throws Exception {
         assertThat(send("GET", "/price-books/example-2027", "").getContentAsString())
-                .contains("materials.csv");
+                .contains("materials.csv", "\"ofTheHouse\": false");
+        web.perform(MockMvcRequestBuilders.post("/books")
+                        .param("book", "spring-2027")
+                        .with(user("wen").roles("OWNER"))
+                        .with(csrf()))
+                .andReturn();
+        assertThat(send("GET", "/price-books", "").getContentAsString()).contains("spring-2027", "example-2027");
+        assertThat(send("GET", "/price-books/spring-2027", "").getContentAsString())
+                .contains("labor.csv", "\"ofTheHouse\": true");
+        assertThat(send("GET", "/price-books/autumn-2027", "").getStatus()).isEqualTo(404);
         people.add("cora", "Cora Pike", Role.CREW, "Wen Hallow");
         key = keys.make(person("cora"), "hers").text();
         assertThat(send("GET", "/price-books", "").getStatus()).isEqualTo(403);

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
-import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 
 /** Every door there is, as the server itself lists them, so that a test cannot forget one that is added later. */
 final class Routes {
@@ -17,7 +17,7 @@ final class Routes {
     private Routes() {}
 
     /** @param known what each variable of a path may be; a door with a variable that is not known here fails the test */
-    static List<Route> all(RequestMappingHandlerMapping mapping, Map<String, List<String>> known) {
+    static List<Route> all(RequestMappingInfoHandlerMapping mapping, Map<String, List<String>> known) {
         List<Route> routes = new ArrayList<>();
         for (RequestMappingInfo info : mapping.getHandlerMethods().keySet()) {
             Set<RequestMethod> methods = info.getMethodsCondition().getMethods();

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
@@ -16,7 +17,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import plumbleaf.documents.PaperFile;
 import plumbleaf.jobfile.json.Json;
-import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.web.books.HouseBooks;
 import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.room.JobAnswers;
 import plumbleaf.web.room.Sight;
@@ -29,11 +30,13 @@ import plumbleaf.web.store.StoredJob;
 class ReadingApi {
     private final JobStore store;
     private final JobAnswers answers;
+    private final HouseBooks books;
     private final WhoIsThere who;
 
-    ReadingApi(JobStore store, JobAnswers answers, WhoIsThere who) {
+    ReadingApi(JobStore store, JobAnswers answers, HouseBooks books, WhoIsThere who) {
         this.store = store;
         this.answers = answers;
+        this.books = books;
         this.who = who;
     }
 
@@ -87,23 +90,25 @@ class ReadingApi {
 
     @GetMapping("/price-books")
     ResponseEntity<String> priceBooks() {
-        return Answers.json(HttpStatus.OK, Json.object().put("priceBooks", Json.texts(PriceBooks.STANDARD)));
+        return Answers.json(HttpStatus.OK, Json.object().put("priceBooks", Json.texts(books.names())));
     }
 
     @GetMapping("/price-books/{name}")
     ResponseEntity<String> priceBook(@PathVariable String name) {
-        if (!PriceBooks.STANDARD.contains(name))
+        Map<String, String> tables = books.tables(name);
+        if (tables.isEmpty())
             return Answers.error(HttpStatus.NOT_FOUND, "there is no such price book", "see /api/v1/price-books");
         return Answers.json(
                 HttpStatus.OK,
                 Json.object()
                         .put("id", name)
+                        .put("ofTheHouse", books.isOfTheHouse(name))
                         .put(
                                 "tables",
-                                PriceBooks.tables(name),
+                                List.copyOf(tables.entrySet()),
                                 table -> Json.object()
-                                        .put("file", table.file())
-                                        .put("text", table.text())
+                                        .put("file", table.getKey())
+                                        .put("text", table.getValue())
                                         .build()));
     }
 

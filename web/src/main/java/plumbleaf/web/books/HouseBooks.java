@@ -85,6 +85,14 @@ public class HouseBooks {
                 .findFirst();
     }
 
+    /** All tables of a book by their names, history last where there is one; nothing where there is no such book. */
+    public Map<String, String> tables(String book) {
+        Map<String, String> tables = new LinkedHashMap<>();
+        for (String name : TABLES) table(book, name).ifPresent(text -> tables.put(name, text));
+        table(book, HISTORY).ifPresent(text -> tables.put(HISTORY, text));
+        return tables;
+    }
+
     /**
      * Takes tables in: all of them, or none with every error of them named. A table that is not brought stays as it is; a new book starts from the standard one.
      *

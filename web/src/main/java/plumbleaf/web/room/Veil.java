@@ -50,7 +50,10 @@ public final class Veil {
                 view.job(),
                 view.verdict(),
                 view.pictures().stream().map(Veil::picture).toList(),
-                view.panels().stream().map(Veil::panel).toList(),
+                view.panels().stream()
+                        .map(Veil::panel)
+                        .filter(panel -> !panel.equals(Panel.of(panel.heading(), panel.of())))
+                        .toList(),
                 view.links(),
                 List.of(),
                 words(view.problem()));

@@ -2,7 +2,6 @@ package plumbleaf.web.store;
 
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -13,6 +12,9 @@ import java.util.Objects;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationInfoService;
+import org.flywaydb.core.api.MigrationState;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.springframework.jdbc.core.ConnectionCallback;
@@ -72,6 +74,8 @@ public final class Database implements AutoCloseable {
     /** Opens a store, going no further than one version of the migrations; for reading what an older program wrote. */
     public static Database openAt(String place, String version) {
         boolean postgres = place.startsWith("jdbc:postgresql:");
+        if (!postgres && place.startsWith("jdbc:"))
+            throw new CannotOpen("it is a file, or a PostgreSQL as jdbc:postgresql://...", null);
         HikariDataSource pool = new HikariDataSource();
         pool.setPoolName("store");
         if (postgres) {
@@ -86,14 +90,33 @@ public final class Database implements AutoCloseable {
         }
         Database opened = new Database(place, pool, postgres);
         try {
+            if (version.equals(LATEST)) opened.refuseNewer();
             opened.migrations(version).migrate();
             opened.version =
                     String.valueOf(opened.migrations(version).info().current().getVersion());
         } catch (RuntimeException e) {
             opened.close();
-            throw e;
+            throw CannotOpen.because(e);
         }
         return opened;
+    }
+
+    /** A program that does not know a store's tables would save past them, so it leaves them alone. */
+    private void refuseNewer() {
+        MigrationInfoService info = migrations(LATEST).info();
+        String known = "";
+        String ahead = "";
+        for (MigrationInfo one : info.all()) {
+            boolean future =
+                    one.getState() == MigrationState.FUTURE_SUCCESS || one.getState() == MigrationState.FUTURE_FAILED;
+            if (future) ahead = String.valueOf(one.getVersion());
+            else known = String.valueOf(one.getVersion());
+        }
+        if (!ahead.isEmpty())
+            throw new CannotOpen(
+                    "a newer Plumbleaf keeps its jobs there (version " + ahead + " of the store, this program knows "
+                            + known + "); bring this program up to date",
+                    null);
     }
 
     private Flyway migrations(String version) {
@@ -170,7 +193,7 @@ public final class Database implements AutoCloseable {
         try {
             Files.createDirectories(absolute.getParent());
         } catch (IOException e) {
-            throw new UncheckedIOException("Cannot make the folder for the store " + absolute, e);
+            throw new CannotOpen("the folder " + absolute.getParent() + " cannot be made", e);
         }
         return absolute;
     }

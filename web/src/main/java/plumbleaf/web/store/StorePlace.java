@@ -3,6 +3,7 @@ package plumbleaf.web.store;
 import java.time.Clock;
 import javax.sql.DataSource;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnMissingBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -18,7 +19,9 @@ class StorePlace {
         return Clock.systemUTC();
     }
 
+    /** Where whoever started the workspace did not open it already. */
     @Bean(destroyMethod = "close")
+    @ConditionalOnMissingBean
     Database database(@Value("${plumbleaf.store}") String place) {
         return Database.open(place);
     }

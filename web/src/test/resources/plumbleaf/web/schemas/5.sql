@@ -1,0 +1,2 @@
+-- What version 5 could hold. Its migration was released and is never changed again: 56a38fe00d483eea021a85fa8e709e5a834c77b6963cf93ed2082579ed43dd2a
+insert into desk_card (job, version, book, book_version, yard_version, customer, place, cents, severity, verdict, next, price_holds, dig_from, dig_through, words) values ('kilnyardkilnyard', 3, 'ours', 1130, 1, 'Odalys Venn', '9 Kiln yard', 123456, 'PASSES', 'passes', '', '', '', '', 'kiln yard odalys venn');
