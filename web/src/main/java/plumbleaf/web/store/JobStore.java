@@ -163,6 +163,7 @@ public class JobStore {
             sql.sql("delete from acceptance where link in (select id from customer_link where job = ?)")
                     .param(id.text())
                     .update();
+            sql.sql("delete from desk_card where job = ?").param(id.text()).update();
             List<String> leaning = new ArrayList<>();
             database.tables().columns().forEach((table, columns) -> {
                 if (columns.contains("job")) leaning.add(0, table);

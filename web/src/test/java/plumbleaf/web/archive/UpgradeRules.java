@@ -105,6 +105,8 @@ abstract class UpgradeRules {
         assertThat(store.open(id).orElseThrow().document()).isEqualTo("{\"a\":3}");
         files.add(id, "job", "pixel.png", Trial.pixel(), "Wen Hallow");
         assertThat(store.takeBack(new JobId("oldyardoldyardol"), "Wen Hallow")).isTrue();
+        assertThat(store.throwAway(id, "Wen Hallow")).isTrue();
+        assertThat(store.removeForGood(id)).isTrue();
     }
 
     /** Flyway would refuse a store whose migration reads otherwise today; this says so before anybody has such a store. */
