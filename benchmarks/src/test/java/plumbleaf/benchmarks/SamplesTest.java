@@ -5,7 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumbleaf.cutting.ProvenCutPlanner;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.jobfile.catalogue.StandardTables;
 
 /** What is measured is what it says it is. */
 class SamplesTest {
@@ -50,5 +57,26 @@ class SamplesTest {
         assertThat(figure.median()).isEqualTo(3.5);
         assertThat(figure.upTo(4).row()).isEqualTo("| start | 3.50 ms | 1.00 | 5.00 | 4 | at most 4.00 ms |");
         assertThat(figure.upTo(3).row()).endsWith("at most 3.00 ms, **not met** |");
+    }
+
+    /** Ten miles of gates would be quoted three hundred times over: there the changes keep their words, and it is said that they have no price. */
+    @Test
+    void onAFenceOfMilesItIsSaidWhichChangesHaveNoPrice() {
+        Design fence = Designs.of(
+                Yards.perimeter(0.6),
+                Yards.CATALOGUE,
+                StandardTables.load().standards(),
+                PriceBook.none("none"),
+                new ProvenCutPlanner());
+        List<Remedy> priced = fence.findings().stream()
+                .flatMap(finding -> finding.remedies().stream())
+                .filter(remedy -> remedy.priceChange().isPresent())
+                .toList();
+        assertThat(priced).isNotEmpty();
+        assertThat(fence.findings())
+                .filteredOn(finding -> finding.id().equals("price.changes"))
+                .extracting(Finding::message)
+                .allMatch(words -> words.contains(" of the changes offered would do to the price is left open: a fence of "))
+                .hasSize(1);
     }
 }

@@ -68,6 +68,7 @@ public final class Designs {
                 Findings.join(findings),
                 job,
                 quote.price().total(),
+                posts.size(),
                 other -> total(other, catalogue, standards, built, rods, book, cuts));
         return new Design(
                 job,
@@ -119,7 +120,7 @@ public final class Designs {
         Picks picks = built.pinnedBy(job, new UsualBuilds(catalogue));
         YardWork yard = new YardWork(job, catalogue, standards, picks);
         for (Gate gate : job.gates()) {
-            if (yard.layout().gatePosts(gate.id()).size() != 2) return Optional.empty();
+            if (!yard.stands(gate)) return Optional.empty();
         }
         List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();

@@ -29,6 +29,7 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.BaysBeside;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
@@ -58,6 +59,7 @@ final class PostWork {
     private final Catalogue catalogue;
     private final Standards standards;
     private final Layout layout;
+    private final BaysBeside bays;
     private final Map<String, Terminals> terminals = new LinkedHashMap<>();
 
     PostWork(Job job, Catalogue catalogue, Standards standards, Layout layout) {
@@ -65,6 +67,11 @@ final class PostWork {
         this.catalogue = catalogue;
         this.standards = standards;
         this.layout = layout;
+        this.bays = BaysBeside.of(layout);
+    }
+
+    BaysBeside bays() {
+        return bays;
     }
 
     /** A line, end, corner or wall post with half of each bay beside it. */
@@ -183,8 +190,7 @@ final class PostWork {
     private Share share(Post post, RunWind wind) {
         double from = post.station().inches();
         double to = post.station().inches();
-        for (Bay bay : layout.bays()) {
-            if (!bay.run().equals(post.run())) continue;
+        for (Bay bay : bays.ofItsRun(post)) {
             if (bay.from().equals(post.id())) to += bay.level().inches() / 2;
             if (bay.to().equals(post.id())) from -= bay.level().inches() / 2;
         }
@@ -197,10 +203,8 @@ final class PostWork {
         Run run = job.run(post.run());
         double pounds = section.weightOf(post.outOfGround()).pounds();
         Optional<FenceStyle> style = catalogue.style(run.style());
-        for (Bay bay : layout.bays()) {
-            boolean beside = bay.run().equals(post.run())
-                    && (bay.from().equals(post.id()) || bay.to().equals(post.id()));
-            if (beside && style.isPresent())
+        if (style.isPresent()) {
+            for (Bay bay : bays.ofItsRun(post))
                 pounds += BayWeight.of(bay, style.get(), catalogue).pounds() / 2;
         }
         return Force.pounds(pounds);

@@ -2,7 +2,9 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.RunLine;
@@ -27,8 +29,12 @@ final class RunWind {
     private final List<List<Span>> openings = new ArrayList<>();
     private final List<LegWind> designs = new ArrayList<>();
     private final List<LegWind> plainGusts = new ArrayList<>();
+    private final Map<Gust, LegWind> gusts = new LinkedHashMap<>();
     private final SiteWind site;
     private final WindTables tables;
+
+    /** The gates of a leg mostly ask for the same gust. */
+    private record Gust(int leg, Speed speed) {}
 
     /**
      * @param surface height of what stops the wind
@@ -82,6 +88,10 @@ final class RunWind {
 
     /** A gust without the standard's floor on a leg. */
     LegWind gust(int leg, Speed speed) {
+        return gusts.computeIfAbsent(new Gust(leg, speed), asked -> blown(leg, speed));
+    }
+
+    private LegWind blown(int leg, Speed speed) {
         return LegWind.gust(site, speed, stretches.get(leg), openings.get(leg), tables);
     }
 

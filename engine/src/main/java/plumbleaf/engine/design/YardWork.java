@@ -1,9 +1,10 @@
 package plumbleaf.engine.design;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.footing.HoleSize;
@@ -11,6 +12,7 @@ import plumbleaf.engine.gate.RememberedGround;
 import plumbleaf.engine.gate.RunGround;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.Levelled;
+import plumbleaf.engine.ground.NearGround;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
@@ -40,6 +42,8 @@ final class YardWork {
     private final Layout layout;
     private final List<RunWind> winds;
     private final PostWork postWork;
+    private final Map<String, NearGround> nearby = new LinkedHashMap<>();
+    private final Map<String, List<Post>> postsOfGates = new LinkedHashMap<>();
 
     YardWork(Job job, Catalogue catalogue, Standards standards, Picks picks) {
         this.job = job;
@@ -54,6 +58,12 @@ final class YardWork {
         SpacingLimit spacing = new WindSpacing(job, catalogue, picks, winds);
         this.layout = Layouts.of(job, catalogue, ground, lines, picks, spacing);
         this.postWork = new PostWork(job, catalogue, standards, layout);
+        for (Post post : layout.posts()) {
+            if (!post.gate().isEmpty())
+                postsOfGates
+                        .computeIfAbsent(post.gate(), id -> new ArrayList<>())
+                        .add(post);
+        }
     }
 
     Ground ground() {
@@ -68,6 +78,11 @@ final class YardWork {
         return winds.get(job.runs().indexOf(run));
     }
 
+    /** Whether both posts of a gate found a place. */
+    boolean stands(Gate gate) {
+        return postsOfGates.getOrDefault(gate.id(), List.of()).size() == 2;
+    }
+
     /** A lone gate's run has no fence of its own: the leaf's own height stands for the wall it closes. */
     private RunWind windOn(Run run, RunLine line) {
         Screen screen = catalogue
@@ -80,28 +95,28 @@ final class YardWork {
     GateSite site(Gate gate) {
         Run run = job.run(gate.run());
         RunLine line = lines.get(job.runs().indexOf(run));
-        List<Post> posts = layout.gatePosts(gate.id());
+        List<Post> posts = postsOfGates.getOrDefault(gate.id(), List.of());
         Post first = posts.get(0);
         Post second = posts.get(1);
-        List<Bay> before = layout.bays().stream()
-                .filter(bay -> bay.to().equals(first.id()))
-                .toList();
-        List<Bay> after = layout.bays().stream()
-                .filter(bay -> bay.from().equals(second.id()))
-                .toList();
+        List<Bay> before = postWork.bays().endingAt(first);
+        List<Bay> after = postWork.bays().beginningAt(second);
         return new GateSite(
                 job,
                 run,
                 gate,
                 line,
                 RememberedGround.of(
-                        new RunGround(ground, line, run.crossSlope().value().orElse(Slope.ZERO))),
+                        new RunGround(near(line), run.crossSlope().value().orElse(Slope.ZERO))),
                 first,
                 second,
                 List.of(before, after),
                 wind(run),
                 catalogue,
                 standards);
+    }
+
+    private NearGround near(RunLine line) {
+        return nearby.computeIfAbsent(line.id(), id -> NearGround.of(ground, line));
     }
 
     /**
@@ -194,15 +209,16 @@ final class YardWork {
 
     /** Every new post along the walk, those of the gates as already designed. */
     List<PostDesign> posts(List<GatePosts> gates) {
+        Map<String, PostDesign> ofGates = new LinkedHashMap<>();
+        for (GatePosts gate : gates) {
+            ofGates.put(gate.hinge().id(), gate.hinge());
+            ofGates.put(gate.latch().id(), gate.latch());
+        }
         List<PostDesign> designs = new ArrayList<>();
         for (Post post : layout.posts()) {
             Run run = job.run(post.run());
             if (post.gate().isEmpty()) designs.add(postWork.linePost(post, picks.of(run), wind(run)));
-            else
-                gates.stream()
-                        .flatMap(gate -> Stream.of(gate.hinge(), gate.latch()))
-                        .filter(design -> design.id().equals(post.id()))
-                        .forEach(designs::add);
+            else if (ofGates.containsKey(post.id())) designs.add(ofGates.get(post.id()));
         }
         return designs;
     }

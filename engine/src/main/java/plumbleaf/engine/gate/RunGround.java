@@ -6,6 +6,7 @@ import java.util.Optional;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.NearGround;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.ground.Surface;
 import plumbleaf.engine.ground.SurfaceFacet;
@@ -19,11 +20,15 @@ import plumbleaf.engine.quantity.Slope;
  *
  * @param crossSlope rise over run towards the inside, + up, where nothing was shot beside the line
  */
-public record RunGround(Ground ground, RunLine run, Slope crossSlope) implements GroundUnder {
+public record RunGround(NearGround near, Slope crossSlope) implements GroundUnder {
+    public RunGround(Ground ground, RunLine run, Slope crossSlope) {
+        this(NearGround.of(ground, run), crossSlope);
+    }
+
     @Override
     public Offset elevation(PlanPoint onTheLine) {
-        Offset station = run.line().footOf(onTheLine).station().asOffset();
-        return ground.profile(run.id()).elevationAt(station);
+        Offset station = run().line().footOf(onTheLine).station().asOffset();
+        return ground().profile(run().id()).elevationAt(station);
     }
 
     @Override
@@ -33,11 +38,11 @@ public record RunGround(Ground ground, RunLine run, Slope crossSlope) implements
 
     @Override
     public Length laterRise(PlanPoint from, PlanPoint to) {
-        Offset one = run.line().footOf(from).station().asOffset();
-        Offset other = run.line().footOf(to).station().asOffset();
+        Offset one = run().line().footOf(from).station().asOffset();
+        Offset other = run().line().footOf(to).station().asOffset();
         return one.compareTo(other) <= 0
-                ? ground.laterRise(run.id(), one, other)
-                : ground.laterRise(run.id(), other, one);
+                ? ground().laterRise(run().id(), one, other)
+                : ground().laterRise(run().id(), other, one);
     }
 
     /** The findings of the surface, and the place that lies furthest outside the shots. */
@@ -51,13 +56,21 @@ public record RunGround(Ground ground, RunLine run, Slope crossSlope) implements
             SurfaceHeight height = surface.heightAt(place);
             if (height.beyond().compareTo(furthest) <= 0) continue;
             furthest = height.beyond();
-            worst = surface.extrapolation(part, place, ground.display());
+            worst = surface.extrapolation(part, place, ground().display());
         }
         worst.ifPresent(doubts::add);
         return List.copyOf(doubts);
     }
 
+    private Ground ground() {
+        return near.ground();
+    }
+
+    private RunLine run() {
+        return near.run();
+    }
+
     private Surface surface(PlanPoint pin, Length leafRadius) {
-        return ground.surfaceNear(pin, leafRadius.times(2), run, crossSlope);
+        return near.surfaceNear(pin, leafRadius.times(2), crossSlope);
     }
 }

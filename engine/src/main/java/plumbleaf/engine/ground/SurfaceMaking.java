@@ -36,11 +36,26 @@ final class SurfaceMaking {
     }
 
     Surface around(RunLine run, Slope crossSlope) {
-        for (GroundPoint point : ground.points()) {
+        List<SpacePoint> profile = ground.lineOf(run.id());
+        List<Integer> all = new ArrayList<>();
+        for (int i = 1; i < profile.size(); i++) all.add(i);
+        return around(ground.points(), profile, all, run, crossSlope);
+    }
+
+    /**
+     * @param shots those within reach, and any others, in the order of their ids
+     * @param pieces numbers of the pieces of the profile within reach, and of any others: piece {@code i} ends at its point {@code i}
+     */
+    Surface around(
+            List<GroundPoint> shots,
+            List<SpacePoint> profile,
+            Iterable<Integer> pieces,
+            RunLine run,
+            Slope crossSlope) {
+        for (GroundPoint point : shots) {
             if (point.point().plan().distanceTo(pin).compareTo(reach) <= 0) add(point.shot(), point.point());
         }
-        List<SpacePoint> profile = ground.lineOf(run.id());
-        for (int i = 1; i < profile.size(); i++) fix(profile.get(i - 1), profile.get(i));
+        for (int i : pieces) fix(profile.get(i - 1), profile.get(i));
         for (BreakEdge line : ground.breaks()) fix(line.from(), line.to());
         Triangulation triangles = Triangulation.of(points, throughPoints()).withoutSlivers(Surface.ONE_PLACE);
         if (triangles.triangles().isEmpty()) return ruled(run, crossSlope);

@@ -3,9 +3,11 @@ package plumbleaf.engine.labour;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -17,7 +19,7 @@ public final class Labours {
 
     public static Labour of(List<Work> works, List<LabourRate> rates) {
         Map<LabourRate, Double> quantities = new LinkedHashMap<>();
-        Map<LabourRate, List<String>> causes = new LinkedHashMap<>();
+        Map<LabourRate, Set<String>> causes = new LinkedHashMap<>();
         Map<String, Finding> missing = new LinkedHashMap<>();
         for (Work work : works) {
             if (work.quantity() == 0) continue;
@@ -27,12 +29,11 @@ public final class Labours {
                 continue;
             }
             quantities.merge(rate.get(), work.quantity(), Double::sum);
-            List<String> parts = causes.computeIfAbsent(rate.get(), any -> new ArrayList<>());
-            if (!parts.contains(work.cause())) parts.add(work.cause());
+            causes.computeIfAbsent(rate.get(), any -> new LinkedHashSet<>()).add(work.cause());
         }
         List<TaskHours> tasks = new ArrayList<>();
-        quantities.forEach((rate, quantity) -> tasks.add(
-                new TaskHours(rate, quantity, quantity * rate.hours(), causes.getOrDefault(rate, List.of()))));
+        quantities.forEach((rate, quantity) -> tasks.add(new TaskHours(
+                rate, quantity, quantity * rate.hours(), List.copyOf(causes.getOrDefault(rate, Set.of())))));
         tasks.sort(Comparator.comparing(TaskHours::phase));
         return new Labour(tasks, new ArrayList<>(missing.values()));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.Ground;
+import plumbleaf.engine.ground.NearGround;
 import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.ground.ProfilePoint;
 import plumbleaf.engine.ground.RunLine;
@@ -29,12 +30,12 @@ final class BesideGround {
     /** As far as shots along a line may be apart, so far may those beside a barrier. Judgement. */
     private static final Length NEAR_BARRIER = Length.feet(50);
 
-    private final Ground ground;
+    private final NearGround ground;
     private final RunLine line;
     private final Profile profile;
 
     BesideGround(Ground ground, RunLine line) {
-        this.ground = ground;
+        this.ground = NearGround.of(ground, line);
         this.line = line;
         this.profile = ground.profile(line.id());
     }
@@ -47,7 +48,7 @@ final class BesideGround {
         double own = alongOwnLine(startIn, endIn, topFromIn, topToIn);
         Offset middle = new Offset((startIn + endIn) / 2);
         Length reach = new Length((endIn - startIn) / 2).plus(NEAR);
-        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, line, Slope.ZERO);
+        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, Slope.ZERO);
         List<Height> sides = new ArrayList<>();
         if (from != MeasuredFrom.OUTSIDE) sides.add(side(surface, 1, startIn, endIn, topFromIn, topToIn));
         if (from != MeasuredFrom.INSIDE) sides.add(side(surface, -1, startIn, endIn, topFromIn, topToIn));
@@ -75,7 +76,7 @@ final class BesideGround {
         }
         Offset middle = new Offset((startIn + endIn) / 2);
         Length reach = new Length((endIn - startIn) / 2).plus(NEAR_BARRIER);
-        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, line, Slope.ZERO);
+        Surface surface = ground.surfaceNear(line.line().pointAt(middle), reach, Slope.ZERO);
         Height beside = side(surface, inside ? 1 : -1, startIn, endIn, topFromIn, topToIn, false);
         return new Height(Math.min(own, beside.mostIn()), beside.known());
     }

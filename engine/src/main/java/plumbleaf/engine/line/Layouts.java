@@ -1,6 +1,7 @@
 package plumbleaf.engine.line;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -262,6 +263,8 @@ public final class Layouts {
 
     private List<Post> posts(
             Run run, RunLine line, Profile profile, List<Stop> stops, List<String> names, Map<Integer, Double> tops) {
+        Map<String, Gate> gates = new LinkedHashMap<>();
+        for (Gate gate : job.gates()) gates.put(gate.id(), gate);
         List<Post> posts = new ArrayList<>();
         for (int i = 0; i < stops.size(); i++) {
             Stop stop = stops.get(i);
@@ -269,14 +272,13 @@ public final class Layouts {
             Offset station = new Offset(stop.stationIn());
             Offset grade = profile.elevationAt(station);
             double top = tops.getOrDefault(i, grade.inches());
-            for (Gate gate : job.gates()) {
-                if (gate.id().equals(stop.gate()))
-                    top = Math.max(
-                            top,
-                            grade.inches()
-                                    + gate.leaf().bottomGap().inches()
-                                    + gate.leaf().infill().inches());
-            }
+            Gate gate = gates.get(stop.gate());
+            if (gate != null)
+                top = Math.max(
+                        top,
+                        grade.inches()
+                                + gate.leaf().bottomGap().inches()
+                                + gate.leaf().infill().inches());
             posts.add(new Post(
                     names.get(i),
                     run.id(),

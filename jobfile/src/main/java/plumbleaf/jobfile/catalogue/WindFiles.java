@@ -14,6 +14,9 @@ import plumbleaf.jobfile.table.CsvTable;
 
 /** The tables of the wind standard: terrain, walls, strips from a free end, return corners, open screens. */
 public final class WindFiles {
+    /** Stands in the table for the far end of the wall. */
+    private static final double FAR_END = 999;
+
     private WindFiles() {}
 
     public static CsvTable<ExposureRow> exposures(String file, String text) {
@@ -46,8 +49,13 @@ public final class WindFiles {
                 row -> new EndStrip(
                         row.number("b_over_s", 1, 100),
                         row.number("from_s", 0, 99),
-                        row.number("to_s", 1, 999),
+                        farEnd(row.number("to_s", 1, FAR_END)),
                         row.number("cf", 0.1, 6)));
+    }
+
+    /** The last strip of a row goes on to the far end, however long the wall is: a mile of 5 ft fence is a thousand heights. */
+    private static double farEnd(double to) {
+        return to == FAR_END ? Double.POSITIVE_INFINITY : to;
     }
 
     public static CsvTable<ReturnRow> returns(String file, String text) {

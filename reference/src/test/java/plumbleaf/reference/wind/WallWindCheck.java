@@ -135,4 +135,16 @@ class WallWindCheck {
         assertThat(leg.over(beside).force().pounds())
                 .isGreaterThan(2 * leg.shut(beside).force().pounds());
     }
+
+    /** Beyond ten heights the last strip of the table goes on to the far end: miles from it the coefficient is still 0.55, and the ends do not know of it. */
+    @Test
+    void aWallOfMilesHasTheEndsOfAHundredHeights() {
+        WallWind miles = WallWind.gust(OPEN_COUNTRY, OPEN_COUNTRY.speed(), fence(5 * 5280), TABLES);
+        WallWind hundred = WallWind.gust(OPEN_COUNTRY, OPEN_COUNTRY.speed(), fence(600), TABLES);
+        assertThat(miles.over(Length.ZERO, Length.feet(60)).force().pounds())
+                .isEqualTo(hundred.over(Length.ZERO, Length.feet(60)).force().pounds());
+        assertThat(miles.over(Length.feet(13_000), Length.feet(13_008)).mean().psf())
+                .isEqualTo(
+                        hundred.over(Length.feet(296), Length.feet(304)).mean().psf());
+    }
 }
