@@ -75,11 +75,11 @@ final class RemedyPrices {
     private Optional<Money> change(String edit) {
         Optional<Money> known = changes.get(edit);
         if (known != null) return known;
-        Optional<Job> changed = RemedyEdit.on(job, edit);
-        if (changed.isPresent() && changes.size() >= mostChanges) {
+        if (changes.size() >= mostChanges) {
             unpriced.add(edit);
             return Optional.empty();
         }
+        Optional<Job> changed = RemedyEdit.on(job, edit);
         Optional<Money> change = changed.flatMap(total).map(then -> then.minus(now));
         if (changed.isPresent()) changes.put(edit, change);
         return change;

@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
@@ -56,8 +57,9 @@ final class StockWork {
             if (run.style().isEmpty()) continue;
             FenceStyle style = run.style().get();
             PostStock post = picks.of(job.run(run.run())).post();
+            Map<String, BayGoods.End> ends = BayGoods.endsOf(run);
             for (Bay bay : run.bays())
-                bays.add(new Assembly.StyledBay(bay, style, BayGoods.of(bay, style, catalogue, run, post))
+                bays.add(new Assembly.StyledBay(bay, style, BayGoods.of(bay, style, catalogue, ends, post))
                         .with(job.run(bay.run()).stain()));
             woven(job.run(run.run()), run, style, catalogue, picks).ifPresent(woven::add);
         }

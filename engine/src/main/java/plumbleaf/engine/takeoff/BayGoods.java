@@ -1,5 +1,7 @@
 package plumbleaf.engine.takeoff;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.catalogue.Catalogue;
@@ -36,7 +38,16 @@ public record BayGoods(
      */
     public record End(PostRole role, Angle turn, Length post) {}
 
+    /** A post of another run that this one joins counts as a corner without a turn. */
+    private static final End JOINED = new End(PostRole.CORNER, Angle.ZERO, Length.ZERO);
+
     public static BayGoods of(Bay bay, FenceStyle style, Catalogue catalogue, RunLayout run, PostStock post) {
+        return of(bay, style, catalogue, endsOf(run), post);
+    }
+
+    /** @param ends of the bay's run: {@link #endsOf} */
+    public static BayGoods of(
+            Bay bay, FenceStyle style, Catalogue catalogue, Map<String, End> ends, PostStock post) {
         Length board = style.infill()
                 .match(
                         up -> up.board().thickness(),
@@ -58,8 +69,8 @@ public record BayGoods(
                                 wood -> Optional.empty(),
                                 steel -> catalogue.section(steel.section())),
                 post.match(steel -> false, wood -> true),
-                end(run, bay.from()),
-                end(run, bay.to()),
+                ends.getOrDefault(bay.from(), JOINED),
+                ends.getOrDefault(bay.to(), JOINED),
                 Stain.NONE);
     }
 
@@ -67,13 +78,12 @@ public record BayGoods(
         return new BayGoods(back, front, rail, woodPosts, from, to, finish);
     }
 
-    /** A post of another run that this one joins counts as a corner without a turn. */
-    private static End end(RunLayout run, String id) {
-        for (Post post : run.posts()) {
-            if (post.id().equals(id))
-                return new End(post.role(), turn(run.line().line(), post), post.width());
-        }
-        return new End(PostRole.CORNER, Angle.ZERO, Length.ZERO);
+    /** What bays may end at, by post. */
+    public static Map<String, End> endsOf(RunLayout run) {
+        Map<String, End> ends = new LinkedHashMap<>();
+        for (Post post : run.posts())
+            ends.putIfAbsent(post.id(), new End(post.role(), turn(run.line().line(), post), post.width()));
+        return ends;
     }
 
     private static Angle turn(PlanLine line, Post post) {

@@ -99,10 +99,14 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
      */
     public TributaryWind over(Length from, Length to) {
         WindCase worst = cases.get(0);
-        for (WindCase wind : cases) {
-            if (wind.sumPsfFt(from, to) > worst.sumPsfFt(from, to)) worst = wind;
-        }
         double sum = worst.sumPsfFt(from, to);
+        for (WindCase wind : cases) {
+            double here = wind.sumPsfFt(from, to);
+            if (here > sum) {
+                worst = wind;
+                sum = here;
+            }
+        }
         double widthFt = Math.max(0, to.inFeet() - from.inFeet());
         return new TributaryWind(
                 Force.pounds(sum * stretch.surface().inFeet()),

@@ -16,7 +16,7 @@ import plumbleaf.jobfile.input.Nearest;
 /** Shots, setups and breaklines: what they name must exist, must lie on its run, and must not go in a circle. */
 final class GroundChecks {
     private static final String BENCHMARK = "benchmark";
-    private static final int MOST_SHOTS = 10_000;
+    private static final int MOST_SHOTS = 20_000;
 
     private final GroundBook ground;
     private final JobChecks checks;
@@ -32,7 +32,7 @@ final class GroundChecks {
 
     void all() {
         if (ground.shots().size() > MOST_SHOTS || ground.setups().size() > MOST_SHOTS) {
-            checks.refuse("ground", "there are more than 10,000 shots or setups", "split the job");
+            checks.refuse("ground", "there are more than 20,000 shots or setups", "split the job");
             return;
         }
         for (int i = 0; i < ground.setups().size(); i++) {

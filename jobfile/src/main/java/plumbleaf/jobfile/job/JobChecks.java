@@ -40,7 +40,7 @@ final class JobChecks {
     private static final Length BEYOND = LONGEST_JOB.plus(Length.inches(1));
 
     private static final int LONGEST_ID = 20;
-    private static final int MOST_PARTS = 500;
+    private static final int MOST_PARTS = 2000;
 
     private final Job job;
     private final Catalogue catalogue;
