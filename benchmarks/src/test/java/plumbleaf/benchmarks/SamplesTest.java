@@ -76,7 +76,8 @@ class SamplesTest {
         assertThat(fence.findings())
                 .filteredOn(finding -> finding.id().equals("price.changes"))
                 .extracting(Finding::message)
-                .allMatch(words -> words.contains(" of the changes offered would do to the price is left open: a fence of "))
+                .allMatch(words ->
+                        words.contains(" of the changes offered would do to the price is left open: a fence of "))
                 .hasSize(1);
     }
 }

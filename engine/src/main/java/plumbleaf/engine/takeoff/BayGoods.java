@@ -46,8 +46,7 @@ public record BayGoods(
     }
 
     /** @param ends of the bay's run: {@link #endsOf} */
-    public static BayGoods of(
-            Bay bay, FenceStyle style, Catalogue catalogue, Map<String, End> ends, PostStock post) {
+    public static BayGoods of(Bay bay, FenceStyle style, Catalogue catalogue, Map<String, End> ends, PostStock post) {
         Length board = style.infill()
                 .match(
                         up -> up.board().thickness(),
