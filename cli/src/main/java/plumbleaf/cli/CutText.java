@@ -13,15 +13,16 @@ final class CutText {
 
     private CutText() {}
 
-    static List<String> lines(CutPlan plan) {
+    static List<String> lines(String name, CutPlan plan) {
         List<String> lines = new ArrayList<>();
-        lines.add(plan.stock() + ": " + plan.bars().size() + (plan.bars().size() == 1 ? " bar, " : " bars, ")
+        lines.add(name + ": " + plan.bars().size() + (plan.bars().size() == 1 ? " bar, " : " bars, ")
                 + plan.cost().text()
                 + (plan.proven()
                         ? ", proven least"
                         : ", at least " + plan.lowerBound().text() + " whatever the plan"));
         lines.add("  kerf " + inches(plan.saw().kerfNm()) + ", end trim "
-                + inches(plan.saw().endTrimNm()));
+                + inches(plan.saw().endTrimNm())
+                + ", " + setUps(plan));
         List<List<CutBar>> alike = new ArrayList<>();
         for (CutBar bar : plan.bars()) {
             List<CutBar> last = alike.isEmpty() ? List.of() : alike.get(alike.size() - 1);
@@ -30,6 +31,16 @@ final class CutText {
         }
         for (List<CutBar> bars : alike) lines.addAll(bars(bars));
         return lines;
+    }
+
+    /** What is proven of it, and no more. */
+    private static String setUps(CutPlan plan) {
+        String count = plan.setUps() + (plan.setUps() == 1 ? " saw set-up" : " saw set-ups");
+        if (plan.setUps() <= 1) return count;
+        return count
+                + (plan.hasFewestSetUps()
+                        ? ", the fewest for these bars"
+                        : plan.leastSetUps() > 1 ? ", at least " + plan.leastSetUps() + " for these bars" : "");
     }
 
     private static boolean cutAlike(CutBar one, CutBar other) {

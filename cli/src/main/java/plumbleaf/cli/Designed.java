@@ -14,7 +14,6 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.Offers;
-import plumbleaf.jobfile.stock.Yard;
 
 /** A job file read and designed with the catalogue, tables and price book that come with the program. */
 final class Designed {
@@ -36,18 +35,19 @@ final class Designed {
 
     /** With the house's own styles beside those of the program. */
     static Designed from(Path file, HouseStyles styles) {
-        return from(file, styles.catalogueOf(file), Yard.empty());
+        return from(file, styles.catalogueOf(file), YardDoor.Counted.NONE);
     }
 
     /** With what lies in a yard used first. */
-    static Designed from(Path file, Yard yard) {
+    static Designed from(Path file, YardDoor.Counted yard) {
         return from(file, JobDoor.catalogue(file), yard);
     }
 
-    private static Designed from(Path file, Catalogue catalogue, Yard yard) {
+    private static Designed from(Path file, Catalogue catalogue, YardDoor.Counted yard) {
         JobReading.Good reading = JobDoor.job(file, catalogue);
         Job job = reading.is();
-        PriceBook book = Books.of(file, job).with(yard.asSeenBy(job.title()).onHand());
+        PriceBook book = Books.of(file, job)
+                .with(yard.yard().asSeenBy(yard.taker(file, job.title())).onHand());
         Design design = Designs.of(job, catalogue, standards(), book, new ProvenCutPlanner());
         return new Designed(file, catalogue, design.with(reading.gaps()), book);
     }

@@ -72,7 +72,7 @@ final class OrderVerb implements Callable<Integer> {
     private static List<String> supplier(String name, List<TakeoffLine> lines) {
         List<String> out = new ArrayList<>();
         out.add(name);
-        Columns columns = new Columns("rlllr");
+        Columns columns = new Columns("rlllrl");
         double weight = 0;
         for (TakeoffLine line : lines) {
             weight += line.weight().pounds();
@@ -81,11 +81,21 @@ final class OrderVerb implements Callable<Integer> {
                     line.sold().unit().key(),
                     line.sold().name(),
                     line.item(),
-                    DecimalText.whole(line.weight().pounds()) + " lb");
+                    DecimalText.whole(line.weight().pounds()) + " lb",
+                    need(line));
         }
         out.addAll(columns.lines(2));
         out.add("  about " + DecimalText.whole(weight) + " lb");
         return out;
+    }
+
+    /** The day it is needed by, or what for where nobody has set a day. */
+    private static String need(TakeoffLine line) {
+        if (line.need().work().isEmpty()) return "";
+        String day = OrderTables.day(line);
+        return day.isEmpty()
+                ? "to " + line.need().work()
+                : "by " + day + ", to " + line.need().work();
     }
 
     /** Bags or ready-mix, box or pail: what the other way would cost, and from where it pays. */
@@ -117,7 +127,8 @@ final class OrderVerb implements Callable<Integer> {
         if (takeoff.taken().isEmpty()) return List.of();
         List<String> out = new ArrayList<>(List.of("", "Out of the yard:"));
         Columns columns = new Columns("rll");
-        for (StockTake take : takeoff.taken()) columns.row(Integer.toString(take.count()), take.mark(), take.item());
+        for (StockTake take : takeoff.taken())
+            columns.row(Integer.toString(take.count()), take.mark(), takeoff.nameOf(take.item()));
         out.addAll(columns.lines(2));
         return out;
     }

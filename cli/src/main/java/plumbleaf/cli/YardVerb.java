@@ -1,6 +1,7 @@
 package plumbleaf.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,6 +11,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.Yard;
 import plumbleaf.jobfile.stock.YardFile;
 import plumbleaf.jobfile.stock.YardRow;
@@ -50,13 +52,14 @@ final class YardVerb implements Callable<Integer> {
         }
         if (!take.isEmpty() && !back.isEmpty())
             throw BadInput.of("plumbleaf yard", "--take and --return do not go together", "do one, then the other");
-        Yard yard = YardDoor.read(file);
+        YardDoor.Counted counted = YardDoor.counted(file);
+        Yard yard = counted.yard();
         if (!take.isEmpty()) {
-            yard = taken(yard);
+            yard = taken(counted);
             Written.text(file, YardFile.write(yard), true);
         }
         if (!back.isEmpty()) {
-            yard = returned(yard);
+            yard = returned(counted);
             Written.text(file, YardFile.write(yard), true);
         }
         answer.document(Json.object().put("rows", yard.rows(), YardVerb::json).build());
@@ -70,24 +73,39 @@ final class YardVerb implements Callable<Integer> {
         return ExitCode.FINE;
     }
 
-    private Yard taken(Yard yard) {
-        Designed designed = Designed.from(Path.of(take), yard);
-        String job = designed.design().job().title();
-        if (yard.knows(job))
-            throw BadInput.of(
-                    file.toString(), job + " has taken its stock already", "give it back first: --return " + take);
-        return yard.after(job, designed.design().quote().takeoff());
-    }
-
-    private Yard returned(Yard yard) {
-        String job = JobDoor.job(Path.of(back)).is().title();
-        if (!yard.knows(job)) throw BadInput.of(file.toString(), job + " has taken nothing here", "look at the marks");
-        if (!yard.usedSince(job).isEmpty())
+    private Yard taken(YardDoor.Counted counted) {
+        Path jobFile = Path.of(take);
+        Designed designed = Designed.from(jobFile, counted);
+        Taker job = counted.taker(jobFile, designed.design().job().title());
+        if (counted.yard().knows(job))
             throw BadInput.of(
                     file.toString(),
-                    "offcuts that " + job + " left have been used since: " + String.join(", ", yard.usedSince(job)),
+                    name(job) + " has taken its stock already",
+                    "give it back first: --return " + take);
+        return counted.yard().after(job, designed.design().quote().takeoff());
+    }
+
+    private Yard returned(YardDoor.Counted counted) {
+        Path jobFile = Path.of(back);
+        Taker job = counted.taker(jobFile, JobDoor.job(jobFile).is().title());
+        Yard yard = counted.yard();
+        if (!yard.knows(job))
+            throw BadInput.of(
+                    file.toString(),
+                    name(job) + " has taken nothing here",
+                    "look at the column job_mark: it names the file that took, as seen from the yard's");
+        List<String> used = yard.usedSince(job);
+        if (!used.isEmpty())
+            throw BadInput.of(
+                    file.toString(),
+                    "offcuts that " + name(job) + " left have been used since: " + String.join(", ", used),
                     "give those jobs' stock back first");
         return yard.givenBack(job);
+    }
+
+    /** Title and file: two jobs may have one title. */
+    private static String name(Taker job) {
+        return job.mark().isEmpty() ? job.title() : job.title() + " (" + job.mark() + ")";
     }
 
     private static String what(YardRow row) {
@@ -103,8 +121,8 @@ final class YardVerb implements Callable<Integer> {
     }
 
     private static String where(YardRow row) {
-        if (!row.isHere()) return "out with " + row.job();
-        return row.job().isEmpty() ? "" : "left by " + row.job();
+        if (!row.isHere()) return "out with " + name(row.job());
+        return row.job().isNobody() ? "" : "left by " + name(row.job());
     }
 
     private static Node json(YardRow row) {
@@ -117,7 +135,8 @@ final class YardVerb implements Callable<Integer> {
                 .put("contents", row.contents())
                 .put("of", row.of().key())
                 .put("state", row.state().key())
-                .put("job", row.job())
+                .put("job", row.job().title())
+                .put("jobMark", row.job().mark())
                 .build();
     }
 }

@@ -114,19 +114,24 @@ class DesignVerbsTest {
         Files.writeString(
                 yard,
                 Files.readString(yard)
-                        + "rack,TUBE-2x2x0.083,bar,20',2,,,here,\nshelf,concrete,goods,,4,0.6,ft3,here,\n");
+                        + "rack,TUBE-2x2x0.083,bar,20',2,,,here,,\nshelf,concrete,goods,,4,0.6,ft3,here,,\n");
         Terminal used = Terminal.run("order", NURSERY, "--yard", yard.toString());
         assertThat(used.out()).contains("Out of the yard:", "rack", "shelf");
         Path csv = folder.resolve("order.csv");
         Terminal.run("order", NURSERY, "--csv", csv.toString());
         assertThat(Files.readString(csv))
-                .startsWith("supplier,item,name,quantity,unit,weight_lb,swap\n")
+                .startsWith("supplier,item,name,quantity,unit,weight_lb,swap,needed_for,needed_by\n")
                 .doesNotContain("$");
         String before = Files.readString(yard);
         Terminal.run("yard", yard.toString(), "--take", NURSERY);
         assertThat(Files.readString(yard)).contains(",out,");
         assertThat(Terminal.run("yard", yard.toString(), "--take", NURSERY).code())
                 .isEqualTo(2);
+        Path twin = folder.resolve("twin.json");
+        Files.copy(Path.of(NURSERY), twin);
+        assertThat(Terminal.run("yard", yard.toString(), "--return", twin.toString())
+                        .err())
+                .contains("(twin.json) has taken nothing here");
         Terminal.run("yard", yard.toString(), "--return", NURSERY);
         assertThat(Files.readString(yard)).isEqualTo(before);
         Terminal load = Terminal.run("load", NURSERY, "--payload", "900 lb");

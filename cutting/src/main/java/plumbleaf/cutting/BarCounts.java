@@ -40,7 +40,7 @@ final class BarCounts {
         this.fill = new long[cutting.kinds()];
         for (int k = 0; k < fill.length; k++)
             fill[k] = Knapsack.best(cutting.size, cutting.size, cutting.demand, cutting.room[k], effort)
-                    .worth();
+                    .atMost();
         this.rate = new double[cutting.kinds() + 1];
         rate[cutting.kinds()] = Double.MAX_VALUE;
         for (int k = cutting.kinds() - 1; k >= 0; k--)

@@ -29,6 +29,24 @@ final class Bound {
         this.scale = scale;
     }
 
+    /** Every piece at the least that its length of any bar costs, in whole steps: what no plan goes below. Limits on bars are not looked at. */
+    static long byVolume(Cutting cutting) {
+        boolean any = false;
+        long price = 0;
+        long room = 1;
+        for (int k = 0; k < cutting.kinds(); k++) {
+            if (cutting.supply[k] <= 0 || cutting.room[k] <= 0) continue;
+            if (any && !less(cutting.price[k], cutting.room[k], price, room)) continue;
+            any = true;
+            price = cutting.price[k];
+            room = cutting.room[k];
+        }
+        BigInteger sum = BigInteger.valueOf(cutting.volume()).multiply(BigInteger.valueOf(price));
+        BigInteger whole = BigInteger.valueOf(room).multiply(BigInteger.valueOf(cutting.step()));
+        long steps = sum.add(whole).subtract(BigInteger.ONE).divide(whole).longValueExact();
+        return steps * cutting.step();
+    }
+
     /** @param best for each kind the most worth that fits in a bar of it, by an exact knapsack */
     static Bound of(Cutting cutting, int[] demand, int[] supply, long[] worth, long[] best, long scale) {
         long price = 1;

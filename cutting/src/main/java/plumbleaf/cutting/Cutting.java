@@ -42,6 +42,24 @@ final class Cutting {
         return new Cutting(this, room.clone(), bars.clone());
     }
 
+    /**
+     * The same pieces on a grid of so many steps to the longest bar. Sizes rounded up: every plan of these is a plan of the true ones. Rounded down: no true plan
+     * costs less than the least of these.
+     */
+    Cutting onGrid(int steps, boolean up) {
+        long longest = 1;
+        for (long each : room) longest = Math.max(longest, each);
+        long step = Math.max(1, longest / steps);
+        return new Cutting(
+                Arrays.stream(size)
+                        .map(each -> up ? -Math.floorDiv(-each, step) : Math.max(0, each / step))
+                        .toArray(),
+                demand,
+                divided(room, step),
+                price,
+                supply);
+    }
+
     /** No pieces and no bars: what stands in for a cutting whose table would be too large. */
     Cutting without() {
         return new Cutting(new long[0], new int[0], new long[0], new long[0], new int[0]);

@@ -5,6 +5,7 @@ final class Effort {
     private final long allowed;
     private long taken;
     private long partAllowed = Long.MAX_VALUE;
+    private boolean tooFine;
 
     Effort(long allowed) {
         this.allowed = allowed;
@@ -19,7 +20,25 @@ final class Effort {
     }
 
     boolean spent() {
-        return taken >= allowed || taken >= partAllowed;
+        return tooFine || taken >= allowed || taken >= partAllowed;
+    }
+
+    /** The sizes are too many and too fine to be worked with to the last unit: what is under way ends here. */
+    void foundTooFine() {
+        tooFine = true;
+    }
+
+    boolean isTooFine() {
+        return tooFine;
+    }
+
+    /** Work goes on with coarser sizes. */
+    void coarser() {
+        tooFine = false;
+    }
+
+    long left() {
+        return Math.max(0, allowed - taken);
     }
 
     /** For one part of the work no farther than this, until {@link #allowAll}. */

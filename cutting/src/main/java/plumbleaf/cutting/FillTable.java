@@ -34,6 +34,11 @@ final class FillTable {
         return room <= MOST_ROOM && (room + 1) * (cutting.sizes() + 1) <= MOST_CELLS;
     }
 
+    /** As many steps to the longest bar as a table of so many sizes can have. */
+    static int finest(int sizes) {
+        return (int) Math.min(MOST_ROOM, MOST_CELLS / (sizes + 1)) - 1;
+    }
+
     static FillTable of(Cutting cutting) {
         int[] size = new int[cutting.sizes()];
         for (int i = 0; i < size.length; i++) size[i] = (int) Math.min(Integer.MAX_VALUE, cutting.size[i]);

@@ -14,6 +14,9 @@ final class Knapsack {
     /** Room for this many states to begin with: most fills of a fence need few. */
     private static final int FIRST_STATES = 64;
 
+    /** With more states than this, some forty megabytes, the sizes are too fine for lists: the best so far stands, with a limit beside it. */
+    private static final int MOST_STATES = 1_000_000;
+
     private final long[] size;
     private final long[] worth;
     private final int[] most;
@@ -30,6 +33,7 @@ final class Knapsack {
     private int liveCount = 1;
     private long bestWorth;
     private int best;
+    private long atMost;
 
     private Knapsack(long[] size, long[] worth, int[] most, long room, Effort effort) {
         this.size = size;
@@ -39,8 +43,12 @@ final class Knapsack {
         this.effort = effort;
     }
 
-    /** How many of each, and what they are worth together. */
-    record Fill(List<Integer> counts, long worth) {
+    /**
+     * How many of each, and what they are worth together.
+     *
+     * @param atMost what no fill is worth more than; {@code worth} itself unless the sizes were too fine
+     */
+    record Fill(List<Integer> counts, long worth, long atMost) {
         Fill {
             counts = List.copyOf(counts);
         }
@@ -70,7 +78,7 @@ final class Knapsack {
     private Fill fillAt(int state) {
         int[] counts = new int[size.length];
         for (int at = state; at >= 0 && stateItem[at] >= 0; at = stateFrom[at]) counts[stateItem[at]] += stateTimes[at];
-        return new Fill(Arrays.stream(counts).boxed().toList(), stateWorth[state]);
+        return new Fill(Arrays.stream(counts).boxed().toList(), stateWorth[state], Math.max(atMost, stateWorth[state]));
     }
 
     private Fill solve() {
@@ -91,10 +99,24 @@ final class Knapsack {
             for (int times = 1; left > 0; times *= 2) {
                 int now = Math.min(times, left);
                 left -= now;
+                if (states + liveCount > MOST_STATES) {
+                    tooFine(density);
+                    return fillAt(best);
+                }
                 merge(item, now, left > 0 ? density : nextDensity);
             }
         }
         return fillAt(best);
+    }
+
+    /** What the states left could still come to, at the worth per size of the item whose turn it is. */
+    private void tooFine(double density) {
+        effort.foundTooFine();
+        atMost = bestWorth;
+        for (int n = 0; n < liveCount; n++) {
+            int at = live[n];
+            atMost = Math.max(atMost, stateWorth[at] + (long) Math.ceil(density * (room - stateSize[at])) + 1);
+        }
     }
 
     /** A first fill, so that hopeless pairs fall out from the start. */

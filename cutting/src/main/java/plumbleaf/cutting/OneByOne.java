@@ -2,65 +2,134 @@ package plumbleaf.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
-/** A first plan without much thought: the bar that costs least for what it holds, filled as full as it goes, again and again. */
+/**
+ * A first plan without much thought: the bar that costs least for what it holds, filled as full as it goes, again and again. Where sizes are many or fine, the
+ * fullest bar is a search of its own: then each bar takes the longest piece left, and what fills the rest best of some thousand tries.
+ * Source of the second way: J. N. D. Gupta and J. C. Ho, Production Planning and Control 10 (1999) 598-603, with K. Fleszar and K. S. Hindi's fixed first piece.
+ */
 final class OneByOne {
-    /** With more sizes than this the fullest bar is a search of its own; then the longest that still fits goes next. */
+    /** With more sizes than this the longest goes first. */
     private static final int MANY_SIZES = 120;
 
-    private OneByOne() {}
+    /** Sizes too fine for a table. */
+    private static final int MANY_FINE_SIZES = 30;
+
+    private static final int TRIES_A_BAR = 4_000;
+
+    /** A bar with less than this part of it left is full enough. */
+    private static final long FULL = 20_000;
+
+    private final Cutting cutting;
+    private final Effort effort;
+    private final int[] demand;
+    private final int[] now;
+    private final int[] fullest;
+    private long leastLeft;
+    private int tries;
+
+    private OneByOne(Cutting cutting, Effort effort) {
+        this.cutting = cutting;
+        this.effort = effort;
+        this.demand = cutting.demand.clone();
+        this.now = new int[demand.length];
+        this.fullest = new int[demand.length];
+    }
 
     /** One pattern a bar; empty when the bars at hand run out. */
     static List<Column> fill(Cutting cutting, Effort effort) {
-        int[] demand = cutting.demand.clone();
+        return new OneByOne(cutting, effort).bars();
+    }
+
+    private List<Column> bars() {
         int[] supply = cutting.supply.clone();
         List<Column> bars = new ArrayList<>();
         int left = cutting.pieces();
         while (left > 0) {
-            Column best = cheapest(cutting, demand, supply, effort);
+            Column best = cheapest(supply);
             if (best.isEmpty()) return List.of();
-            best.takeFrom(demand);
-            if (supply[best.kind] != Cutting.UNLIMITED) supply[best.kind]--;
-            bars.add(best);
-            for (int count : best.times) left -= count;
+            // what is left may be enough for several bars alike
+            long again = best.timesIn(demand);
+            if (supply[best.kind] != Cutting.UNLIMITED) again = Math.min(again, supply[best.kind]);
+            for (long n = 0; n < again; n++) {
+                best.takeFrom(demand);
+                if (supply[best.kind] != Cutting.UNLIMITED) supply[best.kind]--;
+                bars.add(best);
+                for (int count : best.times) left -= count;
+            }
         }
         return bars;
     }
 
-    private static Column cheapest(Cutting cutting, int[] demand, int[] supply, Effort effort) {
+    private Column cheapest(int[] supply) {
         Column best = Column.of(0, new int[cutting.sizes()]);
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < cutting.kinds(); k++) {
             if (supply[k] <= 0) continue;
-            Knapsack.Fill fill = cutting.sizes() > MANY_SIZES
-                    ? longestFirst(cutting, demand, cutting.room[k], effort)
-                    : Knapsack.best(cutting.size, cutting.size, demand, cutting.room[k], effort);
-            if (fill.worth() == 0) continue;
-            double each = (double) cutting.price[k] / fill.worth();
+            Column fill = filled(k);
+            if (fill.isEmpty()) continue;
+            double each = (double) cutting.price[k] / fill.used(cutting.size);
             if (each < least) {
                 least = each;
-                best = Column.of(new Pattern(k, fill.counts()));
+                best = fill;
             }
         }
         return best;
     }
 
-    private static Knapsack.Fill longestFirst(Cutting cutting, int[] demand, long room, Effort effort) {
-        List<Integer> byLength = IntStream.range(0, cutting.sizes())
-                .boxed()
-                .sorted(Comparator.comparing((Integer size) -> -cutting.size[size])
-                        .thenComparing(size -> size))
-                .toList();
-        int[] counts = new int[cutting.sizes()];
-        long left = room;
-        for (int size : byLength) {
-            counts[size] = (int) Math.min(demand[size], left / cutting.size[size]);
-            left -= counts[size] * cutting.size[size];
+    private Column filled(int kind) {
+        boolean many = cutting.sizes() > MANY_SIZES
+                || (cutting.sizes() > MANY_FINE_SIZES && !FillTable.suits(cutting))
+                || effort.isTooFine();
+        if (many) return longestAndRest(kind);
+        return Column.of(new Pattern(
+                kind,
+                Knapsack.best(cutting.size, cutting.size, demand, cutting.room[kind], effort)
+                        .counts()));
+    }
+
+    private Column longestAndRest(int kind) {
+        Arrays.fill(now, 0);
+        Arrays.fill(fullest, 0);
+        int first = 0;
+        while (first < now.length && (demand[first] == 0 || cutting.size[first] > cutting.room[kind])) first++;
+        if (first == now.length) return Column.of(kind, now);
+        leastLeft = Long.MAX_VALUE;
+        tries = 0;
+        now[first] = 1;
+        rest(first, cutting.room[kind] - cutting.size[first], cutting.room[kind] / FULL);
+        effort.add(tries / 8 + 1);
+        return Column.of(kind, fullest);
+    }
+
+    /** Tries the sizes from this one on, long to short, as many as go before fewer; true once the bar is full enough or the tries are used up. */
+    private boolean rest(int from, long left, long enough) {
+        tries++;
+        if (left < leastLeft) {
+            leastLeft = left;
+            System.arraycopy(now, 0, fullest, 0, now.length);
         }
-        effort.add(cutting.sizes());
-        return new Knapsack.Fill(Arrays.stream(counts).boxed().toList(), room - left);
+        if (leastLeft <= enough || tries > TRIES_A_BAR) return true;
+        for (int size = firstWithin(from, left); size < now.length; size++) {
+            if (now[size] >= demand[size] || cutting.size[size] > left) continue;
+            now[size]++;
+            boolean done = rest(size, left - cutting.size[size], enough);
+            now[size]--;
+            if (done) return true;
+        }
+        return false;
+    }
+
+    /** The longest size from this one on that goes into what is left: sizes lie long to short. */
+    private int firstWithin(int from, long left) {
+        int low = from;
+        int high = now.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (cutting.size[middle] <= left) high = middle;
+            else low = middle + 1;
+        }
+        return low;
     }
 }

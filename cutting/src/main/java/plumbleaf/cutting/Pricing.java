@@ -70,7 +70,7 @@ final class Pricing {
             long price = cutting.price[k] * scale;
             List<Knapsack.Fill> fills =
                     Knapsack.several(cutting.size, worth, demand, cutting.room[k], price, OTHERS, effort);
-            best[k] = fills.get(0).worth();
+            best[k] = fills.get(0).atMost();
             for (Knapsack.Fill fill : fills) columns.add(Column.of(new Pattern(k, fill.counts())));
         }
         return columns;

@@ -15,7 +15,7 @@ import plumbleaf.engine.money.Money;
 /**
  * Least cost, and the proof of it. A bound from the {@link Relaxation}; a first plan by {@link Dive}; then every set of bars that costs no less than the bound
  * and less than the best plan is put to {@link Packing}, cheapest first, until one holds all pieces: everything cheaper has then been shown not to.
- * Check: ProvenCutPlannerTest (all plans tried), GeneralSolverCheck (CBC, GLPK), CuttingStockCheck (published instances).
+ * Among plans of these bars, the one with the fewest set-ups as far as {@link FewestSetUps} can show. Check: ProvenCutPlannerTest (all plans tried), GeneralSolverCheck (CBC, GLPK), CuttingStockCheck (published instances).
  */
 public final class ProvenCutPlanner implements CutPlanner {
     @Override
@@ -67,6 +67,8 @@ public final class ProvenCutPlanner implements CutPlanner {
         private static final int DIVES_FIRST = 4;
         private static final int DIVES_MORE = 24;
 
+        private static final int MANY_SIZES = 120;
+
         /** For a set of bars, when it is looked at first, again, and for the last time. */
         private static final List<Long> STEPS_A_SET = List.of(300_000L, 5_000_000L, Long.MAX_VALUE / 4);
 
@@ -88,6 +90,15 @@ public final class ProvenCutPlanner implements CutPlanner {
             this.cutting = sizes.cutting(free);
         }
 
+        /** The same task with rounded sizes, in what effort is left. */
+        private Search(Search of, Cutting rounded) {
+            this.task = of.task;
+            this.sizes = of.sizes;
+            this.effort = of.effort;
+            this.free = of.free;
+            this.cutting = rounded;
+        }
+
         CutAnswer answer() {
             Optional<CutAnswer> none = solve();
             return none.isPresent() ? none.get() : new CutAnswer.Planned(plan());
@@ -101,9 +112,47 @@ public final class ProvenCutPlanner implements CutPlanner {
         /** Why there is no plan, if there is none. */
         private Optional<CutAnswer> solve() {
             keep(OneByOne.fill(cutting, effort));
+            bound = Bound.byVolume(cutting);
+            if (bestCost <= bound) return Optional.empty();
+            if (isFine()) effort.allowUpTo(effort.left() / 4 * 3);
+            Optional<CutAnswer> none = exactly();
+            effort.allowAll();
+            if (effort.isTooFine() || (isFine() && bestCost > bound)) onGrid();
+            return bestCost < Long.MAX_VALUE ? Optional.empty() : none;
+        }
+
+        /** With so many sizes, none of them in round numbers, lists of fills may have no end. */
+        private boolean isFine() {
+            return cutting.sizes() > MANY_SIZES && !FillTable.suits(cutting);
+        }
+
+        /**
+         * What a true plan costs at least, from sizes rounded down; and a plan, from sizes rounded up: each in half the effort that is left. The step is so small
+         * against a bar that the two mostly meet.
+         */
+        private void onGrid() {
+            effort.coarser();
+            int steps = FillTable.finest(cutting.sizes());
+            Cutting less = cutting.onGrid(steps, false);
+            if (less.size[less.sizes() - 1] > 0) {
+                effort.allowUpTo(effort.taken() + effort.left() / 2);
+                Bound least = new Relaxation(less, new LinkedHashSet<>(), effort)
+                        .solve(less.demand, less.supply, bestCost)
+                        .bound();
+                effort.allowAll();
+                bound = Math.max(bound, least.roundedUp(cutting.step()));
+            }
+            Cutting more = cutting.onGrid(steps, true);
+            if (bestCost <= bound || !sizes.allFit(more)) return;
+            Search rounded = new Search(this, more);
+            if (rounded.exactly().isEmpty()) keep(rounded.best);
+        }
+
+        /** To the last unit, as far as the effort goes. */
+        private Optional<CutAnswer> exactly() {
             Relaxation relaxation = new Relaxation(cutting, pool, effort);
             Relaxation.Solved root = relaxation.solve(cutting.demand, cutting.supply, bestCost);
-            bound = root.bound().roundedUp(cutting.step());
+            bound = Math.max(bound, root.bound().roundedUp(cutting.step()));
             Dive dive = new Dive(cutting, relaxation, effort);
             dive(dive, 0, DIVES_FIRST);
             if (bestCost == Long.MAX_VALUE) {
@@ -209,10 +258,6 @@ public final class ProvenCutPlanner implements CutPlanner {
             best = List.copyOf(bars);
         }
 
-        private List<Pattern> patterns() {
-            return best.stream().map(bar -> bar.pattern(cutting.sizes())).toList();
-        }
-
         private Money shown() {
             return Money.cents(free ? 0 : Math.min(bound, bestCost));
         }
@@ -220,14 +265,16 @@ public final class ProvenCutPlanner implements CutPlanner {
         private CutPlan plan() {
             boolean proven = bestCost <= bound;
             Money cost = Money.cents(free ? 0 : bestCost);
+            FewestSetUps.Shown cut = FewestSetUps.of(cutting, SetUps.fewer(cutting, best));
             return new CutPlan(
                     task.stock(),
                     task.saw(),
-                    SawOrder.bars(task, sizes, SetUps.fewer(cutting, patterns())),
+                    SawOrder.bars(task, sizes, cut.plan()),
                     cost,
                     shown(),
                     free || proven,
-                    effort.taken());
+                    effort.taken(),
+                    sizes.isPlain() ? cut.least() : 1);
         }
     }
 }

@@ -1,10 +1,14 @@
 package plumbleaf.cutting;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutTask;
@@ -21,7 +25,9 @@ final class SawOrder {
     private final CutTask task;
     private final Sizes sizes;
     private final List<Shape> shapes;
-    private final Map<Shape, List<Piece>> waiting = new LinkedHashMap<>();
+    /** Of each shape the pieces that have no bar yet, by what they are built into. */
+    private final Map<Shape, SortedMap<String, Deque<Piece>>> waiting = new LinkedHashMap<>();
+
     private final boolean together;
     private String before = "";
 
@@ -33,21 +39,22 @@ final class SawOrder {
         List<Piece> pieces = new ArrayList<>(task.pieces());
         pieces.sort(Comparator.comparing(Piece::group).thenComparing(Piece::id));
         for (Piece piece : pieces)
-            waiting.computeIfAbsent(sizes.shape(piece), shape -> new ArrayList<>())
+            waiting.computeIfAbsent(sizes.shape(piece), shape -> new TreeMap<>())
+                    .computeIfAbsent(piece.group(), group -> new ArrayDeque<>())
                     .add(piece);
     }
 
-    static List<CutBar> bars(CutTask task, Sizes sizes, List<Pattern> patterns) {
-        List<Pattern> ordered = new ArrayList<>(patterns);
+    static List<CutBar> bars(CutTask task, Sizes sizes, List<Column> patterns) {
+        List<Column> ordered = new ArrayList<>(patterns);
         ordered.sort(SawOrder::longestFirst);
         List<CutBar> inOrder = new SawOrder(task, sizes, false).bars(ordered);
         List<CutBar> together = new SawOrder(task, sizes, true).bars(ordered);
         return splits(together) < splits(inOrder) ? together : inOrder;
     }
 
-    private List<CutBar> bars(List<Pattern> ordered) {
+    private List<CutBar> bars(List<Column> ordered) {
         List<CutBar> bars = new ArrayList<>();
-        for (Pattern pattern : ordered) bars.add(bar(pattern));
+        for (Column pattern : ordered) bars.add(bar(pattern));
         return bars;
     }
 
@@ -61,36 +68,36 @@ final class SawOrder {
 
     /** The next piece of this shape for a bar that holds these already. */
     private Piece next(Shape shape, List<Cut> cuts) {
-        List<Piece> alike = waiting.getOrDefault(shape, new ArrayList<>());
-        if (!together) return alike.remove(0);
-        for (Cut cut : cuts) {
-            for (Piece piece : alike) {
-                if (!piece.group().equals(cut.group())) continue;
-                alike.remove(piece);
-                return piece;
+        SortedMap<String, Deque<Piece>> alike = waiting.getOrDefault(shape, new TreeMap<>());
+        String group = alike.firstKey();
+        if (together) {
+            if (alike.containsKey(before)) group = before;
+            for (Cut cut : cuts) {
+                if (!alike.containsKey(cut.group())) continue;
+                group = cut.group();
+                break;
             }
         }
-        for (Piece piece : alike) {
-            if (!piece.group().equals(before)) continue;
-            alike.remove(piece);
-            return piece;
-        }
-        return alike.remove(0);
+        Deque<Piece> pieces = alike.getOrDefault(group, new ArrayDeque<>());
+        Piece piece = pieces.remove();
+        if (pieces.isEmpty()) alike.remove(group);
+        return piece;
     }
 
-    private static int longestFirst(Pattern one, Pattern other) {
-        for (int i = 0; i < one.counts().size(); i++) {
-            int more = Integer.compare(other.counts().get(i), one.counts().get(i));
-            if (more != 0) return more;
+    private static int longestFirst(Column one, Column other) {
+        for (int k = 0; k < Math.min(one.size.length, other.size.length); k++) {
+            if (one.size[k] != other.size[k]) return Integer.compare(one.size[k], other.size[k]);
+            if (one.times[k] != other.times[k]) return Integer.compare(other.times[k], one.times[k]);
         }
-        return Integer.compare(one.kind(), other.kind());
+        if (one.size.length != other.size.length) return Integer.compare(other.size.length, one.size.length);
+        return Integer.compare(one.kind, other.kind);
     }
 
     /** The shapes of a pattern as they come to the saw: long to short, but what laps with an earlier one right behind it. */
-    private List<Shape> inOrder(Pattern pattern) {
+    private List<Shape> inOrder(Column pattern) {
         List<Shape> all = new ArrayList<>();
-        for (int i = 0; i < shapes.size(); i++) {
-            for (int n = 0; n < pattern.counts().get(i); n++) all.add(shapes.get(i));
+        for (int k = 0; k < pattern.size.length; k++) {
+            for (int n = 0; n < pattern.times[k]; n++) all.add(shapes.get(pattern.size[k]));
         }
         all.sort(Comparator.comparingLong(Shape::lengthNm).reversed());
         List<Shape> ordered = new ArrayList<>();
@@ -107,8 +114,8 @@ final class SawOrder {
         return ordered;
     }
 
-    private CutBar bar(Pattern pattern) {
-        StockBar stock = task.bars().get(pattern.kind());
+    private CutBar bar(Column pattern) {
+        StockBar stock = task.bars().get(pattern.kind);
         SawRules saw = task.saw();
         List<Cut> cuts = new ArrayList<>();
         long cutNm = 0;

@@ -10,27 +10,33 @@ import java.util.Set;
 /**
  * The same pieces from the same bars with fewer different set-ups. Two moves, while either helps: all bars of two patterns are cut in one way where that can be;
  * and as many bars of one pattern as there are, with as many of another, are cut as a pattern that is set up anyway and what is left over. Neither touches a bar,
- * so cost and proof stay. A local improvement: the fewest set-ups of all is not sought. Check: SetUpsTest.
+ * so cost and proof stay. A local improvement; {@link FewestSetUps} says what is least. Check: SetUpsTest.
  */
 final class SetUps {
-    /** Exchanges tried at most, so that a plan of hundreds of patterns stays a matter of a moment; a plan of thirty is searched to its end. */
+    /** Pairs and exchanges tried at most, so that a plan of thousands of patterns stays a matter of a moment; a plan of some hundred is searched to its end. */
     private static final int MOST_TRIES = 2_000_000;
 
     private final Cutting cutting;
-    private Map<Pattern, Integer> times = new LinkedHashMap<>();
+    private final Map<Column, Integer> times = new LinkedHashMap<>();
+    /** How many patterns share a way to cut: bars of two lengths cut alike are set up once. */
+    private final Map<Column, Integer> ways = new LinkedHashMap<>();
+    /** For each size the patterns it is in. */
+    private final List<Set<Column>> holding = new ArrayList<>();
+
     private int tries;
 
-    private SetUps(Cutting cutting, List<Pattern> bars) {
+    private SetUps(Cutting cutting, List<Column> bars) {
         this.cutting = cutting;
-        for (Pattern bar : bars) times.merge(bar, 1, Integer::sum);
+        for (int i = 0; i < cutting.sizes(); i++) holding.add(new LinkedHashSet<>());
+        for (Column bar : bars) change(bar, 1);
     }
 
-    static List<Pattern> fewer(Cutting cutting, List<Pattern> bars) {
+    static List<Column> fewer(Cutting cutting, List<Column> bars) {
         SetUps saw = new SetUps(cutting, bars);
-        while (saw.mergeOne() || saw.exchangeOne()) {
-            // each move lowers the measure, which is whole and above zero
+        while (saw.improved()) {
+            // each move lowers the number of ways, which is whole and above zero
         }
-        List<Pattern> out = new ArrayList<>();
+        List<Column> out = new ArrayList<>();
         saw.times.forEach((pattern, count) -> {
             for (int i = 0; i < count; i++) out.add(pattern);
         });
@@ -38,98 +44,108 @@ final class SetUps {
     }
 
     /** Different ways to cut; bars of two lengths cut alike share one. */
-    static int count(Iterable<Pattern> patterns) {
-        Set<List<Integer>> ways = new LinkedHashSet<>();
-        for (Pattern pattern : patterns) ways.add(pattern.counts());
+    static int count(Iterable<Column> patterns) {
+        Set<Column> ways = new LinkedHashSet<>();
+        for (Column pattern : patterns) ways.add(pattern.ofKind(0));
         return ways.size();
     }
 
-    private boolean mergeOne() {
-        List<Pattern> patterns = new ArrayList<>(times.keySet());
+    private boolean improved() {
+        boolean merged = merged();
+        return exchanged() || merged;
+    }
+
+    private boolean merged() {
+        boolean any = false;
+        List<Column> patterns = new ArrayList<>(times.keySet());
         for (int a = 0; a < patterns.size(); a++) {
             for (int b = a + 1; b < patterns.size(); b++) {
-                Pattern one = patterns.get(a);
-                Pattern other = patterns.get(b);
-                if (one.kind() != other.kind()) continue;
-                int ones = times.getOrDefault(one, 0);
-                int others = times.getOrDefault(other, 0);
-                int[] shared = shared(one, ones, other, others);
-                if (shared.length == 0) continue;
-                Map<Pattern, Integer> next = new LinkedHashMap<>(times);
-                next.remove(one);
-                next.remove(other);
-                next.merge(Pattern.of(one.kind(), shared), ones + others, Integer::sum);
-                if (count(next.keySet()) >= count(times.keySet())) continue;
-                times = next;
-                return true;
+                if (++tries > MOST_TRIES) return any;
+                any |= merge(patterns.get(a), patterns.get(b));
             }
         }
-        return false;
+        return any;
     }
 
-    /** What each of the bars would hold if all were alike; empty when that cannot be. */
-    private int[] shared(Pattern one, int ones, Pattern other, int others) {
-        int[] shared = new int[cutting.sizes()];
-        for (int i = 0; i < shared.length; i++) {
-            int sum = one.counts().get(i) * ones + other.counts().get(i) * others;
-            if (sum % (ones + others) != 0) return new int[0];
-            shared[i] = sum / (ones + others);
+    /** What each of the bars would hold if all were alike, where that can be and saves a set-up. */
+    private boolean merge(Column one, Column other) {
+        if (one.kind != other.kind) return false;
+        int ones = times.getOrDefault(one, 0);
+        int others = times.getOrDefault(other, 0);
+        if (ones == 0 || others == 0) return false;
+        Column sum = one.plus(ones, other, others);
+        for (int count : sum.times) {
+            if (count % (ones + others) != 0) return false;
         }
-        return fits(shared, one.kind()) ? shared : new int[0];
+        Column shared = sum.dividedBy(ones + others);
+        if (shared.used(cutting.size) > cutting.room[one.kind]) return false;
+        return saves(one, ones, other, others, shared, ones + others, shared, 0);
     }
 
-    private boolean exchangeOne() {
-        List<Pattern> patterns = new ArrayList<>(times.keySet());
-        for (Pattern one : patterns) {
-            int count = times.getOrDefault(one, 0);
-            for (Pattern other : patterns) {
-                if (other.equals(one) || times.getOrDefault(other, 0) < count) continue;
-                for (Pattern known : patterns) {
-                    if (++tries > MOST_TRIES) return false;
-                    if (known.equals(one) || known.equals(other)) continue;
-                    if (exchange(one, other, known, count)) return true;
+    private boolean exchanged() {
+        boolean any = false;
+        for (Column known : List.copyOf(times.keySet())) {
+            if (known.isEmpty()) continue;
+            for (Column one : List.copyOf(holding.get(known.size[0]))) {
+                if (one.equals(known)) continue;
+                Set<Column> others = known.firstBeyond(one) < 0 ? times.keySet() : holding.get(known.firstBeyond(one));
+                for (Column other : List.copyOf(others)) {
+                    if (++tries > MOST_TRIES) return any;
+                    if (other.equals(one) || other.equals(known)) continue;
+                    any |= exchange(one, other, known);
                 }
             }
         }
-        return false;
+        return any;
     }
 
     /** One and the other become the known pattern on the bar of either, and what is left over on the bar of the second. */
-    private boolean exchange(Pattern one, Pattern other, Pattern known, int count) {
-        int[] rest = new int[cutting.sizes()];
-        for (int i = 0; i < rest.length; i++) {
-            rest[i] =
-                    one.counts().get(i) + other.counts().get(i) - known.counts().get(i);
-            if (rest[i] < 0) return false;
+    private boolean exchange(Column one, Column other, Column known) {
+        int count = Math.min(times.getOrDefault(one, 0), times.getOrDefault(other, 0));
+        if (count == 0 || !times.containsKey(known)) return false;
+        Column sum = one.plus(1, other, 1);
+        if (!known.isWithin(sum)) return false;
+        Column rest = sum.plus(1, known, -1);
+        return !rest.isEmpty()
+                && (moved(one, other, known, one.kind, rest.ofKind(other.kind), count)
+                        || moved(one, other, known, other.kind, rest.ofKind(one.kind), count));
+    }
+
+    private boolean moved(Column one, Column other, Column known, int kind, Column rest, int count) {
+        if (rest.used(cutting.size) > cutting.room[rest.kind]) return false;
+        if (kind != known.kind && known.used(cutting.size) > cutting.room[kind]) return false;
+        return saves(one, count, other, count, known.ofKind(kind), count, rest, count);
+    }
+
+    /** Takes bars of two patterns away and puts bars of two in; all is as it was where that saves no set-up. */
+    private boolean saves(
+            Column one, int ones, Column other, int others, Column first, int firsts, Column second, int seconds) {
+        int before = ways.size();
+        change(one, -ones);
+        change(other, -others);
+        change(first, firsts);
+        change(second, seconds);
+        if (ways.size() < before) return true;
+        change(second, -seconds);
+        change(first, -firsts);
+        change(other, others);
+        change(one, ones);
+        return false;
+    }
+
+    private void change(Column pattern, int by) {
+        if (by == 0) return;
+        int now = times.getOrDefault(pattern, 0) + by;
+        if (now == by) {
+            ways.merge(pattern.ofKind(0), 1, Integer::sum);
+            for (int size : pattern.size) holding.get(size).add(pattern);
         }
-        return moved(one, other, known, one.kind(), other.kind(), rest, count)
-                || moved(one, other, known, other.kind(), one.kind(), rest, count);
-    }
-
-    private boolean moved(Pattern one, Pattern other, Pattern known, int kind, int restKind, int[] rest, int count) {
-        Pattern again = new Pattern(kind, known.counts());
-        Pattern left = Pattern.of(restKind, rest);
-        if (left.isEmpty() || !fits(rest, restKind)) return false;
-        if (kind != known.kind() && used(known) > cutting.room[kind]) return false;
-        Map<Pattern, Integer> next = new LinkedHashMap<>(times);
-        for (Pattern gone : List.of(one, other)) next.merge(gone, -count, Integer::sum);
-        next.merge(again, count, Integer::sum);
-        next.merge(left, count, Integer::sum);
-        next.values().removeIf(each -> each == 0);
-        if (count(next.keySet()) >= count(times.keySet())) return false;
-        times = next;
-        return true;
-    }
-
-    private boolean fits(int[] counts, int kind) {
-        long used = 0;
-        for (int i = 0; i < counts.length; i++) used += counts[i] * cutting.size[i];
-        return used <= cutting.room[kind];
-    }
-
-    private long used(Pattern pattern) {
-        long used = 0;
-        for (int i = 0; i < cutting.sizes(); i++) used += pattern.counts().get(i) * cutting.size[i];
-        return used;
+        if (now > 0) {
+            times.put(pattern, now);
+            return;
+        }
+        times.remove(pattern);
+        ways.computeIfPresent(pattern.ofKind(0), (way, count) -> count == 1 ? null : count - 1);
+        for (int size : pattern.size) holding.get(size).remove(pattern);
     }
 }

@@ -66,6 +66,11 @@ final class Sizes {
         return List.copyOf(shapes);
     }
 
+    /** Whether pieces are what they measure, and no more or less. */
+    boolean isPlain() {
+        return lapping == Lapping.NONE;
+    }
+
     boolean laps(Shape shape) {
         return lapped.contains(shape.slant());
     }

@@ -22,18 +22,18 @@ class SetUpsTest {
     void barsOfTwoPatternsAreCutInOneWay() {
         // Two fives and two threes are a five and a three, twice.
         Cutting cutting = cutting(new long[] {5, 3}, 10, 10);
-        List<Pattern> bars = List.of(Pattern.of(0, new int[] {2, 0}), Pattern.of(0, new int[] {0, 2}));
+        List<Column> bars = List.of(Column.of(0, new int[] {2, 0}), Column.of(0, new int[] {0, 2}));
         assertThat(SetUps.fewer(cutting, bars))
-                .containsExactly(Pattern.of(0, new int[] {1, 1}), Pattern.of(0, new int[] {1, 1}));
+                .containsExactly(Column.of(0, new int[] {1, 1}), Column.of(0, new int[] {1, 1}));
     }
 
     @Test
     void twoOddBarsBecomeOneThatIsSetUpAnyway() {
         // 5 + 3 is set up; 5 + 2 and 3 + 2 are 5 + 3 and 2 + 2 together. No two of the three can be cut alike.
         Cutting cutting = cutting(new long[] {5, 3, 2}, 8, 8);
-        Pattern known = Pattern.of(0, new int[] {1, 1, 0});
-        List<Pattern> bars = List.of(known, Pattern.of(0, new int[] {1, 0, 1}), Pattern.of(0, new int[] {0, 1, 1}));
-        List<Pattern> fewer = SetUps.fewer(cutting, bars);
+        Column known = Column.of(0, new int[] {1, 1, 0});
+        List<Column> bars = List.of(known, Column.of(0, new int[] {1, 0, 1}), Column.of(0, new int[] {0, 1, 1}));
+        List<Column> fewer = SetUps.fewer(cutting, bars);
         assertThat(SetUps.count(fewer)).isEqualTo(2);
         assertThat(pieces(cutting, fewer)).isEqualTo(pieces(cutting, bars));
     }
@@ -45,17 +45,17 @@ class SetUpsTest {
         for (int round = 0; round < 400; round++) {
             long[] size = random.longs(2 + random.nextInt(5), 5, 60).distinct().toArray();
             Cutting cutting = cutting(size, 100, 140);
-            List<Pattern> bars = new ArrayList<>();
+            List<Column> bars = new ArrayList<>();
             for (int n = 0; n < 3 + random.nextInt(20); n++) {
-                Pattern bar = filled(cutting, random.nextInt(2), random);
+                Column bar = filled(cutting, random.nextInt(2), random);
                 if (!bar.isEmpty()) bars.add(bar);
             }
-            List<Pattern> fewer = SetUps.fewer(cutting, bars);
-            assertThat(fewer.stream().map(Pattern::kind).sorted())
+            List<Column> fewer = SetUps.fewer(cutting, bars);
+            assertThat(fewer.stream().map(bar -> bar.kind).sorted())
                     .containsExactlyElementsOf(
-                            bars.stream().map(Pattern::kind).sorted().toList());
+                            bars.stream().map(bar -> bar.kind).sorted().toList());
             assertThat(pieces(cutting, fewer)).isEqualTo(pieces(cutting, bars));
-            for (Pattern bar : fewer) assertThat(used(cutting, bar)).isLessThanOrEqualTo(cutting.room[bar.kind()]);
+            for (Column bar : fewer) assertThat(used(cutting, bar)).isLessThanOrEqualTo(cutting.room[bar.kind]);
             assertThat(SetUps.count(fewer)).isLessThanOrEqualTo(SetUps.count(bars));
             saved += SetUps.count(bars) - SetUps.count(fewer);
         }
@@ -104,7 +104,7 @@ class SetUpsTest {
         return new Cutting(size, new int[size.length], room, price, supply);
     }
 
-    private static Pattern filled(Cutting cutting, int kind, Random random) {
+    private static Column filled(Cutting cutting, int kind, Random random) {
         int[] counts = new int[cutting.sizes()];
         long left = cutting.room[kind];
         for (int n = 0; n < 12; n++) {
@@ -113,21 +113,21 @@ class SetUpsTest {
             counts[i]++;
             left -= cutting.size[i];
         }
-        return Pattern.of(kind, counts);
+        return Column.of(kind, counts);
     }
 
-    private static List<Integer> pieces(Cutting cutting, List<Pattern> bars) {
+    private static List<Integer> pieces(Cutting cutting, List<Column> bars) {
         List<Integer> sums = new ArrayList<>();
         for (int i = 0; i < cutting.sizes(); i++) {
             int at = i;
-            sums.add(bars.stream().mapToInt(bar -> bar.counts().get(at)).sum());
+            sums.add(bars.stream().mapToInt(bar -> bar.count(at)).sum());
         }
         return sums;
     }
 
-    private static long used(Cutting cutting, Pattern bar) {
+    private static long used(Cutting cutting, Column bar) {
         long used = 0;
-        for (int i = 0; i < cutting.sizes(); i++) used += bar.counts().get(i) * cutting.size[i];
+        for (int i = 0; i < cutting.sizes(); i++) used += bar.count(i) * cutting.size[i];
         return used;
     }
 }

@@ -243,11 +243,32 @@ class LocalPagesTest {
         assertThat(send(get(at(Room.STOCK))).getContentAsString())
                 .contains("<g data-of=\"P1\">")
                 .containsPattern("<tr data-of=\"([^\"]* )?P1[ \"]");
+        send(post("/yard/add")
+                .with(csrf())
+                .param("mark", "A9")
+                .param("item", "TUBE-2x2x0.083")
+                .param("kind", "offcut")
+                .param("length", "6' 2\"")
+                .param("count", "2")
+                .param("contents", "1")
+                .param("of", "pieces"));
+        send(post("/yard/count").with(csrf()).param("mark", "A9").param("count", "3"));
+        assertThat(send(get("/yard.csv")).getContentAsString()).contains("A9,TUBE-2x2x0.083,offcut,\"6' 2\"\"\",3,");
+        MockHttpServletResponse twice = send(post("/yard/add")
+                .with(csrf())
+                .param("mark", "A9")
+                .param("item", "x")
+                .param("kind", "bar")
+                .param("length", "6'")
+                .param("count", "1"));
+        assertThat(twice.getStatus()).isEqualTo(422);
+        assertThat(twice.getContentAsString()).contains("two things in the yard have this mark");
+        send(post("/yard/count").with(csrf()).param("mark", "A9").param("count", "0"));
         send(post(at(Room.STOCK) + "/take-from-yard").with(csrf()));
         assertThat(send(get(at(Room.STOCK))).getContentAsString()).contains("Yard: taken", "Give back to the yard");
         assertThat(send(get("/yard")).getContentAsString()).contains("Out with jobs", "taken for Kiln yard");
         assertThat(send(get(at(Room.STOCK) + "/order.csv")).getContentAsString())
-                .startsWith("supplier,item,name,quantity,unit,weight_lb,swap\n")
+                .startsWith("supplier,item,name,quantity,unit,weight_lb,swap,needed_for,needed_by\n")
                 .doesNotContain("$");
         send(post(at(Room.STOCK) + "/give-back").with(csrf()));
         assertThat(send(get("/yard.csv")).getContentAsString())

@@ -29,7 +29,8 @@ public final class CutPlans {
         String proof = plan.bars().size()
                 + (plan.bars().size() == 1 ? " bar, " : " bars, ")
                 + DecimalText.whole(plan.setUps())
-                + (plan.setUps() == 1 ? " saw set-up. " : " saw set-ups. ")
+                + (plan.setUps() == 1 ? " saw set-up" : " saw set-ups")
+                + (plan.hasFewestSetUps() && plan.setUps() > 1 ? ", the fewest for these bars. " : ". ")
                 + (plan.proven()
                         ? "Proven: no plan costs less."
                         : "Not proven: at most " + share(plan) + "% of the stock's cost could be saved.");
@@ -39,6 +40,7 @@ public final class CutPlans {
             paper.add(new Block.Picture(
                     CutBars.part(
                             plan,
+                            name(subject, plan),
                             from,
                             before,
                             Pages.columnWidth(subject.options().size()) - 0.2,
@@ -58,9 +60,7 @@ public final class CutPlans {
     /** In the supplier's words where the order has it. */
     private static String name(PacketSubject subject, CutPlan plan) {
         return subject.takeoff().stream()
-                .flatMap(takeoff -> takeoff.lines().stream())
-                .filter(line -> line.item().equals(plan.stock()))
-                .map(line -> line.sold().name())
+                .map(takeoff -> takeoff.nameOf(plan))
                 .findFirst()
                 .orElse(plan.stock());
     }

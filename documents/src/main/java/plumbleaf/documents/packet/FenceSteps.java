@@ -10,12 +10,15 @@ import plumbleaf.engine.line.RunLayout;
 
 /** How the crew builds each kind of fence of a job, one step a kind; the last without its full stop. */
 final class FenceSteps {
+    /** A splice between posts would be a hinge in the rail. Common practice, no source. */
+    private static final String RAILS = "Rails, each in one piece from post to post, never spliced between them, ";
+
     private FenceSteps() {}
 
     static List<String> of(Layout layout) {
         Set<String> kinds = new LinkedHashSet<>();
         for (RunLayout run : layout.runs()) run.style().map(FenceSteps::step).ifPresent(kinds::add);
-        if (kinds.isEmpty()) kinds.add("Rails, then pickets from the gate outwards");
+        if (kinds.isEmpty()) kinds.add(RAILS + "then pickets from the gate outwards");
         List<String> steps = new ArrayList<>(kinds);
         for (int i = 0; i + 1 < steps.size(); i++) steps.set(i, steps.get(i) + ".");
         return steps;
@@ -26,9 +29,10 @@ final class FenceSteps {
         return style.infill()
                         .match(
                                 up -> up.spacing().laps()
-                                        ? "Rails, then the boards behind from the gate outwards, then those in front over their laps"
-                                        : "Rails, then pickets from the gate outwards",
-                                both -> "Rails, then boards by turns on both faces, from the gate outwards",
+                                        ? RAILS
+                                                + "then the boards behind from the gate outwards, then those in front over their laps"
+                                        : RAILS + "then pickets from the gate outwards",
+                                both -> RAILS + "then boards by turns on both faces, from the gate outwards",
                                 lying ->
                                         "Boards from the bottom up, each checked level or to the string, spliced on posts",
                                 panel ->

@@ -40,12 +40,13 @@ public final class Order {
                     + String.join(
                             ", ",
                             takeoff.taken().stream()
-                                    .map(take -> take.count() + " " + take.mark())
+                                    .map(take ->
+                                            take.count() + " " + takeoff.nameOf(take.item()) + " (" + take.mark() + ")")
                                     .toList())
                     + ".");
         paper.add(Block.Paragraph.bold("Whole load: about "
                 + DecimalText.whole(takeoff.weight().pounds()) + " lb. Check truck, trailer and off-loading."));
-        paper.add(new Block.Blank(List.of("Needed by", "Purchase order", "Ordered by, date"), 0.35));
+        paper.add(new Block.Blank(List.of("Purchase order", "Ordered by, date"), 0.35));
         return paper.paper();
     }
 
@@ -75,6 +76,12 @@ public final class Order {
                 .orElse("ask");
     }
 
+    /** The first day of the work that uses it; the work alone where no day is set. */
+    private static String need(TakeoffLine line) {
+        String work = line.need().work();
+        return line.need().day().value().map(day -> day + ", " + work).orElse(work);
+    }
+
     private static void supplier(Paper.Builder paper, String supplier, List<TakeoffLine> lines) {
         paper.heading(supplier.isEmpty() ? "Supplier to be named" : supplier);
         Table.Builder table = Table.with(
@@ -85,6 +92,7 @@ public final class Order {
                 Column.words("Code"),
                 Column.right("Holds"),
                 Column.left("Swap?"),
+                Column.words("Needed by"),
                 Column.right("Weight, lb"));
         double weight = 0;
         for (TakeoffLine line : lines) {
@@ -97,9 +105,10 @@ public final class Order {
                     line.item(),
                     holds(line),
                     swap(line),
+                    need(line),
                     DecimalText.whole(line.weight().pounds()));
         }
-        table.total("", "", "", Integer.toString(lines.size()) + " lines", "", "", "", DecimalText.whole(weight));
+        table.total("", "", "", Integer.toString(lines.size()) + " lines", "", "", "", "", DecimalText.whole(weight));
         paper.add(table.table());
     }
 }

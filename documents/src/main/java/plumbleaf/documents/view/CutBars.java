@@ -62,11 +62,16 @@ public final class CutBars {
     }
 
     public static Drawing of(CutPlan plan, double wideIn, DisplayUnits units) {
-        return part(plan, 0, rows(plan), wideIn, units);
+        return of(plan, plan.stock(), wideIn, units);
+    }
+
+    /** @param name what is cut, as people call it */
+    public static Drawing of(CutPlan plan, String name, double wideIn, DisplayUnits units) {
+        return part(plan, name, 0, rows(plan), wideIn, units);
     }
 
     /** The rows from one to before another, so that a long plan can go over several pages. */
-    public static Drawing part(CutPlan plan, int from, int before, double wideIn, DisplayUnits units) {
+    public static Drawing part(CutPlan plan, String name, int from, int before, double wideIn, DisplayUnits units) {
         List<Mark> marks = new ArrayList<>();
         long longest = plan.bars().stream().mapToLong(CutBar::lengthNm).max().orElse(1);
         double perNm = (wideIn - NAME_IN) / longest;
@@ -74,7 +79,7 @@ public final class CutBars {
         for (int i = from; i < before; i++)
             bar(marks, rows.get(i), -(i - from) * PITCH_IN, perNm, plan.saw().kerfNm(), units);
         if (marks.isEmpty()) marks.add(Text.small(Point.at(0, 0), "nothing to cut"));
-        return Drawing.of("Cut plan, " + plan.stock(), Scale.FULL, marks);
+        return Drawing.of("Cut plan, " + name, Scale.FULL, marks);
     }
 
     private static List<Alike> alike(CutPlan plan) {

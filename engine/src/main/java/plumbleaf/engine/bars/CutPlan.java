@@ -9,17 +9,31 @@ import plumbleaf.engine.money.Money;
  * @param lowerBound no plan costs less: shown by exact whole-number arithmetic, not by search alone
  * @param proven the cost is the lower bound
  * @param steps effort taken
+ * @param leastSetUps no plan with these bars needs fewer different set-ups; 1 says nothing
  */
 public record CutPlan(
-        String stock, SawRules saw, List<CutBar> bars, Money cost, Money lowerBound, boolean proven, long steps) {
+        String stock,
+        SawRules saw,
+        List<CutBar> bars,
+        Money cost,
+        Money lowerBound,
+        boolean proven,
+        long steps,
+        int leastSetUps) {
     public CutPlan {
         bars = List.copyOf(bars);
+    }
+
+    /** Of whose set-ups nothing is known. */
+    public CutPlan(
+            String stock, SawRules saw, List<CutBar> bars, Money cost, Money lowerBound, boolean proven, long steps) {
+        this(stock, saw, bars, cost, lowerBound, proven, steps, Math.min(1, bars.size()));
     }
 
     /** The same plan beside another bound; it is proven when it costs no more than that. */
     public CutPlan withBound(Money bound) {
         Money least = bound.compareTo(cost) < 0 ? bound : cost;
-        return new CutPlan(stock, saw, bars, cost, least, least.equals(cost), steps);
+        return new CutPlan(stock, saw, bars, cost, least, least.equals(cost), steps, leastSetUps);
     }
 
     /** What the plan costs above the bound; zero when proven. */
@@ -38,5 +52,10 @@ public record CutPlan(
                 .map(bar -> bar.cuts().stream().map(Cut::longPointNm).toList())
                 .distinct()
                 .count();
+    }
+
+    /** Whether these bars cannot be cut with fewer set-ups. */
+    public boolean hasFewestSetUps() {
+        return setUps() <= leastSetUps;
     }
 }

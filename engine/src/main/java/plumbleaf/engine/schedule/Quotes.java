@@ -67,7 +67,7 @@ public final class Quotes {
         Counts counts =
                 new Counts(schedule.siteDays(), trips, assembly.holes(), hauledTons(job), assembly.spoilYards(SWELL));
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
-        return new Quote(takeoff, load, labour, schedule, price, notes(job, book));
+        return new Quote(NeedDays.on(takeoff, load, schedule), load, labour, schedule, price, notes(job, book));
     }
 
     /** By the latest reading. */

@@ -42,6 +42,20 @@ public record Takeoff(List<TakeoffLine> lines, List<CutPlan> cutPlans, List<Stoc
                 .toList();
     }
 
+    /** What is cut, in the words it is sold by where the order has it. */
+    public String nameOf(CutPlan plan) {
+        return nameOf(plan.stock());
+    }
+
+    /** An item in the words it is sold by where the order has it. */
+    public String nameOf(String item) {
+        return lines.stream()
+                .filter(line -> line.item().equals(item))
+                .map(line -> line.sold().name())
+                .findFirst()
+                .orElse(item);
+    }
+
     /** Offcuts long enough to keep, for the yard; without marks, which the yard gives. */
     public List<OnHand.HeldBar> kept() {
         List<OnHand.HeldBar> kept = new ArrayList<>();

@@ -16,6 +16,7 @@ import plumbleaf.engine.quantity.Force;
  * @param cut whether a cut plan says how many
  * @param fromYard how much of the need lies in the yard, in the unit of {@code net}
  * @param others other ways it is sold
+ * @param need when it has to be there
  */
 public record TakeoffLine(
         PartGroup group,
@@ -27,10 +28,30 @@ public record TakeoffLine(
         Money cost,
         boolean cut,
         double fromYard,
-        List<OtherWay> others) {
+        List<OtherWay> others,
+        NeedBy need) {
     public TakeoffLine {
         causes = List.copyOf(causes);
         others = List.copyOf(others);
+    }
+
+    /** Before the days are laid out. */
+    TakeoffLine(
+            PartGroup group,
+            List<Cause> causes,
+            double net,
+            double withWaste,
+            Sold sold,
+            long units,
+            Money cost,
+            boolean cut,
+            double fromYard,
+            List<OtherWay> others) {
+        this(group, causes, net, withWaste, sold, units, cost, cut, fromYard, others, NeedBy.UNKNOWN);
+    }
+
+    public TakeoffLine neededBy(NeedBy when) {
+        return new TakeoffLine(group, causes, net, withWaste, sold, units, cost, cut, fromYard, others, when);
     }
 
     public String item() {

@@ -141,7 +141,7 @@ public final class Takeoffs {
                                 Severity.MUST_FIX,
                                 tooLong.pieces().get(0),
                                 needs.get(0).name() + ": " + tooLong.pieces().size()
-                                        + " pieces are longer than any bar that is sold. Splice them, shorten the bay, or find longer bars.",
+                                        + " pieces are longer than any bar that is sold. " + cure(needs.get(0)),
                                 Basis.judgement("stock lengths in the price book"))),
                         tooFew -> findings.add(Checked.note(
                                 "takeoff.stock",
@@ -150,6 +150,13 @@ public final class Takeoffs {
                                 needs.get(0).name()
                                         + ": what is on hand does not hold all pieces, and no more is sold.",
                                 Basis.judgement("stock in the price book"))));
+    }
+
+    /** Wood rails and boards meet on posts; a splice between would be a hinge. */
+    private static String cure(BarNeed need) {
+        return need.group() == PartGroup.FENCE && need.saw() == BarNeed.Saw.WOOD
+                ? "They meet on posts and are not spliced between: shorten the bay, or find longer bars."
+                : "Splice them, shorten the bay, or find longer bars.";
     }
 
     private boolean planned(List<Sold> ways, List<BarNeed> needs, CutPlan plan) {

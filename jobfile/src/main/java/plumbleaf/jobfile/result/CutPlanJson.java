@@ -21,6 +21,8 @@ final class CutPlanJson {
                 .put("cost", plan.cost().plain())
                 .put("lowerBound", plan.lowerBound().plain())
                 .put("proven", plan.proven())
+                .put("setUps", Json.count(plan.setUps()))
+                .put("setUpsAtLeast", Json.count(plan.leastSetUps()))
                 .build();
     }
 

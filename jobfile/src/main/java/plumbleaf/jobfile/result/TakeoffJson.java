@@ -3,6 +3,7 @@ package plumbleaf.jobfile.result;
 import plumbleaf.engine.takeoff.Cause;
 import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -11,8 +12,12 @@ final class TakeoffJson {
     private TakeoffJson() {}
 
     static Node line(TakeoffLine line) {
-        return Json.object()
-                .put("group", line.group().key())
+        Json.Members members = Json.object().put("neededFor", line.need().work());
+        line.need()
+                .day()
+                .value()
+                .ifPresent(day -> members.put("neededBy", TextKind.DATE.write().apply(day)));
+        return members.put("group", line.group().key())
                 .put("item", line.item())
                 .put("name", line.sold().name())
                 .put("supplier", line.sold().supplier())

@@ -10,6 +10,7 @@ import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.jobfile.table.SafeCsv;
 
 /** The order, the receiving sheet and the load list as tables. The order goes out of the house and has no prices. */
@@ -36,8 +37,18 @@ public final class OrderTables {
         return "ask";
     }
 
+    /** The day it is needed by; empty where the job has no first day yet. */
+    public static String day(TakeoffLine line) {
+        return line.need()
+                .day()
+                .value()
+                .map(day -> TextKind.DATE.write().apply(day))
+                .orElse("");
+    }
+
     public static String order(Takeoff takeoff) {
-        SafeCsv csv = new SafeCsv().row("supplier", "item", "name", "quantity", "unit", "weight_lb", "swap");
+        SafeCsv csv = new SafeCsv()
+                .row("supplier", "item", "name", "quantity", "unit", "weight_lb", "swap", "needed_for", "needed_by");
         bySupplier(takeoff).forEach((supplier, lines) -> {
             for (TakeoffLine line : lines)
                 csv.row(
@@ -47,7 +58,9 @@ public final class OrderTables {
                         Long.toString(line.units()),
                         line.sold().unit().key(),
                         DecimalText.upTo(line.weight().pounds(), 1),
-                        swap(line));
+                        swap(line),
+                        line.need().work(),
+                        day(line));
         });
         return csv.text();
     }

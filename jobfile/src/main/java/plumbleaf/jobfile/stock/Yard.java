@@ -35,17 +35,17 @@ public record Yard(List<YardRow> rows) {
     }
 
     /** Whether a job has taken from here, or left offcuts here, already. */
-    public boolean knows(String job) {
-        return rows.stream().anyMatch(row -> row.job().equals(job));
+    public boolean knows(Taker job) {
+        return rows.stream().anyMatch(row -> row.job().is(job));
     }
 
     /**
      * The yard after a job took what it uses and left the offcuts worth keeping, each with a mark of its own.
      *
-     * @param job its title; it must not have taken anything yet
+     * @param job it must not have taken anything yet
      */
-    public Yard after(String job, Takeoff takeoff) {
-        if (knows(job)) throw new IllegalArgumentException("The job " + job + " has been booked already");
+    public Yard after(Taker job, Takeoff takeoff) {
+        if (knows(job)) throw new IllegalArgumentException("The job " + job.title() + " has been booked already");
         List<YardRow> after = new ArrayList<>(rows);
         for (StockTake take : takeoff.taken()) take(after, job, take);
         Set<String> marks = new TreeSet<>();
@@ -67,7 +67,7 @@ public record Yard(List<YardRow> rows) {
         return new Yard(after);
     }
 
-    private static void take(List<YardRow> rows, String job, StockTake take) {
+    private static void take(List<YardRow> rows, Taker job, StockTake take) {
         for (int i = 0; i < rows.size(); i++) {
             YardRow row = rows.get(i);
             if (!row.isHere() || !row.mark().equals(take.mark())) continue;
@@ -82,41 +82,48 @@ public record Yard(List<YardRow> rows) {
     }
 
     /** Offcuts a job left that other jobs have taken since: while there are any, it cannot give everything back. */
-    public List<String> usedSince(String job) {
+    public List<String> usedSince(Taker job) {
         List<String> used = new ArrayList<>();
         for (YardRow row : rows) {
-            boolean left = row.job().equals(job) && row.isHere() && row.kind() == YardRow.Kind.OFFCUT;
+            boolean left = row.job().is(job) && row.isHere() && row.kind() == YardRow.Kind.OFFCUT;
             if (left && row.count() == 0) used.add(row.mark());
         }
         return used;
     }
 
     /** What a job may count on: what lies there, and what it has taken itself; not the offcuts it is going to leave. */
-    public Yard asSeenBy(String job) {
+    public Yard asSeenBy(Taker job) {
         List<YardRow> seen = new ArrayList<>();
         for (YardRow row : rows) {
-            if (!row.isHere() || row.job().equals(job)) continue;
+            if (!row.isHere() || row.job().is(job)) continue;
             int back = 0;
             for (YardRow out : rows) {
-                if (!out.isHere() && out.job().equals(job) && out.mark().equals(row.mark())) back += out.count();
+                if (!out.isHere() && out.job().is(job) && out.mark().equals(row.mark())) back += out.count();
             }
             seen.add(back == 0 ? row : row.with(row.count() + back));
         }
         return new Yard(seen);
     }
 
+    /** What lies here of a mark, counted again by hand. */
+    public Yard counted(String mark, int now) {
+        return new Yard(rows.stream()
+                .map(row -> row.isHere() && row.mark().equals(mark) ? row.with(now) : row)
+                .toList());
+    }
+
     /** The yard as if the job had never taken anything. */
-    public Yard givenBack(String job) {
+    public Yard givenBack(Taker job) {
         if (!usedSince(job).isEmpty())
-            throw new IllegalArgumentException("Offcuts of " + job + " have been used: " + usedSince(job));
+            throw new IllegalArgumentException("Offcuts of " + job.title() + " have been used: " + usedSince(job));
         List<YardRow> after = new ArrayList<>();
         for (YardRow row : rows) {
-            if (row.job().equals(job)) continue;
+            if (row.job().is(job)) continue;
             int back = 0;
             for (YardRow out : rows) {
                 boolean mine = row.isHere()
                         && out.state() == YardRow.State.OUT
-                        && out.job().equals(job)
+                        && out.job().is(job)
                         && out.mark().equals(row.mark());
                 if (mine) back += out.count();
             }

@@ -1,5 +1,6 @@
 package plumbleaf.jobfile.stock;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -17,9 +18,22 @@ import plumbleaf.jobfile.table.SafeCsv;
 public final class YardFile {
     private static final List<String> COLUMNS =
             List.of("mark", "item", "kind", "length", "count", "contents", "of", "state", "job");
+
+    /** What tells a job from another of its title. A yard counted by hand may leave the column out. */
+    private static final String JOB_MARK = "job_mark";
+
+    /** As the file is written. */
+    public static final List<String> HEADINGS = List.copyOf(headings());
+
     private static final int MOST = 100_000;
 
     private YardFile() {}
+
+    private static List<String> headings() {
+        List<String> headings = new ArrayList<>(COLUMNS);
+        headings.add(JOB_MARK);
+        return headings;
+    }
 
     /**
      * A yard, or what is wrong with its file.
@@ -43,10 +57,10 @@ public final class YardFile {
         YardRow.Kind kind = kind(row.oneOf("kind", List.of("bar", "offcut", "goods")));
         YardRow.State state =
                 row.oneOf("state", List.of("here", "out")).equals("out") ? YardRow.State.OUT : YardRow.State.HERE;
-        String job = row.text("job");
+        Taker job = new Taker(row.text("job"), row.has(JOB_MARK) ? row.text(JOB_MARK) : "");
         if (state == YardRow.State.HERE && !marks.add(mark))
             row.error("mark", "two things in the yard have this mark", "mark one of them anew");
-        if (state == YardRow.State.OUT && job.isEmpty())
+        if (state == YardRow.State.OUT && job.isNobody())
             row.error("job", "it is out, but not with which job", "name the job, or write here");
         boolean goods = kind == YardRow.Kind.GOODS;
         Length length = goods ? Length.ZERO : row.read("length", LengthText::length, Length.inches(1));
@@ -84,9 +98,9 @@ public final class YardFile {
                 .remark(
                         "The yard: bars, offcuts and goods on hand, and what is out with jobs. kind bar, offcut or goods;"
                                 + " state here or out.")
-                .row(COLUMNS);
+                .row(HEADINGS);
         for (YardRow row : yard.rows()) {
-            if (row.count() == 0 && row.job().isEmpty() && !isOut(yard, row.mark())) continue;
+            if (row.count() == 0 && row.job().isNobody() && !isOut(yard, row.mark())) continue;
             boolean goods = row.kind() == YardRow.Kind.GOODS;
             csv.row(
                     row.mark(),
@@ -97,7 +111,8 @@ public final class YardFile {
                     goods ? DecimalText.upTo(row.contents(), 4) : "",
                     goods ? row.of().key() : "",
                     row.state().key(),
-                    row.job());
+                    row.job().title(),
+                    row.job().mark());
         }
         return csv.text();
     }

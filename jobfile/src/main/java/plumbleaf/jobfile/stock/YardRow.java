@@ -11,7 +11,7 @@ import plumbleaf.engine.takeoff.NetUnit;
  * @param length of a bar; zero for goods
  * @param contents what one of the goods holds, in {@code of}
  * @param state whether it is here, or out with a job
- * @param job that took it, or that left the offcut; empty for what was counted in
+ * @param job that took it, or that left the offcut; nobody for what was counted in
  */
 public record YardRow(
         String mark,
@@ -22,7 +22,7 @@ public record YardRow(
         double contents,
         NetUnit of,
         State state,
-        String job) {
+        Taker job) {
     /** What it is. */
     public enum Kind {
         BAR("bar"),
@@ -60,7 +60,7 @@ public record YardRow(
         return new YardRow(mark, item, kind, length, newCount, contents, of, state, job);
     }
 
-    YardRow outWith(String byJob, int some) {
+    YardRow outWith(Taker byJob, int some) {
         return new YardRow(mark, item, kind, length, some, contents, of, State.OUT, byJob);
     }
 

@@ -20,6 +20,8 @@ class YardTest {
             + "rack,TUBE-2x2,bar,20',3,,,here,\n"
             + "A7,TUBE-2x2,offcut,\"6' 2-1/2\"\"\",1,,,here,\n"
             + "shelf,concrete,goods,,12,0.6,ft3,here,\n";
+    private static final Taker KILN = new Taker("Kiln yard", "kiln.json");
+    private static final Taker MILL = new Taker("Mill lane", "mill.json");
     private static final long INCH = 25_400_000;
 
     @Test
@@ -52,29 +54,54 @@ class YardTest {
     @Test
     void aJobTakesItsStockLeavesItsOffcutsAndGivesAllBack() {
         Yard yard = read(TEXT);
-        Yard after = yard.after("Kiln yard", takeoff());
+        Yard after = yard.after(KILN, takeoff());
         assertThat(after.onHand().barsOf("TUBE-2x2"))
                 .extracting(bar -> bar.id())
                 .containsExactly("rack", "O1");
         assertThat(after.onHand().bars().get(0).count()).isEqualTo(2);
         assertThat(after.onHand().goods().get(0).count()).isEqualTo(7);
-        assertThat(after.knows("Kiln yard")).isTrue();
-        assertThat(after.asSeenBy("Kiln yard").onHand()).isEqualTo(yard.onHand());
-        assertThat(after.asSeenBy("Mill lane").onHand()).isEqualTo(after.onHand());
-        assertThatThrownBy(() -> after.after("Kiln yard", takeoff()))
-                .hasMessage("The job Kiln yard has been booked already");
+        assertThat(after.knows(KILN)).isTrue();
+        assertThat(after.asSeenBy(KILN).onHand()).isEqualTo(yard.onHand());
+        assertThat(after.asSeenBy(MILL).onHand()).isEqualTo(after.onHand());
+        assertThatThrownBy(() -> after.after(KILN, takeoff())).hasMessage("The job Kiln yard has been booked already");
         Yard read = read(YardFile.write(after));
         assertThat(read).isEqualTo(after);
-        assertThat(read.givenBack("Kiln yard")).isEqualTo(yard);
+        assertThat(read.givenBack(KILN)).isEqualTo(yard);
     }
 
     @Test
     void offcutsUsedSinceStandInTheWayOfGivingBack() {
-        Yard first = read(TEXT).after("Kiln yard", takeoff());
+        Yard first = read(TEXT).after(KILN, takeoff());
         Takeoff next = new Takeoff(List.of(), List.of(), List.of(new StockTake("O1", "TUBE-2x2", 1)), List.of());
-        Yard second = read(YardFile.write(first.after("Mill lane", next)));
-        assertThat(second.usedSince("Kiln yard")).containsExactly("O1");
-        assertThat(second.givenBack("Mill lane").givenBack("Kiln yard")).isEqualTo(read(TEXT));
+        Yard second = read(YardFile.write(first.after(MILL, next)));
+        assertThat(second.usedSince(KILN)).containsExactly("O1");
+        assertThat(second.givenBack(MILL).givenBack(KILN)).isEqualTo(read(TEXT));
+    }
+
+    @Test
+    void twoJobsOfOneTitleAreTwoJobs() {
+        Taker other = new Taker("Kiln yard", "kiln-2.json");
+        Yard first = read(YardFile.write(read(TEXT).after(KILN, takeoff())));
+        assertThat(first.knows(KILN)).isTrue();
+        assertThat(first.knows(other)).isFalse();
+        assertThat(first.asSeenBy(other).onHand()).isEqualTo(first.onHand());
+        Takeoff next = new Takeoff(List.of(), List.of(), List.of(new StockTake("O1", "TUBE-2x2", 1)), List.of());
+        Yard second = read(YardFile.write(first.after(other, next)));
+        assertThat(second.usedSince(KILN)).containsExactly("O1");
+        assertThat(second.givenBack(other).givenBack(KILN)).isEqualTo(read(TEXT));
+    }
+
+    @Test
+    void aJobKeepsItsStockUnderANewTitle() {
+        Yard after = read(YardFile.write(read(TEXT).after(KILN, takeoff())));
+        assertThat(after.givenBack(new Taker("Kiln yard, east", "kiln.json"))).isEqualTo(read(TEXT));
+    }
+
+    @Test
+    void aYardWrittenBeforeJobsHadMarksGoesByTheTitle() {
+        Yard old = read(HEADINGS + "rack,TUBE-2x2,bar,20',2,,,here,\nrack,TUBE-2x2,bar,20',1,,,out,Kiln yard\n");
+        assertThat(old.knows(KILN)).isTrue();
+        assertThat(old.givenBack(KILN).onHand().bars().get(0).count()).isEqualTo(3);
     }
 
     @Test

@@ -23,6 +23,7 @@ import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.FitPrices;
 import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.Yard;
 import plumbleaf.web.books.HouseBooks;
 import plumbleaf.web.store.StoredJob;
@@ -78,7 +79,7 @@ class Bench {
                             "the job",
                             base,
                             catalogue,
-                            job -> Designs.of(job, catalogue, standards, book(job), planner)));
+                            job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
         }
     }
 
@@ -98,13 +99,13 @@ class Bench {
                     key -> FitPrices.of(
                             opened.design().get(),
                             catalogue,
-                            job -> Designs.of(job, catalogue, standards, book(job), planner)));
+                            job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
         }
     }
 
     /** The book as the job sees it, with the prices it keeps. */
-    PriceBook book(Job job) {
-        return PriceBooks.kept(job, today(job));
+    PriceBook book(Taker taker, Job job) {
+        return PriceBooks.kept(job, today(taker, job));
     }
 
     /** The yard as it stands. */
@@ -113,11 +114,11 @@ class Bench {
     }
 
     /** The book as it stands today. */
-    PriceBook today(Job job) {
+    PriceBook today(Taker taker, Job job) {
         String name = job.money().priceBook();
         return books.book(name)
                 .orElseGet(() -> PriceBook.none(name))
-                .with(yard.yard().asSeenBy(job.title()).onHand());
+                .with(yard.yard().asSeenBy(taker).onHand());
     }
 
     /** The job priced from another book. */
@@ -128,19 +129,30 @@ class Bench {
     Opened open(StoredJob stored, Typed typed) {
         DocumentText text = DocumentText.of(stored.document());
         JobReading reading = read(text.text());
+        Taker taker = taker(stored);
         String key = text.text()
-                + reading.job()
-                        .map(job -> "\u0000" + books.version(job.money().priceBook()) + "@" + yard.version())
-                        .orElse("");
-        Optional<Design> design = reading.job().map(job -> designed(key, job));
+                + reading.job().map(job -> "\u0000" + stand(taker, job)).orElse("");
+        Optional<Design> design = reading.job().map(job -> designed(key, taker, job));
         Catalogue offered =
                 reading.job().map(job -> catalogue.with(job.parts())).orElse(catalogue);
         return new Opened(stored, text, reading, design, offered, typed, key);
     }
 
+    /** How the yard knows a job: by its number, whatever its title. */
+    static Taker taker(StoredJob stored) {
+        return new Taker(stored.title(), stored.id().text());
+    }
+
+    /** The books and the yard a design was made from; a job that has taken stock sees a yard of its own. */
+    private String stand(Taker taker, Job job) {
+        String own = yard.yard().knows(taker) ? "@" + taker.mark() : "";
+        return books.version(job.money().priceBook()) + "@" + yard.version() + own;
+    }
+
     /** The same text and book always come to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
-    private Design designed(String key, Job job) {
-        FutureTask<Design> mine = new FutureTask<>(() -> Designs.of(job, catalogue, standards, book(job), planner));
+    private Design designed(String key, Taker taker, Job job) {
+        FutureTask<Design> mine =
+                new FutureTask<>(() -> Designs.of(job, catalogue, standards, book(taker, job), planner));
         FutureTask<Design> one;
         synchronized (latest) {
             one = latest.computeIfAbsent(key, unknown -> mine);

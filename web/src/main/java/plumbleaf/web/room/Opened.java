@@ -9,6 +9,7 @@ import plumbleaf.engine.job.Assumption;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Unit;
@@ -34,6 +35,11 @@ record Opened(
         String key) {
     Optional<Job> job() {
         return reading.job();
+    }
+
+    /** How the yard knows it. */
+    Taker taker() {
+        return Bench.taker(stored);
     }
 
     Figures figures() {

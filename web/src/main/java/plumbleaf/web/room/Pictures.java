@@ -32,6 +32,7 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.web.page.Picture;
 
 /** The drawings of a design, sized so that their lettering reads well on a screen. */
@@ -176,7 +177,6 @@ final class Pictures {
         return pictures;
     }
 
-    /** Bars as bars. */
     /** Where everything goes, then the bars: what is pointed at in one is ringed in the others. */
     List<Picture> stock() {
         List<Picture> pictures = new ArrayList<>();
@@ -194,10 +194,12 @@ final class Pictures {
         return GateElevation.frame(subject, fitting(wide, high, HALF_IN, HIGH_IN));
     }
 
+    /** Bars as bars. */
     private List<Picture> bars() {
-        return design.quote().takeoff().cutPlans().stream()
+        Takeoff takeoff = design.quote().takeoff();
+        return takeoff.cutPlans().stream()
                 .filter(plan -> !plan.bars().isEmpty())
-                .map(plan -> picture(CutBars.of(plan, WIDE_IN, units), true))
+                .map(plan -> picture(CutBars.of(plan, takeoff.nameOf(plan), WIDE_IN, units), true))
                 .toList();
     }
 

@@ -31,7 +31,7 @@ final class PriceKeeping {
                             "",
                             "")))
                     .withPresses(List.of(new Panel.Press("Keep the prices of this quote", "keep-prices")));
-        PriceBook today = bench.today(design.job());
+        PriceBook today = bench.today(opened.taker(), design.job());
         List<KeptPrices.Moved> moved = KeptPrices.moved(today, kept);
         Panel shown = panel.withPresses(List.of(new Panel.Press("Take the new prices", "take-new-prices")));
         if (moved.isEmpty())
@@ -61,8 +61,8 @@ final class PriceKeeping {
             return new Edited.Refused("", "The job has no price yet; put its file right first.");
         Design design = opened.design().get();
         List<String> prices = new ArrayList<>();
-        for (KeptPrice price :
-                KeptPrices.of(bench.book(design.job()), design.quote().price()))
+        for (KeptPrice price : KeptPrices.of(
+                bench.book(opened.taker(), design.job()), design.quote().price()))
             prices.add("{ \"of\": " + DocumentText.quoted(price.of()) + ", \"price\": "
                     + DocumentText.quoted(price.value().toPlainString()) + " }");
         String list = "[ " + String.join(",\n        ", prices) + " ]";

@@ -7,6 +7,11 @@ package plumbleaf.web.room;
  * @param came counted so far; empty where nobody has counted
  */
 public record ReceiptLine(String supplier, String item, String name, long ordered, String unit, String came) {
+    /** Whether fewer came than were ordered. */
+    public boolean isShort() {
+        return !came.isEmpty() && Long.parseLong(came) < ordered;
+    }
+
     /** What is still to come, in words; empty while nobody has counted. */
     public String left() {
         if (came.isEmpty()) return "";

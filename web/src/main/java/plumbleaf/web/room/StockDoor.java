@@ -20,6 +20,7 @@ import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.stock.OrderTables;
+import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.store.JobId;
@@ -69,18 +70,21 @@ class StockDoor {
 
     @PostMapping("/take-from-yard")
     ResponseEntity<String> take(HttpServletRequest request, @PathVariable String id) {
-        Design design = design(id);
-        String job = design.job().title();
+        Opened opened = opened(id);
+        Taker job = opened.taker();
         if (!yard.yard().knows(job))
-            yard.change(before -> before.after(job, design.quote().takeoff()), "taken for " + job, me(request));
+            yard.change(
+                    before -> before.after(job, design(opened).quote().takeoff()),
+                    "taken for " + job.title(),
+                    me(request));
         return back(id, "");
     }
 
     @PostMapping("/give-back")
     ResponseEntity<String> giveBack(HttpServletRequest request, @PathVariable String id) {
-        String job = design(id).job().title();
+        Taker job = opened(id).taker();
         if (yard.yard().usedSince(job).isEmpty())
-            yard.change(before -> before.givenBack(job), "given back by " + job, me(request));
+            yard.change(before -> before.givenBack(job), "given back by " + job.title(), me(request));
         return back(id, "");
     }
 
@@ -133,10 +137,17 @@ class StockDoor {
     }
 
     private Design design(String id) {
+        return design(opened(id));
+    }
+
+    private static Design design(Opened opened) {
+        return opened.design().orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    }
+
+    private Opened opened(String id) {
         if (!JobId.isOne(id)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         return store.open(new JobId(id))
                 .map(job -> bench.open(job, Typed.NOTHING))
-                .flatMap(Opened::design)
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
     }
 

@@ -1,10 +1,14 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import plumbleaf.engine.bars.Cut;
+import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.takeoff.Cause;
@@ -13,6 +17,8 @@ import plumbleaf.engine.takeoff.PartGroup;
 import plumbleaf.engine.takeoff.StockTake;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.stock.OrderTables;
+import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.Yard;
 import plumbleaf.web.page.Link;
 import plumbleaf.web.page.Note;
@@ -38,14 +44,15 @@ final class StockRoom {
 
     /** What the job uses of the yard, and whether it has been taken. */
     private static Panel yard(Opened opened, Takeoff takeoff, Yard yard) {
-        String job = opened.design().map(design -> design.job().title()).orElse("");
+        Taker job = opened.taker();
         List<Table.Line> lines = new ArrayList<>();
         for (StockTake take : takeoff.taken())
-            lines.add(new Table.Line("", List.of(take.mark(), Integer.toString(take.count()), take.item())));
+            lines.add(new Table.Line(
+                    "", List.of(take.mark(), Integer.toString(take.count()), takeoff.nameOf(take.item()))));
         Figures figures = opened.figures();
         List<Table.Line> kept = new ArrayList<>();
         for (OnHand.HeldBar bar : takeoff.kept())
-            kept.add(new Table.Line("", List.of(bar.item(), figures.length(bar.length()))));
+            kept.add(new Table.Line("", List.of(takeoff.nameOf(bar.item()), figures.length(bar.length()))));
         List<Table> tables = new ArrayList<>();
         if (!lines.isEmpty()) tables.add(new Table("Out of the yard", List.of("Mark", "Count", "What"), lines));
         if (!kept.isEmpty()) tables.add(new Table("Offcuts worth keeping", List.of("What", "Length"), kept));
@@ -84,23 +91,26 @@ final class StockRoom {
     private static List<Panel> order(Takeoff takeoff) {
         List<Panel> panels = new ArrayList<>();
         for (PartGroup group : PartGroup.values()) {
-            List<Table.Line> lines = new ArrayList<>();
+            Map<String, List<Table.Line>> byNeed = new LinkedHashMap<>();
             for (TakeoffLine line : takeoff.lines()) {
                 if (line.group() != group) continue;
-                lines.add(new Table.Line(
-                        parts(line),
-                        List.of(
-                                line.sold().name(),
-                                line.units() + " " + line.sold().unit().key()
-                                        + (line.fromYard() > 0 ? ", rest from the yard" : ""),
-                                waste(line),
-                                line.cost().text())));
+                byNeed.computeIfAbsent(needed(line), need -> new ArrayList<>())
+                        .add(new Table.Line(
+                                parts(line),
+                                List.of(
+                                        line.sold().name(),
+                                        line.units() + " " + line.sold().unit().key()
+                                                + (line.fromYard() > 0 ? ", rest from the yard" : ""),
+                                        waste(line),
+                                        line.cost().text())));
             }
-            if (lines.isEmpty()) continue;
+            if (byNeed.isEmpty()) continue;
             String words = group.key().substring(0, 1).toUpperCase(Locale.ROOT)
                     + group.key().substring(1);
-            panels.add(Panel.of(words, "")
-                    .withTables(List.of(new Table("To buy", List.of("Item", "Units", "Not used", "Cost"), lines))));
+            List<Table> tables = new ArrayList<>();
+            byNeed.forEach(
+                    (need, lines) -> tables.add(new Table(need, List.of("Item", "Units", "Not used", "Cost"), lines)));
+            panels.add(Panel.of(words, "").withTables(tables));
         }
         return panels;
     }
@@ -115,6 +125,32 @@ final class StockRoom {
         return String.join(" ", parts);
     }
 
+    /** When it has to be there, and for what; what lies in the yard is there. */
+    private static String needed(TakeoffLine line) {
+        if (line.units() == 0) return "Out of the yard";
+        String work =
+                line.need().work().isEmpty() ? "To buy" : "To " + line.need().work();
+        String day = OrderTables.day(line);
+        return day.isEmpty() ? work : work + ": here by " + day;
+    }
+
+    /** How many, and whether they are shown to be the fewest for these bars. */
+    private static String setUps(CutPlan plan) {
+        return plan.setUps() + (plan.hasFewestSetUps() && plan.setUps() > 1 ? ", fewest" : "");
+    }
+
+    /** Every piece of a plan, and the bays, leaves and posts they are of. */
+    private static String parts(CutPlan plan) {
+        Set<String> parts = new LinkedHashSet<>();
+        for (CutBar bar : plan.bars()) {
+            for (Cut cut : bar.cuts()) {
+                parts.add(cut.piece());
+                parts.add(Cause.whole(cut.piece()));
+            }
+        }
+        return String.join(" ", parts);
+    }
+
     /** Waste, cut and rounding together. */
     private static String waste(TakeoffLine line) {
         return line.units() == 0 ? "" : DecimalText.whole(line.unusedShare() * 100) + "%";
@@ -125,16 +161,18 @@ final class StockRoom {
         for (CutPlan plan : takeoff.cutPlans()) {
             if (plan.bars().isEmpty()) continue;
             lines.add(new Table.Line(
-                    "",
+                    parts(plan),
                     List.of(
-                            plan.stock(),
+                            takeoff.nameOf(plan),
                             Integer.toString(plan.bars().size()),
+                            setUps(plan),
                             plan.cost().text(),
                             plan.proven()
                                     ? "proven"
                                     : "floor " + plan.lowerBound().text())));
         }
         return Panel.of("Cut plans", "")
-                .withTables(List.of(new Table("Bars to cut", List.of("Stock", "Bars", "Cost", "Proof"), lines)));
+                .withTables(
+                        List.of(new Table("Bars to cut", List.of("Stock", "Bars", "Set-ups", "Cost", "Proof"), lines)));
     }
 }

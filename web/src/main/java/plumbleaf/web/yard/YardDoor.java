@@ -16,12 +16,11 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
-import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.input.InputError;
+import plumbleaf.jobfile.stock.YardFile;
 import plumbleaf.jobfile.stock.YardRow;
+import plumbleaf.jobfile.table.SafeCsv;
 import plumbleaf.web.page.Pages;
-import plumbleaf.web.page.Table;
 import plumbleaf.web.people.WhoIsThere;
 
 /** Shows the yard, gives its file out and takes it in again after counting. */
@@ -56,50 +55,81 @@ class YardDoor {
 
     @PostMapping("/yard")
     ResponseEntity<String> bring(HttpServletRequest request, @RequestParam MultipartFile file) throws IOException {
-        String name = who.person(request.getUserPrincipal()).name();
-        List<InputError> errors = yard.bring(new String(file.getBytes(), StandardCharsets.UTF_8), name);
+        List<InputError> errors = yard.bring(new String(file.getBytes(), StandardCharsets.UTF_8), name(request));
         if (!errors.isEmpty())
             return shown(
                     request,
                     HttpStatus.UNPROCESSABLE_CONTENT,
                     errors.stream().limit(MOST_ERRORS).map(InputError::text).toList());
+        return back();
+    }
+
+    /** What lies there of one mark, counted again. */
+    @PostMapping("/yard/count")
+    ResponseEntity<String> count(HttpServletRequest request, @RequestParam String mark, @RequestParam String count) {
+        boolean known = yard.yard().rows().stream()
+                .anyMatch(row -> row.isHere() && row.mark().equals(mark));
+        if (!known) return shown(request, HttpStatus.UNPROCESSABLE_CONTENT, List.of("Nothing here is marked " + mark));
+        if (!count.strip().matches("\\d{1,5}"))
+            return shown(
+                    request,
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    List.of(mark + ": \"" + count + "\" is no count; write a whole number up to 99999"));
+        int now = Integer.parseInt(count.strip());
+        yard.change(before -> before.counted(mark, now), mark + " counted: " + now, name(request));
+        return back();
+    }
+
+    /** One more mark, read like a row of the file. */
+    @PostMapping("/yard/add")
+    ResponseEntity<String> add(HttpServletRequest request, @RequestParam Map<String, String> typed) {
+        String row = new SafeCsv()
+                .row(YardFile.HEADINGS.stream()
+                        .map(column -> column.equals("state")
+                                ? "here"
+                                : typed.getOrDefault(column, "").strip())
+                        .toList())
+                .text();
+        List<InputError> errors = yard.bring(yard.file() + row, name(request));
+        if (errors.isEmpty()) return back();
+        return shown(
+                request,
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                errors.stream()
+                        .limit(MOST_ERRORS)
+                        .map(error -> error.field() + ": " + error.problem() + "; " + error.cure())
+                        .toList());
+    }
+
+    private String name(HttpServletRequest request) {
+        return who.person(request.getUserPrincipal()).name();
+    }
+
+    private static ResponseEntity<String> back() {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .location(URI.create("/yard"))
                 .build();
     }
 
     private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, List<String> errors) {
-        List<Table.Line> here = new ArrayList<>();
-        List<Table.Line> out = new ArrayList<>();
+        List<YardLine> here = new ArrayList<>();
+        List<YardLine> out = new ArrayList<>();
         for (YardRow row : yard.yard().rows()) {
-            if (row.count() == 0) continue;
-            String count = Integer.toString(row.count());
-            if (row.isHere())
-                here.add(new Table.Line("", List.of(row.mark(), count, row.item(), size(row), row.job())));
-            else out.add(new Table.Line("", List.of(row.mark(), count, row.item(), size(row), row.job())));
+            if (row.count() > 0) (row.isHere() ? here : out).add(YardLine.of(row));
         }
-        List<Table> tables = List.of(
-                new Table("Lies here", List.of("Mark", "Count", "What", "Size", "Left by"), here),
-                new Table("Out with jobs", List.of("Mark", "Count", "What", "Size", "With"), out));
         return pages.html(
                 status,
                 "yard.jte",
                 Map.of(
                         "frame",
                         pages.frame(request, "Yard"),
-                        "tables",
-                        tables,
+                        "here",
+                        here,
+                        "out",
+                        out,
                         "history",
                         yard.history(),
                         "errors",
                         errors));
-    }
-
-    private static String size(YardRow row) {
-        return switch (row.kind()) {
-            case BAR -> LengthText.feetAndInches(row.length().inches());
-            case OFFCUT -> LengthText.feetAndInches(row.length().inches()) + " offcut";
-            case GOODS -> DecimalText.upTo(row.contents(), 2) + " " + row.of().key() + " each";
-        };
     }
 }
