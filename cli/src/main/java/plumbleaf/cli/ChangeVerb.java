@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import plumbleaf.documents.PaperOptions;
 import plumbleaf.documents.Papers;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Difference;
@@ -36,11 +35,8 @@ final class ChangeVerb implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "PDF", description = "Write the change order for signing.")
     private String out = "";
 
-    @Option(
-            names = "--company",
-            paramLabel = "LINE",
-            description = "Who issues it: name first, then address, phone, license.")
-    private List<String> company = new ArrayList<>();
+    @Mixin
+    private IssuedBy by = new IssuedBy();
 
     @Option(names = "--over", description = "Write over a file that is there.")
     private boolean over;
@@ -62,19 +58,13 @@ final class ChangeVerb implements Callable<Integer> {
     }
 
     private byte[] paper(Design accepted, Design changed, Difference difference) {
-        PaperOptions usual = PaperOptions.usual();
-        PaperOptions options = new PaperOptions(
-                usual.size(),
-                usual.sheets(),
-                company.isEmpty() ? usual.contractor() : company,
-                usual.revision(),
-                List.of());
         Money before = Statement.of(
                         accepted.quote().price(),
                         accepted.job().log().changes(),
                         accepted.job().money().billing())
                 .contract();
-        return Papers.changeOrder(changed, difference, what, before, options).bytes();
+        return Papers.changeOrder(changed, difference, what, before, by.options())
+                .bytes();
     }
 
     private static List<String> lines(Difference difference) {

@@ -1,6 +1,7 @@
 package plumbleaf.documents;
 
 import java.util.List;
+import plumbleaf.documents.drawing.Emblem;
 import plumbleaf.documents.drawing.PaperSize;
 import plumbleaf.engine.design.Offered;
 
@@ -12,13 +13,28 @@ import plumbleaf.engine.design.Offered;
  * @param contractor name first, then address, phone, licence; what every title block and page says
  * @param revision   letter of this issue; a released gate has its own
  * @param offered    options of the job, for the proposal
+ * @param emblem     the contractor's own mark; empty for none
+ * @param link       web address of the job, for the code that a phone reads; empty where it is not known
  */
 public record PaperOptions(
-        PaperSize size, PaperSize sheets, List<String> contractor, String revision, List<Offered> offered) {
+        PaperSize size,
+        PaperSize sheets,
+        List<String> contractor,
+        String revision,
+        List<Offered> offered,
+        List<Emblem> emblem,
+        String link) {
     public PaperOptions {
         offered = List.copyOf(offered);
         contractor = List.copyOf(contractor);
+        emblem = List.copyOf(emblem);
         if (contractor.isEmpty()) throw new IllegalArgumentException("Papers need the contractor's name");
+    }
+
+    /** Without a mark and a link. */
+    public PaperOptions(
+            PaperSize size, PaperSize sheets, List<String> contractor, String revision, List<Offered> offered) {
+        this(size, sheets, contractor, revision, offered, List.of(), "");
     }
 
     /** Letter and tabloid, first issue, with a contractor's line to be filled in. */
@@ -28,6 +44,14 @@ public record PaperOptions(
     }
 
     public PaperOptions with(List<Offered> options) {
-        return new PaperOptions(size, sheets, contractor, revision, options);
+        return new PaperOptions(size, sheets, contractor, revision, options, emblem, link);
+    }
+
+    public PaperOptions linkedTo(String address) {
+        return new PaperOptions(size, sheets, contractor, revision, offered, emblem, address);
+    }
+
+    public PaperOptions issued(String letter) {
+        return new PaperOptions(size, sheets, contractor, letter, offered, emblem, link);
     }
 }

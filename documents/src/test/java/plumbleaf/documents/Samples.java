@@ -10,6 +10,7 @@ import plumbleaf.documents.drawing.DimensionRows;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Layer;
 import plumbleaf.documents.drawing.Leader;
+import plumbleaf.documents.drawing.Letterhead;
 import plumbleaf.documents.drawing.LevelMark;
 import plumbleaf.documents.drawing.LinearDimension;
 import plumbleaf.documents.drawing.Look;
@@ -135,7 +136,7 @@ public final class Samples {
                 paper,
                 true,
                 new TitleBlock(
-                        List.of("Sample Fence Shop", "Invented Lane 1", "(555) 010-0199"),
+                        Letterhead.of(List.of("Sample Fence Shop", "Invented Lane 1", "(555) 010-0199")),
                         List.of("Sample yard", "A. Customer", "14 Tarn Steps"),
                         "Gate shop drawing",
                         "G1",

@@ -66,7 +66,8 @@ public record Arc(Point centre, double radius, double startRad, double sweepRad,
             Function<Arc, T> arc,
             Function<Fill, T> fill,
             Function<Dots, T> dots,
-            Function<Text, T> text) {
+            Function<Text, T> text,
+            Function<Raster, T> raster) {
         return arc.apply(this);
     }
 }

@@ -26,7 +26,8 @@ public record Dots(List<Point> places, double paperDiameterIn, Look look) implem
             Function<Arc, T> arc,
             Function<Fill, T> fill,
             Function<Dots, T> dots,
-            Function<Text, T> text) {
+            Function<Text, T> text,
+            Function<Raster, T> raster) {
         return dots.apply(this);
     }
 }

@@ -30,7 +30,8 @@ public record Fill(List<Point> outline, Look look) implements Primitive {
             Function<Arc, T> arc,
             Function<Fill, T> fill,
             Function<Dots, T> dots,
-            Function<Text, T> text) {
+            Function<Text, T> text,
+            Function<Raster, T> raster) {
         return fill.apply(this);
     }
 }

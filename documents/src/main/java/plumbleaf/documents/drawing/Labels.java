@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Finds room for lettering beside the things it names, so that no two labels touch. Remembers all it has placed or been told of. */
 public final class Labels {
-    private static final double[] REACHES_IN = {0.10, 0.22, 0.38, 0.58, 0.82, 1.1, 1.5, 2.0};
+    private static final double[] REACHES_IN = {0.10, 0.22, 0.38, 0.58, 0.82, 1.1, 1.5, 2.0, 2.6, 3.3};
     private static final int DIRECTIONS = 12;
     private static final double LEADER_FROM_IN = 0.3;
     private static final double CLEAR_IN = 0.03;

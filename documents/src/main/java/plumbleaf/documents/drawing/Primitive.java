@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** What a plotter translates. Places in real inches; widths, dashes and lettering heights in inches on paper. */
-public sealed interface Primitive extends Mark permits Stroke, Arc, Fill, Dots, Text {
+public sealed interface Primitive extends Mark permits Stroke, Arc, Fill, Dots, Text, Raster {
     Look look();
 
     /** The same, moved: each place times a factor, then shifted. */
@@ -18,7 +18,8 @@ public sealed interface Primitive extends Mark permits Stroke, Arc, Fill, Dots, 
             Function<Arc, T> arc,
             Function<Fill, T> fill,
             Function<Dots, T> dots,
-            Function<Text, T> text);
+            Function<Text, T> text,
+            Function<Raster, T> raster);
 
     @Override
     default List<Primitive> drawn(Scale scale) {

@@ -48,7 +48,8 @@ public record Stroke(List<Point> points, boolean closed, Look look) implements P
             Function<Arc, T> arc,
             Function<Fill, T> fill,
             Function<Dots, T> dots,
-            Function<Text, T> text) {
+            Function<Text, T> text,
+            Function<Raster, T> raster) {
         return stroke.apply(this);
     }
 }

@@ -135,7 +135,8 @@ public record Text(
             Function<Arc, T> arc,
             Function<Fill, T> fill,
             Function<Dots, T> dots,
-            Function<Text, T> textCase) {
+            Function<Text, T> textCase,
+            Function<Raster, T> raster) {
         return textCase.apply(this);
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * The column at the right edge of every sheet.
  *
- * @param contractor name first, then phone, licence and the like
+ * @param issuer     who issues it, with their own mark
  * @param job        title, customer and address
  * @param title      of this sheet
  * @param mark       of the thing drawn: {@code G1}; empty when it is the whole job
@@ -15,7 +15,7 @@ import java.util.List;
  * @param cautions   for this sheet only
  */
 public record TitleBlock(
-        List<String> contractor,
+        Letterhead issuer,
         List<String> job,
         String title,
         String mark,
@@ -34,9 +34,10 @@ public record TitleBlock(
 
     private static final double PITCH = 0.165;
     private static final double PAD = 0.10;
+    private static final double CODE_IN = 0.9;
+    private static final double EMBLEM_HIGH_IN = 0.6;
 
     public TitleBlock {
-        contractor = List.copyOf(contractor);
         job = List.copyOf(job);
         cautions = List.copyOf(cautions);
     }
@@ -44,7 +45,8 @@ public record TitleBlock(
     /** Draws the column into its box; {@code number} is the page's own words, such as {@code sheet 1 of 3}. */
     List<Mark> marks(Box box, String number) {
         Column column = new Column(box);
-        column.lines(contractor, true);
+        for (Emblem emblem : issuer.emblem()) column.emblem(emblem);
+        column.lines(issuer.lines(), true);
         column.rule();
         column.lines(job, true);
         column.rule();
@@ -64,11 +66,23 @@ public record TitleBlock(
         foot.pair("Revision", revision);
         foot.pair("Date", date);
         foot.pair("Page", number);
-        column.cautions(cautions, foot.top());
+        double codeFoot = foot.top() + (issuer.code().isEmpty() ? 0 : CODE_IN + 0.2);
+        column.cautions(cautions, codeFoot);
         List<Mark> marks = new ArrayList<>(column.marks);
+        if (!issuer.code().isEmpty()) marks.addAll(code(box, foot.top()));
         marks.addAll(foot.marks);
         marks.add(Stroke.box(box, Look.visible(Layer.SHEET)));
         return List.copyOf(marks);
+    }
+
+    private List<Mark> code(Box box, double foot) {
+        List<Mark> marks = new ArrayList<>(issuer.codeAt(new Point(box.minX() + PAD - 0.08, foot + 0.08), CODE_IN));
+        double x = box.minX() + PAD + CODE_IN;
+        List<String> words = List.of("The job as", "it stands now");
+        for (int i = 0; i < words.size(); i++)
+            marks.add(Text.small(new Point(x, foot + 0.08 + CODE_IN / 2 + 0.03 - i * PITCH), words.get(i))
+                    .with(Look.note().in(Ink.SECOND).on(Layer.SHEET)));
+        return marks;
     }
 
     private double footHeight(Box box) {
@@ -107,6 +121,12 @@ public record TitleBlock(
             marks.add(Text.small(new Point(box.minX() + PAD, y), words)
                     .with(Look.note().in(Ink.SECOND).on(Layer.SHEET)));
             y -= PITCH - Text.SMALL + 0.015;
+        }
+
+        void emblem(Emblem emblem) {
+            Box place = emblem.within(box.minX() + PAD, y, room(), EMBLEM_HIGH_IN);
+            marks.add(new Raster(emblem, place, Look.note().on(Layer.SHEET)));
+            y = place.minY() - PAD;
         }
 
         void lines(List<String> lines, boolean firstBold) {

@@ -100,7 +100,8 @@ public record WeldMark(
         marks.add(Text.small(new Point(sign.x() - scale.real(0.05), middle), size)
                 .anchored(Text.Across.END, Text.Up.MIDDLE)
                 .with(look));
-        marks.add(Text.small(new Point(sign.x() + wide + scale.real(0.04), middle), length)
+        double signWide = kind == Kind.FLARE_BEVEL ? wide + scale.real(0.06) : wide;
+        marks.add(Text.small(new Point(sign.x() + signWide + scale.real(0.04), middle), length)
                 .anchored(Text.Across.START, Text.Up.MIDDLE)
                 .with(look));
     }

@@ -11,7 +11,6 @@ import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.AsSetFit;
-import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Run;
@@ -33,10 +32,7 @@ public final class CrewSheet {
         paper.add(new Block.Caution("For this job", cautions(subject)));
         paper.heading("In this order").add(new Block.TickList(steps(subject), true));
         Table.Builder checks = Table.with(
-                Column.tick("Done"),
-                Column.words("Check"),
-                Column.right("Should be"),
-                Column.right("Stop and call at"));
+                Column.tick("Done"), Column.words("Check"), Column.right("Should be"), Column.right("Stop, call at"));
         for (GatePaper gate : subject.gates()) gate(checks, subject, gate);
         if (!checks.isEmpty()) paper.heading("Numbers to hold").add(checks.table());
         List<String> notes = new ArrayList<>(subject.job().notes());
@@ -59,17 +55,26 @@ public final class CrewSheet {
             for (NoDig keepOff : run.noDig())
                 cautions.add("No hole from " + subject.length(keepOff.from().inches()) + " to "
                         + subject.length(keepOff.to().inches()) + " on run " + run.id() + ": " + keepOff.why() + ".");
-        for (GatePaper gate : leaves(subject)) {
-            double pounds = gate.leaf().weight().wet().pounds();
-            cautions.add("Leaf " + gate.mark() + " weighs " + DecimalText.whole(pounds) + " lb: "
-                    + (pounds > TWO_LIFT_LB
-                            ? "use a hoist or a lift, nobody under it; blocks stay in until the hinges are tight."
-                            : pounds > 100
-                                    ? "two lift, one guides; blocks stay in until the hinges are tight."
-                                    : "block it before the pins go in; fingers out of the hinge gap."));
-        }
+        for (GatePaper gate : subject.gates()) cautions.add(weight(gate));
         cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air. Wet concrete burns.");
         return cautions;
+    }
+
+    /** Leaves of a pair are handled alike: as the heavier one asks. */
+    private static String weight(GatePaper gate) {
+        List<String> each = new ArrayList<>();
+        double most = 0;
+        for (GatePaper leaf : gate.leaves()) {
+            double pounds = leaf.leaf().weight().wet().pounds();
+            most = Math.max(most, pounds);
+            each.add(leaf.mark() + (gate.isPair() ? " " : " weighs ") + DecimalText.whole(pounds) + " lb");
+        }
+        return (gate.isPair() ? "Leaves " : "Leaf ") + String.join(", ", each) + ": "
+                + (most > TWO_LIFT_LB
+                        ? "use a hoist or a lift, nobody under it; blocks in until hinges are tight."
+                        : most > 100
+                                ? "two lift, one guides; blocks stay in until the hinges are tight."
+                                : "block it before the pins go in; fingers out of the hinge gap.");
     }
 
     private static String capital(String words) {
@@ -81,17 +86,17 @@ public final class CrewSheet {
         steps.add("Stake from station 0, string the tops" + hours(subject, Phase.SET)
                 + ". Look along it before you dig.");
         steps.add(
-                "Dig to the depth on the post schedule; pull-test the first post once it has set (50 to 100 lb by hand scale, read the lean).");
+                "Dig to the depth on the post schedule. Pull-test the first post once it has set: 50 to 100 lb by hand scale, read the lean.");
         steps.add(
-                "Set gate posts face to face, plumb both ways, braced. Leave them 3 days above 50\u00b0F (common practice, no source).");
+                "Set gate posts face to face, plumb both ways, braced; 3 days above 50\u00b0F (common practice, no source).");
         for (PostDesign post : subject.checked()) held(post).ifPresent(steps::add);
         for (GatePaper gate : subject.gates())
             steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. "
                     + gate.subject().plan().sentence() + ".");
         steps.add(String.join(" ", FenceSteps.of(subject.layout())) + hours(subject, Phase.BUILD) + ".");
-        List<GatePaper> leaves = leaves(subject);
-        for (int at = 0; at < leaves.size(); at++)
-            hang(steps, subject, leaves.get(at), at == 0 ? hangHours(subject, leaves.size()) : "");
+        List<GatePaper> gates = subject.gates();
+        for (int at = 0; at < gates.size(); at++)
+            hang(steps, subject, gates.get(at), at == 0 ? hangHours(subject) : "");
         for (GatePaper gate : subject.gates()) gate.pair().ifPresent(pair -> meeting(steps, subject, gate, pair));
         return steps;
     }
@@ -147,25 +152,38 @@ public final class CrewSheet {
                                         + ": pull it again before hanging (50 to 100 lb by hand scale); more than a tenth left over, stop and call."));
     }
 
+    /** Both leaves of a pair in one step, each with its own numbers where they differ. */
     private static void hang(List<String> steps, PacketSubject subject, GatePaper gate, String hours) {
-        Leaf leaf = gate.leaf();
-        String pins = leaf.pins().stream()
-                .map(pin -> subject.length(pin.z().inches()))
-                .reduce((one, other) -> one + " and " + other)
-                .orElse("");
-        String block = gate.hangs().isEmpty()
-                ? ""
-                : " Block the latch corner "
-                        + subject.length(
-                                gate.hangs().get(0).sag().hangAllowance().inches()) + " high.";
-        steps.add("Hang " + gate.mark() + hours + ": pins at " + pins + " above grade at the hinge." + block
+        List<String> pins = new ArrayList<>();
+        List<String> blocks = new ArrayList<>();
+        for (GatePaper leaf : gate.leaves()) {
+            pins.add(leaf.leaf().pins().stream()
+                    .map(pin -> subject.length(pin.z().inches()))
+                    .reduce((one, other) -> one + " and " + other)
+                    .orElse(""));
+            for (GatePaper.Hangs hangs : leaf.hangs())
+                blocks.add(subject.length(hangs.sag().hangAllowance().inches())
+                        + (gate.isPair() ? " (" + leaf.mark() + ")" : ""));
+        }
+        String block = blocks.isEmpty() ? "" : " Block the latch corner " + String.join(", ", blocks) + " high.";
+        boolean alike = pins.stream().distinct().count() == 1;
+        String at = alike
+                ? "pins at " + pins.get(0)
+                : "pins of " + gate.leaves().get(0).mark() + " at " + pins.get(0) + ", of "
+                        + gate.leaves().get(1).mark() + " at " + pins.get(1);
+        String what = String.join(
+                ", then ", gate.leaves().stream().map(GatePaper::mark).toList());
+        steps.add("Hang " + what + hours + ": " + at + " above grade at the hinge." + block
                 + " Pull the blocks, read the drop, set the latch last.");
     }
 
     /** The hours count every leaf of the job, so they are said once. */
-    private static String hangHours(PacketSubject subject, int leaves) {
+    private static String hangHours(PacketSubject subject) {
+        int leaves = leaves(subject).size();
         String hours = hours(subject, Phase.HANG);
-        return leaves > 1 ? hours.replace("man-hours)", "man-hours for all " + leaves + " leaves)") : hours;
+        if (leaves < 2) return hours;
+        return hours.replace(
+                "man-hours)", leaves == 2 ? "man-hours for both)" : "man-hours for all " + leaves + " leaves)");
     }
 
     private static String hours(PacketSubject subject, Phase phase) {
@@ -197,19 +215,8 @@ public final class CrewSheet {
                 id + "under the leaf at the hinge, closed",
                 subject.inches(gate.asked().leaf().bottomGap().inches()),
                 "1/2\" off");
-        for (GatePaper leaf : gate.leaves()) {
-            String of = (gate.isPair() ? "Leaf " : "Gate ") + leaf.mark() + ": ";
-            for (GatePaper.Hangs hangs : leaf.hangs()) {
-                double drop = hangs.sag().hangAllowance().inches();
-                checks.rowAbout(
-                        leaf.mark(),
-                        "\u2610",
-                        of + "drop at the latch when the blocks go",
-                        subject.inches(drop),
-                        subject.inches(Math.max(2 * drop, 0.125)));
-            }
-            swing(checks, subject, leaf, leaf.subject().swing(), of);
-        }
+        drops(checks, subject, gate, id);
+        rooms(checks, subject, gate, id);
         for (AsSetFit fit : gate.subject().plan().fits()) packers(checks, subject, gate, fit, id);
         if (gate.isPair())
             checks.rowAbout(gate.id(), "\u2610", id + "tops of both leaves where they meet", "level", "1/4\" off");
@@ -244,15 +251,42 @@ public final class CrewSheet {
         }
     }
 
-    private static void swing(Table.Builder checks, PacketSubject subject, GatePaper gate, Swing swing, String id) {
+    /** Both leaves of a pair on one line. */
+    private static void drops(Table.Builder checks, PacketSubject subject, GatePaper gate, String id) {
+        List<String> of = new ArrayList<>();
+        List<String> should = new ArrayList<>();
+        List<String> stop = new ArrayList<>();
+        for (GatePaper leaf : gate.leaves())
+            for (GatePaper.Hangs hangs : leaf.hangs()) {
+                double drop = hangs.sag().hangAllowance().inches();
+                of.add(leaf.mark());
+                should.add(subject.inches(drop));
+                stop.add(subject.inches(Math.max(2 * drop, 0.125)));
+            }
+        if (of.isEmpty()) return;
         checks.rowAbout(
-                gate.mark(),
+                gate.id(),
                 "\u2610",
-                id + "least room under the leaf, "
-                        + (swing.running().atAngle().inDegrees() < 0.5
-                                ? "closed"
-                                : DecimalText.fixed(swing.running().atAngle().inDegrees(), 0) + "\u00b0 open"),
-                subject.room(swing.running().clear().inches()),
+                id + "drop at the latch when the blocks go" + (gate.isPair() ? ", " + String.join(" / ", of) : ""),
+                String.join(" / ", should),
+                String.join(" / ", stop));
+    }
+
+    private static void rooms(Table.Builder checks, PacketSubject subject, GatePaper gate, String id) {
+        List<String> where = new ArrayList<>();
+        List<String> should = new ArrayList<>();
+        for (GatePaper leaf : gate.leaves()) {
+            Swing swing = leaf.subject().swing();
+            double degrees = swing.running().atAngle().inDegrees();
+            where.add((gate.isPair() ? leaf.mark() + " " : "")
+                    + (degrees < 0.5 ? "closed" : DecimalText.fixed(degrees, 0) + "\u00b0 open"));
+            should.add(subject.room(swing.running().clear().inches()));
+        }
+        checks.rowAbout(
+                gate.id(),
+                "\u2610",
+                id + "least room under the leaf, " + String.join(" / ", where),
+                String.join(" / ", should),
                 "it touches");
     }
 }

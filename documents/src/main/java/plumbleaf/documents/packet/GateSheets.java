@@ -2,6 +2,7 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Mark;
@@ -19,6 +20,7 @@ import plumbleaf.documents.view.DeflectedLeaf;
 import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.GatePlanDetail;
 import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.JointDetail;
 import plumbleaf.documents.view.PairElevation;
 import plumbleaf.documents.view.PairSwing;
 import plumbleaf.documents.view.SagBar;
@@ -41,6 +43,9 @@ public final class GateSheets {
 
     /** What of a sheet's height the elevation of a pair takes; the swing of both stands below. */
     private static final double PAIR_HIGH = 0.55;
+
+    /** No joint is drawn higher than this on paper. */
+    private static final double JOINT_HIGH = 4.6;
 
     private GateSheets() {}
 
@@ -69,6 +74,39 @@ public final class GateSheets {
                 room.height() - Viewport.TITLE_IN - 0.1);
     }
 
+    /** The joints from close by, one of each make, in rows; nothing where no joint of the leaf is welded. */
+    private static Optional<Sheet> joints(PacketSubject subject, GatePaper gate) {
+        List<JointDetail.Alike> kinds = JointDetail.kinds(gate.leaf());
+        if (kinds.isEmpty()) return Optional.empty();
+        Box room = Sheet.room(subject.options().sheets(), true);
+        int across = Math.min(kinds.size(), isSmall(subject) ? 2 : 3);
+        int down = (kinds.size() + across - 1) / across;
+        double wide = room.width() / across;
+        double high = room.height() / down;
+        List<Viewport> viewports = new ArrayList<>();
+        for (int i = 0; i < kinds.size(); i++) {
+            JointDetail.Alike kind = kinds.get(i);
+            double x = room.minX() + i % across * wide;
+            double top = room.maxY() - (double) (i / across) * high;
+            Drawing detail = Scale.fitted(
+                    scale -> JointDetail.of(gate.subject(), kind, scale),
+                    wide - 0.3,
+                    Math.min(high - Viewport.TITLE_IN - 0.2, JOINT_HIGH));
+            viewports.add(Viewport.centred(
+                    detail, new Box(x, top - high, x + wide, top), Integer.toString(i + 1) + ": " + kind.words()));
+        }
+        return Optional.of(sheet(
+                subject,
+                gate,
+                "Joints",
+                "as shown",
+                List.of(
+                        "Tack all corners, check both diagonals, then weld in turn across the frame.",
+                        "Zinc off before the arc; fresh air; eyes and skin covered."),
+                viewports,
+                List.of()));
+    }
+
     /** On letter and A4 there is no room for drawing and notes side by side. */
     private static boolean isSmall(PacketSubject subject) {
         PaperSize paper = subject.options().sheets();
@@ -85,6 +123,7 @@ public final class GateSheets {
                 sheets.add(shop(subject, leaf));
                 sheets.add(swing(subject, leaf, leaf.subject().swing()));
             }
+            joints(subject, leaf).ifPresent(sheets::add);
         }
         List<Drawing> pages = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) pages.add(sheets.get(i).page((i + 1) + " of " + sheets.size()));

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.documents.PaperOptions;
+import plumbleaf.documents.drawing.Letterhead;
 import plumbleaf.documents.drawing.TitleBlock;
+import plumbleaf.documents.mark.LinkCode;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.view.PlacedGate;
 import plumbleaf.documents.view.PostDetail;
@@ -88,7 +90,12 @@ public record PacketSubject(
     }
 
     public Paper.Running running() {
-        return new Paper.Running(options.contractor().get(0), job.title(), options.revision(), date());
+        return new Paper.Running(options.contractor().get(0), job.title(), options.revision(), date(), issuer());
+    }
+
+    /** Who issues the papers, with mark and code. */
+    public Letterhead issuer() {
+        return new Letterhead(options.contractor(), options.emblem(), LinkCode.of(options.link()));
     }
 
     public List<PlacedGate> placedGates() {
@@ -137,7 +144,7 @@ public record PacketSubject(
         if (mustFix()) all.add("MUST FIX: this design does not pass. See the findings in the calculation book.");
         all.addAll(cautions);
         all.add("Local code governs. This is no approval; a licensed engineer reviews where one is required.");
-        return new TitleBlock(options.contractor(), about, title, mark, revision, date(), scale, hand, release, all);
+        return new TitleBlock(issuer(), about, title, mark, revision, date(), scale, hand, release, all);
     }
 
     /** When digging is allowed, or that no ticket is given. */

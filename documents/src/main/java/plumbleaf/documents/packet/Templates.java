@@ -18,7 +18,9 @@ public final class Templates {
     /** Empty where nothing is drilled and every end is square. */
     public static List<Drawing> pages(PacketSubject subject, GatePaper gate) {
         List<List<Drawing>> pieces = new ArrayList<>();
-        for (GatePaper leaf : gate.leaves()) pieces.add(BevelTemplate.of(ends(leaf)));
+        List<BevelTemplate.End> ends = new ArrayList<>();
+        for (GatePaper leaf : gate.leaves()) ends.addAll(ends(leaf));
+        pieces.add(BevelTemplate.of(ends));
         for (GatePaper leaf : gate.leaves()) pieces.add(WrapTemplate.of(leaf.subject()));
         for (GatePaper leaf : gate.leaves())
             for (Drawing tile : DrillTemplate.of(leaf.subject())) pieces.add(List.of(tile));

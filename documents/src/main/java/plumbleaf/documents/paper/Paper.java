@@ -2,6 +2,7 @@ package plumbleaf.documents.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.documents.drawing.Letterhead;
 
 /**
  * One paper.
@@ -19,8 +20,14 @@ public record Paper(String title, Running running, String flag, List<Block> bloc
      * What the top and foot of every page say.
      *
      * @param date given by the job, never the clock's
+     * @param issuer whose mark and code stand beside the title of the first page
      */
-    public record Running(String contractor, String job, String revision, String date) {}
+    public record Running(String contractor, String job, String revision, String date, Letterhead issuer) {
+        /** Without a mark. */
+        public Running(String contractor, String job, String revision, String date) {
+            this(contractor, job, revision, date, Letterhead.of(List.of(contractor)));
+        }
+    }
 
     public static Builder titled(String title, Running running) {
         return new Builder(title, running);

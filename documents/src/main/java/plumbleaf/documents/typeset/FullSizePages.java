@@ -23,8 +23,8 @@ import plumbleaf.documents.paper.Paper;
 public final class FullSizePages {
     private static final double SIDE_IN = 0.5;
     private static final double LEFT_IN = 0.95;
-    private static final double TOP_IN = 1.32;
-    private static final double FOOT_IN = 0.72;
+    private static final double TOP_IN = 1.0;
+    private static final double FOOT_IN = 0.62;
     private static final double BETWEEN_IN = 0.16;
 
     private final Paper.Running running;

@@ -12,6 +12,7 @@ import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.PaperSize;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Primitive;
+import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.documents.paper.Block;
@@ -63,6 +64,7 @@ public final class Pages {
     }
 
     private void title() {
+        double top = y;
         for (String line :
                 Lettering.wrapped(paper.title(), columnWidth(size) - 1.6, Text.LARGE, Text.Weight.SEMIBOLD)) {
             y -= Text.LARGE;
@@ -70,6 +72,13 @@ public final class Pages {
                     Text.small(new Point(SIDE, y), line).high(Text.LARGE).bold().with(Slabs.LOOK));
             y -= 0.12;
         }
+        for (Mark mark : paper.running().issuer().atRight(size.shortIn() - SIDE, top))
+            page.addAll(mark.drawn(Scale.FULL));
+        y = Math.min(
+                y,
+                top
+                        - paper.running().issuer().headIn()
+                        - (paper.running().issuer().code().isEmpty() ? 0 : 0.06));
     }
 
     private void flow() {

@@ -25,6 +25,9 @@ public final class BevelTemplate {
     /** Two angles nearer than this are one setting of the saw. */
     private static final double SETTING_DEG = 0.5;
 
+    /** Nearer to square than this, a saw's own scale is better than any paper. */
+    private static final double LEAST_DEG = 2;
+
     private static final double BODY_IN = 2.3;
     /** How wide one is with its words, at least. */
     private static final double WIDE_IN = 4.4;
@@ -40,7 +43,7 @@ public final class BevelTemplate {
         List<End> steepFirst = new ArrayList<>(ends);
         steepFirst.sort(Comparator.comparingDouble((End end) -> -setting(end)).thenComparingDouble(End::stockIn));
         for (End end : steepFirst)
-            if (setting(end) > 0)
+            if (setting(end) >= LEAST_DEG)
                 settings.computeIfAbsent(
                                 DecimalText.fixed(setting(end), 1) + " " + DecimalText.fixed(end.stockIn(), 3),
                                 key -> new ArrayList<>())
@@ -56,15 +59,16 @@ public final class BevelTemplate {
         double degrees = setting(same.get(0));
         double wide = same.get(0).stockIn();
         double slant = wide * StrictMath.tan(Math.toRadians(degrees));
+        double body = Math.max(1.7, BODY_IN - Math.max(0, wide - 2));
         List<Mark> marks = new ArrayList<>();
         Look face = Look.visible(Layer.MEMBERS);
         // The long point is at the foot, the square line through the short one.
         marks.add(Stroke.through(
                 List.of(
-                        new Point(BODY_IN + slant, wide),
+                        new Point(body + slant, wide),
                         new Point(slant, wide),
                         new Point(0, 0),
-                        new Point(BODY_IN + slant, 0)),
+                        new Point(body + slant, 0)),
                 face));
         marks.add(Stroke.line(new Point(slant, -0.1), new Point(slant, wide + 0.1), Look.hidden(Layer.MEMBERS)));
         double radius = Math.min(wide * 0.72, 1.6);
@@ -81,7 +85,7 @@ public final class BevelTemplate {
                 .bold()
                 .with(Look.note()));
         double y = wide - 0.45;
-        for (String line : whose(same)) {
+        for (String line : whose(same, body)) {
             marks.add(Text.small(new Point(left, y), line).with(Look.note()));
             y -= 0.16;
         }
@@ -89,13 +93,13 @@ public final class BevelTemplate {
         marks.add(Text.small(new Point(0.02, foot), "long point").with(Look.note()));
         marks.add(Stroke.line(new Point(0.08, foot + 0.11), new Point(0.01, -0.02), Look.dimension()));
         return Drawing.of("Bevel", Scale.FULL, marks)
-                .framed(new Box(-0.1, foot - 0.1, Math.max(WIDE_IN, BODY_IN + slant) + 0.1, wide + 0.2));
+                .framed(new Box(-0.1, foot - 0.1, Math.max(WIDE_IN, body + slant) + 0.1, wide + 0.2));
     }
 
-    private static List<String> whose(List<End> same) {
+    private static List<String> whose(List<End> same, double body) {
         List<String> names = same.stream().map(End::of).distinct().toList();
-        List<String> lines = Lettering.wrapped(
-                "marks: " + String.join(", ", names), BODY_IN - 0.25, Text.SMALL, Text.Weight.REGULAR);
+        List<String> lines =
+                Lettering.wrapped("marks: " + String.join(", ", names), body - 0.2, Text.SMALL, Text.Weight.REGULAR);
         if (lines.size() <= 3) return lines;
         return List.of(lines.get(0), lines.get(1), "of " + names.size() + " ends in all");
     }

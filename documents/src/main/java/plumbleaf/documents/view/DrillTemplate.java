@@ -22,8 +22,9 @@ import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.quantity.DisplayUnits;
 
 /**
- * The face of a drilled member at full size, in tiles that a page holds. Stations run from the long point of its first end; neighbors join
- * at match marks. The first tile hooks over the end; a later one is there only where it has a hole, and its match mark is found by tape.
+ * The face of a member that is drilled to a pattern, at full size, in tiles that a page holds. Stations run from the long point of its first
+ * end; neighbors join at match marks. The first tile hooks over the end; a later one is there only where it has a pattern, and its match
+ * mark is found by tape. A hole that stands alone is quicker marked from the drill list.
  */
 public final class DrillTemplate {
     private static final double TILE_IN = 9;
@@ -33,6 +34,8 @@ public final class DrillTemplate {
 
     /** Nearer than this, no tile ends beside a hole. */
     private static final double CLEAR_IN = 0.9;
+
+    private static final double ROOM_FOR_WORDS_IN = 0.95;
     /** Holes nearer than this are drilled from one sheet. */
     private static final double TOGETHER_IN = 3;
 
@@ -56,7 +59,8 @@ public final class DrillTemplate {
     public static List<Drawing> of(GateSubject gate) {
         List<Drawing> tiles = new ArrayList<>();
         for (Member member : gate.leaf().members())
-            if (!member.holes().isEmpty()) tiles.addAll(new DrillTemplate(gate, member).tiles());
+            if (!new DrillTemplate(gate, member).groups().isEmpty())
+                tiles.addAll(new DrillTemplate(gate, member).tiles());
         return List.copyOf(tiles);
     }
 
@@ -128,6 +132,7 @@ public final class DrillTemplate {
             if (!near) groups.add(new ArrayList<>());
             groups.get(groups.size() - 1).add(hole);
         }
+        groups.removeIf(group -> group.size() < 2);
         return groups;
     }
 
@@ -155,8 +160,14 @@ public final class DrillTemplate {
         if (is.to() < member.longPoint().inches() - 1e-6)
             match(marks, is.to() - is.from(), is.to(), "match at ", false);
         words(marks, number, count, is.from(), is.to());
-        Box frame = new Box(-0.1, -half - 0.62, tile + 0.1, Math.max(half + 0.5, top(marks) + 0.05));
+        Box frame = new Box(
+                -0.1, Math.min(-half - BEYOND_IN, low()) - 0.08, tile + 0.1, Math.max(half + 0.5, top(marks) + 0.05));
         return Drawing.of(name(), Scale.FULL, marks).framed(frame);
+    }
+
+    /** Where the lowest words stand: within the face of a wide tube clear of any hole, else under it. */
+    private double low() {
+        return half >= ROOM_FOR_WORDS_IN ? -half + 0.10 : -half - 0.54;
     }
 
     private static double top(List<Mark> marks) {
@@ -224,19 +235,19 @@ public final class DrillTemplate {
         for (double y : new double[] {half, -half})
             marks.add(new Fill(
                     List.of(new Point(x, y - 0.09), new Point(x + way * 0.09, y), new Point(x, y + 0.09)), look));
-        marks.add(Text.small(new Point(x, -half - 0.34), words + gate.length(station))
+        marks.add(Text.small(new Point(x + (toRight ? 0.14 : -0.14), low() + 0.20), words + gate.length(station))
                 .anchored(toRight ? Text.Across.START : Text.Across.END, Text.Up.BASELINE)
                 .with(Look.note()));
     }
 
     private void words(List<Mark> marks, int number, int count, double from, double to) {
         String what = name() + ", " + member.role().words() + ", tile " + (number + 1) + " of " + count;
-        marks.add(Text.small(new Point(0, -half - 0.54), what).bold().with(Look.note()));
-        marks.add(Text.small(new Point(to - from, -half - 0.54), edge())
+        marks.add(Text.small(new Point(0.14, low()), what).bold().with(Look.note()));
+        marks.add(Text.small(new Point(to - from - 0.14, low()), edge())
                 .anchored(Text.Across.END, Text.Up.BASELINE)
                 .with(Look.note()));
         if (number > 0) return;
-        marks.add(Text.small(new Point(0, -half - 0.34), "long point of the " + firstEnd() + " end: hook over here")
+        marks.add(Text.small(new Point(0.14, low() + 0.20), "long point of the " + firstEnd() + " end: hook over here")
                 .with(Look.note()));
     }
 

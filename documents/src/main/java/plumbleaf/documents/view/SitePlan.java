@@ -153,6 +153,8 @@ public final class SitePlan {
             labels.keepFreeText(List.of(dimension));
             double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
             labels.keepFreeLine(from.towards(way, scale.real(LEG_OFF_IN)), to.towards(way, scale.real(LEG_OFF_IN)));
+            for (Point end : List.of(from, to))
+                labels.keepFreeLine(end.towards(way, scale.real(0.06)), end.towards(way, scale.real(LEG_OFF_IN)));
         }
     }
 

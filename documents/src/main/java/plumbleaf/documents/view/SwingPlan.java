@@ -31,6 +31,9 @@ import plumbleaf.engine.quantity.DisplayUnits;
  * than an inch is left, clear elsewhere.
  */
 public final class SwingPlan {
+    /** How finely the arc is kept free of lettering. */
+    private static final double CHORD_DEG = 3;
+
     private static final double TIGHT_IN = 1;
 
     private SwingPlan() {}
@@ -139,6 +142,13 @@ public final class SwingPlan {
                 way,
                 swing.least().atRadius().inches(),
                 swing.least().atAngle().radians());
+        double opens = swing.opens().radians();
+        int chords = (int) Math.max(1, Math.ceil(opens / Math.toRadians(CHORD_DEG)));
+        for (int i = 0; i < chords; i++)
+            labels.keepFreeLine(
+                    at(outside, way, leafEndR, opens * i / chords),
+                    at(outside, way, leafEndR, opens * (i + 1) / chords));
+        labels.keepFreeLine(at(outside, way, 0, opens), at(outside, way, leafEndR, opens));
         marks.add(Fill.of(diamond(least, scale.real(0.05)), Layer.SWING, Ink.INK));
         marks.addAll(labels.beside(
                 least,

@@ -18,9 +18,9 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.springframework.stereotype.Component;
 import plumbleaf.documents.PaperFile;
-import plumbleaf.documents.PaperOptions;
 import plumbleaf.documents.Papers;
 import plumbleaf.engine.design.Design;
+import plumbleaf.web.letterhead.HouseLetterhead;
 
 /** The papers of the jobs that were looked at last, and their pages as pictures: what is seen is what is printed. */
 @Component
@@ -43,9 +43,17 @@ class PaperShelf {
     }
 
     private final Bench bench;
+    private final HouseLetterhead letterhead;
 
-    PaperShelf(Bench bench) {
+    PaperShelf(Bench bench, HouseLetterhead letterhead) {
         this.bench = bench;
+        this.letterhead = letterhead;
+    }
+
+    /** Papers are others where the job is, its revision, or the letterhead. */
+    private String key(Opened opened) {
+        return letterhead.version() + "|" + opened.stored().id() + "|"
+                + opened.stored().revision() + "|" + opened.key();
     }
 
     /** Every paper of a job; nothing where its file is wrong. Two who ask at once wait for one making. */
@@ -54,11 +62,14 @@ class PaperShelf {
         Design design = opened.design().get();
         synchronized (latest) {
             return latest.computeIfAbsent(
-                    opened.key(),
+                    key(opened),
                     text -> Papers.of(
                             design.job(),
                             design,
-                            PaperOptions.usual().with(bench.offers(opened).offered())));
+                            letterhead
+                                    .options(opened.stored().id().text())
+                                    .issued(Long.toString(opened.stored().revision()))
+                                    .with(bench.offers(opened).offered())));
         }
     }
 
@@ -67,7 +78,7 @@ class PaperShelf {
         List<PaperFile> all = papers(opened);
         if (sight == Sight.EVERYTHING || all.isEmpty()) return all;
         synchronized (forHands) {
-            return forHands.computeIfAbsent(opened.key(), text -> HandPapers.of(all));
+            return forHands.computeIfAbsent(key(opened), text -> HandPapers.of(all));
         }
     }
 

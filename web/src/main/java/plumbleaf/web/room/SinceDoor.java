@@ -15,13 +15,13 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.documents.PaperFile;
-import plumbleaf.documents.PaperOptions;
 import plumbleaf.documents.Papers;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Difference;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.Statement;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.web.letterhead.HouseLetterhead;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Table;
@@ -35,8 +35,10 @@ class SinceDoor {
     private final JobStore store;
     private final Bench bench;
     private final Pages pages;
+    private final HouseLetterhead letterhead;
 
-    SinceDoor(JobStore store, Bench bench, Pages pages) {
+    SinceDoor(JobStore store, Bench bench, Pages pages, HouseLetterhead letterhead) {
+        this.letterhead = letterhead;
         this.store = store;
         this.bench = bench;
         this.pages = pages;
@@ -81,7 +83,12 @@ class SinceDoor {
                         then.job().log().changes(),
                         then.job().money().billing())
                 .contract();
-        PaperFile paper = Papers.changeOrder(now, Difference.of(then, now), what, accepted, PaperOptions.usual());
+        PaperFile paper = Papers.changeOrder(
+                now,
+                Difference.of(then, now),
+                what,
+                accepted,
+                letterhead.options(id).issued(Long.toString(job.revision())));
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + paper.name() + "\"")

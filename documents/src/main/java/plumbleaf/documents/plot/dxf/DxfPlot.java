@@ -14,6 +14,7 @@ import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Primitive;
+import plumbleaf.documents.drawing.Raster;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
@@ -45,10 +46,16 @@ public final class DxfPlot {
         tables();
         put(0, "SECTION");
         put(2, "ENTITIES");
-        for (Primitive part : parts) part.match(this::stroke, this::arc, this::fill, this::dots, this::text);
+        for (Primitive part : parts)
+            part.match(this::stroke, this::arc, this::fill, this::dots, this::text, this::raster);
         put(0, "ENDSEC");
         put(0, "EOF");
         return out.toString();
+    }
+
+    /** The oldest common form of the file has no pictures; a mark of the house is no part of a drawing. */
+    private boolean raster(Raster raster) {
+        return !raster.box().isNothing();
     }
 
     private void header(Box extents) {

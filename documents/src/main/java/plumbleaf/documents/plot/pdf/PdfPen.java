@@ -15,6 +15,7 @@ import plumbleaf.documents.drawing.Lettering;
 import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Primitive;
+import plumbleaf.documents.drawing.Raster;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
@@ -42,7 +43,8 @@ final class PdfPen {
     void draw(List<Primitive> parts) throws IOException {
         page.setLineJoinStyle(1);
         try {
-            for (Primitive part : parts) part.match(this::stroke, this::arc, this::fill, this::dots, this::text);
+            for (Primitive part : parts)
+                part.match(this::stroke, this::arc, this::fill, this::dots, this::text, this::raster);
         } catch (UncheckedIOException wrapped) {
             throw new IOException(wrapped);
         }
@@ -142,6 +144,18 @@ final class PdfPen {
                 page.showText(stretch.text());
             }
             page.endText();
+        });
+    }
+
+    private boolean raster(Raster raster) {
+        return writing(() -> {
+            Box box = raster.box();
+            page.drawImage(
+                    fonts.picture(raster.emblem()),
+                    x(new Point(box.minX(), 0)),
+                    y(new Point(0, box.minY())),
+                    (float) (box.width() * perReal),
+                    (float) (box.height() * perReal));
         });
     }
 

@@ -1,5 +1,6 @@
 package plumbleaf.documents.plot.svg;
 
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import plumbleaf.documents.drawing.Arc;
@@ -12,6 +13,7 @@ import plumbleaf.documents.drawing.Lettering;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Primitive;
+import plumbleaf.documents.drawing.Raster;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
@@ -97,7 +99,7 @@ public final class SvgPlot {
                 }
                 open = of;
             }
-            out.append(part.match(this::stroke, this::arc, this::fill, this::dots, this::text));
+            out.append(part.match(this::stroke, this::arc, this::fill, this::dots, this::text, this::raster));
         }
         if (!open.isEmpty()) out.append("</g>\n");
     }
@@ -129,6 +131,14 @@ public final class SvgPlot {
             path.append('M').append(x(place)).append(' ').append(y(place)).append("h0");
         return "<path class=\"dot s-" + dots.look().ink().key() + " l-" + layer(dots.look()) + "\" stroke-width=\""
                 + number(dots.paperDiameterIn() * UNITS_PER_INCH) + "\" d=\"" + path + "\"/>\n";
+    }
+
+    private String raster(Raster raster) {
+        return "<image x=\"" + x(new Point(raster.box().minX(), 0)) + "\" y=\""
+                + y(new Point(0, raster.box().maxY())) + "\" width=\""
+                + number(raster.box().width() * perReal)
+                + "\" height=\"" + number(raster.box().height() * perReal) + "\" href=\"data:image/png;base64,"
+                + Base64.getEncoder().encodeToString(raster.emblem().png()) + "\"/>\n";
     }
 
     private String text(Text text) {

@@ -1,0 +1,205 @@
+package plumbleaf.documents.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import plumbleaf.documents.drawing.Arc;
+import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Box;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.LineKind;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Material;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Stroke;
+import plumbleaf.documents.drawing.Text;
+import plumbleaf.documents.drawing.WeldMark;
+import plumbleaf.engine.design.FrameWelds;
+import plumbleaf.engine.gate.FrameJoint;
+import plumbleaf.engine.gate.Hole;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.gate.Weld;
+import plumbleaf.engine.gate.WeldKind;
+
+/** One joint of a leaf's frame from close by, seen from outside, with every weld it takes. Joints that are made alike share one detail. */
+public final class JointDetail {
+    /** What of each member is shown, in widths of the tube. */
+    private static final double SHOWN_WIDTHS = 2.4;
+
+    private final GateSubject gate;
+    private final Leaf leaf;
+    private final FrameJoint joint;
+    private final Scale scale;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private JointDetail(GateSubject gate, FrameJoint joint, Scale scale) {
+        this.gate = gate;
+        this.leaf = gate.leaf();
+        this.joint = joint;
+        this.scale = scale;
+    }
+
+    /** Joints made alike, the first of them drawn. */
+    public record Alike(FrameJoint joint, int count, String words) {}
+
+    /** A joint of each make, in the order of the leaf's. */
+    public static List<Alike> kinds(Leaf leaf) {
+        Map<String, List<FrameJoint>> kinds = new LinkedHashMap<>();
+        for (FrameJoint joint : leaf.joints()) {
+            TreeSet<String> made = new TreeSet<>();
+            for (Weld weld : leaf.welds())
+                if (weld.joint().equals(joint.id())) made.add(weld.kind().words() + " " + weld.where());
+            if (made.isEmpty()) continue;
+            kinds.computeIfAbsent(String.join("|", made), key -> new ArrayList<>())
+                    .add(joint);
+        }
+        List<Alike> alike = new ArrayList<>();
+        for (List<FrameJoint> same : kinds.values())
+            alike.add(new Alike(same.get(0), same.size(), words(leaf, same.get(0), same.size())));
+        return List.copyOf(alike);
+    }
+
+    private static String words(Leaf leaf, FrameJoint joint, int count) {
+        List<String> names = joint.members().stream()
+                .map(leaf::member)
+                .flatMap(Optional::stream)
+                .map(member -> member.role().words())
+                .toList();
+        return String.join(", ", names) + (count == 1 ? "" : " (" + count + " alike)");
+    }
+
+    public static Drawing of(GateSubject gate, Alike alike, Scale scale) {
+        return new JointDetail(gate, alike.joint(), scale).drawn(alike.words());
+    }
+
+    private Drawing drawn(String words) {
+        Point at = gate.outside().at(joint.at());
+        double half = gate.parts().frame().depth().inches() * SHOWN_WIDTHS;
+        Box crop = Box.of(at, at).grown(half);
+        MemberShapes shapes = new MemberShapes(leaf, gate.parts().joint());
+        for (String id : joint.members()) leaf.member(id).ifPresent(member -> member(member, shapes, crop));
+        welds(at, crop);
+        return Drawing.of("Leaf " + leaf.id() + ", " + words, scale, marks);
+    }
+
+    private void member(Member member, MemberShapes shapes, Box crop) {
+        List<Point> seen = Clip.within(MemberShapes.seen(fitted(member, shapes), gate.outside()), crop.corners());
+        if (seen.size() < 3) return;
+        Look look = Look.visible(Layer.MEMBERS).of(member.id());
+        marks.add(Area.plain(seen, Material.STEEL_FACE, look));
+        for (int i = 0; i < seen.size(); i++) {
+            Point one = seen.get(i);
+            Point other = seen.get((i + 1) % seen.size());
+            marks.add(Stroke.line(one, other, isCut(one, other, crop) ? look.as(LineKind.PHANTOM) : look));
+        }
+        for (Hole hole : member.holes()) hole(member, hole, crop);
+        marks.add(Text.small(
+                        numberPlace(Box.around(seen)),
+                        member.id().substring(member.id().lastIndexOf('.') + 2))
+                .bold()
+                .centred()
+                .clearing()
+                .with(Look.note().of(member.id())));
+    }
+
+    /** A brace ends at the face of a rail that it meets here, where the room between the stiles alone would let it run on. */
+    private List<Point> fitted(Member member, MemberShapes shapes) {
+        List<Point> shape = shapes.of(member);
+        if (member.role() != MemberRole.BRACE) return shape;
+        Point middle = Box.around(shape).centre();
+        for (String id : joint.members()) {
+            Optional<Member> rail = leaf.member(id).filter(other -> other.role() == MemberRole.MID_RAIL);
+            if (rail.isEmpty()) continue;
+            Point from = new Point(
+                    rail.get().from().r().inches(), rail.get().from().z().inches());
+            Point to =
+                    new Point(rail.get().to().r().inches(), rail.get().to().z().inches());
+            double along = from.direction(to);
+            double half = rail.get().section().depth().inches() / 2;
+            double at = from.y() + (middle.x() - from.x()) * StrictMath.tan(along);
+            boolean below = middle.y() < at;
+            double square = along + (below ? -1 : 1) * Math.PI / 2;
+            Point one = from.towards(square, half);
+            Point other = to.towards(square, half);
+            shape = below ? Clip.leftOf(shape, other, one) : Clip.leftOf(shape, one, other);
+        }
+        return shape;
+    }
+
+    /** Away from the joint, where the arrows of the welds end. */
+    private Point numberPlace(Box box) {
+        Point at = gate.outside().at(joint.at());
+        Point middle = box.centre();
+        double depth = gate.parts().frame().depth().inches();
+        if (middle.distance(at) > depth * 0.9) return middle;
+        return box.height() > box.width()
+                ? new Point(middle.x(), box.minY() + box.height() * 0.2)
+                : new Point(box.minX() + box.width() * 0.2, middle.y());
+    }
+
+    /** Whether an edge is only where the detail ends. */
+    private static boolean isCut(Point one, Point other, Box crop) {
+        return (near(one.x(), crop.minX()) && near(other.x(), crop.minX()))
+                || (near(one.x(), crop.maxX()) && near(other.x(), crop.maxX()))
+                || (near(one.y(), crop.minY()) && near(other.y(), crop.minY()))
+                || (near(one.y(), crop.maxY()) && near(other.y(), crop.maxY()));
+    }
+
+    private static boolean near(double one, double other) {
+        return Math.abs(one - other) < 1e-6;
+    }
+
+    private void hole(Member member, Hole hole, Box crop) {
+        Point from = gate.outside().at(member.from());
+        Point to = gate.outside().at(member.to());
+        double spare = (member.longPoint().inches() - from.distance(to)) / 2;
+        Point at = from.towards(from.direction(to), hole.fromDatum().inches() - spare);
+        if (!crop.contains(Box.of(at, at))) return;
+        hole.diameter()
+                .value()
+                .ifPresent(size -> marks.add(Arc.circle(
+                        at, size.inches() / 2, Look.visible(Layer.HARDWARE).of(member.id()))));
+    }
+
+    /** The marks stand over one another above the joint; size at the left, length of one weld at the right, ground flush in the tail. */
+    private void welds(Point at, Box crop) {
+        double step = 0;
+        Map<WeldKind, List<Weld>> kinds = new LinkedHashMap<>();
+        for (Weld weld : leaf.welds())
+            if (weld.joint().equals(joint.id()))
+                kinds.computeIfAbsent(weld.kind(), key -> new ArrayList<>()).add(weld);
+        for (Map.Entry<WeldKind, List<Weld>> kind : kinds.entrySet()) {
+            Weld first = kind.getValue().get(0);
+            boolean both = kind.getValue().stream().anyMatch(weld -> weld.runs() > 1);
+            marks.add(new WeldMark(
+                    at,
+                    new Point(at.x() + scale.real(0.2), crop.maxY() + scale.real(0.3 + step)),
+                    true,
+                    switch (kind.getKey()) {
+                        case GROOVE -> WeldMark.Kind.SQUARE;
+                        case FILLET -> WeldMark.Kind.FILLET;
+                        case FLARE_BEVEL -> WeldMark.Kind.FLARE_BEVEL;
+                    },
+                    both ? WeldMark.Sides.BOTH : WeldMark.Sides.ARROW,
+                    kind.getKey() == WeldKind.FILLET
+                            ? Sizes.inches(
+                                    gate.units(),
+                                    FrameWelds.leg(gate.parts().frame()).inches())
+                            : "",
+                    Sizes.inches(gate.units(), first.length().inches() / first.runs()),
+                    false,
+                    false,
+                    first.flush() ? "grind flush" : "",
+                    Look.note()));
+            step += 0.42;
+        }
+    }
+}
