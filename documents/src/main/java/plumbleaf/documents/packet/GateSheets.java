@@ -87,7 +87,8 @@ public final class GateSheets {
         for (int i = 0; i < kinds.size(); i++) {
             JointDetail.Alike kind = kinds.get(i);
             double x = room.minX() + i % across * wide;
-            double top = room.maxY() - (double) (i / across) * high;
+            int row = i / across;
+            double top = room.maxY() - row * high;
             Drawing detail = Scale.fitted(
                     scale -> JointDetail.of(gate.subject(), kind, scale),
                     wide - 0.3,

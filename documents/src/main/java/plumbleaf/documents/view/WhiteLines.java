@@ -8,7 +8,6 @@ import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Labels;
 import plumbleaf.documents.drawing.Layer;
 import plumbleaf.documents.drawing.LineKind;
-import plumbleaf.documents.drawing.LinearDimension;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.NorthArrow;
@@ -28,8 +27,6 @@ import plumbleaf.engine.line.RunLayout;
 public final class WhiteLines {
     /** Half of the strip to be marked: what a tolerance zone and a hole need on each side. Common practice, no source. */
     public static final double HALF_STRIP_IN = 36;
-
-    private static final double OFF_IN = 0.34;
 
     private final Job job;
     private final List<RunLayout> runs;
@@ -87,21 +84,21 @@ public final class WhiteLines {
         marks.add(Stroke.line(at.towards(square, HALF_STRIP_IN), at.towards(square, -HALF_STRIP_IN), look));
     }
 
+    /** Beside the middle of each leg, outside the strip; a curve says its chords nowhere, the sketch shows them. */
     private void lengths(RunLayout run) {
         PlanLine line = run.line().line();
         List<PlanPoint> vertices = line.vertices();
         double out = run.line().insideIsLeft() ? -1 : 1;
-        double off = out * (OFF_IN + scale.paper(HALF_STRIP_IN));
         for (int i = 0; i + 1 < vertices.size(); i++) {
             if (job.run(run.run()).legs().get(i).chord().value().isPresent()) continue;
-            LinearDimension dimension = LinearDimension.along(
-                    at(vertices.get(i)),
-                    at(vertices.get(i + 1)),
-                    off,
+            Point from = at(vertices.get(i));
+            Point to = at(vertices.get(i + 1));
+            double way = from.direction(to) + out * Math.PI / 2;
+            marks.addAll(labels.beside(
+                    from.middle(to).towards(way, HALF_STRIP_IN),
                     job.display().length(line.lengths().get(i)),
-                    scale);
-            marks.add(dimension);
-            labels.keepFreeText(List.of(dimension));
+                    way,
+                    Look.note().of(run.run() + "." + (i + 1))));
         }
     }
 
