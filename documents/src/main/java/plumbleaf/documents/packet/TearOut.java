@@ -6,13 +6,16 @@ import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.OldFence;
 import plumbleaf.engine.job.Overnight;
 import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PlugFate;
 import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.labour.Phase;
 import plumbleaf.engine.material.Concrete;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.takeoff.TornOut;
 
 /** What comes out, whose it is, what it weighs, where it goes, and what must stay shut while it is down. */
 public final class TearOut {
@@ -30,6 +33,8 @@ public final class TearOut {
         paper.add(new Block.Caution("Before the first board comes off", before(subject)));
         fences(paper, subject);
         plugs(paper, subject);
+        for (Finding finding : subject.findings())
+            if (finding.id().equals("tear-out.loads")) paper.say(finding.message());
         for (Labour labour : subject.labour()) {
             double hours = labour.hours(Phase.TEAR_OUT);
             if (hours > 0.05) paper.say("Planned: " + DecimalText.fixed(hours, 1) + " man-hours. Used: ________");
@@ -79,16 +84,11 @@ public final class TearOut {
                     fence.pitch().isZero()
                             ? "\u2013"
                             : subject.length(fence.pitch().inches()),
-                    fence.pitch().isZero() ? "\u2013" : Integer.toString(posts(fence)),
-                    fence.concrete() ? "yes" : "no");
+                    fence.pitch().isZero() ? "\u2013" : Integer.toString(fence.posts()),
+                    fence.concrete() ? (fence.pulled() > 0 ? "yes, pulled" : "yes, stays") : "no");
         if (table.isEmpty()) return;
         paper.heading("Old fence").add(table.table());
         paper.note("Posts follow from length and pitch: count them. Fill each hole and tread it firm the same day.");
-    }
-
-    /** One more than the whole pitches that cover the length. */
-    static int posts(OldFence fence) {
-        return (int) Math.ceil(fence.length().inches() / fence.pitch().inches() - 1e-9) + 1;
     }
 
     private static void plugs(Paper.Builder paper, PacketSubject subject) {
@@ -98,7 +98,8 @@ public final class TearOut {
                 Column.right("At station"),
                 Column.right("Wide"),
                 Column.right("Deep"),
-                Column.right("Weighs, about"));
+                Column.right("Weighs, about"),
+                Column.left("What becomes of it"));
         for (Plug plug : subject.job().existing().plugs())
             table.row(
                     "\u2610",
@@ -106,18 +107,13 @@ public final class TearOut {
                     subject.length(plug.station().inches()),
                     subject.inches(plug.diameter().inches()),
                     subject.inches(plug.depth().inches()),
-                    DecimalText.whole(pounds(plug)) + " lb");
+                    DecimalText.whole(TornOut.weight(plug.diameter(), plug.depth()).pounds()) + " lb",
+                    plug.fate() == PlugFate.PULL ? "pulled" : "stays");
         if (table.isEmpty()) return;
         paper.heading("Old concrete in the new line").add(table.table());
         paper.note(
                 "A cylinder at " + DecimalText.whole(Concrete.DENSITY.pcf())
                         + " lb a cubic foot. Lift with a jack and chain, nobody over the hole; leave a plug that no new hole meets.");
-    }
-
-    /** Weight of a plug as a cylinder: {@code pi d2 / 4 h} times the density. Source: geometry. */
-    static double pounds(Plug plug) {
-        double d = plug.diameter().inFeet();
-        return Math.PI * d * d / 4 * plug.depth().inFeet() * Concrete.DENSITY.pcf();
     }
 
     private static void shut(Paper.Builder paper, PacketSubject subject) {

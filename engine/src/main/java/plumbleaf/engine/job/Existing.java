@@ -1,5 +1,6 @@
 package plumbleaf.engine.job;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** What is there already. */
@@ -9,6 +10,15 @@ public record Existing(List<PrivateLine> lines, List<Plug> plugs, List<OldFence>
         plugs = List.copyOf(plugs);
         fences = List.copyOf(fences);
         tickets = List.copyOf(tickets);
+    }
+
+    /** The concrete that stays in the line of a run: no new hole meets it. */
+    public List<Plug> leftIn(String run) {
+        List<Plug> left = new ArrayList<>();
+        for (Plug plug : plugs) if (plug.fate() == PlugFate.LEAVE && plug.run().equals(run)) left.add(plug);
+        for (OldFence fence : fences)
+            for (Plug plug : fence.left()) if (plug.run().equals(run)) left.add(plug);
+        return left;
     }
 
     public static Existing none() {

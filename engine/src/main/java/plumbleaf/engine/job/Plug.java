@@ -2,5 +2,5 @@ package plumbleaf.engine.job;
 
 import plumbleaf.engine.quantity.Length;
 
-/** The concrete of an old post, left in the ground on the line of a run. */
-public record Plug(String run, Length station, Length diameter, Length depth) {}
+/** The concrete of an old post on the line of a run. */
+public record Plug(String run, Length station, Length diameter, Length depth, PlugFate fate) {}

@@ -225,9 +225,9 @@ final class RunPosts {
             closed.add(new ClosedStretch(
                     noDig.from().inches() - radiusIn, noDig.to().inches() + radiusIn, noDig.why()));
         }
-        for (Plug plug : existing.plugs()) {
+        for (Plug plug : existing.leftIn(run.id())) {
             double away = plug.diameter().inches() / 2 + radiusIn + PLUG_CLEAR.inches();
-            if (plug.run().equals(run.id())) closed.add(around(plug.station(), away, "an old post's concrete"));
+            closed.add(around(plug.station(), away, "an old post's concrete"));
         }
         for (PrivateLine buried : existing.lines()) {
             double away = buried.tolerance().inches() + radiusIn;

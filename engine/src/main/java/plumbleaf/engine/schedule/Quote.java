@@ -7,15 +7,23 @@ import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.Takeoff;
+import plumbleaf.engine.takeoff.TornOut;
 
 /**
  * What a job takes, what it costs, how long it lasts.
  *
  * @param load what goes on the truck, day by day
+ * @param torn what comes out and is hauled off
  * @param notes what the price leaves out, and why
  */
 public record Quote(
-        Takeoff takeoff, LoadList load, Labour labour, Schedule schedule, Price price, List<Finding> notes) {
+        Takeoff takeoff,
+        LoadList load,
+        TornOut torn,
+        Labour labour,
+        Schedule schedule,
+        Price price,
+        List<Finding> notes) {
     public Quote {
         notes = List.copyOf(notes);
     }

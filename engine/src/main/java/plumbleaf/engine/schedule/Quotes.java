@@ -25,22 +25,18 @@ import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.pricing.Pricing;
 import plumbleaf.engine.pricing.Terms;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.takeoff.Assembly;
 import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.Saws;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.Takeoffs;
+import plumbleaf.engine.takeoff.TornOut;
 
 /** From an assembly to a price: take-off, hours, days, trips, build-up. */
 public final class Quotes {
     /** Loose soil takes more room than it did in the ground: 1.25 to 1.3, common practice, no source. */
     private static final double SWELL = 1.3;
-
-    /** Old wood fence with rails and posts by the foot, dry: judgement. */
-    private static final double OLD_FENCE_LB_PER_FT = 15;
-
-    /** An old plug: 10 x 30 in. of concrete, 205 lb. */
-    private static final double PLUG_LB = 205;
 
     private static final double LB_PER_TON = 2000;
 
@@ -57,7 +53,9 @@ public final class Quotes {
                 assembly.leaves().stream().map(Assembly.BuiltLeaf::leaf).toList();
         LoadList load = LoadList.of(takeoff, leaves, book.rules().truck());
         List<Work> works = new ArrayList<>(Works.of(assembly, job.site().soil()));
+        TornOut torn = TornOut.of(job.existing(), book.rules().truck());
         for (OldFence fence : job.existing().fences()) works.addAll(Works.tearOut(fence));
+        if (torn.plugs() > 0) works.add(Work.of("pull-plug", torn.plugs(), "old concrete"));
         Crew crew = book.crew();
         Pace pace = new Pace(crew.people(), crew.hoursPerDay(), crew.cureDays());
         Schedule schedule = Schedules.of(Labours.of(works, book.labour()), pace, start, isDry(job));
@@ -65,9 +63,10 @@ public final class Quotes {
         works.add(Works.trips(trips));
         Labour labour = Labours.of(works, book.labour());
         Counts counts =
-                new Counts(schedule.siteDays(), trips, assembly.holes(), hauledTons(job), assembly.spoilYards(SWELL));
+                new Counts(schedule.siteDays(), trips, assembly.holes(), torn.all().pounds() / LB_PER_TON, assembly.spoilYards(SWELL));
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
-        return new Quote(NeedDays.on(takeoff, load, schedule), load, labour, schedule, price, notes(job, book));
+        return new Quote(
+                NeedDays.on(takeoff, load, schedule), load, torn, labour, schedule, price, notes(job, book, torn));
     }
 
     /** By the latest reading. */
@@ -76,7 +75,7 @@ public final class Quotes {
         return !readings.isEmpty() && readings.get(readings.size() - 1).moisture() <= DRY_ENOUGH;
     }
 
-    private static List<Finding> notes(Job job, PriceBook book) {
+    private static List<Finding> notes(Job job, PriceBook book, TornOut torn) {
         List<Finding> notes = new ArrayList<>();
         if (book.isEmpty())
             notes.add(note("There is no price book " + book.id()
@@ -89,22 +88,35 @@ public final class Quotes {
                 notes.add(note("The price book has no allowance " + allowance.charge()
                         + "; the price is without it. Add it to the charges of the book, by allowance."));
         }
+        if (!torn.isNothing()) notes.add(tearOut(job, book, torn));
         return notes;
+    }
+
+    private static Finding tearOut(Job job, PriceBook book, TornOut torn) {
+        StringBuilder words = new StringBuilder("The old fence weighs about ")
+                .append(DecimalText.whole(torn.fence().pounds()))
+                .append(" lb");
+        if (!torn.treated().isZero())
+            words.append(", of that ")
+                    .append(DecimalText.whole(torn.treated().pounds()))
+                    .append(" lb treated or painted, which goes apart");
+        if (torn.plugs() > 0)
+            words.append("; ")
+                    .append(torn.plugs())
+                    .append(torn.plugs() == 1 ? " plug of concrete, " : " plugs of concrete, ")
+                    .append(DecimalText.whole(torn.concrete().pounds()))
+                    .append(" lb");
+        if (torn.left() > 0)
+            words.append("; ").append(torn.left()).append(torn.left() == 1 ? " plug stays" : " plugs stay");
+        words.append(": ")
+                .append(torn.loads())
+                .append(torn.loads() == 1 ? " load of at most " : " loads of at most ")
+                .append(DecimalText.whole(book.rules().truck().payload().pounds()))
+                .append(" lb.");
+        return Checked.note("tear-out.loads", Severity.PASS, "site", words.toString(), Basis.job("the old fence"));
     }
 
     private static Finding note(String sentence) {
         return Checked.note("money.book", Severity.CANNOT_SAY, "job", sentence, Basis.judgement("price book"));
-    }
-
-    /** The old fence, and the plugs of its posts where it has any. */
-    private static double hauledTons(Job job) {
-        double pounds = 0;
-        for (OldFence fence : job.existing().fences()) {
-            pounds += fence.length().inFeet() * OLD_FENCE_LB_PER_FT;
-            boolean hasPlugs = fence.concrete() && !fence.pitch().isZero();
-            if (hasPlugs)
-                pounds += (Math.floor(fence.length().inches() / fence.pitch().inches()) + 1) * PLUG_LB;
-        }
-        return pounds / LB_PER_TON;
     }
 }

@@ -35,6 +35,8 @@ final class Choices {
     static final List<Choice> SURVEY_UNITS = Arrays.stream(SurveyUnit.values())
             .map(unit -> new Choice(unit.key(), unit.words()))
             .toList();
+    static final List<Choice> PLUG_FATES =
+            List.of(new Choice("leave", "stays in the ground"), new Choice("pull", "is pulled and hauled off"));
     static final List<Choice> KEPT = Arrays.stream(Kept.values())
             .map(kept -> new Choice(kept.key(), kept.words()))
             .toList();

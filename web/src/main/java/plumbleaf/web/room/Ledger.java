@@ -173,7 +173,13 @@ enum Ledger {
             blank("kind", "What it is", Blank.Kind.WORDS),
             blank("length", "Length", Blank.Kind.FEET),
             blank("pitch", "From post to post", Blank.Kind.FEET),
-            blank("concrete", "Posts in concrete", Blank.Kind.YES)),
+            blank("concrete", "Posts in concrete", Blank.Kind.YES),
+            blank("plugs", "Their concrete", Blank.Kind.MAYBE),
+            blank("plugDiameter", "Its diameter", Blank.Kind.INCHES),
+            blank("plugDepth", "Its depth", Blank.Kind.INCHES),
+            blank("run", "On the line of run", Blank.Kind.MAYBE),
+            blank("from", "Its first post at station", Blank.Kind.FEET),
+            blank("treated", "Treated or painted", Blank.Kind.YES)),
     HEIGHT_RULE(
             "rules.otherHeights",
             "Another height rule",
@@ -277,7 +283,8 @@ enum Ledger {
             blank("run", "Run", Blank.Kind.PICKED),
             blank("station", "Station", Blank.Kind.FEET),
             blank("diameter", "Diameter", Blank.Kind.INCHES),
-            blank("depth", "Depth", Blank.Kind.INCHES)),
+            blank("depth", "Depth", Blank.Kind.INCHES),
+            blank("fate", "What becomes of it", Blank.Kind.MAYBE)),
     TICKET(
             "existing.tickets",
             "A locate ticket",
@@ -438,13 +445,20 @@ enum Ledger {
             case RUN ->
                 blank.key().equals("style") ? Choices.styles(opened.catalogue()) : Choices.ids(opened.text(), "runs");
             case FIT_PART -> Choices.FITS;
+            case PLUG ->
+                blank.key().equals("fate") ? Choices.PLUG_FATES : Choices.ids(opened.text(), "runs");
             case KEEPS -> Choices.KEPT;
             case GUARD -> blank.key().equals("run") ? Choices.ids(opened.text(), "runs") : Choices.YES_NO;
-            case OLD_FENCE -> Choices.FLAGS;
+            case OLD_FENCE ->
+                switch (blank.key()) {
+                    case "plugs" -> Choices.PLUG_FATES;
+                    case "run" -> Choices.ids(opened.text(), "runs");
+                    default -> Choices.FLAGS;
+                };
             case HEIGHT_RULE -> Choices.FROM;
             case LOT_LINE -> Choices.CERTIFIED;
             case ACCESSIBLE, POOL_GATE -> answers(blank, opened);
-            case POOL_RUN, HARD_GROUND, CLIMBABLE, PRIVATE_LINE, PLUG, LATER -> Choices.ids(opened.text(), "runs");
+            case POOL_RUN, HARD_GROUND, CLIMBABLE, PRIVATE_LINE, LATER -> Choices.ids(opened.text(), "runs");
             case SHOT -> Choices.ids(opened.text(), blank.key().equals("setup") ? "ground.setups" : "runs");
             case SETUP -> marks(opened);
             case POINT_FILE -> Choices.SURVEY_UNITS;
