@@ -34,8 +34,8 @@ import plumbleaf.jobfile.survey.SurveyUnit;
 /** A survey's point file as shots, shown or put into a job. */
 @Command(
         name = "shots",
-        description =
-                "Reads a survey's point file (P,N,E,Z,D), says how it was read, and puts its points into a job as shots.",
+        description = "Reads a survey's point file (P,N,E,Z,D), says how it was read, and puts its points into a job as"
+                + " shots.",
         mixinStandardHelpOptions = true)
 final class ShotsVerb implements Callable<Integer> {
     @Parameters(paramLabel = "POINTS", description = "The point file: text, one point a line.")

@@ -90,13 +90,14 @@ public final class Proposal {
                 + gate.subject().plan().sentence() + "."
                 + (gate.isPair()
                         ? " The " + gate.active().key()
-                                + " leaf opens first; a rod in a ground sleeve holds both where they meet, and both are fastened back when open."
+                                + " leaf opens first; a rod in a ground sleeve holds both where they meet, and both"
+                                + " are fastened back when open."
                         : ""));
         double wide = Pages.columnWidth(subject.options().size());
-        paper.add(
-                new Block.Picture(
-                        Scale.fitted(scale -> picture(gate, scale), wide, PICTURE_HIGH_IN),
-                        "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings, and initial below."));
+        paper.add(new Block.Picture(
+                Scale.fitted(scale -> picture(gate, scale), wide, PICTURE_HIGH_IN),
+                "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings,"
+                        + " and initial below."));
         paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));
     }
 
@@ -129,8 +130,8 @@ public final class Proposal {
             out.add((offer.included() > 0 ? "Beyond that, " : "If met, ") + offer.name() + ": "
                     + offer.each().text() + " each");
         if (offers.isEmpty())
-            out.add(
-                    "Rock, buried concrete, roots: $________ for each hole that refuses; extra depth: $________ a foot");
+            out.add("Rock, buried concrete, roots: $________ for each hole that refuses; extra depth: $________ a"
+                    + " foot");
         out.add("Survey: you tell us where the line is, and stand for it");
         out.add("Private lines nobody marks: irrigation, lighting, drains, dog wire");
         out.add("Staining, grading, permit fees");
@@ -160,15 +161,15 @@ public final class Proposal {
 
     private static void terms(Paper.Builder paper, PacketSubject subject) {
         paper.heading("Good to know");
-        paper.say(
-                "Wood moves, checks and turns gray; gaps open in dry months and close in wet ones. That is normal. A gate settles a little when it is hung and in"
-                        + " its first year; we set it with that in mind, and the care card says what to look at and when.");
-        paper.say(
-                "Local code governs heights, setbacks and pool barriers. Numbers in our calculation book are for review by a licensed engineer where one is required.");
+        paper.say("Wood moves, checks and turns gray; gaps open in dry months and close in wet ones. That is normal. A"
+                + " gate settles a little when it is hung and in its first year; we set it with that in mind, and"
+                + " the care card says what to look at and when.");
+        paper.say("Local code governs heights, setbacks and pool barriers. Numbers in our calculation book are for"
+                + " review by a licensed engineer where one is required.");
         if (!subject.job().notes().isEmpty())
             paper.say("Agreed on site: " + String.join(" ", subject.job().notes()));
-        paper.note(
-                "Changes to this work are priced and signed before they are done. Ask us about the notice of cancellation where your state gives one.");
+        paper.note("Changes to this work are priced and signed before they are done. Ask us about the notice of"
+                + " cancellation where your state gives one.");
         paper.heading("Accepted");
         paper.add(new Block.Blank(List.of("Customer", "Date"), 0.45));
         paper.add(

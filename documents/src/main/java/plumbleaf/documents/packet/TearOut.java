@@ -61,10 +61,10 @@ public final class TearOut {
         List<String> words = new ArrayList<>();
         words.add("Whose fence is it? Pull nothing that a neighbor may own before the line below is signed.");
         words.addAll(subject.digging());
-        words.add(
-                "Pulling a post is digging: the marks must be down. Cut wires only when they are slack; gloves, glasses, boots.");
-        words.add(
-                "Paint from before 1978 may hold lead: no sanding, no burning; sheet the ground, bag the chips (from memory). Treated wood is never burned.");
+        words.add("Pulling a post is digging: the marks must be down. Cut wires only when they are slack; gloves,"
+                + " glasses, boots.");
+        words.add("Paint from before 1978 may hold lead: no sanding, no burning; sheet the ground, bag the chips (from"
+                + " memory). Treated wood is never burned.");
         return words;
     }
 
@@ -107,13 +107,14 @@ public final class TearOut {
                     subject.length(plug.station().inches()),
                     subject.inches(plug.diameter().inches()),
                     subject.inches(plug.depth().inches()),
-                    DecimalText.whole(TornOut.weight(plug.diameter(), plug.depth()).pounds()) + " lb",
+                    DecimalText.whole(TornOut.weight(plug.diameter(), plug.depth())
+                                    .pounds()) + " lb",
                     plug.fate() == PlugFate.PULL ? "pulled" : "stays");
         if (table.isEmpty()) return;
         paper.heading("Old concrete in the new line").add(table.table());
-        paper.note(
-                "A cylinder at " + DecimalText.whole(Concrete.DENSITY.pcf())
-                        + " lb a cubic foot. Lift with a jack and chain, nobody over the hole; leave a plug that no new hole meets.");
+        paper.note("A cylinder at " + DecimalText.whole(Concrete.DENSITY.pcf())
+                + " lb a cubic foot. Lift with a jack and chain, nobody over the hole; leave a plug that no"
+                + " new hole meets.");
     }
 
     private static void shut(Paper.Builder paper, PacketSubject subject) {
@@ -123,7 +124,7 @@ public final class TearOut {
             paper.say("Keep in, or out: " + each.what() + "; temporary fence "
                     + subject.length(each.temporaryFence().inches()) + ".");
         if (kept.isEmpty())
-            paper.say(
-                    "Nothing is named. Ask: dogs, children, a pool. Take down only what can be closed again the same day.");
+            paper.say("Nothing is named. Ask: dogs, children, a pool. Take down only what can be closed again the same"
+                    + " day.");
     }
 }

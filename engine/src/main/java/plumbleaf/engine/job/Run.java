@@ -19,6 +19,7 @@ import plumbleaf.engine.support.Support;
  * @param maxBay greatest spacing of posts, centre to centre
  * @param posts what holds its line posts
  * @param fits parts that follow the ground in another way than {@code fit}
+ * @param otherPosts parts whose posts are held in another way
  * @param basis where this run differs from the site
  * @param set posts that a stake-out sheet has fixed
  * @param stain of its wood and that of its gates
@@ -42,6 +43,7 @@ public record Run(
         List<NoDig> noDig,
         List<SetPost> set,
         Support posts,
+        List<PostStretch> otherPosts,
         Stated<DesignBasis> basis,
         Stain stain,
         List<FitPart> fits,
@@ -54,6 +56,13 @@ public record Run(
         set = List.copyOf(set);
         fits = List.copyOf(fits);
         checks = List.copyOf(checks);
+        otherPosts = List.copyOf(otherPosts);
+    }
+
+    /** What holds a post of the line at a station: the first part that has it, else the run's own way. */
+    public Support postsAt(double stationIn) {
+        for (PostStretch part : otherPosts) if (part.holds(stationIn)) return part.posts();
+        return posts;
     }
 
     /** Whether it ends where it begins: round a yard. */
@@ -85,6 +94,7 @@ public record Run(
                 noDig,
                 set,
                 posts,
+                otherPosts,
                 basis,
                 stain,
                 parts,

@@ -248,8 +248,8 @@ record LineFindings(DisplayUnits display) {
                 Severity.CAUTION,
                 run,
                 "Between stations " + text(from) + " and " + text(to) + " of " + run
-                        + " no line with bends at its posts alone keeps the gap to the ground: each bay follows its own chord. Grade the "
-                        + "ground, add a post at the crest or step it.",
+                        + " no line with bends at its posts alone keeps the gap to the ground: each bay follows its"
+                        + " own chord. Grade the ground, add a post at the crest or step it.",
                 Basis.commonPractice("a fence is faired at its posts"));
     }
 

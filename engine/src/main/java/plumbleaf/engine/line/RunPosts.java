@@ -84,7 +84,8 @@ final class RunPosts {
         List<Stop> fixed = fixed();
         checkDigging(fixed);
         if (run.isLoneGate() || fixed.isEmpty()) return new Placed(fixed, true, findings);
-        List<ClosedStretch> closed = closed(holeIn() / 2);
+        double hole = Math.max(sizes.hole(run).inches(), sizes.post(run).inches());
+        List<ClosedStretch> closed = DugParts.of(run).cut(closed(hole / 2));
         List<Stop> all = new ArrayList<>();
         for (int i = 0; i < fixed.size(); i++) {
             if (i > 0 && !isOpen(fixed.get(i - 1), fixed.get(i)))
@@ -103,15 +104,16 @@ final class RunPosts {
         return spansGate(from, to) || to.stationIn() - from.stationIn() < (from.widthIn() + to.widthIn()) / 2;
     }
 
-    private double holeIn() {
-        boolean digs = run.posts()
-                .match(footing -> true, driven -> true, plate -> false, core -> false, wall -> false, old -> false);
-        return digs ? Math.max(sizes.hole(run).inches(), sizes.post(run).inches()) : 0;
+    private double holeIn(Support posts) {
+        return DugParts.digs(posts)
+                ? Math.max(sizes.hole(run).inches(), sizes.post(run).inches())
+                : 0;
     }
 
     private Stop own(double stationIn, PostRole role) {
         Length width = role == PostRole.LINE ? sizes.post(run) : sizes.terminal(run);
-        return new Stop(stationIn, role, "", width.inches(), holeIn(), run.posts(), "", "");
+        Support posts = run.postsAt(stationIn);
+        return new Stop(stationIn, role, "", width.inches(), holeIn(posts), posts, "", "");
     }
 
     private List<Stop> fixed() {

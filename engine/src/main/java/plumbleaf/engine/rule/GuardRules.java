@@ -53,7 +53,8 @@ public final class GuardRules {
                         "guard.basis",
                         part,
                         part
-                                + " is a guard and is designed on the customary basis: say the engineered basis for it, so that it must stand the wind too.",
+                                + " is a guard and is designed on the customary basis: say the engineered basis for"
+                                + " it, so that it must stand the wind too.",
                         rules.row("GD05"));
     }
 
@@ -76,7 +77,8 @@ public final class GuardRules {
                         part + " is a guard over a drop of " + rules.say().text(drop)
                                 + ". What holds it up there must take " + DecimalText.fixed(pushLb, 0) + " lb and "
                                 + DecimalText.fixed(momentLbFt, 0)
-                                + " lb-ft at each post besides the wind and its own earth: a retaining wall is for a licensed engineer.",
+                                + " lb-ft at each post besides the wind and its own earth: a retaining wall is for a"
+                                + " licensed engineer.",
                         rules.row("GD05"));
     }
 }

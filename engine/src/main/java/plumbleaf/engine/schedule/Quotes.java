@@ -62,8 +62,12 @@ public final class Quotes {
         int trips = (int) Math.ceil(schedule.siteDays());
         works.add(Works.trips(trips));
         Labour labour = Labours.of(works, book.labour());
-        Counts counts =
-                new Counts(schedule.siteDays(), trips, assembly.holes(), torn.all().pounds() / LB_PER_TON, assembly.spoilYards(SWELL));
+        Counts counts = new Counts(
+                schedule.siteDays(),
+                trips,
+                assembly.holes(),
+                torn.all().pounds() / LB_PER_TON,
+                assembly.spoilYards(SWELL));
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
         return new Quote(
                 NeedDays.on(takeoff, load, schedule), load, torn, labour, schedule, price, notes(job, book, torn));

@@ -35,10 +35,12 @@ public record TornOut(Force fence, Force treated, int plugs, Force concrete, int
             fence += own;
             if (old.treated()) treated += own;
             plugs += old.pulled();
-            concrete += old.pulled() * weight(old.plugDiameter(), old.plugDepth()).pounds();
+            concrete +=
+                    old.pulled() * weight(old.plugDiameter(), old.plugDepth()).pounds();
             if (old.concrete()) left += old.posts() - old.pulled();
         }
-        for (Plug plug : single) concrete += weight(plug.diameter(), plug.depth()).pounds();
+        for (Plug plug : single)
+            concrete += weight(plug.diameter(), plug.depth()).pounds();
         plugs += single.size();
         left += existing.plugs().size() - single.size();
         int loads = loads(truck, fence - treated) + loads(truck, treated) + loads(truck, concrete);

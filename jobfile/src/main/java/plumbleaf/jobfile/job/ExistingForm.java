@@ -51,8 +51,7 @@ final class ExistingForm {
                     fields.assumed("depth", Words.DEPTH, Length.inches(30), Words.CUSTOM),
                     fields.given("fate", FATE).orElse(PlugFate.LEAVE)));
         List<OldFence> fences = new ArrayList<>();
-        for (Fields fields : existing.objects("fences"))
-            fences.add(fence(fields));
+        for (Fields fields : existing.objects("fences")) fences.add(fence(fields));
         List<LocateTicket> tickets = new ArrayList<>();
         for (Fields fields : existing.objects("tickets")) {
             LocateTicket ticket = new LocateTicket(
@@ -105,10 +104,7 @@ final class ExistingForm {
                         .put("diameter", TextKind.LENGTH, plug.diameter())
                         .put("depth", TextKind.LENGTH, plug.depth())
                         .put("fate", FATE, plug.fate()));
-        out.objects(
-                "fences",
-                existing.fences(),
-                ExistingForm::writeFence);
+        out.objects("fences", existing.fences(), ExistingForm::writeFence);
         out.objects(
                 "tickets",
                 existing.tickets(),

@@ -173,6 +173,8 @@ final class JobChecks {
         }
         for (int i = 0; i < run.fits().size(); i++)
             stationInside(run.id(), run.fits().get(i).to(), at + ".fits[" + i + "].to");
+        for (int i = 0; i < run.otherPosts().size(); i++)
+            stationInside(run.id(), run.otherPosts().get(i).from(), at + ".otherPosts[" + i + "].from");
         for (int i = 0; i < run.set().size(); i++) {
             id(run.set().get(i).id(), at + ".set[" + i + "]");
             stationInside(run.id(), run.set().get(i).station(), at + ".set[" + i + "].station");

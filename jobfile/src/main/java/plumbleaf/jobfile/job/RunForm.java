@@ -10,6 +10,7 @@ import plumbleaf.engine.job.FitPart;
 import plumbleaf.engine.job.Heading;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.NoDig;
+import plumbleaf.engine.job.PostStretch;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
 import plumbleaf.engine.job.SetPost;
@@ -80,6 +81,7 @@ final class RunForm {
                 noDig,
                 set,
                 SupportForm.read(run.object("posts")),
+                otherPosts(run),
                 Open.of(run.given("basis", Words.BASIS)),
                 stain(run.object("stain")),
                 fits(run),
@@ -100,6 +102,24 @@ final class RunForm {
         return new Stain(
                 stain.givenCount("coats", 0, 2).orElse(0),
                 stain.given("texture", TEXTURE).orElse(Stain.Texture.ROUGH));
+    }
+
+    private static List<PostStretch> otherPosts(Fields run) {
+        List<PostStretch> parts = new ArrayList<>();
+        Length end = Length.ZERO;
+        for (Fields fields : run.objects("otherPosts")) {
+            PostStretch part = new PostStretch(
+                    fields.needed("from", Words.STATION, Length.ZERO),
+                    fields.needed("to", Words.STATION, Length.feet(8)),
+                    SupportForm.read(fields));
+            if (part.from().compareTo(part.to()) >= 0)
+                fields.refuse("to", "this is not beyond the near end", "write the farther end here");
+            if (part.from().compareTo(end) < 0)
+                fields.refuse("from", "this part begins before the one before it ends", "give the parts in order");
+            end = part.to();
+            parts.add(part);
+        }
+        return parts;
     }
 
     private static List<FitPart> fits(Fields run) {
@@ -247,6 +267,10 @@ final class RunForm {
         out.putIfAny("step", TextKind.LENGTH, run.step().value());
         CornerForm.writeChecks(run.checks(), out);
         out.object("posts", posts -> SupportForm.write(run.posts(), posts));
+        out.objects("otherPosts", run.otherPosts(), (part, entries) -> {
+            entries.put("from", TextKind.LENGTH, part.from()).put("to", TextKind.LENGTH, part.to());
+            SupportForm.write(part.posts(), entries);
+        });
         out.putIfAny("crossSlope", TextKind.SLOPE, run.crossSlope().value());
         out.putIfAny("basis", Words.BASIS, run.basis().value());
         if (!run.stain().isNone())

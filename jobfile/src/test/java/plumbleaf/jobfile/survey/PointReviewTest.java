@@ -47,11 +47,15 @@ class PointReviewTest {
         assertThat(file.errors())
                 .extracting(InputError::text)
                 .containsExactly(
-                        "site.txt:4: northing: northing and easting are swapped here: the other way round the point lies among the rest; write this line in the order of the others",
-                        "site.txt:10: elevation: the elevation is missing: this stands in its place; give the point its height, or strike the line",
-                        "site.txt:13: elevation: the elevation is missing; write P,N,E,Z,D with plain numbers for N, E and Z",
+                        "site.txt:4: northing: northing and easting are swapped here: the other way round the point"
+                                + " lies among the rest; write this line in the order of the others",
+                        "site.txt:10: elevation: the elevation is missing: this stands in its place; give the point"
+                                + " its height, or strike the line",
+                        "site.txt:13: elevation: the elevation is missing; write P,N,E,Z,D with plain numbers for N, E"
+                                + " and Z",
                         "site.txt:16: point \"3\": this point is there twice; keep one of the lines",
-                        "site.txt:21: northing: northing and elevation are swapped here: the other way round the point lies among the rest; write this line in the order of the others");
+                        "site.txt:21: northing: northing and elevation are swapped here: the other way round the point"
+                                + " lies among the rest; write this line in the order of the others");
     }
 
     @Test

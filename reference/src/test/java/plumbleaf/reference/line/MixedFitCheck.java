@@ -25,7 +25,8 @@ class MixedFitCheck {
         return LaidOut.of(
                 "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"rules\": { \"gap\": { \"largest\": \"23\\\"\" }"
                         + " }, \"ground\": { \"shots\": [" + shots
-                        + "] }, \"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"40'\" }, { \"length\": \"40'\", \"turn\": \"90 deg left\" } ], \"style\": \""
+                        + "] }, \"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"40'\" }, { \"length\":"
+                        + " \"40'\", \"turn\": \"90 deg left\" } ], \"style\": \""
                         + style + "\", \"infill\": \"6'\", \"bottomGap\": \"2\\\"\"" + more + " } ] }");
     }
 
@@ -43,8 +44,10 @@ class MixedFitCheck {
         assertThat(findings(laid, "line.mixed"))
                 .extracting(Finding::message)
                 .containsExactly(
-                        "From station 0\" to 40' 0\" R1 is racked: its steepest bay is 10 %; its panels and brackets take 20 %.",
-                        "From station 40' 0\" to 80' 0\" R1 is stepped: its steepest bay is 30 %; its panels and brackets take 20 %.");
+                        "From station 0\" to 40' 0\" R1 is racked: its steepest bay is 10 %; its panels and brackets"
+                                + " take 20 %.",
+                        "From station 40' 0\" to 80' 0\" R1 is stepped: its steepest bay is 30 %; its panels and"
+                                + " brackets take 20 %.");
         assertThat(findings(laid, "line.fit-changes"))
                 .singleElement()
                 .satisfies(change -> assertThat(change.severity()).isEqualTo(Severity.PASS));
@@ -97,8 +100,11 @@ class MixedFitCheck {
         return LaidOut.of(
                 "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"rules\": { \"gap\": { \"largest\": \"9\\\"\" }"
                         + keeps
-                        + " }, \"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0'\" },"
-                        + "{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"4'\", \"elevation\": \"-5\\\"\" }, { \"id\": \"S3\", \"run\": \"R1\", \"station\": \"8'\", \"elevation\": \"0'\" } ] },"
-                        + "\"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"8'\" } ], \"style\": \"wood-side-by-side\", \"infill\": \"6'\", \"bottomGap\": \"2\\\"\" } ] }");
+                        + " }, \"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\","
+                        + " \"elevation\": \"0'\" },{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"4'\","
+                        + " \"elevation\": \"-5\\\"\" }, { \"id\": \"S3\", \"run\": \"R1\", \"station\": \"8'\","
+                        + " \"elevation\": \"0'\" } ] },\"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"8'\""
+                        + " } ], \"style\": \"wood-side-by-side\", \"infill\": \"6'\", \"bottomGap\": \"2\\\"\" } ]"
+                        + " }");
     }
 }

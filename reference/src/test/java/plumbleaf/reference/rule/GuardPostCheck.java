@@ -37,9 +37,10 @@ class GuardPostCheck {
 
     private static List<Finding> on(String rules, String style, String run) {
         return PoolYard.findings("{ \"format\": \"plumbleaf-job\", \"version\": 1, \"rules\": { " + rules
-                + " }, \"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0'\" },"
-                + "{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"24'\", \"elevation\": \"0'\" } ] },"
-                + "\"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"24'\" } ], \"maxBay\": \"6'\", \"style\": \""
+                + " }, \"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\","
+                + " \"elevation\": \"0'\" },{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"24'\", \"elevation\":"
+                + " \"0'\" } ] },\"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"24'\" } ], \"maxBay\":"
+                + " \"6'\", \"style\": \""
                 + style + "\", " + run + " } ] }");
     }
 

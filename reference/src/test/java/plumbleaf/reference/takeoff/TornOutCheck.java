@@ -42,7 +42,8 @@ class TornOutCheck {
 
     @Test
     void aPlugWeighsTwoHundredAndFivePounds() {
-        assertThat(TornOut.weight(Length.inches(10), Length.inches(30)).pounds()).isCloseTo(204.5, within(0.05));
+        assertThat(TornOut.weight(Length.inches(10), Length.inches(30)).pounds())
+                .isCloseTo(204.5, within(0.05));
     }
 
     /** 1,500 lb of treated fence are one load of 1,500 lb, 14 plugs of 204.5 lb are 2,863 lb and two. */

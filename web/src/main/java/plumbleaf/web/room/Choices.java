@@ -35,6 +35,11 @@ final class Choices {
     static final List<Choice> SURVEY_UNITS = Arrays.stream(SurveyUnit.values())
             .map(unit -> new Choice(unit.key(), unit.words()))
             .toList();
+    static final List<Choice> LINE_SUPPORTS = List.of(
+            new Choice("core-socket", "a socket cored in a slab or wall"),
+            new Choice("slab-plate", "a plate on a slab"),
+            new Choice("driven", "driven"),
+            new Choice("new-footing", "a footing"));
     static final List<Choice> PLUG_FATES =
             List.of(new Choice("leave", "stays in the ground"), new Choice("pull", "is pulled and hauled off"));
     static final List<Choice> KEPT = Arrays.stream(Kept.values())

@@ -139,6 +139,15 @@ enum Ledger {
             blank("from", "From station", Blank.Kind.FEET),
             blank("to", "To station", Blank.Kind.FEET),
             blank("fit", "Fit there", Blank.Kind.PICKED)),
+    OTHER_POSTS(
+            "runs[].otherPosts",
+            "A stretch whose posts are held in another way",
+            "Add stretch",
+            "",
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET),
+            blank("support.kind", "Held by", Blank.Kind.PICKED),
+            blank("support.depth", "How deep", Blank.Kind.INCHES)),
     NO_DIG(
             "runs[].noDig",
             "A stretch where no hole may be",
@@ -445,8 +454,8 @@ enum Ledger {
             case RUN ->
                 blank.key().equals("style") ? Choices.styles(opened.catalogue()) : Choices.ids(opened.text(), "runs");
             case FIT_PART -> Choices.FITS;
-            case PLUG ->
-                blank.key().equals("fate") ? Choices.PLUG_FATES : Choices.ids(opened.text(), "runs");
+            case OTHER_POSTS -> Choices.LINE_SUPPORTS;
+            case PLUG -> blank.key().equals("fate") ? Choices.PLUG_FATES : Choices.ids(opened.text(), "runs");
             case KEEPS -> Choices.KEPT;
             case GUARD -> blank.key().equals("run") ? Choices.ids(opened.text(), "runs") : Choices.YES_NO;
             case OLD_FENCE ->

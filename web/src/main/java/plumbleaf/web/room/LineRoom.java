@@ -89,6 +89,7 @@ final class LineRoom {
         for (int i = 0; i < opened.text().count(at + ".legs"); i++) strips.add(LegFields.of(opened, at, id, i));
         strips.addAll(Listed.strips(opened, Ledger.CHECK_TAPE, at + ".checks", "Check tape"));
         strips.addAll(Listed.strips(opened, Ledger.FIT_PART, at + ".fits", "Fit"));
+        strips.addAll(Listed.strips(opened, Ledger.OTHER_POSTS, at + ".otherPosts", "Posts"));
         strips.addAll(Listed.strips(opened, Ledger.NO_DIG, at + ".noDig", "No-dig"));
         return Panel.of("Legs and stretches of run " + id, id)
                 .withFields(LegFields.start(opened, at, id))
@@ -96,6 +97,7 @@ final class LineRoom {
                         Ledger.LEG.entry(opened, at + ".legs"),
                         Ledger.CHECK_TAPE.entry(opened, at + ".checks"),
                         Ledger.FIT_PART.entry(opened, at + ".fits"),
+                        Ledger.OTHER_POSTS.entry(opened, at + ".otherPosts"),
                         Ledger.NO_DIG.entry(opened, at + ".noDig")))
                 .withStrips(strips);
     }
