@@ -213,7 +213,7 @@ public final class SitePlan {
     }
 
     private void end(RunEnd end, Point at, Direction leg, boolean first) {
-        boolean wall = end.match(free -> false, isWall -> true, joins -> false);
+        boolean wall = end.match(free -> false, isWall -> true, joins -> false, theirs -> false);
         if (!wall) return;
         double along = StrictMath.atan2(leg.north(), leg.east());
         double away = first ? along + Math.PI : along;

@@ -77,7 +77,7 @@ final class PoolRules {
 
     /** A free end that no other run of the barrier meets; a run that comes back to its own start meets itself. */
     private boolean isOpen(RunEnd end, Run run, PlanPoint at, boolean start) {
-        if (!end.match(free -> true, wall -> false, joins -> false)) return false;
+        if (!end.match(free -> true, wall -> false, joins -> false, theirs -> true)) return false;
         for (Run other : job.runs()) {
             PlanLine line = layout.run(other.id()).line().line();
             boolean own = other.id().equals(run.id());

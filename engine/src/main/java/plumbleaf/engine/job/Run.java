@@ -67,7 +67,7 @@ public record Run(
 
     /** Whether it ends where it begins: round a yard. */
     public boolean isRing() {
-        return last.match(free -> false, wall -> false, joins -> joins.run().equals(id));
+        return last.match(free -> false, wall -> false, joins -> joins.run().equals(id), theirs -> false);
     }
 
     /** How the fence follows the ground at a station: the first part that holds it, else the run's own way. */

@@ -115,7 +115,7 @@ public final class Layouts {
     }
 
     private static boolean joins(RunEnd end, Run run) {
-        return end.match(free -> false, wall -> false, joined -> joined.run().equals(run.id()));
+        return end.match(free -> false, wall -> false, joined -> joined.run().equals(run.id()), theirs -> false);
     }
 
     private double joint(Run other, Run run, RunLine line, PlanPoint at) {
@@ -210,6 +210,7 @@ public final class Layouts {
         say.steps(run.id(), bays, step, StepSize.words(run, style)).ifPresent(findings::add);
         checkHeights(run, bays, beside);
         findings.addAll(TapedCorners.of(run, line.line(), say));
+        findings.addAll(TieIns.of(run, bays, profile, say));
         return new RunLayout(
                 run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven(), style);
     }

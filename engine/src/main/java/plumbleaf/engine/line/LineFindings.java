@@ -14,6 +14,7 @@ import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.Keeping;
 import plumbleaf.engine.job.MeasuredFrom;
+import plumbleaf.engine.job.RunEnd;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
@@ -177,6 +178,35 @@ record LineFindings(DisplayUnits display) {
                         + text(off) + " off.",
                 Basis.commonPractice("1 in 500 with a tape"),
                 Measure.demand(off.inches(), allowed.inches(), "in"));
+    }
+
+    Finding tieIn(String run, Offset station, RunEnd.Neighbour theirs) {
+        boolean agreed = theirs.agreed().or(false);
+        return Checked.note(
+                "line.tie-in",
+                agreed ? Severity.PASS : theirs.agreed().isSaid() ? Severity.MUST_FIX : Severity.CANNOT_SAY,
+                run,
+                run + " meets a fence that is not ours at station " + text(station)
+                        + (theirs.fence().isEmpty() ? "" : " (" + theirs.fence() + ")")
+                        + ", on a post of its own with nothing hung on theirs; its owner "
+                        + (agreed
+                                ? "has agreed."
+                                : theirs.agreed().isSaid()
+                                        ? "has not agreed: stop short of it, or ask again."
+                                        : "was not asked yet, or nobody wrote it down."),
+                Basis.commonPractice("consent before anything touches a neighbor's fence"));
+    }
+
+    Finding tieInHeight(String run, Offset station, Offset ours, Length theirs) {
+        Length apart = ours.minus(theirs.asOffset()).size();
+        return Checked.of(
+                "line.tie-in-height",
+                Severity.CAUTION,
+                run,
+                "Where " + run + " meets the other fence, at station " + text(station) + ", its top is " + text(ours)
+                        + " over the ground and theirs " + text(theirs) + ".",
+                Basis.judgement("tops that meet within 2 in."),
+                Measure.demand(apart.inches(), 2, "in"));
     }
 
     Finding joinMissed(String run, String other, Length away) {

@@ -150,7 +150,8 @@ final class RunPosts {
                         "",
                         ""),
                 joins -> new Stop(
-                        stationIn, PostRole.CORNER, "", sizes.post(run).inches(), 0, run.posts(), "", joins.run()));
+                        stationIn, PostRole.CORNER, "", sizes.post(run).inches(), 0, run.posts(), "", joins.run()),
+                theirs -> own(stationIn, PostRole.END));
     }
 
     private void addPosts(Gate gate, List<Stop> wanted) {

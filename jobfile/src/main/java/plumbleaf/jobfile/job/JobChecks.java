@@ -179,9 +179,9 @@ final class JobChecks {
             id(run.set().get(i).id(), at + ".set[" + i + "]");
             stationInside(run.id(), run.set().get(i).station(), at + ".set[" + i + "].station");
         }
-        end(run, run.first().match(free -> "", wall -> "", joins -> joins.run()), at + ".ends[0].run");
+        end(run, run.first().match(free -> "", wall -> "", joins -> joins.run(), theirs -> ""), at + ".ends[0].run");
         if (!run.isRing())
-            end(run, run.last().match(free -> "", wall -> "", joins -> joins.run()), at + ".ends[1].run");
+            end(run, run.last().match(free -> "", wall -> "", joins -> joins.run(), theirs -> ""), at + ".ends[1].run");
         else if (run.legs().size() < 3)
             refuse(at + ".ends[1].run", "two legs make no ring", "name another run, or the run's other legs");
         for (int i = 0; i < run.checks().size(); i++) {

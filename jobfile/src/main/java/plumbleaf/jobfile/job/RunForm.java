@@ -30,10 +30,13 @@ import plumbleaf.jobfile.input.TextKind;
 
 /** {@code runs[]}: legs, ends, style, height, fit, where no hole may be, posts staked out. */
 final class RunForm {
-    private static final List<String> ENDS = List.of("free", "wall", "joins");
+    private static final List<String> ENDS = List.of("free", "wall", "joins", "neighbour");
 
     /** More chords than this in one curve are a slip of the pen. */
     private static final int MOST_CHORDS = 200;
+
+    private static final TextKind<Boolean> ANSWER =
+            TextKind.oneOf("an answer", List.of(true, false), answer -> answer ? "yes" : "no");
 
     private static final TextKind<Stain.Texture> TEXTURE =
             TextKind.oneOf("a texture", List.of(Stain.Texture.values()), Stain.Texture::key);
@@ -223,6 +226,11 @@ final class RunForm {
         return switch (choice.kind()) {
             case "wall" -> new RunEnd.Wall(choice.fields().needed("of", Words.WALL, WallKind.MASONRY));
             case "joins" -> new RunEnd.Joins(choice.fields().needed("run", TextKind.WORDS, ""));
+            case "neighbour" ->
+                new RunEnd.Neighbour(
+                        choice.fields().words("fence"),
+                        Open.of(choice.fields().given("height", Words.HEIGHT)),
+                        Open.of(choice.fields().given("agreed", ANSWER)));
             default -> new RunEnd.Free();
         };
     }
@@ -287,10 +295,14 @@ final class RunForm {
     }
 
     private static String endKind(RunEnd end) {
-        return end.match(free -> "free", wall -> "wall", joins -> "joins");
+        return end.match(free -> "free", wall -> "wall", joins -> "joins", theirs -> "neighbour");
     }
 
     private static void writeEnd(RunEnd end, Entries out) {
-        end.match(free -> out, wall -> out.put("of", Words.WALL, wall.of()), joins -> out.words("run", joins.run()));
+        end.match(free -> out, wall -> out.put("of", Words.WALL, wall.of()), joins -> out.words("run", joins.run()), theirs -> {
+            out.words("fence", theirs.fence());
+            return out.putIfAny("height", TextKind.LENGTH, theirs.height().value())
+                    .putIfAny("agreed", ANSWER, theirs.agreed().value());
+        });
     }
 }

@@ -53,7 +53,7 @@ final class FullJob {
             },
             {
               "id": "R2", "outside": "right", "start": { "east": "0'", "north": "0'" },
-              "legs": [{ "length": "60'", "bearing": "0 deg", "taped": "level" }], "ends": ["free", "free"], "style": "none",
+              "legs": [{ "length": "60'", "bearing": "0 deg", "taped": "level" }], "ends": ["free", { "kind": "neighbour", "fence": "boards next door", "height": "6'", "agreed": "yes" }], "style": "none",
               "infill": "6'", "bottomGap": "0\\"", "fit": "stepped", "maxBay": "8'", "finishedFace": "in",
               "posts": { "support": { "kind": "core-socket", "depth": "8\\"", "slabThickness": "10\\"", "edgeDistance": "6\\"" } }
             },

@@ -47,6 +47,7 @@ final class RunEndText {
         for (Choice wall : Choices.WALLS) choices.add(new Choice("wall " + wall.value(), "a wall of " + wall.words()));
         for (Choice run : Choices.ids(text, "runs"))
             if (!run.value().equals(own)) choices.add(new Choice("joins " + run.value(), "run " + run.value()));
+        choices.add(new Choice("neighbour", "a neighbor's fence, at a post of ours"));
         if (end == 1) choices.add(new Choice("joins " + own, "its own start, round a yard"));
         return choices;
     }
