@@ -55,6 +55,7 @@ public final class Designs {
         findings.addAll(PostFindings.of(posts));
         findings.addAll(yard.bayFindings());
         findings.addAll(yard.guardFindings());
+        findings.addAll(yard.spacingFindings());
         OwnPartFindings.of(job.parts()).ifPresent(findings::add);
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
         findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, quote.schedule(), standards));

@@ -1,15 +1,21 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.finding.Basis;
+import plumbleaf.engine.finding.Checked;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.SpacingLimit;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
@@ -26,26 +32,76 @@ import plumbleaf.engine.wind.LegWind;
  * Source: AISC 360-22 H1-1b. Check: WindSpacingTest.
  */
 final class WindSpacing implements SpacingLimit {
+    /** Of a run with more legs, the first ones stand for it. */
+    private static final int MOST_LEGS = 12;
+
+    /** Farther apart no rail reaches. */
+    private static final Length ASKED = Length.feet(20);
+
     private final Map<String, Engineered> runs = new LinkedHashMap<>();
+    private final Map<String, Engineered> all = new LinkedHashMap<>();
+    private final DisplayUnits display;
 
     private record Engineered(RunWind wind, List<LegWind> legs, Moment allowable, Length most) {}
 
     /** @param winds on the runs of the job, in their order */
     WindSpacing(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds) {
+        this.display = job.display();
         for (int i = 0; i < job.runs().size(); i++) {
             Run run = job.runs().get(i);
             Optional<FenceStyle> style = catalogue.style(run.style());
             boolean engineered = job.site().forcesEngineered() || job.basisOf(run) == DesignBasis.ENGINEERED;
-            if (!engineered || style.isEmpty()) continue;
+            if (style.isEmpty()) continue;
             RunWind wind = winds.get(i);
-            runs.put(
-                    run.id(),
-                    new Engineered(
-                            wind,
-                            wind.designOfLegs(),
-                            allowable(run, picks.of(run), style.get(), catalogue),
-                            run.maxBay()));
+            Engineered one = new Engineered(
+                    wind, wind.designOfLegs(), allowable(run, picks.of(run), style.get(), catalogue), run.maxBay());
+            all.put(run.id(), one);
+            if (engineered) runs.put(run.id(), one);
         }
+    }
+
+    /** What each run's posts would stand apart by the wind alone, at its start and in its middle: solved for, whatever the basis. */
+    List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        all.forEach((run, one) -> findings.add(solved(run, one)));
+        return findings;
+    }
+
+    private Finding solved(String run, Engineered one) {
+        Length nearEnd = ASKED;
+        Length inside = Length.ZERO;
+        for (int leg = 0; leg < one.legs().size() && leg < MOST_LEGS; leg++) {
+            Length length = one.wind().legLength(leg);
+            Length first = spacing(one, leg, length, Length.ZERO);
+            Length middle = spacing(one, leg, length, length.times(0.5));
+            if (first.compareTo(nearEnd) < 0) nearEnd = first;
+            if (middle.compareTo(inside) > 0) inside = middle;
+            if (first.compareTo(inside) > 0) inside = first;
+        }
+        boolean varies = inside.inches() - nearEnd.inches() > 1;
+        String apart = display.length(new Length(Math.floor(inside.inches())));
+        String words = inside.compareTo(ASKED) >= 0 && !varies
+                ? "The wind on the posts of " + run + " sets no limit to their spacing below " + display.length(ASKED)
+                : varies
+                        ? "By the wind the posts of " + run + " may stand " + apart + " apart inside, "
+                                + display.length(new Length(Math.floor(nearEnd.inches())))
+                                + " near a free end or corner, where it is stronger"
+                        : "By the wind the posts of " + run + " may stand " + apart + " apart";
+        boolean governs = runs.containsKey(run);
+        return Checked.note(
+                "post.spacing",
+                Severity.PASS,
+                run,
+                words + ", the bending of the post solved for"
+                        + (governs
+                                ? "; the layout keeps to it and to " + display.length(one.most()) + " at most."
+                                : "; on the customary basis the layout keeps to " + display.length(one.most())
+                                        + " and tells the rated gust."),
+                Basis.clause("ASCE 7-16 29.3; AISC 360-22 H1 or NDS 2018 3.9, solved for"));
+    }
+
+    private static Length spacing(Engineered one, int leg, Length length, Length from) {
+        return PostSpacing.longestFrom(one.legs().get(leg), length, from, one.allowable(), ASKED);
     }
 
     private static Moment allowable(Run run, PickedRun pick, FenceStyle style, Catalogue catalogue) {

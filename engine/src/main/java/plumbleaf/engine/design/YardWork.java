@@ -23,7 +23,6 @@ import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Layouts;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLines;
-import plumbleaf.engine.line.SpacingLimit;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
@@ -39,6 +38,7 @@ final class YardWork {
     private final Picks picks;
     private final List<RunLine> lines;
     private final Ground ground;
+    private final WindSpacing spacing;
     private final Layout layout;
     private final List<RunWind> winds;
     private final PostWork postWork;
@@ -55,7 +55,7 @@ final class YardWork {
         List<RunWind> made = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
         this.winds = made;
-        SpacingLimit spacing = new WindSpacing(job, catalogue, picks, winds);
+        this.spacing = new WindSpacing(job, catalogue, picks, winds);
         this.layout = Layouts.of(job, catalogue, ground, lines, picks, spacing);
         this.postWork = new PostWork(job, catalogue, standards, layout);
         for (Post post : layout.posts()) {
@@ -183,6 +183,11 @@ final class YardWork {
         for (Run run : job.runs())
             findings.addAll(work.of(run, layout.run(run.id()).bays(), wind(run)));
         return findings;
+    }
+
+    /** The greatest spacing that the wind leaves the posts of each run. */
+    List<Finding> spacingFindings() {
+        return spacing.findings();
     }
 
     /** Fences beside a drop. */

@@ -92,11 +92,11 @@ public final class Quotes {
                 notes.add(note("The price book has no allowance " + allowance.charge()
                         + "; the price is without it. Add it to the charges of the book, by allowance."));
         }
-        if (!torn.isNothing()) notes.add(tearOut(job, book, torn));
+        if (!torn.isNothing()) notes.add(tearOut(book, torn));
         return notes;
     }
 
-    private static Finding tearOut(Job job, PriceBook book, TornOut torn) {
+    private static Finding tearOut(PriceBook book, TornOut torn) {
         StringBuilder words = new StringBuilder("The old fence weighs about ")
                 .append(DecimalText.whole(torn.fence().pounds()))
                 .append(" lb");

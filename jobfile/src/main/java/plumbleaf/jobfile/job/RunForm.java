@@ -299,10 +299,15 @@ final class RunForm {
     }
 
     private static void writeEnd(RunEnd end, Entries out) {
-        end.match(free -> out, wall -> out.put("of", Words.WALL, wall.of()), joins -> out.words("run", joins.run()), theirs -> {
-            out.words("fence", theirs.fence());
-            return out.putIfAny("height", TextKind.LENGTH, theirs.height().value())
-                    .putIfAny("agreed", ANSWER, theirs.agreed().value());
-        });
+        end.match(
+                free -> out,
+                wall -> out.put("of", Words.WALL, wall.of()),
+                joins -> out.words("run", joins.run()),
+                theirs -> {
+                    out.words("fence", theirs.fence());
+                    return out.putIfAny(
+                                    "height", TextKind.LENGTH, theirs.height().value())
+                            .putIfAny("agreed", ANSWER, theirs.agreed().value());
+                });
     }
 }
