@@ -12,9 +12,9 @@ import plumbleaf.engine.quantity.Offset;
 /**
  * A corner from three tapes against triangles everybody knows: 3-4-5 is square, 1-1-1 turns 120 degrees, 5-7-8 holds 60 degrees between 5 and 8.
  *
- * <p>Source: Euclid, Elements I.47 and II.12 to II.13 (law of cosines).
+ * Source: Euclid, Elements I.47 and II.12 to II.13 (law of cosines).
  *
- * <p>Tolerance: 1e-12 of a radian, rounding.
+ * Tolerance: 1e-12 of a radian, rounding.
  */
 class TapedCornerCheck {
     private static double turnDeg(double before, double leg, double across, Side side) {

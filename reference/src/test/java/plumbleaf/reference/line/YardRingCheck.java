@@ -16,9 +16,9 @@ import plumbleaf.engine.line.PostRole;
  * A yard of 30 by 40 ft walked round with tapes across its corners: the diagonals of a rectangle of 30 and 40 are 50, so it closes; a side a foot short leaves
  * a foot open. A second run begins on the first one's line and shares its post.
  *
- * <p>Source: plane geometry.
+ * Source: plane geometry.
  *
- * <p>Tolerance: 1e-6 in.
+ * Tolerance: 1e-6 in.
  */
 class YardRingCheck {
     private static final String ROUND = ", \"ends\": [ \"free\", { \"kind\": \"joins\", \"run\": \"R1\" } ]";
@@ -60,8 +60,8 @@ class YardRingCheck {
     @Test
     void aFootMissingIsAFootOpen() {
         LaidOut laid = LaidOut.run(
-                "{ \"length\": \"30'\" }, { \"length\": \"40'\", \"turn\": \"90 deg left\" },"
-                        + "{ \"length\": \"30'\", \"turn\": \"90 deg left\" }, { \"length\": \"39'\", \"turn\": \"90 deg left\" }",
+                "{ \"length\": \"30'\" }, { \"length\": \"40'\", \"turn\": \"90 deg left\" },{ \"length\": \"30'\","
+                        + " \"turn\": \"90 deg left\" }, { \"length\": \"39'\", \"turn\": \"90 deg left\" }",
                 ROUND + ", \"checks\": [ { \"from\": \"0'\", \"to\": \"70'\", \"taped\": \"49' 6\\\"\" } ]",
                 0,
                 0,
@@ -77,9 +77,12 @@ class YardRingCheck {
     @Test
     void aRunThatBeginsOnAnotherSharesItsPost() {
         LaidOut laid = LaidOut.of(
-                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" } ] },"
-                        + "\"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"48'\", \"bearing\": \"45 deg\" } ], \"style\": \"wood-side-by-side\" },"
-                        + "{ \"id\": \"R2\", \"start\": { \"run\": \"R1\", \"station\": \"19'\" }, \"legs\": [ { \"length\": \"16'\", \"bearing\": \"135 deg\" } ], \"style\": \"wood-side-by-side\" } ] }");
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"ground\": { \"shots\": [ { \"id\": \"S1\","
+                    + " \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" } ] },\"runs\": [ { \"id\":"
+                    + " \"R1\", \"legs\": [ { \"length\": \"48'\", \"bearing\": \"45 deg\" } ], \"style\":"
+                    + " \"wood-side-by-side\" },{ \"id\": \"R2\", \"start\": { \"run\": \"R1\", \"station\": \"19'\""
+                    + " }, \"legs\": [ { \"length\": \"16'\", \"bearing\": \"135 deg\" } ], \"style\":"
+                    + " \"wood-side-by-side\" } ] }");
         Post shared = laid.layout().runs().get(0).posts().stream()
                 .filter(post -> Math.abs(post.station().inches() - 228) < 1e-6)
                 .findFirst()
