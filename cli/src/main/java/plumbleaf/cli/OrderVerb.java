@@ -94,8 +94,8 @@ final class OrderVerb implements Callable<Integer> {
         if (line.need().work().isEmpty()) return "";
         String day = OrderTables.day(line);
         return day.isEmpty()
-                ? "to " + line.need().work()
-                : "by " + day + ", to " + line.need().work();
+                ? line.need().work()
+                : "by " + day + ", " + line.need().work();
     }
 
     /** Bags or ready-mix, box or pail: what the other way would cost, and from where it pays. */

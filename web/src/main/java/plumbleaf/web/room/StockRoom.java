@@ -128,10 +128,10 @@ final class StockRoom {
     /** When it has to be there, and for what; what lies in the yard is there. */
     private static String needed(TakeoffLine line) {
         if (line.units() == 0) return "Out of the yard";
-        String work =
-                line.need().work().isEmpty() ? "To buy" : "To " + line.need().work();
+        String work = line.need().work();
+        if (work.isEmpty()) return "To buy";
         String day = OrderTables.day(line);
-        return day.isEmpty() ? work : work + ": here by " + day;
+        return (day.isEmpty() ? "To buy for: " : "Here by " + day + ": ") + work;
     }
 
     /** How many, and whether they are shown to be the fewest for these bars. */
