@@ -9,13 +9,17 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plumbleaf.engine.choose.Candidate;
+import plumbleaf.engine.choose.Finer;
 import plumbleaf.engine.choose.Rejected;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.GateChoice;
+import plumbleaf.engine.design.Hanging;
+import plumbleaf.engine.design.HangingAsked;
 import plumbleaf.engine.design.PickedGate;
 import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.job.JobFile;
@@ -42,6 +46,14 @@ final class ChooseVerb implements Callable<Integer> {
 
     @Option(names = "--free", description = "Leave everything about the gates' builds open, whatever the job pins.")
     private boolean free;
+
+    @Option(names = "--hinges", description = "Try every hinge of the catalog too, whatever the job says.")
+    private boolean hinges;
+
+    @Option(
+            names = "--sides",
+            description = "Try both hinge sides too, whatever the job says; how the leaf swings over the ground counts then.")
+    private boolean sides;
 
     @Option(names = "--out", paramLabel = "JOB", description = "Write the job with the chosen builds pinned.")
     private String out = "";
@@ -70,7 +82,7 @@ final class ChooseVerb implements Callable<Integer> {
                     only.isEmpty() ? "choose is for gates" : "name a gate of this job");
         if (free) for (String gate : gates) root = NodePath.of("builds." + gate).remove(root);
         List<GateChoice> choices = choices(read(root), gates);
-        for (GateChoice choice : choices) root = pinned(root, choice);
+        for (GateChoice choice : choices) root = pinned(root, job.gates(), choice);
         if (!out.isEmpty()) Written.text(Path.of(out), JsonWriter.write(root), over);
         answer.document(Json.object()
                 .put("title", job.title())
@@ -91,16 +103,30 @@ final class ChooseVerb implements Callable<Integer> {
 
     private List<GateChoice> choices(Job job, List<String> gates) {
         PriceBook book = Books.of(file, job);
+        HangingAsked asked = new HangingAsked(hinges, sides);
         List<GateChoice> choices = new ArrayList<>();
         for (String gate : gates)
-            choices.add(Designs.choose(job, styles.catalogueOf(file), Designed.standards(), book, gate));
+            choices.add(Designs.choose(job, styles.catalogueOf(file), Designed.standards(), book, gate, asked));
         return choices;
     }
 
-    private static Node pinned(Node root, GateChoice choice) {
+    private static int number(List<Gate> gates, String id) {
+        for (int i = 0; i < gates.size(); i++) if (gates.get(i).id().equals(id)) return i;
+        throw new IllegalArgumentException("No gate " + id);
+    }
+
+    private static Node pinned(Node root, List<Gate> gates, GateChoice choice) {
         Node changed = root;
         for (Candidate<PickedGate> best : choice.choice().best()) {
             PickedGate build = best.build();
+            String gate = "gates[" + number(gates, choice.gate()) + "].";
+            if (build.hanging().isPresent()) {
+                Hanging hanging = build.hanging().get();
+                changed = NodePath.of(gate + "hinges.model").set(changed, Json.text(hanging.hinge()));
+                if (hanging.side().isPresent())
+                    changed = NodePath.of(gate + "hinge")
+                            .set(changed, Json.text(hanging.side().get().key()));
+            }
             String at = "builds." + choice.gate() + ".";
             changed = NodePath.of(at + "frame")
                     .set(changed, Json.text(build.frame().id()));
@@ -139,6 +165,7 @@ final class ChooseVerb implements Callable<Integer> {
             passing.row("next", next.id(), next.price().text());
         lines.addAll(passing.lines(2));
         if (passing.isEmpty()) lines.add("  No build passes.");
+        lines.addAll(lessDrop(choice));
         List<Rejected> rejected = choice.choice().rejected();
         lines.add(
                 "  " + rejected.size() + (passing.isEmpty() ? " fail" : " cheaper ones fail") + ", each for a reason:");
@@ -147,6 +174,22 @@ final class ChooseVerb implements Callable<Integer> {
                     + one.because().message());
         if (rejected.size() > SHOWN)
             lines.add("    and " + (rejected.size() - SHOWN) + " cheaper still; --json lists them all");
+        return lines;
+    }
+
+    /** What each further 1/16 in. less costs, of what comes after hanging in soft soil. */
+    private static List<String> lessDrop(GateChoice choice) {
+        if (choice.finer().isEmpty()) return List.of();
+        Money chosen = choice.choice().best().get(0).price();
+        Columns finer = new Columns("lrl");
+        for (Finer<PickedGate> each : choice.finer())
+            finer.row(
+                    LengthText.inchesOnly(each.limit()) + " and less",
+                    "+" + each.candidate().price().minus(chosen).text(),
+                    each.candidate().id());
+        List<String> lines = new ArrayList<>();
+        lines.add("  What each further 1/16 in. less of drop after hanging in soft soil costs:");
+        lines.addAll(finer.lines(4));
         return lines;
     }
 }

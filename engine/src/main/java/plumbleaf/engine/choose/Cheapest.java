@@ -2,6 +2,7 @@ package plumbleaf.engine.choose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.function.Function;
 import plumbleaf.engine.finding.Finding;
@@ -24,22 +25,34 @@ public final class Cheapest {
         List<Candidate<B>> byPrice = new ArrayList<>(candidates);
         byPrice.sort(Comparator.comparing((Candidate<B> candidate) -> candidate.price())
                 .thenComparing(Candidate::id));
+        return of(byPrice.iterator(), candidates.size(), judge, alternatives);
+    }
+
+    /**
+     * @param byPrice all builds, the cheapest first
+     * @param all how many there are
+     * @param judge the findings of a build's own parts; of one that fails, as soon as it is known, a part of them will do
+     */
+    public static <B> Choice<B> of(
+            Iterator<Candidate<B>> byPrice, int all, Function<B, List<Finding>> judge, int alternatives) {
         List<Candidate<B>> best = new ArrayList<>();
         List<Candidate<B>> next = new ArrayList<>();
         List<Rejected> rejected = new ArrayList<>();
-        for (Candidate<B> candidate : byPrice) {
-            if (!best.isEmpty() && next.size() >= alternatives) break;
+        while (byPrice.hasNext() && (best.isEmpty() || next.size() < alternatives)) {
+            Candidate<B> candidate = byPrice.next();
             List<Finding> findings = Findings.join(judge.apply(candidate.build()));
-            boolean passes = findings.stream().allMatch(Cheapest::mayStand);
+            boolean passes = passes(findings);
             if (!passes && best.isEmpty())
                 rejected.add(new Rejected(candidate.id(), candidate.price(), findings.get(0)));
             if (passes && best.isEmpty()) best.add(candidate);
             else if (passes) next.add(candidate);
         }
-        return new Choice<>(best, next, rejected, candidates.size());
+        return new Choice<>(best, next, rejected, all);
     }
 
-    private static boolean mayStand(Finding finding) {
-        return finding.severity() == Severity.PASS || finding.severity() == Severity.CAUTION;
+    /** Whether a build may stand with these findings. */
+    public static boolean passes(List<Finding> findings) {
+        return findings.stream()
+                .allMatch(finding -> finding.severity() == Severity.PASS || finding.severity() == Severity.CAUTION);
     }
 }

@@ -2,6 +2,7 @@ package plumbleaf.engine.choose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What the search found.
@@ -16,6 +17,15 @@ public record Choice<B>(List<Candidate<B>> best, List<Candidate<B>> next, List<R
         best = List.copyOf(best);
         next = List.copyOf(next);
         rejected = List.copyOf(rejected);
+    }
+
+    /** The same, its builds said otherwise. */
+    public <C> Choice<C> as(Function<B, C> said) {
+        return new Choice<>(
+                best.stream().map(each -> each.as(said)).toList(),
+                next.stream().map(each -> each.as(said)).toList(),
+                rejected,
+                all);
     }
 
     public Optional<Candidate<B>> cheapest() {

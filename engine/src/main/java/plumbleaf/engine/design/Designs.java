@@ -97,16 +97,23 @@ public final class Designs {
      * The search for the cheapest build of one gate that passes, with its proof: what the job pinned stays.
      *
      * @param gate its id
+     * @param asked what of its hanging is looked for too
      */
-    public static GateChoice choose(Job job, Catalogue sold, Standards standards, PriceBook book, String gate) {
+    public static GateChoice choose(
+            Job job, Catalogue sold, Standards standards, PriceBook book, String gate, HangingAsked asked) {
         Catalogue catalogue = sold.with(job.parts());
         YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue));
         List<GateChoice> before = new ArrayList<>();
         for (Gate each : job.gates()) {
-            if (each.id().equals(gate)) return yard.choose(each, book, before);
+            if (each.id().equals(gate)) return yard.choose(each, book, before, asked);
             if (job.builds().of(each).isOpen()) before.add(yard.choose(each, book, before));
         }
         throw new IllegalArgumentException("No gate " + gate + " in this job");
+    }
+
+    /** The same with the gate hung as the job says. */
+    public static GateChoice choose(Job job, Catalogue sold, Standards standards, PriceBook book, String gate) {
+        return choose(job, sold, standards, book, gate, HangingAsked.NOTHING);
     }
 
     /** What a changed job would come to, with the builds of this one where it pins none; empty where one of its gates finds no place. */

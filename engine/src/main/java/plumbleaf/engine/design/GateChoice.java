@@ -1,38 +1,65 @@
 package plumbleaf.engine.design;
 
-import java.util.ArrayList;
 import java.util.List;
-import plumbleaf.engine.choose.Candidate;
+import java.util.Optional;
 import plumbleaf.engine.choose.Cheapest;
 import plumbleaf.engine.choose.Choice;
+import plumbleaf.engine.choose.Finer;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
-import plumbleaf.engine.footing.HoleSize;
-import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 
 /**
  * The cheapest build of a gate that passes.
  *
  * @param gate its id
  * @param choice the build, the next three, and why every cheaper one fails
+ * @param finer the cheapest build for each further 1/16 in. less that comes after hanging in soft soil; empty where nobody asked
  */
-public record GateChoice(String gate, Choice<PickedGate> choice) {
+public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<PickedGate>> finer) {
     private static final int ALTERNATIVES = 3;
 
-    /**
-     * Searches the whole lattice of a gate in order of price.
-     *
-     * @param dug kinds of holes that the job digs anyway: another kind has its price
-     */
-    static GateChoice of(GateSite site, PriceBook book, PostWork posts, List<HoleSize> dug) {
-        GateSearch search = new GateSearch(site, book, posts, dug);
-        List<Candidate<PickedGate>> candidates = new ArrayList<>();
-        for (PickedGate build : new GateLattice(site).builds())
-            candidates.add(new Candidate<>(build.id(), build, search.price(build)));
-        return new GateChoice(site.gate().id(), Cheapest.of(candidates, search::judge, ALTERNATIVES));
+    /** What one step of a finer drop is. */
+    public static final Length STEP = Length.inches(1.0 / 16);
+
+    private static final int STEPS = 4;
+
+    public GateChoice {
+        finer = List.copyOf(finer);
+    }
+
+    /** Searches the whole lattice of a gate in order of price; several searches, where it may hang in several ways. */
+    static GateChoice of(String gate, List<GateSearch> searches) {
+        return new GateChoice(gate, choice(searches).as(TriedBuild::build), List.of());
+    }
+
+    /** The same with what less drop costs. */
+    static GateChoice withFiner(String gate, List<GateSearch> searches) {
+        Choice<TriedBuild> choice = choice(searches);
+        Optional<Offset> from = choice.cheapest().flatMap(best -> best.build().after());
+        List<Finer<TriedBuild>> finer = from.isEmpty()
+                ? List.of()
+                : Finer.of(
+                        GateSearch.builds(searches),
+                        TriedBuild::findings,
+                        TriedBuild::afterIn,
+                        from.get().inches(),
+                        STEP.inches(),
+                        STEPS);
+        return new GateChoice(
+                gate,
+                choice.as(TriedBuild::build),
+                finer.stream().map(each -> each.as(TriedBuild::build)).toList());
+    }
+
+    private static Choice<TriedBuild> choice(List<GateSearch> searches) {
+        int all = 0;
+        for (GateSearch search : searches) all += search.count();
+        return Cheapest.of(GateSearch.builds(searches), all, TriedBuild::findings, ALTERNATIVES);
     }
 
     /** What was chosen, in one sentence with its proof; or that nothing passes. */

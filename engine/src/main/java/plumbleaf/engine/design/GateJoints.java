@@ -16,6 +16,7 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.MemberForce;
 
 /** The joints of a hung leaf: its frame's welds and what carries it at every hinge. */
@@ -27,7 +28,7 @@ final class GateJoints {
 
     static List<LinkUse> links(HungLeaf hung, Joint joint, Catalogue catalogue) {
         List<LinkUse> links = new ArrayList<>();
-        WeldUse weld = frameWeld(hung, joint, true);
+        WeldUse weld = frameWeld(hung.gate(), hung.cases(), joint, true);
         links.add(new LinkUse(
                 "frame weld",
                 weld.member().id(),
@@ -40,7 +41,7 @@ final class GateJoints {
 
     static List<Finding> findings(HungLeaf hung, Joint joint, Catalogue catalogue, DesignBasis basis) {
         List<Finding> findings = new ArrayList<>();
-        findings.add(frameFinding(hung, joint, basis));
+        findings.add(frameFinding(hung.gate(), hung.cases(), joint, basis));
         List<Finding> all = new ArrayList<>();
         for (HingeJoint each : HingeJoints.of(hung, catalogue)) all.add(each.finding(hung.cases(), basis));
         findings.addAll(worstOfEach(all));
@@ -62,16 +63,17 @@ final class GateJoints {
         return finding.measure().map(measure -> measure.ratio().orElse(0)).orElse(0.0);
     }
 
-    private static Finding frameFinding(HungLeaf hung, Joint joint, DesignBasis basis) {
-        WeldUse still = frameWeld(hung, joint, false);
-        WeldUse windy = frameWeld(hung, joint, true);
+    static Finding frameFinding(HungGate gate, List<CaseForces> cases, Joint joint, DesignBasis basis) {
+        String id = gate.leaf().id();
+        WeldUse still = frameWeld(gate, cases, joint, false);
+        WeldUse windy = frameWeld(gate, cases, joint, true);
         boolean stillFails = still.utilisation() > 1;
         WeldUse told = stillFails ? still : windy;
         return Checked.of(
                 "leaf.weld",
                 stillFails || basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION,
-                hung.id(),
-                hung.id() + ": the weld at the end of " + told.member().id() + " carries "
+                id,
+                id + ": the weld at the end of " + told.member().id() + " carries "
                         + DecimalText.fixed(told.utilisation(), 2) + " of what it may ("
                         + HingeJoint.name(told.worst()) + "): " + numbers(told, joint) + ".",
                 Basis.clause(FrameWelds.CLAUSE),
@@ -83,14 +85,13 @@ final class GateJoints {
                 + DecimalText.whole(FrameWelds.allowable(weld.member().section()));
     }
 
-    private static WeldUse frameWeld(HungLeaf hung, Joint joint, boolean withWind) {
-        CaseForces first = hung.cases().get(0);
-        WeldUse most =
-                new WeldUse(hung.gate().leaf().members().get(0), first.members().get(0), first, -1);
-        for (CaseForces each : hung.cases()) {
+    private static WeldUse frameWeld(HungGate gate, List<CaseForces> cases, Joint joint, boolean withWind) {
+        CaseForces first = cases.get(0);
+        WeldUse most = new WeldUse(gate.leaf().members().get(0), first.members().get(0), first, -1);
+        for (CaseForces each : cases) {
             if (!withWind && each.combination().hasWind()) continue;
             for (MemberForce force : each.members()) {
-                Member member = hung.gate().leaf().member(force.member()).orElseThrow();
+                Member member = gate.leaf().member(force.member()).orElseThrow();
                 double here = FrameWelds.use(member, force, joint);
                 if (here > most.utilisation()) most = new WeldUse(member, force, each, here);
             }

@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.job.Bracing;
@@ -9,6 +10,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.PostSpec;
+import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.Shape;
@@ -20,14 +22,17 @@ import plumbleaf.engine.section.Shape;
 final class GateLattice {
     private static final Length NARROWEST_FRAME = Length.inches(1.5);
     private static final Length WIDEST_FRAME = Length.inches(3);
+    private static final Length NARROWEST_PIPE = Length.inches(1.315);
+    private static final Length WIDEST_PIPE = Length.inches(2.375);
     private static final Length NARROWEST_POST = Length.inches(2.375);
     private static final Length WIDEST_POST = Length.inches(4.5);
 
     /** Thinner is not welded in an ordinary shop; 14 gauge, common practice, no source. */
     private static final Length THINNEST_FRAME = Length.inches(0.083);
 
-    /** Without and with one tube. */
-    private static final List<Bracing> BRACINGS = List.of(Bracing.tubes(0), Bracing.tubes(1));
+    /** Without, with one tube, two, two that cross, and a rod that the leaf's own weight pulls. */
+    private static final List<Bracing> BRACINGS = List.of(
+            Bracing.tubes(0), Bracing.tubes(1), Bracing.tubes(2), new Bracing.Cross(), Bracing.usualRod());
 
     private static final Length SHALLOWEST = Length.inches(30);
     private static final Length DEEPEST = Length.inches(72);
@@ -41,48 +46,76 @@ final class GateLattice {
     private final Catalogue catalogue;
     private final GateBuild pinned;
     private final Gate gate;
+    private final PriceBook book;
+    private final boolean onWood;
 
-    GateLattice(GateSite site) {
+    /** @param book what it does not sell is not stocked */
+    GateLattice(GateSite site, PriceBook book) {
         this.catalogue = site.catalogue();
         this.pinned = site.job().builds().of(site.gate());
         this.gate = site.gate();
+        this.book = book;
+        this.onWood = site.cladding()
+                .match(open -> false, wood -> true, pickets -> false, mesh -> false, sheet -> false);
     }
 
-    List<PickedGate> builds() {
-        List<PickedGate> builds = new ArrayList<>();
+    /** Every leaf that would be welded. */
+    List<LeafPick> leaves() {
+        List<LeafPick> leaves = new ArrayList<>();
         for (Section frame : frames())
             for (Bracing bracing : pinned.bracing().value().map(List::of).orElse(BRACINGS))
-                for (Section post : posts())
-                    for (HoleSize hole : holes(post)) {
-                        Section latch = pinned.latchPost()
-                                .value()
-                                .flatMap(catalogue::section)
-                                .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
-                                .orElse(post);
-                        builds.add(new PickedGate(
-                                pinned.flat() ? frame.turned() : frame,
-                                bracing,
-                                pinned.joint().or(Joint.MITERED),
-                                pinned.bracket(),
-                                post,
-                                latch,
-                                hole));
-                    }
-        return builds;
+                for (Joint joint : pinned.joint().value().map(List::of).orElseGet(() -> joints(frame)))
+                    leaves.add(LeafPick.of(
+                            pinned.flat() ? frame.turned() : frame, bracing, joint, pinned.bracket()));
+        return leaves;
     }
 
+    /** Round ends are coped or mitered, square ones mitered or butted. */
+    private static List<Joint> joints(Section frame) {
+        return frame.isRound() ? List.of(Joint.COPED, Joint.MITERED) : List.of(Joint.MITERED, Joint.BUTTED);
+    }
+
+    /** Every post in every hole. */
+    List<FootPick> feet() {
+        List<FootPick> feet = new ArrayList<>();
+        for (Section post : posts())
+            for (HoleSize hole : holes(post)) {
+                Section latch = pinned.latchPost()
+                        .value()
+                        .flatMap(catalogue::section)
+                        .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
+                        .orElse(post);
+                feet.add(new FootPick(post, latch, hole));
+            }
+        return feet;
+    }
+
+    /** Square tube; where no nailer is bolted on, round pipe too. */
     private List<Section> frames() {
         return pinned.frame()
                 .value()
                 .flatMap(catalogue::section)
                 .map(List::of)
-                .orElseGet(() -> catalogue.sections().stream()
-                        .filter(section -> section.family().equals("tube")
-                                && section.shape() == Shape.SQUARE
-                                && within(section.depth(), NARROWEST_FRAME, WIDEST_FRAME))
-                        .filter(section -> section.nominalWall().compareTo(THINNEST_FRAME) >= 0
-                                && section.id().startsWith("TUBE"))
-                        .toList());
+                .orElseGet(() -> stocked(this::isFrame));
+    }
+
+    private boolean isFrame(Section section) {
+        boolean square = section.family().equals("tube")
+                && section.shape() == Shape.SQUARE
+                && section.id().startsWith("TUBE")
+                && within(section.depth(), NARROWEST_FRAME, WIDEST_FRAME);
+        boolean round = section.family().equals("pipe")
+                && !onWood
+                && within(section.depth(), NARROWEST_PIPE, WIDEST_PIPE);
+        return (square || round) && section.nominalWall().compareTo(THINNEST_FRAME) >= 0;
+    }
+
+    /** What the price book sells; all of it where the book sells none. */
+    private List<Section> stocked(Predicate<Section> wanted) {
+        List<Section> all = catalogue.sections().stream().filter(wanted).toList();
+        List<Section> sold =
+                all.stream().filter(section -> !book.of(section.id()).isEmpty()).toList();
+        return sold.isEmpty() ? all : sold;
     }
 
     private List<Section> posts() {
@@ -91,10 +124,8 @@ final class GateLattice {
                 .flatMap(catalogue::section)
                 .or(() -> StandingPost.of(gate.hingePost().support(), catalogue))
                 .map(List::of)
-                .orElseGet(() -> catalogue.sections().stream()
-                        .filter(section ->
-                                section.family().equals("pipe") && within(section.depth(), NARROWEST_POST, WIDEST_POST))
-                        .toList());
+                .orElseGet(() -> stocked(section ->
+                        section.family().equals("pipe") && within(section.depth(), NARROWEST_POST, WIDEST_POST)));
     }
 
     /** Where neither post is dug there is one size, which nobody digs. */

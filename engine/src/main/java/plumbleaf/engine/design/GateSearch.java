@@ -1,13 +1,22 @@
 package plumbleaf.engine.design;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import plumbleaf.engine.choose.Candidate;
+import plumbleaf.engine.choose.Cheapest;
+import plumbleaf.engine.choose.InOrderOfPrice;
+import plumbleaf.engine.choose.Parts;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.FootingDesign;
@@ -15,7 +24,6 @@ import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
-import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.labour.Works;
@@ -23,35 +31,40 @@ import plumbleaf.engine.line.Post;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.takeoff.FenceNeeds;
 import plumbleaf.engine.takeoff.GateNeeds;
 import plumbleaf.engine.takeoff.Needs;
 import plumbleaf.engine.takeoff.PostTake;
 
-/** Prices and judges the builds of one gate. Leaves are drawn once for each frame and post; a build that drops too far is not looked at further. */
+/**
+ * Prices and judges the builds of one gate. A build is refused at the first thing that is known to be wrong with it, cheapest question first: a depth that
+ * was too little before, the drop, the leaf itself, the open leaf, and only then all of it. Whatever does not change from build to build is worked out once.
+ */
 final class GateSearch {
     private final GateSite site;
     private final PostWork posts;
     private final BuildPrice price;
     private final List<HoleSize> dug;
+    private final SearchedDrops drops;
+    private final LeafFirst first;
+    private final GateLattice lattice;
+    private final Optional<Hanging> hanging;
     private final Map<Hung, GatePlan> plans = new LinkedHashMap<>();
-    private final Map<Made, Money> leafPrices = new LinkedHashMap<>();
+    private final Map<LeafPick, GatePlan> drawn = new LinkedHashMap<>();
     private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
     private final Map<Dug, List<PostDesign>> tooShort = new LinkedHashMap<>();
-
-    /** All that tells one leaf from another. */
-    private record Made(String frame, String bracing, Joint joint) {
-        static Made of(PickedGate build) {
-            return new Made(build.frame().id(), build.bracing().mark(), build.joint());
-        }
-    }
+    private final Map<LeafPick, Finding> weakLeaves = new LinkedHashMap<>();
+    private final Set<LeafPick> soundLeaves = new LinkedHashSet<>();
 
     /** A leaf between two posts. */
-    private record Hung(Made leaf, String hingePost, String latchPost) {
-        static Hung of(PickedGate build) {
+    private record Hung(LeafPick leaf, String hingePost, String latchPost) {
+        static Hung of(TriedBuild tried) {
             return new Hung(
-                    Made.of(build), build.hingePost().id(), build.latchPost().id());
+                    tried.leaf(),
+                    tried.foot().hingePost().id(),
+                    tried.foot().latchPost().id());
         }
     }
 
@@ -60,36 +73,75 @@ final class GateSearch {
 
     /** All that tells how deep a gate's posts must stand: what a depth needs does not depend on the depth that is given. */
     private record Dug(Hung hung, Length diameter) {
-        static Dug of(PickedGate build) {
-            return new Dug(Hung.of(build), build.hole().diameter());
+        static Dug of(TriedBuild tried) {
+            return new Dug(Hung.of(tried), tried.foot().hole().diameter());
         }
     }
 
-    /** @param dug kinds of holes that the job digs anyway */
-    GateSearch(GateSite site, PriceBook book, PostWork posts, List<HoleSize> dug) {
+    /**
+     * @param dug kinds of holes that the job digs anyway
+     * @param hanging where hinge or hinge side are looked for too: then what they do to swing and gaps counts
+     */
+    GateSearch(GateSite site, PriceBook book, PostWork posts, List<HoleSize> dug, Optional<Hanging> hanging) {
         this.site = site;
         this.posts = posts;
         this.price = new BuildPrice(book);
         this.dug = List.copyOf(dug);
+        this.drops = new SearchedDrops(site);
+        this.first = new LeafFirst(site, posts);
+        this.lattice = new GateLattice(site, book);
+        this.hanging = hanging;
     }
 
-    private GatePlan plan(PickedGate build) {
-        return plans.computeIfAbsent(Hung.of(build), key -> GateWork.judged(site, build));
+    Optional<Hanging> hanging() {
+        return hanging;
     }
 
-    /** A leaf and two posts with their footings; the opening is fixed between the posts, so the leaf is the same on any of them. */
-    Money price(PickedGate build) {
-        Money leaf = leafPrices.computeIfAbsent(Made.of(build), key -> leafPrice(build));
-        Money both = leaf.plus(postPrice(site.first(), build.hingePost(), build.hole()))
-                .plus(postPrice(site.second(), build.latchPost(), build.hole()));
-        return dug.isEmpty() || dug.contains(build.hole()) ? both : both.plus(price.anotherKindOfHole());
+    /** How many builds there are. */
+    int count() {
+        return lattice.leaves().size() * lattice.feet().size();
     }
 
-    private Money leafPrice(PickedGate build) {
+    /** Every build of these searches, the cheapest first. */
+    static InOrderOfPrice<TriedBuild, FootPick, TriedBuild> builds(List<GateSearch> searches) {
+        List<Parts<TriedBuild, FootPick>> parts = new ArrayList<>();
+        for (GateSearch search : searches) parts.addAll(search.parts());
+        return new InOrderOfPrice<>(parts, (leaf, foot) -> new TriedBuild(leaf.search(), leaf.leaf(), foot));
+    }
+
+    /** Leaves and feet with their prices: a leaf, and two posts with their footings; the opening is fixed between the posts, so the leaf is the same on any of them. */
+    private List<Parts<TriedBuild, FootPick>> parts() {
+        List<FootPick> all = lattice.feet();
+        if (all.isEmpty()) return List.of();
+        List<Candidate<FootPick>> feet = sorted(all, FootPick::id, this::price);
+        List<Parts<TriedBuild, FootPick>> parts = new ArrayList<>();
+        for (LeafPick leaf : lattice.leaves()) {
+            TriedBuild tried = new TriedBuild(this, leaf, all.get(0));
+            String id = hanging.map(is -> is.id() + " ").orElse("") + leaf.id();
+            parts.add(new Parts<>(new Candidate<>(id, tried, price(tried)), feet));
+        }
+        return parts;
+    }
+
+    private static <P> List<Candidate<P>> sorted(
+            List<P> all, Function<P, String> id, Function<P, Money> price) {
+        List<Candidate<P>> sorted = new ArrayList<>();
+        for (P each : all) sorted.add(new Candidate<>(id.apply(each), each, price.apply(each)));
+        sorted.sort(Comparator.comparing((Candidate<P> each) -> each.price()).thenComparing(Candidate::id));
+        return sorted;
+    }
+
+    private Money price(FootPick foot) {
+        Money both = postPrice(site.first(), foot.hingePost(), foot.hole())
+                .plus(postPrice(site.second(), foot.latchPost(), foot.hole()));
+        return dug.isEmpty() || dug.contains(foot.hole()) ? both : both.plus(price.anotherKindOfHole());
+    }
+
+    private Money price(TriedBuild tried) {
         Needs needs = Needs.none();
         List<Work> works = new ArrayList<>();
-        GateParts parts = GateWork.parts(site, build);
-        for (Leaf leaf : plan(build).leaves()) {
+        GateParts parts = GateWork.parts(site, tried.build());
+        for (Leaf leaf : plan(tried).leaves()) {
             needs = needs.plus(GateNeeds.leaf(leaf, parts));
             works.addAll(Works.leaf(leaf, parts));
         }
@@ -108,34 +160,99 @@ final class GateSearch {
         });
     }
 
+    private GatePlan plan(TriedBuild tried) {
+        return plans.computeIfAbsent(Hung.of(tried), key -> GateWork.judged(site, tried.build()));
+    }
+
+    /** What comes after hanging in soft soil, where the gate hangs. */
+    Optional<Offset> after(TriedBuild tried) {
+        return drops.after(tried, drawn.computeIfAbsent(tried.leaf(), key -> plan(tried)));
+    }
+
     /** The findings of the build's own parts: sag, hinges, frame, posts, footings. The swing is the ground's and the hand's, not the build's. */
-    List<Finding> judge(PickedGate build) {
-        for (PostDesign known : tooShort.getOrDefault(Dug.of(build), List.of())) {
-            Optional<Finding> shallow = tooShallow(known, build.hole().depth());
+    List<Finding> judge(TriedBuild tried) {
+        for (PostDesign known : tooShort.getOrDefault(Dug.of(tried), List.of())) {
+            Optional<Finding> shallow = tooShallow(known, tried.foot().hole().depth());
             if (shallow.isPresent()) return List.of(shallow.get());
         }
-        Optional<Finding> drops = GateWork.dropsTooFar(site, build, plan(build));
-        if (drops.isPresent()) return List.of(drops.get());
-        GateDesign gate = GateWork.designOn(site, build, plan(build));
-        if (gate.hung().isEmpty()) return List.of();
-        GatePosts both = GatePosts.of(site, gate, Stated.of(build.hole().depth()), Length.ZERO, posts);
-        List<Finding> findings = new ArrayList<>();
-        for (Finding finding : both.gate().findings()) {
-            boolean own = finding.id().startsWith("sag.")
-                    || finding.id().startsWith("hinge.")
-                    || finding.id().startsWith("leaf.")
-                    || finding.id().startsWith("post.");
-            if (own) findings.add(finding);
+        Optional<Finding> drop = after(tried).flatMap(after -> GateWork.dropsTooFar(site, after));
+        if (drop.isPresent()) return List.of(drop.get());
+        List<Finding> hinges = drops.hinges(tried, plan(tried));
+        if (!Cheapest.passes(hinges)) return List.of(Findings.join(hinges).get(0));
+        Finding weak = weakLeaves.get(tried.leaf());
+        if (weak != null) return List.of(weak);
+        Optional<Finding> fails = failsFirst(tried);
+        return fails.isPresent() ? List.of(fails.get()) : whole(tried);
+    }
+
+    /** What the leaf shows to be wrong before all of the build is worked out. */
+    private Optional<Finding> failsFirst(TriedBuild tried) {
+        for (LeafFirst.Hung each : first.of(tried, plan(tried))) {
+            List<Finding> frame = soundLeaves.contains(tried.leaf()) ? List.of() : first.frame(each, tried.leaf().joint());
+            if (!Cheapest.passes(frame)) {
+                Finding weak = Findings.join(frame).get(0);
+                weakLeaves.put(tried.leaf(), weak);
+                return Optional.of(weak);
+            }
         }
+        soundLeaves.add(tried.leaf());
+        for (LeafFirst.Hung each : first.of(tried, plan(tried))) {
+            Optional<Finding> fails = postFails(tried, each);
+            if (fails.isPresent()) return fails;
+        }
+        for (LeafFirst.Hung each : first.closedPair(tried, plan(tried))) {
+            List<Finding> frame = first.frame(each, tried.leaf().joint());
+            if (!Cheapest.passes(frame)) return Optional.of(Findings.join(frame).get(0));
+            Optional<Finding> fails = postFails(tried, each);
+            if (fails.isPresent()) return fails;
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Finding> postFails(TriedBuild tried, LeafFirst.Hung each) {
+        for (PostDesign post : first.posts(each, tried.build())) {
+            Optional<Finding> shallow = remembered(tried, post);
+            if (shallow.isPresent()) return shallow;
+            if (!Cheapest.passes(post.findings()))
+                return Optional.of(Findings.join(post.findings()).get(0));
+        }
+        return Optional.empty();
+    }
+
+    private List<Finding> whole(TriedBuild tried) {
+        GateDesign gate = GateWork.designOn(site, tried.build(), plan(tried));
+        if (gate.hung().isEmpty()) return List.of();
+        GatePosts both = GatePosts.of(site, gate, Stated.of(tried.foot().hole().depth()), Length.ZERO, posts);
+        List<Finding> findings = new ArrayList<>();
+        for (Finding finding : both.gate().findings()) if (isOwn(finding)) findings.add(finding);
         findings.addAll(both.hinge().findings());
         findings.addAll(both.latch().findings());
-        for (PostDesign post : List.of(both.hinge(), both.latch())) {
-            Optional<Finding> shallow = tooShallow(post, build.hole().depth());
-            if (shallow.isEmpty()) continue;
-            findings.add(shallow.get());
-            tooShort.computeIfAbsent(Dug.of(build), key -> new ArrayList<>()).add(post);
+        for (PostDesign post : List.of(both.hinge(), both.latch()))
+            remembered(tried, post).ifPresent(findings::add);
+        if (first.isDeterminate()) {
+            List<Finding> ofLeaf = findings.stream()
+                    .filter(finding -> finding.id().startsWith("leaf.") && !Cheapest.passes(List.of(finding)))
+                    .toList();
+            if (!ofLeaf.isEmpty()) weakLeaves.put(tried.leaf(), Findings.join(ofLeaf).get(0));
         }
         return findings;
+    }
+
+    private boolean isOwn(Finding finding) {
+        String id = finding.id();
+        boolean hangs = id.startsWith("swing.") || (id.startsWith("gate.") && finding.severity() == Severity.MUST_FIX);
+        return id.startsWith("sag.")
+                || id.startsWith("hinge.")
+                || id.startsWith("leaf.")
+                || id.startsWith("post.")
+                || (hanging.isPresent() && hangs);
+    }
+
+    private Optional<Finding> remembered(TriedBuild tried, PostDesign post) {
+        Optional<Finding> shallow = tooShallow(post, tried.foot().hole().depth());
+        if (shallow.isPresent())
+            tooShort.computeIfAbsent(Dug.of(tried), key -> new ArrayList<>()).add(post);
+        return shallow;
     }
 
     /** A depth is taken from all that governs it: a hole less deep than frost, load, drop and the least depth ask is no build, caution or not. */

@@ -43,6 +43,22 @@ record GateSite(
         beside = List.copyOf(beside);
     }
 
+    /** The same place with the gate hung otherwise. */
+    GateSite with(Gate changed) {
+        return new GateSite(
+                HangingAsked.with(job, changed),
+                run,
+                changed,
+                line,
+                ground,
+                first,
+                second,
+                beside,
+                wind,
+                catalogue,
+                standards);
+    }
+
     Post post(String id) {
         return first.id().equals(id) ? first : second;
     }

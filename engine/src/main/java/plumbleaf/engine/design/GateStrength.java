@@ -7,12 +7,14 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.MemberForce;
 import plumbleaf.engine.section.Rods;
 import plumbleaf.engine.strength.Interaction;
@@ -32,11 +34,15 @@ final class GateStrength {
     record FrameUse(String member, CaseForces worst, double utilisation) {}
 
     static FrameUse frame(HungLeaf hung, boolean withWind) {
-        FrameUse most = new FrameUse("", hung.cases().get(0), -1);
-        for (CaseForces each : hung.cases()) {
+        return frame(hung.gate().leaf(), hung.cases(), withWind);
+    }
+
+    private static FrameUse frame(Leaf leaf, List<CaseForces> cases, boolean withWind) {
+        FrameUse most = new FrameUse("", cases.get(0), -1);
+        for (CaseForces each : cases) {
             if (!withWind && each.combination().wind() > 0) continue;
             for (MemberForce force : each.members()) {
-                double ratio = ratio(hung, force);
+                double ratio = ratio(leaf, force);
                 if (ratio > most.utilisation()) most = new FrameUse(force.member(), each, ratio);
             }
         }
@@ -44,7 +50,11 @@ final class GateStrength {
     }
 
     static double ratio(HungLeaf hung, MemberForce force) {
-        Member member = hung.gate().leaf().member(force.member()).orElseThrow();
+        return ratio(hung.gate().leaf(), force);
+    }
+
+    private static double ratio(Leaf leaf, MemberForce force) {
+        Member member = leaf.member(force.member()).orElseThrow();
         if (member.role() == MemberRole.ROD)
             return force.axial().pounds()
                     / Rods.threadCapacity(member.section()).pounds();
@@ -77,11 +87,11 @@ final class GateStrength {
                 SOURCE);
     }
 
-    static List<Finding> findings(String gate, HungLeaf hung, DesignBasis basis) {
+    static List<Finding> findings(String gate, HungGate hung, List<CaseForces> cases, DesignBasis basis) {
         Severity windy = basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION;
         return List.of(
-                finding("leaf.frame", Severity.MUST_FIX, gate, frame(hung, false)),
-                finding("leaf.wind", windy, gate, frame(hung, true)));
+                finding("leaf.frame", Severity.MUST_FIX, gate, frame(hung.leaf(), cases, false)),
+                finding("leaf.wind", windy, gate, frame(hung.leaf(), cases, true)));
     }
 
     private static Finding finding(String id, Severity failed, String gate, FrameUse use) {

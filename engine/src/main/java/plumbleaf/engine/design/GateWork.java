@@ -30,6 +30,7 @@ import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateForces;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;
+import plumbleaf.engine.sag.LeafDrops;
 import plumbleaf.engine.sag.PierSprings;
 import plumbleaf.engine.sag.PostPush;
 import plumbleaf.engine.sag.Sags;
@@ -47,9 +48,17 @@ final class GateWork {
     private final Gate gate;
     private final DisplayUnits display;
 
+    private final boolean searching;
+
     private GateWork(GateSite site, PickedGate build) {
+        this(site, build, false);
+    }
+
+    /** @param searching whether what only cautions may be left out */
+    private GateWork(GateSite site, PickedGate build, boolean searching) {
         this.site = site;
         this.build = build;
+        this.searching = searching;
         this.gate = site.gate();
         this.display = site.job().display();
     }
@@ -67,9 +76,9 @@ final class GateWork {
         return new GateWork(site, build).parts();
     }
 
-    /** A design on a plan that stands already: what a search over builds looks at. */
+    /** A design on a plan that stands already, without how the leaves sway: what a search over builds looks at. */
     static GateDesign designOn(GateSite site, PickedGate build, GatePlan plan) {
-        GateWork work = new GateWork(site, build);
+        GateWork work = new GateWork(site, build, true);
         Hanging hung = work.hang(plan);
         return hung.leaves().isEmpty() ? work.plain(plan) : work.hungDesign(plan, hung);
     }
@@ -118,8 +127,9 @@ final class GateWork {
         List<Finding> findings = new ArrayList<>(plan.findings());
         for (HungLeaf leaf : hung) {
             findings.addAll(SagFindings.of(leaf.id(), leaf.sag(), leaf.limits(), display));
-            findings.addAll(GateStrength.findings(leaf.id(), leaf, site.basis()));
-            findings.addAll(SwayFindings.of(leaf, display));
+            findings.addAll(GateStrength.findings(leaf.id(), leaf.gate(), leaf.cases(), site.basis()));
+            findings.addAll(
+                    searching ? SwayFindings.brackets(leaf, display) : SwayFindings.of(leaf, display));
             findings.addAll(LeafFillFindings.of(leaf.id(), site));
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
@@ -212,7 +222,31 @@ final class GateWork {
     }
 
     private Post hingePost(GatePlan plan, LeafHang hang) {
+        return hingePost(site, plan, hang);
+    }
+
+    static Post hingePost(GateSite site, GatePlan plan, LeafHang hang) {
         return hingeAtStart(plan, hang) ? site.first() : site.second();
+    }
+
+    /** Every leaf of a plan, hung; none where it does not hang, or what holds one of its posts has no numbers. */
+    static List<HungGate> hungGates(GateSite site, PickedGate build, GatePlan plan) {
+        GateWork work = new GateWork(site, build);
+        List<HungGate> gates = new ArrayList<>();
+        for (LeafHang hang : plan.hangs()) work.hungGate(plan, hang).ifPresent(gates::add);
+        return gates.size() < plan.hangs().size() ? List.of() : gates;
+    }
+
+    static HungLoads loads(GateSite site, PickedGate build, GatePlan plan, int leaf) {
+        return new GateWork(site, build).loads(plan, plan.hangs().get(leaf));
+    }
+
+    /** Every leaf of a plan made ready to be put on any post. */
+    static List<LeafDrops> drops(GateSite site, PickedGate build, GatePlan plan) {
+        return hungGates(site, build, plan).stream()
+                .map(hung -> LeafDrops.of(
+                        hung, site.gate().loads().person(), site.standards().life()))
+                .toList();
     }
 
     private Post otherPost(GatePlan plan, LeafHang hang) {
@@ -248,6 +282,16 @@ final class GateWork {
         return new Hanging(leaves, Optional.of(design), MeetingFindings.of(site, work, design));
     }
 
+    /** The closed cases of both leaves of a pair, leaf a first. */
+    static List<List<CaseForces>> closedPair(
+            GateSite site, GatePlan plan, List<HungGate> gates, List<HungLoads> loads) {
+        GateKind.Pair pair =
+                site.gate().kind().match(swing -> noPair(), is -> is, slide -> noPair(), flagged -> noPair());
+        PairWork work = new PairWork(
+                site, pair, plan.meeting().orElseThrow(), gates.get(0), loads.get(0), gates.get(1), loads.get(1));
+        return work.forces().closed(work.asked().forces());
+    }
+
     private static GateKind.Pair noPair() {
         throw new IllegalStateException("Only a pair has two leaves");
     }
@@ -257,7 +301,9 @@ final class GateWork {
         boolean single = plan.hangs().size() == 1;
         return new HungLeaf(
                 hung,
-                Sags.of(hung, loads, site.standards().life()),
+                searching
+                        ? Sags.judged(hung, loads, site.standards().life())
+                        : Sags.of(hung, loads, site.standards().life()),
                 SagLimits.of(site.latch(), hung.leaf().width()),
                 cases,
                 HingeChecks.uses(hung.leaf(), cases, site.hinge()),
@@ -349,10 +395,9 @@ final class GateWork {
     }
 
     /** The finding of a build whose latch corner drops more after hanging in soft soil than its latch takes; empty where it does not. */
-    static Optional<Finding> dropsTooFar(GateSite site, PickedGate build, GatePlan plan) {
+    static Optional<Finding> dropsTooFar(GateSite site, Offset drop) {
         Length limit = site.latch().tolerance();
-        return new GateWork(site, build)
-                .afterHangingSoft(plan)
+        return Optional.of(drop)
                 .filter(after -> after.inches() > limit.inches())
                 .map(after -> Checked.of(
                         "sag.latch",

@@ -1,12 +1,12 @@
 package plumbleaf.engine.design;
 
+import java.util.Optional;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Bracket;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.section.Section;
 
 /**
@@ -15,6 +15,7 @@ import plumbleaf.engine.section.Section;
  * @param hingePost of a pair, the left leaf's
  * @param latchPost of a pair, the right leaf's: both are hinge posts
  * @param hole of both posts
+ * @param hanging where a search looked for the hinges or their side too; else they are as the job says
  */
 public record PickedGate(
         Section frame,
@@ -23,27 +24,27 @@ public record PickedGate(
         Bracket bracket,
         Section hingePost,
         Section latchPost,
-        HoleSize hole) {
+        HoleSize hole,
+        Optional<Hanging> hanging) {
     PickedGate withDepth(Length depth) {
         return new PickedGate(
-                frame, bracing, joint, bracket, hingePost, latchPost, new HoleSize(hole.diameter(), depth));
+                frame, bracing, joint, bracket, hingePost, latchPost, new HoleSize(hole.diameter(), depth), hanging);
     }
 
     /** Its parts in a fixed order, which also tells builds apart. */
     public String id() {
-        return frame.id() + " " + bracing.mark() + " " + joint.key() + " " + hingePost.id() + " " + latchPost.id() + " "
-                + LengthText.inchesOnly(hole.diameter().inches()) + " x "
-                + LengthText.inchesOnly(hole.depth().inches());
+        return hanging.map(is -> is.id() + " ").orElse("")
+                + LeafPick.of(frame, bracing, joint, bracket).id() + " " + new FootPick(hingePost, latchPost, hole).id();
     }
 
     /** On another hinge post. */
     PickedGate on(Section post) {
-        return new PickedGate(frame, bracing, joint, bracket, post, latchPost, hole);
+        return new PickedGate(frame, bracing, joint, bracket, post, latchPost, hole, hanging);
     }
 
     /** Both leaves of a pair on other posts. */
     PickedGate bothOn(Section post) {
-        return new PickedGate(frame, bracing, joint, bracket, post, post, hole);
+        return new PickedGate(frame, bracing, joint, bracket, post, post, hole, hanging);
     }
 
     /** The post a leaf hangs on: of a pair, the left leaf's is the one named first, the right leaf's the other. */

@@ -44,7 +44,7 @@ final class SagFindings {
     }
 
     private static Finding release(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
-        double soft = sag.soil().soft().inches() - sag.byCause().leaf().inches();
+        double soft = sag.releaseSoft().inches();
         String message = gate + ": the latch corner falls " + display.length(sag.hangAllowance())
                 + " when the blocks are pulled, up to "
                 + display.length(soft) + " in soft soil; a good hang is within " + display.length(limits.release())

@@ -30,7 +30,7 @@ final class SwayFindings {
         List<Finding> findings = new ArrayList<>();
         LeafSway sway = hung.sag().sway();
         for (LeafSway.Pull rod : sway.rods()) findings.add(rod(hung, sway, rod, display));
-        if (hung.gate().leaf().make().isBolted()) findings.addAll(brackets(hung, sway, display));
+        findings.addAll(brackets(hung, display));
         findings.add(Checked.of(
                 "leaf.twist",
                 Severity.CAUTION,
@@ -75,9 +75,12 @@ final class SwayFindings {
                 Basis.judgement("a rod carries tension alone"));
     }
 
-    private static List<Finding> brackets(HungLeaf hung, LeafSway sway, DisplayUnits display) {
+    /** Of a frame that is bolted together; nothing of another. */
+    static List<Finding> brackets(HungLeaf hung, DisplayUnits display) {
+        LeafSway sway = hung.sag().sway();
         LeafMake make = hung.gate().leaf().make();
         List<Finding> findings = new ArrayList<>();
+        if (!make.isBolted()) return findings;
         if (!make.bracket().play().isSaid() || !make.bracket().turnsUnder().isSaid())
             findings.add(Checked.note(
                     "leaf.bracket-play",

@@ -92,7 +92,8 @@ final class UsualBuilds {
                 pinned.bracket(),
                 hinge,
                 latch,
-                new HoleSize(pinned.hole().or(GATE_HOLE), pinned.depth().or(GATE_DEPTH)));
+                new HoleSize(pinned.hole().or(GATE_HOLE), pinned.depth().or(GATE_DEPTH)),
+                Optional.empty());
     }
 
     private Section frame(GateBuild pinned) {

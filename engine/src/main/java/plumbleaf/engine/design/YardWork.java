@@ -157,7 +157,19 @@ final class YardWork {
 
     /** The search for the cheapest build of a gate that passes. */
     GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before) {
-        return GateChoice.of(site(gate), book, postWork, kindsOfHoles(gate, before));
+        return GateChoice.of(gate.id(), searches(gate, book, before, HangingAsked.NOTHING));
+    }
+
+    /** The same over every way to hang it that is in question, with what less drop costs. */
+    GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked asked) {
+        return GateChoice.withFiner(gate.id(), searches(gate, book, before, asked));
+    }
+
+    private List<GateSearch> searches(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked asked) {
+        List<HoleSize> dug = kindsOfHoles(gate, before);
+        return asked.ways(site(gate)).stream()
+                .map(way -> new GateSearch(way.site(), book, postWork, dug, way.hanging()))
+                .toList();
     }
 
     /** The holes whose size is settled without this gate: of runs and gates that say theirs, and of gates chosen before it. */

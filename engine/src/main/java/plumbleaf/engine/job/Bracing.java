@@ -9,6 +9,11 @@ import plumbleaf.engine.quantity.LengthText;
 public sealed interface Bracing {
     <T> T match(Function<Tubes, T> tubes, Function<Cross, T> cross, Function<Rod, T> rod);
 
+    /** 3/8 in., drawn up by hand, so that the leaf's own weight pulls it. Judgement. */
+    static Bracing usualRod() {
+        return new Rod(Length.inches(0.375), Force.pounds(100), RodRuns.FROM_TOP_HINGE);
+    }
+
     static Bracing tubes(int count) {
         return new Tubes(count);
     }

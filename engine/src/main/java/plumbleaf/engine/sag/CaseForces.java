@@ -32,6 +32,20 @@ public record CaseForces(
         members = List.copyOf(members);
     }
 
+    /** What the hinges of the closed leaf carry in still air, and nothing else. */
+    public static CaseForces ofHinges(Combination combination, List<HingeForce> hinges) {
+        return new CaseForces(
+                combination,
+                LeafState.CLOSED,
+                Angle.ZERO,
+                WindWay.NONE,
+                hinges,
+                BaseAction.NONE,
+                BaseAction.NONE,
+                Force.ZERO,
+                List.of());
+    }
+
     /** The same case with another push of whatever holds the leaf. */
     public CaseForces heldBy(Force other) {
         return new CaseForces(combination, state, angle, wind, hinges, hingePost, latchPost, other, members);

@@ -17,7 +17,7 @@ final class Elimination {
             double held = right[column];
             right[column] = right[pivot];
             right[pivot] = held;
-            if (m[column][column] == 0) throw new IllegalStateException("The leaves of a pair are held by nothing");
+            if (m[column][column] == 0) throw new IllegalStateException("The leaf is held by nothing");
             for (int row = column + 1; row < n; row++) {
                 double factor = m[row][column] / m[column][column];
                 if (factor == 0) continue;

@@ -64,6 +64,73 @@ public final class GateForces {
         return of(gate, loads, (frame, combination, wind) -> List.of());
     }
 
+    /** The cases of the open leaf alone, as {@link #of} has them: what a search over builds looks at first. */
+    public static List<CaseForces> open(HungGate gate, HungLoads loads) {
+        GateForces some = new GateForces(gate, loads, (frame, combination, wind) -> List.of());
+        some.open();
+        return List.copyOf(some.found);
+    }
+
+    /** Those of the closed and of the open leaf, without the angle that is worst for the post. */
+    public static List<CaseForces> closedAndOpen(HungGate gate, HungLoads loads) {
+        GateForces some = new GateForces(gate, loads, (frame, combination, wind) -> List.of());
+        some.closed();
+        some.open();
+        return List.copyOf(some.found);
+    }
+
+    /**
+     * What the hinges of a case and the fence beside it bring to the foot of a hinge post: the forces at the pins with their arms from the post's axis. By statics alone;
+     * {@link CaseForces#hingePost} is the same from the frame. Check: LeafFirstTest.
+     *
+     * @param gate on the post in question
+     * @param each closed or open, its hinge forces as they are on this post
+     */
+    public static BaseAction onPost(HungGate gate, HungLoads loads, CaseForces each) {
+        Turn turn = Turn.of(gate.leaf().hand(), each.angle());
+        Vector force = Vector.ZERO;
+        Vector moment = Vector.ZERO;
+        for (HingeForce hinge : each.hinges()) {
+            Vector pull = turn.toGate(new Vector(
+                    hinge.horizontal().pounds(),
+                    hinge.across().pounds(),
+                    -hinge.down().pounds()));
+            Vector arm = new Vector(
+                    gate.pinToPostAxis().inches(),
+                    gate.pinAcross().inches(),
+                    hinge.z().inches());
+            force = force.plus(pull);
+            moment = moment.plus(arm.cross(pull));
+        }
+        boolean leafInWind = each.state() == LeafState.OPEN
+                && gate.holdOpen().match(free -> false, bolt -> true, stop -> true, lock -> true);
+        if (!leafInWind)
+            for (PostPush beside : loads.onHingePost()) {
+                Vector push = new Vector(
+                        0,
+                        beside.outward().pounds()
+                                * each.combination().wind()
+                                * each.wind().outward(),
+                        0);
+                force = force.plus(push);
+                moment = moment.plus(new Vector(0, 0, beside.height().inches()).cross(push));
+            }
+        return new BaseAction(
+                Force.pounds(-force.z()),
+                Force.pounds(force.x()),
+                Force.pounds(force.y()),
+                Moment.poundInches(moment.y()),
+                Moment.poundInches(-moment.x()),
+                Moment.poundInches(Turn.swingSign(gate.leaf().hand()) * moment.z()));
+    }
+
+    /** The cases of the closed leaf alone, with something that also pushes it. */
+    static List<CaseForces> closed(HungGate gate, HungLoads loads, OnClosed more) {
+        GateForces some = new GateForces(gate, loads, more);
+        some.closed();
+        return List.copyOf(some.found);
+    }
+
     /** The same with something that also pushes the closed leaf. */
     static List<CaseForces> of(HungGate gate, HungLoads loads, OnClosed more) {
         GateForces all = new GateForces(gate, loads, more);

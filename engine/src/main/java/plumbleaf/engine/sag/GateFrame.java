@@ -158,6 +158,11 @@ final class GateFrame {
         return pieces;
     }
 
+    /** The node of the post at a pin's height. */
+    String postNodeAt(HingePin pin) {
+        return postNode(postHeights.indexOf(pin.z().inches()));
+    }
+
     double postHeightIn(int node) {
         return postHeights.get(node);
     }
@@ -216,7 +221,7 @@ final class GateFrame {
         boolean locks = hingeLocked && pin.id().equals(gate.leaf().pins().get(0).id());
         return new Link(
                 pin.id(),
-                postNode(postHeights.indexOf(pin.z().inches())),
+                postNodeAt(pin),
                 leaf.pin(pin).node(),
                 new Vector(0, 0, pin.z().inches()),
                 leaf.away(),

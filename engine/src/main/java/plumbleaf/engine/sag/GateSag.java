@@ -40,6 +40,11 @@ public record GateSag(
         return gust.size().compareTo(person.size()) > 0 ? gust : person;
     }
 
+    /** What the corner may fall when the blocks are pulled, in soft soil: what the limit of a good hang is held against. The leaf's own part is built into the jig. */
+    public Offset releaseSoft() {
+        return soil.soft().minus(byCause.leaf());
+    }
+
     /** How far above its cambered place the corner is blocked while it is hung. */
     public Offset hangAllowance() {
         return byTime.atRelease();

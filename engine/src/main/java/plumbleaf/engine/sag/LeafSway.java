@@ -20,6 +20,11 @@ public record LeafSway(
         rods = List.copyOf(rods);
     }
 
+    /** Where nobody asks how the leaf sways. */
+    static LeafSway notAsked(Offset framePlay) {
+        return new LeafSway(framePlay, List.of(), Offset.ZERO, Offset.ZERO, Offset.ZERO, 0);
+    }
+
     /**
      * One rod under the leaf's own weight.
      *

@@ -97,19 +97,33 @@ public final class PairForces {
 
     /** All cases of leaf a, as {@link GateForces} gives them for a gate of its own, with what the meeting does to it while it is closed. */
     public List<CaseForces> leafA(List<MeetingForces> meeting) {
-        return GateForces.of(a, onA, (frame, combination, wind) -> {
-            MeetingForces at = of(meeting, combination, wind);
-            return first.pushes(
-                    at.latch().pounds(), at.stripTop().pounds() + at.keeperA().pounds());
-        });
+        return GateForces.of(a, onA, pushingA(meeting));
     }
 
     public List<CaseForces> leafB(List<MeetingForces> meeting) {
-        return GateForces.of(b, onB, (frame, combination, wind) -> {
+        return GateForces.of(b, onB, pushingB(meeting));
+    }
+
+    /** The closed cases of both leaves alone, leaf a first. */
+    public List<List<CaseForces>> closed(List<MeetingForces> meeting) {
+        return List.of(
+                GateForces.closed(a, onA, pushingA(meeting)), GateForces.closed(b, onB, pushingB(meeting)));
+    }
+
+    private GateForces.OnClosed pushingA(List<MeetingForces> meeting) {
+        return (frame, combination, wind) -> {
+            MeetingForces at = of(meeting, combination, wind);
+            return first.pushes(
+                    at.latch().pounds(), at.stripTop().pounds() + at.keeperA().pounds());
+        };
+    }
+
+    private GateForces.OnClosed pushingB(List<MeetingForces> meeting) {
+        return (frame, combination, wind) -> {
             MeetingForces at = of(meeting, combination, wind);
             return second.pushes(
                     -at.latch().pounds(), -at.stripTop().pounds() + at.keeperB().pounds());
-        });
+        };
     }
 
     /** How far a leaf gives outward at its latch under a pound there, held at its foot, in inches. */

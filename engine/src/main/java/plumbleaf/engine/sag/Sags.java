@@ -35,6 +35,15 @@ public final class Sags {
      * @param life what is presumed of the years after
      */
     public static GateSag of(HungGate gate, HungLoads loads, LifeJudgement life) {
+        return of(gate, loads, life, true);
+    }
+
+    /** The same without how the leaf sways, which is half the work: for a search over builds. */
+    public static GateSag judged(HungGate gate, HungLoads loads, LifeJudgement life) {
+        return of(gate, loads, life, false);
+    }
+
+    private static GateSag of(HungGate gate, HungLoads loads, LifeJudgement life, boolean swaying) {
         Loaded likely = Loaded.of(gate, gate.foot().likely(), loads);
         Hanging dead = likely.dead();
         GateFrame frame = dead.frame();
@@ -58,7 +67,9 @@ public final class Sags {
                 Angle.radians(frame.footingTurnRad(solved, Loaded.DEAD)),
                 gate.foot().sixDeeper().map(foot -> drop(gate, foot).total()),
                 shape(frame, solved),
-                Sways.of(gate, loads, likely, framePlay(frame)),
+                swaying
+                        ? Sways.of(gate, loads, likely, framePlay(frame))
+                        : LeafSway.notAsked(framePlay(frame)),
                 iced(likely.ice(), loads.ice()));
     }
 
@@ -141,10 +152,15 @@ public final class Sags {
     private static AfterHanging after(Loaded loaded, ByCause cause, LifeJudgement life) {
         GateFrame frame = loaded.person().frame();
         double personIn = loaded.person().solved().displacement(Loaded.PERSON, freeCorner(frame));
+        return after(frame.gate, cause.footing(), personIn, life);
+    }
+
+    /** @param personIn drop of the free corner under a person at the latch edge */
+    static AfterHanging after(HungGate gate, Offset footing, double personIn, LifeJudgement life) {
         return new AfterHanging(
-                cause.footing().times(life.groundCreep()),
-                Offset.inches(2 * life.wear().inches() * leverage(frame.gate)),
-                cause.footing().times(life.softSeason()),
+                footing.times(life.groundCreep()),
+                Offset.inches(2 * life.wear().inches() * leverage(gate)),
+                footing.times(life.softSeason()),
                 Offset.inches(personIn * life.residual()));
     }
 

@@ -43,11 +43,16 @@ final class TautGate {
         this.shape = shape;
         this.whole = shape.without(List.of());
         this.rods = whole.leaf.rods().stream().map(chain -> chain.member.id()).toList();
-        this.pretensionLb = gate.leaf()
+        this.pretensionLb = pretensionLb(gate);
+        if (!rods.isEmpty()) shorten();
+    }
+
+    /** What each rod is tightened to; nothing where there is none. */
+    static double pretensionLb(HungGate gate) {
+        return gate.leaf()
                 .make()
                 .bracing()
                 .match(tubes -> 0.0, cross -> 0.0, rod -> rod.pretension().pounds());
-        if (!rods.isEmpty()) shorten();
     }
 
     static boolean hasRods(HungGate gate) {

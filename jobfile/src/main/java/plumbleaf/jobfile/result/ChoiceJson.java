@@ -1,9 +1,11 @@
 package plumbleaf.jobfile.result;
 
 import plumbleaf.engine.choose.Candidate;
+import plumbleaf.engine.choose.Finer;
 import plumbleaf.engine.choose.Rejected;
 import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.design.PickedGate;
+import plumbleaf.engine.money.Money;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -17,6 +19,7 @@ final class ChoiceJson {
                 .put("builds", choice.choice().all())
                 .put("best", choice.choice().best(), ChoiceJson::candidate)
                 .put("next", choice.choice().next(), ChoiceJson::candidate)
+                .put("lessDrop", choice.finer(), each -> finer(choice, each))
                 .put("rejected", choice.choice().rejected(), ChoiceJson::rejected)
                 .build();
     }
@@ -26,6 +29,19 @@ final class ChoiceJson {
                 .put("id", candidate.id())
                 .put("price", candidate.price().plain())
                 .put("build", GateJson.build(candidate.build()))
+                .build();
+    }
+
+    /** The price of each further 1/16 in. less that comes after hanging. */
+    private static Node finer(GateChoice choice, Finer<PickedGate> finer) {
+        Money from = choice.choice().best().get(0).price();
+        return Json.object()
+                .put("id", finer.candidate().id())
+                .put("price", finer.candidate().price().plain())
+                .put("moreThanBest", finer.candidate().price().minus(from).plain())
+                .put("limitIn", finer.limit())
+                .put("afterHangingSoftIn", finer.measure())
+                .put("build", GateJson.build(finer.candidate().build()))
                 .build();
     }
 

@@ -111,7 +111,12 @@ final class GateJson {
     }
 
     static Json.Members build(PickedGate build) {
-        return Json.object()
+        Json.Members members = Json.object();
+        build.hanging().ifPresent(hanging -> {
+            members.put("hinge", hanging.hinge());
+            hanging.side().ifPresent(side -> members.put("hingeSide", side.key()));
+        });
+        return members
                 .put("frame", build.frame().id())
                 .put("flat", build.frame().depth().compareTo(build.frame().width()) < 0)
                 .put("braces", build.bracing().diagonals())
@@ -125,7 +130,7 @@ final class GateJson {
 
     private static Json.Members sag(GateSag sag, SagLimits limits) {
         double after = Math.max(0, sag.afterHangingSoft().inches());
-        double released = Math.max(0, sag.byTime().atRelease().inches());
+        double released = Math.max(0, sag.releaseSoft().inches());
         return SagJson.sag(sag)
                 .put("afterHangingSoftIn", sag.afterHangingSoft().inches())
                 .put(

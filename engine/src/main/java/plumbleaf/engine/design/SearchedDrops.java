@@ -1,0 +1,99 @@
+package plumbleaf.engine.design;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafHang;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.sag.CaseForces;
+import plumbleaf.engine.sag.LeafDrops;
+import plumbleaf.engine.sag.PierSprings;
+import plumbleaf.engine.sag.PostGive;
+import plumbleaf.engine.section.Section;
+
+/** What comes after hanging of every build of a gate, in soft soil: each leaf solved once, each post once, each hole once. */
+final class SearchedDrops {
+    private final GateSite site;
+    private final Map<LeafPick, List<LeafDrops>> leaves = new LinkedHashMap<>();
+    private final Map<PostAt, PostGive> gives = new LinkedHashMap<>();
+    private final Map<FootAt, Optional<PierSprings>> feet = new LinkedHashMap<>();
+
+    /** A post under a leaf, the first or the second. */
+    private record PostAt(int leaf, String section) {}
+
+    private record FootAt(String post, String section, HoleSize hole) {}
+
+    SearchedDrops(GateSite site) {
+        this.site = site;
+    }
+
+    /** A leaf on a post in a foot. */
+    private record On(LeafDrops leaf, PostGive post, PierSprings foot) {}
+
+    /** Empty where the gate does not hang, what holds it has no numbers, or its hinges are on a wall. */
+    private List<On> all(TriedBuild tried, GatePlan plan) {
+        List<On> all = new ArrayList<>();
+        for (int i = 0; i < plan.hangs().size(); i++) {
+            LeafHang hang = plan.hangs().get(i);
+            Post post = GateWork.hingePost(site, plan, hang);
+            boolean first = plan.hangs().size() == 1 || hang.leaf().hand().hinge() == Side.LEFT;
+            Section steel = first ? tried.foot().hingePost() : tried.foot().latchPost();
+            Optional<PierSprings> springs = springs(post, steel, tried.foot().hole());
+            if (springs.isEmpty()) return List.of();
+            boolean onWall = springs.get().soft().match(pier -> false, planes -> false, wall -> true);
+            if (onWall) return List.of();
+            int leaf = i;
+            List<LeafDrops> made = leaves.computeIfAbsent(
+                    tried.leaf(), key -> GateWork.drops(site, tried.build(), plan));
+            if (made.isEmpty()) return List.of();
+            PostGive give = gives.computeIfAbsent(
+                    new PostAt(i, steel.id()),
+                    key -> PostGive.of(
+                            GateWork.hungGates(site, tried.build(), plan).get(leaf)));
+            all.add(new On(made.get(leaf), give, springs.get()));
+        }
+        return all;
+    }
+
+    /** Empty where the gate does not hang, or what holds it has no numbers. */
+    Optional<Offset> after(TriedBuild tried, GatePlan plan) {
+        List<On> all = all(tried, plan);
+        if (all.isEmpty()) return GateWork.afterHangingSoft(site, tried.build(), plan);
+        return all.stream()
+                .map(on -> on.leaf().on(on.post(), on.foot().soft()).total())
+                .reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
+    }
+
+    /** What the hinges carry of the closed leaves' weight, and of a person's with it, against what their maker says. */
+    List<Finding> hinges(TriedBuild tried, GatePlan plan) {
+        List<Finding> findings = new ArrayList<>();
+        List<On> all = all(tried, plan);
+        for (int i = 0; i < all.size(); i++) {
+            On on = all.get(i);
+            Leaf leaf = plan.hangs().get(i).leaf();
+            List<CaseForces> cases = new ArrayList<>();
+            for (Combination combination : List.of(Combination.D, Combination.D_L))
+                cases.add(CaseForces.ofHinges(
+                        combination,
+                        on.leaf().hinges(on.post(), on.foot().likely(), combination.dead(), combination.live())));
+            String part = all.size() == 1 ? site.gate().id() : leaf.id();
+            findings.addAll(
+                    HingeChecks.findings(part, HingeChecks.uses(leaf, cases, site.hinge()), site.hinge()));
+        }
+        return findings;
+    }
+
+    private Optional<PierSprings> springs(Post post, Section steel, HoleSize hole) {
+        return feet.computeIfAbsent(
+                new FootAt(post.id(), steel.id(), hole), key -> GateFoot.of(site, post, steel, hole));
+    }
+}

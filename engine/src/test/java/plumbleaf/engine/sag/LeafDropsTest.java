@@ -1,0 +1,76 @@
+package plumbleaf.engine.sag;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.job.Bracing;
+import plumbleaf.engine.job.RodRuns;
+import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
+
+/** The leaf solved once and put on any post drops as the whole frame does. */
+class LeafDropsTest {
+    private static final Force PERSON = Force.pounds(200);
+    private static final List<Section> POSTS = List.of(
+            HungGates.ROUND_POST, HungGates.SQUARE_POST, HungGates.pipe(2.375, 0.154), HungGates.pipe(4.5, 0.237));
+
+    @Test
+    void agreesWithTheWholeFrameOnEveryPostAndFooting() {
+        for (int hinges = 2; hinges <= 4; hinges++)
+            for (int braces = 0; braces <= 2; braces++)
+                agrees(HungGates.gate(
+                        HungGates.clad(HungGates.leaf(46, 66, braces, 0, hinges, SwingWay.IN), 90, 0.9),
+                        HungGates.ROUND_POST));
+        agrees(HungGates.walkGate().shut(ShutAt.FOOT));
+    }
+
+    @Test
+    void agreesWhereRodsPullAndWhereTheyGoSlack() {
+        for (RodRuns runs : RodRuns.values())
+            for (double pretension : new double[] {0, 40, 400})
+                agrees(HungGates.braced(new Bracing.Rod(Length.inches(0.375), Force.pounds(pretension), runs)));
+    }
+
+    private static void agrees(HungGate gate) {
+        Random random = new Random(20261128);
+        LeafDrops drops = LeafDrops.of(gate, PERSON, LifeJudgement.USUAL);
+        for (Section post : POSTS) {
+            PostGive give = PostGive.of(gate.on(post));
+            for (int i = 0; i < 3; i++) {
+                BaseSpring foot = foot(random);
+                AfterHanging whole = Sags.afterHanging(
+                        gate.on(post), foot, HungLoads.person(PERSON), LifeJudgement.USUAL);
+                AfterHanging quick = drops.on(give, foot);
+                near(quick.creep().inches(), whole.creep().inches());
+                near(quick.season().inches(), whole.season().inches());
+                near(quick.wear().inches(), whole.wear().inches());
+                near(quick.residual().inches(), whole.residual().inches());
+            }
+        }
+    }
+
+    /** A foot of any kind: a pier, or a plate that gives differently in each plane, sinks and twists. */
+    private static BaseSpring foot(Random random) {
+        PierSpring one = pier(random);
+        if (random.nextBoolean()) return one;
+        return new BaseSpring.Planes(one, pier(random), OptionalDouble.of(4e4), OptionalDouble.of(3e6));
+    }
+
+    private static PierSpring pier(Random random) {
+        double k = 500 + 5000 * random.nextDouble();
+        double armIn = 15 + 10 * random.nextDouble();
+        return new PierSpring(k, -k * armIn, k * armIn * armIn * 1.4);
+    }
+
+    private static void near(double quick, double whole) {
+        assertThat(quick).isCloseTo(whole, within(1e-9 * Math.max(1, Math.abs(whole))));
+    }
+}
