@@ -55,6 +55,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 hole,
                 depth,
                 actions(gate, hingePost),
+                true,
                 forDrop,
                 site.wind(),
                 onWall(site, gate, hingePost));
@@ -64,6 +65,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 hole,
                 depth,
                 actions(gate, latchPost),
+                gate.hung().size() > 1,
                 forDrop,
                 site.wind(),
                 onWall(site, gate, latchPost));

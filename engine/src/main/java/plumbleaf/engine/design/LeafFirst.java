@@ -103,18 +103,19 @@ final class LeafFirst {
             atLatch.add(each.onLatchPost());
         }
         List<PostDesign> designs = new ArrayList<>();
-        designs.add(design(hung.post(), build, on.hingePost(), atHinges));
-        hung.latchPost().ifPresent(post -> designs.add(design(post, build, build.latchPost(), atLatch)));
+        designs.add(design(hung.post(), build, on.hingePost(), atHinges, true));
+        hung.latchPost().ifPresent(post -> designs.add(design(post, build, build.latchPost(), atLatch, false)));
         return designs;
     }
 
-    private PostDesign design(Post post, PickedGate build, Section section, List<CombinedAction> actions) {
+    private PostDesign design(Post post, PickedGate build, Section section, List<CombinedAction> actions, boolean hangs) {
         return posts.gatePost(
                 post,
                 section,
                 build.hole().diameter(),
                 Stated.of(build.hole().depth()),
                 actions,
+                hangs,
                 Length.ZERO,
                 site.wind(),
                 Optional.empty());

@@ -145,30 +145,64 @@ final class PostWork {
     private BaseAction stretched(Post post) {
         Optional<Terminals.Terminal> terminal = terminal(post);
         if (terminal.isEmpty() || terminal.get().reason() == Terminals.Reason.GATE) return BaseAction.NONE;
+        BaseAction end = atEnd(post);
+        if (terminal.get().sides() == 1) return end;
+        double into = 2 * StrictMath.sin(terminal.get().turn().radians() / 2);
+        return new BaseAction(
+                Force.ZERO,
+                Force.ZERO,
+                end.along().times(into),
+                Moment.ZERO,
+                end.momentAlong().times(into),
+                Moment.ZERO);
+    }
+
+    /** The pull of fabric that ends on a post, along the run. */
+    private BaseAction atEnd(Post post) {
         Run run = job.run(post.run());
         boolean topRail = catalogue
                 .style(run.style())
                 .map(style -> style.railsFor(run.infill()) > 0)
                 .orElse(false);
         FabricTension tension = FabricTension.usual(run.infill(), run.bottomGap());
-        Moment moment = tension.atGrade(topRail);
-        Force push = tension.atBase(topRail);
-        if (terminal.get().sides() == 1)
-            return new BaseAction(Force.ZERO, push, Force.ZERO, moment, Moment.ZERO, Moment.ZERO);
-        double into = 2 * StrictMath.sin(terminal.get().turn().radians() / 2);
-        return new BaseAction(Force.ZERO, Force.ZERO, push.times(into), Moment.ZERO, moment.times(into), Moment.ZERO);
+        return new BaseAction(
+                Force.ZERO,
+                tension.atBase(topRail),
+                Force.ZERO,
+                tension.atGrade(topRail),
+                Moment.ZERO,
+                Moment.ZERO);
+    }
+
+    /**
+     * With the pull of the fence's own fabric on a gate post, away from the opening, and without it: fabric slackens, and then what it took off the leaf's own pull is
+     * no longer there.
+     *
+     * @param hangs whether the leaf hangs on it, so that the opening lies on the side the gate's axes count as +
+     */
+    private List<CombinedAction> withFabric(Post post, List<CombinedAction> actions, boolean hangs) {
+        boolean ends = terminal(post).isPresent() && halfBays(post).inches() > 0;
+        if (!ends) return actions;
+        BaseAction pull = atEnd(post).times(hangs ? -1 : 1);
+        List<CombinedAction> both = new ArrayList<>(actions);
+        for (CombinedAction each : actions)
+            both.add(new CombinedAction(
+                    each.combination(), each.state(), each.wind(), each.action().plus(pull)));
+        return both;
     }
 
     /** A post of a gate whose own forces are not worked out: the fence beside it and its own weight, nothing of the gate. */
     PostDesign gatePostWithoutGate(
             Post post, PostStock section, Length hole, Stated<Length> depth, RunWind wind, Optional<HeldPost> hinges) {
         Share share = share(post, wind);
-        return design(post, section, hole, depth, ofFence(post, section, share), share, false, Length.ZERO, hinges);
+        List<CombinedAction> actions = withFabric(post, ofFence(post, section, share), true);
+        return design(post, section, hole, depth, actions, share, false, Length.ZERO, hinges);
     }
 
     /**
      * A post of a gate.
      *
+     * @param hangs whether a leaf hangs on it; else one latches to it
      * @param forDrop depth that keeps the gate's drop within its limit
      * @param hinges what hinges on a wall do to it; empty where there is a post
      */
@@ -178,10 +212,12 @@ final class PostWork {
             Length hole,
             Stated<Length> depth,
             List<CombinedAction> actions,
+            boolean hangs,
             Length forDrop,
             RunWind wind,
             Optional<HeldPost> hinges) {
-        return design(post, section, hole, depth, actions, share(post, wind), false, forDrop, hinges);
+        List<CombinedAction> all = withFabric(post, actions, hangs);
+        return design(post, section, hole, depth, all, share(post, wind), false, forDrop, hinges);
     }
 
     /** Wind on a post's half bays: as the standard designs for, and as a plain gust of the same speed. */

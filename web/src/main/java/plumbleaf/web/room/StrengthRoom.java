@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.catalogue.OwnParts;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.design.PostDesign;
@@ -60,6 +61,7 @@ final class StrengthRoom {
         panels.add(ownParts(opened));
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust)));
+            for (GateChoice choice : design.choices()) panels.add(ChoicePanel.of(choice, design));
             panels.add(posts(design, opened.figures()));
             for (GateDesign gate : design.gates()) if (!gate.loadPath().isEmpty()) panels.add(links(gate));
             panels.add(passes(design));
