@@ -52,7 +52,8 @@ final class ChooseVerb implements Callable<Integer> {
 
     @Option(
             names = "--sides",
-            description = "Try both hinge sides too, whatever the job says; how the leaf swings over the ground counts then.")
+            description =
+                    "Try both hinge sides too, whatever the job says; how the leaf swings over the ground counts then.")
     private boolean sides;
 
     @Option(names = "--out", paramLabel = "JOB", description = "Write the job with the chosen builds pinned.")

@@ -71,7 +71,8 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
                     Severity.MUST_FIX,
                     gate,
                     gate + ": none of " + DecimalText.whole(choice.all())
-                            + " builds passes; the usual one is shown. Shorten the leaf, lighten it, or give the posts better ground.",
+                            + " builds passes; the usual one is shown. Shorten the leaf, lighten it, or give the posts"
+                            + " better ground.",
                     Basis.judgement("search over what is stocked, judged in soft soil"));
         return Checked.note(
                 "gate.build",

@@ -31,8 +31,8 @@ final class GateLattice {
     private static final Length THINNEST_FRAME = Length.inches(0.083);
 
     /** Without, with one tube, two, two that cross, and a rod that the leaf's own weight pulls. */
-    private static final List<Bracing> BRACINGS = List.of(
-            Bracing.tubes(0), Bracing.tubes(1), Bracing.tubes(2), new Bracing.Cross(), Bracing.usualRod());
+    private static final List<Bracing> BRACINGS =
+            List.of(Bracing.tubes(0), Bracing.tubes(1), Bracing.tubes(2), new Bracing.Cross(), Bracing.usualRod());
 
     private static final Length SHALLOWEST = Length.inches(30);
     private static final Length DEEPEST = Length.inches(72);
@@ -55,8 +55,8 @@ final class GateLattice {
         this.pinned = site.job().builds().of(site.gate());
         this.gate = site.gate();
         this.book = book;
-        this.onWood = site.cladding()
-                .match(open -> false, wood -> true, pickets -> false, mesh -> false, sheet -> false);
+        this.onWood =
+                site.cladding().match(open -> false, wood -> true, pickets -> false, mesh -> false, sheet -> false);
     }
 
     /** Every leaf that would be welded. */
@@ -65,8 +65,7 @@ final class GateLattice {
         for (Section frame : frames())
             for (Bracing bracing : pinned.bracing().value().map(List::of).orElse(BRACINGS))
                 for (Joint joint : pinned.joint().value().map(List::of).orElseGet(() -> joints(frame)))
-                    leaves.add(LeafPick.of(
-                            pinned.flat() ? frame.turned() : frame, bracing, joint, pinned.bracket()));
+                    leaves.add(LeafPick.of(pinned.flat() ? frame.turned() : frame, bracing, joint, pinned.bracket()));
         return leaves;
     }
 
@@ -92,11 +91,7 @@ final class GateLattice {
 
     /** Square tube; where no nailer is bolted on, round pipe too. */
     private List<Section> frames() {
-        return pinned.frame()
-                .value()
-                .flatMap(catalogue::section)
-                .map(List::of)
-                .orElseGet(() -> stocked(this::isFrame));
+        return pinned.frame().value().flatMap(catalogue::section).map(List::of).orElseGet(() -> stocked(this::isFrame));
     }
 
     private boolean isFrame(Section section) {
@@ -104,9 +99,8 @@ final class GateLattice {
                 && section.shape() == Shape.SQUARE
                 && section.id().startsWith("TUBE")
                 && within(section.depth(), NARROWEST_FRAME, WIDEST_FRAME);
-        boolean round = section.family().equals("pipe")
-                && !onWood
-                && within(section.depth(), NARROWEST_PIPE, WIDEST_PIPE);
+        boolean round =
+                section.family().equals("pipe") && !onWood && within(section.depth(), NARROWEST_PIPE, WIDEST_PIPE);
         return (square || round) && section.nominalWall().compareTo(THINNEST_FRAME) >= 0;
     }
 

@@ -180,8 +180,9 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
                 Severity.CAUTION,
                 gate,
                 gate
-                        + ": its two posts are not held alike in ground that freezes, so frost may lift one past the other by more than the latch takes. Same depth and same"
-                        + " sleeve at both, a tie between them below grade, or a latch with more reach.",
+                        + ": its two posts are not held alike in ground that freezes, so frost may lift one past the"
+                        + " other by more than the latch takes. Same depth and same sleeve at both, a tie between them"
+                        + " below grade, or a latch with more reach.",
                 Basis.commonPractice("difference of heave between hinge and latch")));
     }
 

@@ -123,8 +123,7 @@ final class GateSearch {
         return parts;
     }
 
-    private static <P> List<Candidate<P>> sorted(
-            List<P> all, Function<P, String> id, Function<P, Money> price) {
+    private static <P> List<Candidate<P>> sorted(List<P> all, Function<P, String> id, Function<P, Money> price) {
         List<Candidate<P>> sorted = new ArrayList<>();
         for (P each : all) sorted.add(new Candidate<>(id.apply(each), each, price.apply(each)));
         sorted.sort(Comparator.comparing((Candidate<P> each) -> each.price()).thenComparing(Candidate::id));
@@ -188,7 +187,9 @@ final class GateSearch {
     /** What the leaf shows to be wrong before all of the build is worked out. */
     private Optional<Finding> failsFirst(TriedBuild tried) {
         for (LeafFirst.Hung each : first.of(tried, plan(tried))) {
-            List<Finding> frame = soundLeaves.contains(tried.leaf()) ? List.of() : first.frame(each, tried.leaf().joint());
+            List<Finding> frame = soundLeaves.contains(tried.leaf())
+                    ? List.of()
+                    : first.frame(each, tried.leaf().joint());
             if (!Cheapest.passes(frame)) {
                 Finding weak = Findings.join(frame).get(0);
                 weakLeaves.put(tried.leaf(), weak);
@@ -233,7 +234,8 @@ final class GateSearch {
             List<Finding> ofLeaf = findings.stream()
                     .filter(finding -> finding.id().startsWith("leaf.") && !Cheapest.passes(List.of(finding)))
                     .toList();
-            if (!ofLeaf.isEmpty()) weakLeaves.put(tried.leaf(), Findings.join(ofLeaf).get(0));
+            if (!ofLeaf.isEmpty())
+                weakLeaves.put(tried.leaf(), Findings.join(ofLeaf).get(0));
         }
         return findings;
     }

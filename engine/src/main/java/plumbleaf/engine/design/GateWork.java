@@ -128,8 +128,7 @@ final class GateWork {
         for (HungLeaf leaf : hung) {
             findings.addAll(SagFindings.of(leaf.id(), leaf.sag(), leaf.limits(), display));
             findings.addAll(GateStrength.findings(leaf.id(), leaf.gate(), leaf.cases(), site.basis()));
-            findings.addAll(
-                    searching ? SwayFindings.brackets(leaf, display) : SwayFindings.of(leaf, display));
+            findings.addAll(searching ? SwayFindings.brackets(leaf, display) : SwayFindings.of(leaf, display));
             findings.addAll(LeafFillFindings.of(leaf.id(), site));
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));

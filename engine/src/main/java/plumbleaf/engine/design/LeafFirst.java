@@ -60,8 +60,7 @@ final class LeafFirst {
             HungLoads loads = GateWork.loads(site, build, plan, i);
             Post post = GateWork.hingePost(site, plan, plan.hangs().get(i));
             Post other = post.equals(site.first()) ? site.second() : site.first();
-            List<CaseForces> cases =
-                    isSingle() ? GateForces.closedAndOpen(gate, loads) : GateForces.open(gate, loads);
+            List<CaseForces> cases = isSingle() ? GateForces.closedAndOpen(gate, loads) : GateForces.open(gate, loads);
             all.add(new Hung(gate, loads, cases, post, isSingle() ? Optional.of(other) : Optional.empty()));
         }
         return all;
@@ -76,7 +75,8 @@ final class LeafFirst {
         List<List<CaseForces>> cases = GateWork.closedPair(site, plan, gates, loads);
         List<Hung> closed = new ArrayList<>();
         for (int i = 0; i < 2; i++)
-            closed.add(new Hung(gates.get(i), loads.get(i), cases.get(i), open.get(i).post(), Optional.empty()));
+            closed.add(new Hung(
+                    gates.get(i), loads.get(i), cases.get(i), open.get(i).post(), Optional.empty()));
         return closed;
     }
 
@@ -108,7 +108,8 @@ final class LeafFirst {
         return designs;
     }
 
-    private PostDesign design(Post post, PickedGate build, Section section, List<CombinedAction> actions, boolean hangs) {
+    private PostDesign design(
+            Post post, PickedGate build, Section section, List<CombinedAction> actions, boolean hangs) {
         return posts.gatePost(
                 post,
                 section,

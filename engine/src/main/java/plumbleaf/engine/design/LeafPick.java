@@ -13,13 +13,12 @@ import plumbleaf.engine.section.Section;
  */
 record LeafPick(String id, Section frame, Bracing bracing, Joint joint, Bracket bracket) {
     static LeafPick of(Section frame, Bracing bracing, Joint joint, Bracket bracket) {
-        return new LeafPick(
-                frame.id() + " " + bracing.mark() + " " + joint.key(), frame, bracing, joint, bracket);
+        return new LeafPick(frame.id() + " " + bracing.mark() + " " + joint.key(), frame, bracing, joint, bracket);
     }
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof LeafPick && ((LeafPick) other).id.equals(id);
+        return other instanceof LeafPick pick && pick.id.equals(id);
     }
 
     @Override

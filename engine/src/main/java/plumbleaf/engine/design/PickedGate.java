@@ -34,7 +34,8 @@ public record PickedGate(
     /** Its parts in a fixed order, which also tells builds apart. */
     public String id() {
         return hanging.map(is -> is.id() + " ").orElse("")
-                + LeafPick.of(frame, bracing, joint, bracket).id() + " " + new FootPick(hingePost, latchPost, hole).id();
+                + LeafPick.of(frame, bracing, joint, bracket).id() + " "
+                + new FootPick(hingePost, latchPost, hole).id();
     }
 
     /** On another hinge post. */

@@ -166,12 +166,7 @@ final class PostWork {
                 .orElse(false);
         FabricTension tension = FabricTension.usual(run.infill(), run.bottomGap());
         return new BaseAction(
-                Force.ZERO,
-                tension.atBase(topRail),
-                Force.ZERO,
-                tension.atGrade(topRail),
-                Moment.ZERO,
-                Moment.ZERO);
+                Force.ZERO, tension.atBase(topRail), Force.ZERO, tension.atGrade(topRail), Moment.ZERO, Moment.ZERO);
     }
 
     /**

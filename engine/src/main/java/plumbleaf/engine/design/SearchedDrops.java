@@ -52,8 +52,8 @@ final class SearchedDrops {
             boolean onWall = springs.get().soft().match(pier -> false, planes -> false, wall -> true);
             if (onWall) return List.of();
             int leaf = i;
-            List<LeafDrops> made = leaves.computeIfAbsent(
-                    tried.leaf(), key -> GateWork.drops(site, tried.build(), plan));
+            List<LeafDrops> made =
+                    leaves.computeIfAbsent(tried.leaf(), key -> GateWork.drops(site, tried.build(), plan));
             if (made.isEmpty()) return List.of();
             PostGive give = gives.computeIfAbsent(
                     new PostAt(i, steel.id()),
@@ -86,8 +86,7 @@ final class SearchedDrops {
                         combination,
                         on.leaf().hinges(on.post(), on.foot().likely(), combination.dead(), combination.live())));
             String part = all.size() == 1 ? site.gate().id() : leaf.id();
-            findings.addAll(
-                    HingeChecks.findings(part, HingeChecks.uses(leaf, cases, site.hinge()), site.hinge()));
+            findings.addAll(HingeChecks.findings(part, HingeChecks.uses(leaf, cases, site.hinge()), site.hinge()));
         }
         return findings;
     }

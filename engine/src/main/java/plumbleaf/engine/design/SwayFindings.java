@@ -62,8 +62,8 @@ final class SwayFindings {
                     Severity.CAUTION,
                     hung.id(),
                     hung.id() + ": " + rod.member()
-                            + " goes slack under the leaf's own weight and carries nothing. Run it from the upper hinge corner to the"
-                            + " lower latch corner.",
+                            + " goes slack under the leaf's own weight and carries nothing. Run it from the upper"
+                            + " hinge corner to the lower latch corner.",
                     Basis.judgement("a rod carries tension alone"));
         return Checked.note(
                 "leaf.rod",
@@ -98,8 +98,8 @@ final class SwayFindings {
                     Severity.CANNOT_SAY,
                     hung.id(),
                     hung.id()
-                            + ": its corner brackets have no stated capacity, so nobody can say that they hold. Give builds."
-                            + "bracket.capacity from the maker's sheet.",
+                            + ": its corner brackets have no stated capacity, so nobody can say that they hold. Give"
+                            + " builds.bracket.capacity from the maker's sheet.",
                     Basis.judgement("an unknown capacity is never a pass")));
             return findings;
         }

@@ -106,8 +106,7 @@ public final class PairForces {
 
     /** The closed cases of both leaves alone, leaf a first. */
     public List<List<CaseForces>> closed(List<MeetingForces> meeting) {
-        return List.of(
-                GateForces.closed(a, onA, pushingA(meeting)), GateForces.closed(b, onB, pushingB(meeting)));
+        return List.of(GateForces.closed(a, onA, pushingA(meeting)), GateForces.closed(b, onB, pushingB(meeting)));
     }
 
     private GateForces.OnClosed pushingA(List<MeetingForces> meeting) {

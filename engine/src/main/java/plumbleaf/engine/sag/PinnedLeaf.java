@@ -52,14 +52,14 @@ final class PinnedLeaf {
         cases.add(new LoadCase("case 1", frame.leaf.person(personLb)));
         cases.add(LoadCase.of(
                 "case 2",
-                new Load.AtNode(corner.node(), corner.direction(), corner.armIn().cross(corner.direction()))));
+                new Load.AtNode(
+                        corner.node(), corner.direction(), corner.armIn().cross(corner.direction()))));
         for (String rod : rods) cases.add(new LoadCase("case " + cases.size(), frame.leaf.drawnTogether(rod, 1)));
         int count = cases.size();
         List<HingePin> pins = gate.leaf().pins();
         for (int j = 0; j < 3 * pins.size(); j++)
             cases.add(LoadCase.of(
-                    "move " + j,
-                    new Load.Settlement(frame.postNodeAt(pins.get(j / 3)), SHIFTS.get(j % 3), 1)));
+                    "move " + j, new Load.Settlement(frame.postNodeAt(pins.get(j / 3)), SHIFTS.get(j % 3), 1)));
         FrameSolution solved = frame.solve(cases);
         double[][] byCase = new double[count][];
         for (int i = 0; i < count; i++) byCase[i] = read(frame, solved, "case " + i, corner, rods, slack);

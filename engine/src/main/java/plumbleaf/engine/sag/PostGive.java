@@ -48,8 +48,8 @@ public final class PostGive {
         String below = FOOT;
         for (HingePin pin : pins) {
             nodes.add(new Node(pin.id(), axisIn, behindIn, pin.z().inches()));
-            members.add(Member.fixed(
-                    "to " + pin.id(), below, pin.id(), LeafFrame.stiffness(gate.hingePost()), Vector.X));
+            members.add(
+                    Member.fixed("to " + pin.id(), below, pin.id(), LeafFrame.stiffness(gate.hingePost()), Vector.X));
             below = pin.id();
         }
         Vector arm = new Vector(-axisIn, -behindIn, 0);

@@ -67,9 +67,7 @@ public final class Sags {
                 Angle.radians(frame.footingTurnRad(solved, Loaded.DEAD)),
                 gate.foot().sixDeeper().map(foot -> drop(gate, foot).total()),
                 shape(frame, solved),
-                swaying
-                        ? Sways.of(gate, loads, likely, framePlay(frame))
-                        : LeafSway.notAsked(framePlay(frame)),
+                swaying ? Sways.of(gate, loads, likely, framePlay(frame)) : LeafSway.notAsked(framePlay(frame)),
                 iced(likely.ice(), loads.ice()));
     }
 

@@ -46,8 +46,8 @@ class LeafDropsTest {
             PostGive give = PostGive.of(gate.on(post));
             for (int i = 0; i < 3; i++) {
                 BaseSpring foot = foot(random);
-                AfterHanging whole = Sags.afterHanging(
-                        gate.on(post), foot, HungLoads.person(PERSON), LifeJudgement.USUAL);
+                AfterHanging whole =
+                        Sags.afterHanging(gate.on(post), foot, HungLoads.person(PERSON), LifeJudgement.USUAL);
                 AfterHanging quick = drops.on(give, foot);
                 near(quick.creep().inches(), whole.creep().inches());
                 near(quick.season().inches(), whole.season().inches());

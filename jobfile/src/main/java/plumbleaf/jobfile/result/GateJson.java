@@ -116,8 +116,7 @@ final class GateJson {
             members.put("hinge", hanging.hinge());
             hanging.side().ifPresent(side -> members.put("hingeSide", side.key()));
         });
-        return members
-                .put("frame", build.frame().id())
+        return members.put("frame", build.frame().id())
                 .put("flat", build.frame().depth().compareTo(build.frame().width()) < 0)
                 .put("braces", build.bracing().diagonals())
                 .put("bracing", build.bracing().key())

@@ -14,8 +14,8 @@ import plumbleaf.engine.design.GateDesign;
 class FabricAtGateTest {
     private static List<CombinedAction> still(Design design, String post) {
         return design.post(post).orElseThrow().actions().stream()
-                .filter(each -> each.combination() == Combination.D
-                        && each.state().equals("closed"))
+                .filter(each ->
+                        each.combination() == Combination.D && each.state().equals("closed"))
                 .toList();
     }
 

@@ -67,8 +67,7 @@ class GateChoiceTest {
     @Test
     void theSearchTriesEveryBraceAndJointAndGoesByPrice() {
         Choice<PickedGate> choice = choose(open(), HangingAsked.NOTHING).choice();
-        List<String> marks =
-                choice.rejected().stream().map(each -> each.id()).toList();
+        List<String> marks = choice.rejected().stream().map(each -> each.id()).toList();
         assertThat(marks).anyMatch(id -> id.contains(" butted ")).anyMatch(id -> id.contains(" mitered "));
         for (int i = 1; i < choice.rejected().size(); i++)
             assertThat(choice.rejected().get(i).price())
@@ -105,23 +104,23 @@ class GateChoiceTest {
         String[] words = id.split(" ");
         int n = words.length;
         String braces = words[1];
-        String said =
-                switch (braces) {
-                    case "0", "1", "2" -> braces;
-                    default -> "\"" + braces + "\"";
-                };
+        String said = switch (braces) {
+            case "0", "1", "2" -> braces;
+            default -> "\"" + braces + "\"";
+        };
         String build = "{\"frame\":\"" + words[0] + "\",\"braces\":" + said + ",\"joint\":\"" + words[n - 6]
                 + "\",\"hingePost\":\"" + words[n - 5] + "\",\"latchPost\":\"" + words[n - 4] + "\",\"hole\":\""
                 + words[n - 3].replace("\"", "\\\"") + "\",\"depth\":\"" + words[n - 1].replace("\"", "\\\"") + "\"}";
         String text = "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"draft\": true, \"builds\": { \"G1\": " + build
                 + " }, \"runs\": [ { \"id\": \"R1\", \"style\": \"none\", \"legs\": [ { \"length\": \"30'\" } ] } ],"
-                + " \"gates\": [ { \"id\": \"G1\", \"kind\": \"swing\", \"run\": \"R1\", \"station\": \"9'\", \"opening\": \"4'\" } ] }";
+                + " \"gates\": [ { \"id\": \"G1\", \"kind\": \"swing\", \"run\": \"R1\", \"station\": \"9'\","
+                + " \"opening\": \"4'\" } ] }";
         Job carrier = JobFile.read("build", text, StandardCatalogue.load()).match(good -> good.is(), bad -> {
             throw new IllegalArgumentException(bad.all().toString());
         });
         Job job = open();
-        return YARD.designOf(job.withBuilds(
-                new Builds(job.builds().runs(), carrier.builds().gates())));
+        return YARD.designOf(
+                job.withBuilds(new Builds(job.builds().runs(), carrier.builds().gates())));
     }
 
     /** What keeps a gate from standing: a finding of its own parts, or a hole less deep than it must be. */

@@ -70,7 +70,10 @@ final class ChoicePanel {
         for (Rejected each : choice.choice().rejected())
             counts.merge(each.because().id(), 1, Integer::sum);
         List<Row> rows = new ArrayList<>();
-        rows.add(Row.of("choice." + choice.gate() + ".all", "Builds in all", String.valueOf(choice.choice().all())));
+        rows.add(Row.of(
+                "choice." + choice.gate() + ".all",
+                "Builds in all",
+                String.valueOf(choice.choice().all())));
         counts.forEach((reason, count) -> rows.add(Row.of(
                 "choice." + choice.gate() + "." + reason, "Cheaper ones that fail " + reason, String.valueOf(count))));
         return rows;
@@ -98,8 +101,7 @@ final class ChoicePanel {
                         at + "joint=" + build.joint().key(),
                         at + "hingePost=" + build.hingePost().id(),
                         at + "latchPost=" + build.latchPost().id(),
-                        at + "hole="
-                                + LengthText.exact(build.hole().diameter().inches()),
+                        at + "hole=" + LengthText.exact(build.hole().diameter().inches()),
                         at + "depth=" + LengthText.exact(build.hole().depth().inches())));
     }
 }

@@ -44,8 +44,8 @@ class ChoicePanelTest {
                 .contains("builds.G1.frame=TUBE-", "; builds.G1.braces=", "; builds.G1.depth=");
         assertThat(Edit.ofRemedy(panel.notes().get(0).presses().get(0).edit())).hasSize(7);
         assertThat(panel.tables()).hasSize(2);
-        assertThat(panel.tables().get(1).lines()).isNotEmpty().allSatisfy(line -> assertThat(
-                        line.cells().get(2))
-                .isNotBlank());
+        assertThat(panel.tables().get(1).lines())
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(line.cells().get(2)).isNotBlank());
     }
 }
