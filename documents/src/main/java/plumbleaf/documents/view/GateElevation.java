@@ -195,33 +195,7 @@ public final class GateElevation {
     }
 
     private List<Point> picketShape(Picket picket) {
-        double from = picket.r().inches();
-        double to = from + picket.width().inches();
-        double rakeBottom = leaf.outline().bottom().ratio();
-        double rakeTop = topRise(picket);
-        double middle = (from + to) / 2;
-        double bottomMiddle = picket.middle().inches() - picket.length().inches() / 2;
-        double topMiddle = bottomMiddle + picket.length().inches();
-        return MemberShapes.seen(
-                List.of(
-                        new Point(from, bottomMiddle - rakeBottom * (middle - from)),
-                        new Point(to, bottomMiddle + rakeBottom * (to - middle)),
-                        new Point(to, topMiddle + rakeTop * (to - middle)),
-                        new Point(from, topMiddle - rakeTop * (middle - from))),
-                outside);
-    }
-
-    /** Slope of a picket's top: of the curve over its own width, or of the frame. */
-    private double topRise(Picket picket) {
-        Outline outline = leaf.outline();
-        if (!outline.crest().isCurved()) return outline.top().ratio();
-        double from = picket.r().inches();
-        double width = picket.width().inches();
-        boolean reaches =
-                picket.middle().inches() + picket.length().inches() / 2 > outline.crestIn(from + width / 2) - 0.01;
-        return reaches
-                ? (outline.crestIn(from + width) - outline.crestIn(from)) / width
-                : outline.top().ratio();
+        return MemberShapes.seen(PicketShape.of(picket, leaf.outline()), outside);
     }
 
     private static double postWide(plumbleaf.engine.section.Section section) {

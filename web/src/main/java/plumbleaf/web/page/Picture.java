@@ -9,14 +9,23 @@ import java.util.List;
  * @param svg     safe markup, made by our own drawing code only
  * @param wide    whether it takes the whole width; else two stand side by side
  * @param handles what can be taken hold of and moved in it
+ * @param space   bodies to be turned about, as JSON; empty for a flat drawing
  */
-public record Picture(String name, String svg, boolean wide, List<Handle> handles) {
+public record Picture(String name, String svg, boolean wide, List<Handle> handles, String space) {
     public Picture {
         handles = List.copyOf(handles);
     }
 
+    public Picture(String name, String svg, boolean wide, List<Handle> handles) {
+        this(name, svg, wide, handles, "");
+    }
+
+    public static Picture inSpace(String name, String bodies) {
+        return new Picture(name, "", false, List.of(), bodies);
+    }
+
     public Picture with(List<Handle> more) {
-        return new Picture(name, svg, wide, more);
+        return new Picture(name, svg, wide, more, space);
     }
 
     /**

@@ -13,6 +13,7 @@ import plumbleaf.documents.view.ClearanceCurve;
 import plumbleaf.documents.view.CutBars;
 import plumbleaf.documents.view.DeflectedLeaf;
 import plumbleaf.documents.view.GateElevation;
+import plumbleaf.documents.view.GateInSpace;
 import plumbleaf.documents.view.GatePlanDetail;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PairElevation;
@@ -22,6 +23,7 @@ import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.RunProfile;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.documents.view.SitePlan;
+import plumbleaf.documents.view.SpaceScene;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
@@ -114,6 +116,7 @@ final class Pictures {
         List<GateSubject> leaves = subjects.of(gate);
         if (leaves.size() == 2) pair(gate, leaves.get(0), leaves.get(1), pictures);
         for (GateSubject leaf : leaves) leaf(gate, leaf, pictures);
+        if (!leaves.isEmpty()) pictures.add(1, inSpace(gate, leaves));
         return pictures;
     }
 
@@ -132,6 +135,22 @@ final class Pictures {
                 a.leaf().outline().latchEdge().inches(),
                 b.leaf().outline().latchEdge().inches());
         pictures.add(picture(PairSwing.of(a, b, fitting(wide + reach * 0.6, reach * 1.6, WIDE_IN, HIGH_IN)), true));
+    }
+
+    private Picture inSpace(GateDesign gate, List<GateSubject> leaves) {
+        GateSubject first = leaves.get(0);
+        boolean hungLeft = first.leaf().hand().hinge() == Side.LEFT;
+        GateInSpace.Footing own = footing(first.hingePost());
+        GateInSpace.Footing far = footing(leaves.size() == 2 ? leaves.get(1).hingePost() : first.latchPost());
+        SpaceScene scene = GateInSpace.of(leaves, hungLeft ? own : far, hungLeft ? far : own);
+        return Picture.inSpace("Gate " + gate.id() + " on its ground, to be turned", SpaceText.of(scene));
+    }
+
+    private GateInSpace.Footing footing(String post) {
+        return design.post(post)
+                .map(is ->
+                        new GateInSpace.Footing(is.hole().inches(), is.depth().inches()))
+                .orElse(GateInSpace.Footing.NONE);
     }
 
     private void leaf(GateDesign gate, GateSubject subject, List<Picture> pictures) {

@@ -1,5 +1,6 @@
 import { takeHold } from "./handles.js";
 import { morph } from "./morph.js";
+import { keepSpaces } from "./space.js";
 import { keepZoom } from "./zoom.js";
 
 // Edits go out one at a time, in the order they were made, each on the version the last answer showed. So an answer can never overwrite a
@@ -75,6 +76,7 @@ function show(html) {
     morph(inside(), next);
     for (const number of document.querySelectorAll("[data-number]")) showChange(number, before.get(number.dataset.number));
     keepZoom();
+    keepSpaces();
     restore(kept);
     document.getElementById("conflict")?.focus();
     takeHold(move);
