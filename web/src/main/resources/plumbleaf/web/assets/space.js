@@ -243,7 +243,7 @@ function look(state, box, shape) {
     const right = [cy, sy, 0];
     const up = [-sy * sp, cy * sp, cp];
     const away = [-sy * cp, cy * cp, -sp];
-    const scale = (state.times * 1.25) / reach;
+    const scale = (state.times * 1.02) / reach;
     const [sx, sy2] = shape > 1 ? [scale / shape, scale] : [scale, scale * shape];
     const rows = [right.map((part) => part * sx), up.map((part) => part * sy2), away.map((part) => part / reach / 1.05)];
     const moved = rows.map((row) => -(row[0] * middle[0] + row[1] * middle[1] + row[2] * middle[2]));

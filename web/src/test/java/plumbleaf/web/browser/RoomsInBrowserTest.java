@@ -116,6 +116,27 @@ class RoomsInBrowserTest {
     }
 
     @Test
+    void aGateInSpaceTurnsByKeyAndSaysWhatIsUnderItWhereItStands() {
+        openExample();
+        go(Room.GATES);
+        WebElement canvas = browser.findElement(By.cssSelector(".space canvas"));
+        String before = drawn();
+        canvas.sendKeys(Keys.ARROW_RIGHT);
+        assertThat(drawn()).isNotEqualTo(before);
+        assertThat(browser.findElement(By.cssSelector(".space output")).getText())
+                .contains("clear at the least");
+        browser.executeScript("const open = document.querySelector('.space input'); open.value = 85;"
+                + " open.dispatchEvent(new Event('input', {bubbles: true}));");
+        assertThat(browser.findElement(By.cssSelector(".space output")).getText())
+                .startsWith("85°")
+                .contains("into the ground");
+    }
+
+    private String drawn() {
+        return String.valueOf(browser.executeScript("return document.querySelector('.space canvas').toDataURL()"));
+    }
+
+    @Test
     void aRemedyIsAppliedWithOnePressAndUndoneWithOne() {
         openExample();
         go(Room.GATES);
