@@ -30,6 +30,7 @@ final class Chromium {
                 "--disable-component-update",
                 "--disable-sync",
                 "--user-data-dir=" + freshFolder(),
+                "--enable-unsafe-swiftshader",
                 "--window-size=" + width + "," + height);
         if ("root".equals(System.getProperty("user.name"))) options.addArguments("--no-sandbox");
         LoggingPreferences logs = new LoggingPreferences();

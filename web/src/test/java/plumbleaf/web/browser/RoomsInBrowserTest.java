@@ -66,6 +66,8 @@ class RoomsInBrowserTest {
         List<String> complaints = browser.manage().logs().get(LogType.BROWSER).getAll().stream()
                 .map(entry -> entry.getLevel() + " " + entry.getMessage())
                 .filter(line -> !line.contains("409 ()") && !line.contains("422 ()"))
+                // What a test machine without a graphics card says of itself, not of the page.
+                .filter(line -> !line.contains("GL Driver Message"))
                 .toList();
         browser.quit();
         assertThat(complaints).isEmpty();
