@@ -82,6 +82,16 @@ class LocalPagesTest {
     }
 
     @Test
+    void twoStatesOfAJobAreDrawnOverEachOtherAndTheSameStateIsNot() throws Exception {
+        send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
+        assertThat(send(get("/jobs/" + job.id() + "/since/1")).getContentAsString())
+                .contains("dashed in blue", "data-key=\"Frame of G1\"", "data-key=\"Site plan\"");
+        assertThat(send(get("/jobs/" + job.id() + "/since/2")).getContentAsString())
+                .contains("since revision 2")
+                .doesNotContain("dashed in blue");
+    }
+
+    @Test
     void aBareNumberTakesTheUnitShown() throws Exception {
         send(edit(1, "gates[0].opening", "INCHES", "50 1/2"));
         assertThat(text()).contains("\"opening\": \"50 1/2\\\"\"");

@@ -2,12 +2,16 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.plot.svg.SvgPlot;
+import plumbleaf.documents.view.AsItWas;
 import plumbleaf.documents.view.ChainPicture;
 import plumbleaf.documents.view.ClearanceCurve;
 import plumbleaf.documents.view.CutBars;
@@ -65,9 +69,38 @@ final class Pictures {
     }
 
     Picture site() {
+        return picture(siteDrawing(), true);
+    }
+
+    private Drawing siteDrawing() {
         Box extents = SitePlan.extents(design.layout(), design.ground());
         Scale scale = fitting(extents.width() * 1.15, extents.height() * 1.3, WIDE_IN, HIGH_IN);
-        return picture(SitePlan.of(design.job(), design.layout(), design.ground(), placed(gate -> true), scale), true);
+        return SitePlan.of(design.job(), design.layout(), design.ground(), placed(gate -> true), scale);
+    }
+
+    /** The drawings that can be laid over those of another state of the job: the plan, each run whole, each leaf's frame. */
+    Map<String, Drawing> comparable() {
+        Map<String, Drawing> drawings = new LinkedHashMap<>();
+        if (!design.layout().runs().isEmpty()) drawings.put("Site plan", siteDrawing());
+        for (RunLayout run : design.layout().runs())
+            drawings.put(
+                    "Run " + run.run(),
+                    profileDrawing(run, 0, run.line().line().length().inches()));
+        for (GateDesign gate : design.gates())
+            for (GateSubject leaf : subjects.of(gate)) drawings.put("Frame of " + leaf.mark(), frame(leaf));
+        return drawings;
+    }
+
+    /** What changed since another state of the job, drawn over each other. */
+    List<Picture> since(Pictures before) {
+        Map<String, Drawing> then = before.comparable();
+        List<Picture> pictures = new ArrayList<>();
+        comparable()
+                .forEach((name, now) -> Optional.ofNullable(then.get(name))
+                        .flatMap(old -> AsItWas.over(now, old))
+                        .ifPresent(both -> pictures.add(
+                                new Picture(name, SvgPlot.inPage(both), !name.startsWith("Frame"), List.of()))));
+        return pictures;
     }
 
     /** Each run unrolled; a long one in strips that end at posts, so that their lettering reads well. */
@@ -98,6 +131,12 @@ final class Pictures {
     }
 
     private Picture profile(RunLayout run, double from, double to) {
+        Drawing drawing = profileDrawing(run, from, to);
+        String name = "Run " + run.run() + " from outside, station " + units.length(from) + " to " + units.length(to);
+        return new Picture(name, SvgPlot.inPage(drawing), true, handles.onProfile(run));
+    }
+
+    private Drawing profileDrawing(RunLayout run, double from, double to) {
         RunProfile.Strip strip = new RunProfile.Strip(
                 run,
                 design.ground().profile(run.run()),
@@ -105,9 +144,7 @@ final class Pictures {
                 placed(gate -> gate.asked().run().equals(run.run())),
                 Offset.inches(from),
                 Offset.inches(to));
-        Drawing drawing = RunProfile.of(strip, units, fitting(to - from, 1, STRIP_PAPER_IN, HIGH_IN));
-        String name = "Run " + run.run() + " from outside, station " + units.length(from) + " to " + units.length(to);
-        return new Picture(name, SvgPlot.inPage(drawing), true, handles.onProfile(run));
+        return RunProfile.of(strip, units, fitting(to - from, 1, STRIP_PAPER_IN, HIGH_IN));
     }
 
     /** The leaf, its swing, how it gives, and where it meets the post; of a pair both leaves first, then each. */

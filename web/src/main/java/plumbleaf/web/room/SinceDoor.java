@@ -47,7 +47,9 @@ class SinceDoor {
     @GetMapping("/jobs/{id}/since/{revision}")
     ResponseEntity<String> since(HttpServletRequest request, @PathVariable String id, @PathVariable long revision) {
         StoredJob job = open(id);
-        Difference difference = Difference.of(designThen(job, revision), designNow(job));
+        Design then = designThen(job, revision);
+        Design now = designNow(job);
+        Difference difference = Difference.of(then, now);
         return pages.html(
                 HttpStatus.OK,
                 "since.jte",
@@ -60,6 +62,8 @@ class SinceDoor {
                         job.title(),
                         "since",
                         Long.toString(revision),
+                        "pictures",
+                        pictures(job, now).since(pictures(job, then)),
                         "panel",
                         Panel.of("", "").withTables(tables(difference)),
                         "price",
@@ -93,6 +97,10 @@ class SinceDoor {
                 .contentType(MediaType.APPLICATION_PDF)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + paper.name() + "\"")
                 .body(paper.bytes());
+    }
+
+    private static Pictures pictures(StoredJob job, Design design) {
+        return new Pictures(design, new Subjects(design), new Handles(DocumentText.of(job.document()), design));
     }
 
     private static List<Table> tables(Difference difference) {
