@@ -101,7 +101,7 @@ class GateChoiceTest {
     }
 
     private static Design pinned(String id) {
-        String[] words = id.split(" ");
+        String[] words = id.split(" ", -1);
         int n = words.length;
         String braces = words[1];
         String said = switch (braces) {
