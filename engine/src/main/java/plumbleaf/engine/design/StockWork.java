@@ -116,9 +116,12 @@ final class StockWork {
                 picks.of(run).terminal()));
     }
 
-    /** The first day that the locate ticket lets anyone dig; no day is promised before there is a ticket. */
+    /** The day agreed, and not before the locate ticket lets anyone dig; without either no day is promised. */
     private static Stated<LocalDate> firstDay(Job job) {
         List<LocateTicket> tickets = job.existing().tickets();
-        return tickets.isEmpty() ? Stated.open() : Stated.of(tickets.get(0).digFrom());
+        if (tickets.isEmpty()) return job.site().start();
+        LocalDate dig = tickets.get(0).digFrom();
+        LocalDate agreed = job.site().start().or(dig);
+        return Stated.of(agreed.isAfter(dig) ? agreed : dig);
     }
 }

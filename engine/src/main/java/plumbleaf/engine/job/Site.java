@@ -1,14 +1,23 @@
 package plumbleaf.engine.job;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /**
  * Where the work is and what it must stand.
  *
  * @param uses in the order of {@link Use}; never empty
+ * @param start the first day work may begin, where it was agreed
  */
 public record Site(
-        String customer, String address, DesignBasis basis, List<Use> uses, SiteWind wind, Frost frost, Soil soil) {
+        String customer,
+        String address,
+        DesignBasis basis,
+        List<Use> uses,
+        SiteWind wind,
+        Frost frost,
+        Soil soil,
+        Stated<LocalDate> start) {
     public Site {
         uses = List.copyOf(uses);
     }

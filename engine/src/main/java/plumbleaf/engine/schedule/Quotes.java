@@ -58,7 +58,7 @@ public final class Quotes {
         if (torn.plugs() > 0) works.add(Work.of("pull-plug", torn.plugs(), "old concrete"));
         Crew crew = book.crew();
         Pace pace = new Pace(crew.people(), crew.hoursPerDay(), crew.cureDays());
-        Schedule schedule = Schedules.of(Labours.of(works, book.labour()), pace, start, isDry(job));
+        Schedule schedule = Schedules.of(Labours.of(works, book.labour()), pace, start, isDry(job), cold(job));
         int trips = (int) Math.ceil(schedule.siteDays());
         works.add(Works.trips(trips));
         Labour labour = Labours.of(works, book.labour());
@@ -71,6 +71,10 @@ public final class Quotes {
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
         return new Quote(
                 NeedDays.on(takeoff, load, schedule), load, torn, labour, schedule, price, notes(job, book, torn));
+    }
+
+    private static ColdWeather cold(Job job) {
+        return new ColdWeather(job.site().frost().months(), ColdWeather.USUAL_CURE_DAYS);
     }
 
     /** By the latest reading. */

@@ -21,8 +21,11 @@ public final class Schedules {
 
     private Schedules() {}
 
-    /** @param dry whether a reading says that the wood is dry enough for its finish */
-    public static Schedule of(Labour labour, Pace pace, Stated<LocalDate> start, boolean dry) {
+    /**
+     * @param dry whether a reading says that the wood is dry enough for its finish
+     * @param cold where frost may come, concrete waits longer
+     */
+    public static Schedule of(Labour labour, Pace pace, Stated<LocalDate> start, boolean dry, ColdWeather cold) {
         List<PlannedTask> tasks = new ArrayList<>();
         Clock clock = new Clock(start);
         Clock shop = new Clock(start);
@@ -39,9 +42,9 @@ public final class Schedules {
             siteDays += days;
             tasks.add(clock.work(phase.key(), phase.words(), hours, days));
             if (phase == Phase.SET && pace.cureDays() > 0)
-                tasks.add(clock.waitFor("cure", "concrete cures", pace.cureDays()));
+                tasks.add(clock.waitFor("cure", "concrete cures", clock.cure(pace.cureDays(), cold)));
         }
-        return new Schedule(tasks, siteDays);
+        return new Schedule(tasks, siteDays, pace.cureDays());
     }
 
     /** Where the plan has come to: a day, and whether its morning is gone. */
@@ -68,7 +71,7 @@ public final class Schedules {
 
         /** Whole days after the last day worked. */
         PlannedTask waitFor(String key, String name, int days) {
-            LocalDate poured = noon ? day : dayBefore();
+            LocalDate poured = poured();
             LocalDate last = poured.plusDays(days);
             LocalDate after = workingDay(last.plusDays(1));
             PlannedTask task = new PlannedTask(key, name, 0, days, stated(poured.plusDays(1)), stated(last));
@@ -77,6 +80,15 @@ public final class Schedules {
                 noon = false;
             }
             return task;
+        }
+
+        /** Longer where frost may come; as usual where nobody said when the work starts. */
+        int cure(int usual, ColdWeather cold) {
+            return dated ? cold.cure(poured(), usual) : usual;
+        }
+
+        private LocalDate poured() {
+            return noon ? day : dayBefore();
         }
 
         /** Nothing starts before the other has come to its end. */

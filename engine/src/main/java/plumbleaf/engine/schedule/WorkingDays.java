@@ -10,7 +10,7 @@ import java.util.List;
  * @param from the first day that is numbered, or the next one worked
  * @param off days nobody works
  */
-public record WorkingDays(LocalDate from, List<LocalDate> off) {
+public record WorkingDays(LocalDate from, List<DayOff> off) {
     private static final int FRIDAY = 5;
 
     public WorkingDays {
@@ -20,7 +20,7 @@ public record WorkingDays(LocalDate from, List<LocalDate> off) {
     public boolean isWorked(LocalDate day) {
         // 1 January 1970 was a Thursday.
         long fromMonday = Math.floorMod(day.toEpochDay() + 3, 7L);
-        return fromMonday < FRIDAY && !off.contains(day);
+        return fromMonday < FRIDAY && off.stream().noneMatch(each -> each.holds(day));
     }
 
     /** The day of a half day. */

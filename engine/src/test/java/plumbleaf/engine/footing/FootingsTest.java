@@ -13,6 +13,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Frost;
+import plumbleaf.engine.job.FrostMonths;
 import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.SoilState;
@@ -58,7 +59,7 @@ class FootingsTest {
                 Length.inches(holeIn),
                 Stated.open(),
                 soil,
-                new Frost(Length.inches(30), "building office"),
+                new Frost(Length.inches(30), "building office", FrostMonths.UNSAID),
                 TABLES,
                 FootingRules.USUAL,
                 basis);
@@ -161,7 +162,7 @@ class FootingsTest {
                 Length.inches(12),
                 Stated.of(Length.inches(36)),
                 SAND,
-                new Frost(Length.inches(40), "building office"),
+                new Frost(Length.inches(40), "building office", FrostMonths.UNSAID),
                 TABLES,
                 FootingRules.USUAL,
                 DesignBasis.ENGINEERED);

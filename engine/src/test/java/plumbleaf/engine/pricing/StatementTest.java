@@ -40,7 +40,8 @@ class StatementTest {
                 new Billing(
                         0.10,
                         List.of(new Billing.Bill(DAY, "on signing", Money.dollars(5000))),
-                        List.of(new Billing.Paid(DAY, "check", Money.dollars(4500)))));
+                        List.of(new Billing.Paid(DAY, "check", Money.dollars(4500))),
+                        List.of()));
         assertThat(half.contract()).isEqualTo(Money.dollars(10_500));
         assertThat(half.retained()).isEqualTo(Money.dollars(500));
         assertThat(half.due()).isEqualTo(Money.ZERO);
@@ -55,7 +56,8 @@ class StatementTest {
                         List.of(
                                 new Billing.Bill(DAY, "on signing", Money.dollars(5000)),
                                 new Billing.Bill(DAY, "when done", Money.dollars(5000))),
-                        List.of(new Billing.Paid(DAY, "check", Money.dollars(4500)))));
+                        List.of(new Billing.Paid(DAY, "check", Money.dollars(4500))),
+                        List.of()));
         assertThat(done.retained()).isEqualTo(Money.ZERO);
         assertThat(done.due()).isEqualTo(Money.dollars(5500));
         assertThat(done.due()).isEqualTo(done.balance());

@@ -3,8 +3,10 @@ package plumbleaf.engine.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumbleaf.engine.job.FrostMonths;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.labour.LabourRate;
@@ -22,7 +24,8 @@ class SchedulesTest {
                 labour(hours(Phase.SET, 12), hours(Phase.BUILD, 20), hours(Phase.HANG, 4)),
                 TWO_PEOPLE,
                 Stated.of(LocalDate.of(2027, 5, 6)),
-                true);
+                true,
+                ColdWeather.none());
         assertThat(plan.tasks()).extracting(PlannedTask::key).containsExactly("set", "cure", "build", "hang");
         assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-06");
         // Friday to Sunday it cures; Monday and half of Tuesday rails and pickets, then the gate.
@@ -35,8 +38,12 @@ class SchedulesTest {
 
     @Test
     void aStartOnAWeekendWaitsForMonday() {
-        Schedule plan =
-                Schedules.of(labour(hours(Phase.BUILD, 8)), TWO_PEOPLE, Stated.of(LocalDate.of(2027, 5, 8)), true);
+        Schedule plan = Schedules.of(
+                labour(hours(Phase.BUILD, 8)),
+                TWO_PEOPLE,
+                Stated.of(LocalDate.of(2027, 5, 8)),
+                true,
+                ColdWeather.none());
         assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-10");
     }
 
@@ -46,7 +53,8 @@ class SchedulesTest {
                 labour(hours(Phase.SHOP, 16 * 9), hours(Phase.SET, 16), hours(Phase.HANG, 8)),
                 TWO_PEOPLE,
                 Stated.of(LocalDate.of(2027, 5, 3)),
-                true);
+                true,
+                ColdWeather.none());
         assertThat(day(plan.tasks().get(0).first())).isEqualTo("2027-05-03");
         assertThat(day(plan.tasks().get(1).first())).isEqualTo("2027-05-03");
         // Nine days of shop end on Thursday 13 May; cured it was on the 6th.
@@ -57,17 +65,43 @@ class SchedulesTest {
     void wetWoodWaitsForItsFinishUntilAMeterSaysItIsDry() {
         Labour labour = labour(hours(Phase.BUILD, 16), hours(Phase.FINISH, 8));
         Stated<LocalDate> start = Stated.of(LocalDate.of(2027, 5, 3));
-        Schedule wet = Schedules.of(labour, TWO_PEOPLE, start, false);
+        Schedule wet = Schedules.of(labour, TWO_PEOPLE, start, false, ColdWeather.none());
         assertThat(wet.tasks()).extracting(PlannedTask::key).containsExactly("build", "dry", "finish");
         assertThat(day(wet.tasks().get(2).first())).isEqualTo("2027-06-01");
-        Schedule dry = Schedules.of(labour, TWO_PEOPLE, start, true);
+        Schedule dry = Schedules.of(labour, TWO_PEOPLE, start, true, ColdWeather.none());
         assertThat(day(dry.tasks().get(1).first())).isEqualTo("2027-05-04");
     }
 
     @Test
+    void concretePouredInAFrostMonthWaitsTheLongerCure() {
+        Labour labour = labour(hours(Phase.SET, 16), hours(Phase.HANG, 8));
+        ColdWeather winter = new ColdWeather(FrostMonths.of(Month.NOVEMBER, Month.MARCH), 6);
+        Stated<LocalDate> lateOctober = Stated.of(LocalDate.of(2027, 10, 29));
+        assertThat(Schedules.of(labour, TWO_PEOPLE, lateOctober, true, winter).tasks())
+                .as("poured in October, young in November")
+                .extracting(PlannedTask::days)
+                .containsExactly(1.0, 6.0, 0.5);
+        assertThat(Schedules.of(labour, TWO_PEOPLE, Stated.of(LocalDate.of(2027, 10, 27)), true, winter)
+                        .tasks()
+                        .get(1)
+                        .days())
+                .isEqualTo(3.0);
+        assertThat(Schedules.of(labour, TWO_PEOPLE, Stated.open(), true, winter)
+                        .tasks()
+                        .get(1)
+                        .days())
+                .as("nobody said when")
+                .isEqualTo(3.0);
+    }
+
+    @Test
     void withoutAStartThereAreDaysButNoDates() {
-        Schedule plan =
-                Schedules.of(labour(hours(Phase.SHOP, 8), hours(Phase.SET, 17)), TWO_PEOPLE, Stated.open(), true);
+        Schedule plan = Schedules.of(
+                labour(hours(Phase.SHOP, 8), hours(Phase.SET, 17)),
+                TWO_PEOPLE,
+                Stated.open(),
+                true,
+                ColdWeather.none());
         assertThat(plan.tasks()).extracting(PlannedTask::days).containsExactly(0.5, 1.5, 3.0);
         assertThat(plan.tasks()).noneMatch(task -> task.first().isSaid());
     }

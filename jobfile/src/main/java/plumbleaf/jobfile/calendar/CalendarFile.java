@@ -16,10 +16,11 @@ public final class CalendarFile {
     private CalendarFile() {}
 
     /**
+     * @param dates days to keep, each an event of its own that keeps nobody busy
      * @param stamp the day this calendar was issued
      * @param notes words for an event beside its name; may be empty
      */
-    public static String of(List<Booking> bookings, LocalDate stamp, List<String> notes) {
+    public static String of(List<Booking> bookings, List<CalendarDate> dates, LocalDate stamp, List<String> notes) {
         StringBuilder out = new StringBuilder();
         line(out, "BEGIN:VCALENDAR");
         line(out, "VERSION:2.0");
@@ -34,9 +35,21 @@ public final class CalendarFile {
             line(out, "DTEND;VALUE=DATE:" + digits(booking.last().plusDays(1)));
             line(out, "SUMMARY:" + escaped(booking.job() + ": " + booking.name() + hours(booking)));
             String words = booking.who().isEmpty() ? "" : booking.who() + ". ";
+            if (!booking.machines().isEmpty()) words += "Takes " + String.join(", ", booking.machines()) + ". ";
+            words += String.join(" ", booking.notes()) + (booking.notes().isEmpty() ? "" : " ");
             words += String.join(" ", notes);
             if (!words.isBlank()) line(out, "DESCRIPTION:" + escaped(words.strip()));
             line(out, "TRANSP:" + (booking.who().isEmpty() ? "TRANSPARENT" : "OPAQUE"));
+            line(out, "END:VEVENT");
+        }
+        for (CalendarDate date : dates) {
+            line(out, "BEGIN:VEVENT");
+            line(out, "UID:" + slug(date.job()) + "-day-" + ++number + "@plumbleaf");
+            line(out, "DTSTAMP:" + digits(stamp) + "T000000Z");
+            line(out, "DTSTART;VALUE=DATE:" + digits(date.day()));
+            line(out, "DTEND;VALUE=DATE:" + digits(date.day().plusDays(1)));
+            line(out, "SUMMARY:" + escaped(date.job() + ": " + date.words()));
+            line(out, "TRANSP:TRANSPARENT");
             line(out, "END:VEVENT");
         }
         line(out, "END:VCALENDAR");
@@ -57,12 +70,16 @@ public final class CalendarFile {
     }
 
     private static String uid(Booking booking, int number) {
+        return slug(booking.job()) + "-" + booking.key() + "-" + number + "@plumbleaf";
+    }
+
+    private static String slug(String text) {
         StringBuilder id = new StringBuilder();
-        for (char c : booking.job().toCharArray()) {
+        for (char c : text.toCharArray()) {
             boolean plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
             id.append(plain ? c : '-');
         }
-        return id + "-" + booking.key() + "-" + number + "@plumbleaf";
+        return id.toString();
     }
 
     private static String digits(LocalDate day) {

@@ -10,6 +10,8 @@ import plumbleaf.engine.job.Allowance;
 import plumbleaf.engine.job.Billing;
 import plumbleaf.engine.job.KeptPrice;
 import plumbleaf.engine.job.MoneyTerms;
+import plumbleaf.engine.job.Notice;
+import plumbleaf.engine.job.NoticeFrom;
 import plumbleaf.engine.job.Offer;
 import plumbleaf.engine.job.OfferKind;
 import plumbleaf.engine.job.OfferOption;
@@ -34,6 +36,9 @@ final class OfferForm {
             text -> text);
     private static final TextKind<BigDecimal> PRICE =
             new TextKind<>("a price", false, "12.50", OfferForm::price, BigDecimal::toPlainString);
+    private static final TextKind<NoticeFrom> NOTICE_FROM =
+            TextKind.oneOf("a day to count from", List.of(NoticeFrom.values()), NoticeFrom::key);
+    private static final int MOST_DAYS = 1000;
     private static final double MOST_ALLOWED = 10_000;
     private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);
 
@@ -76,7 +81,14 @@ final class OfferForm {
                     each.needed("date", TextKind.DATE, SOME_DAY),
                     each.words("how"),
                     each.needed("amount", TextKind.MONEY, Money.ZERO)));
-        return new Billing(billing.given("retainage", TextKind.shareUpTo(0.5)).orElse(0.0), bills, paid);
+        List<Notice> notices = new ArrayList<>();
+        for (Fields each : billing.objects("notices"))
+            notices.add(new Notice(
+                    each.needed("what", TextKind.WORDS, ""),
+                    each.neededCount("days", 0, MOST_DAYS, 0),
+                    each.needed("from", NOTICE_FROM, NoticeFrom.FIRST_WORK),
+                    Open.of(each.given("sent", TextKind.DATE))));
+        return new Billing(billing.given("retainage", TextKind.shareUpTo(0.5)).orElse(0.0), bills, paid, notices);
     }
 
     static List<KeptPrice> kept(Fields money) {
@@ -124,6 +136,13 @@ final class OfferForm {
                 (paid, entries) -> entries.put("date", TextKind.DATE, paid.date())
                         .words("how", paid.how())
                         .put("amount", TextKind.MONEY, paid.amount()));
+        out.objects(
+                "notices",
+                billing.notices(),
+                (notice, entries) -> entries.words("what", notice.what())
+                        .count("days", notice.days())
+                        .put("from", NOTICE_FROM, notice.from())
+                        .putIfAny("sent", TextKind.DATE, notice.sent().value()));
     }
 
     private static Parsed<BigDecimal> price(String text) {

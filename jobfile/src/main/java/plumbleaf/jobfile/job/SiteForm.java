@@ -1,12 +1,15 @@
 package plumbleaf.jobfile.job;
 
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Exposure;
 import plumbleaf.engine.job.FirstPull;
 import plumbleaf.engine.job.Frost;
+import plumbleaf.engine.job.FrostMonths;
 import plumbleaf.engine.job.RiskCategory;
 import plumbleaf.engine.job.Site;
 import plumbleaf.engine.job.SiteWind;
@@ -31,6 +34,11 @@ final class SiteForm {
 
     private static final Length LOOSE_TOP = Length.inches(6);
 
+    private static final TextKind<Month> MONTH = TextKind.oneOf(
+            "a month",
+            List.of(Month.values()),
+            month -> month.name().substring(0, 3).toLowerCase(Locale.ROOT));
+
     private SiteForm() {}
 
     static Site read(Fields site) {
@@ -53,7 +61,8 @@ final class SiteForm {
                 uses,
                 wind(site.object("wind"), uses),
                 frost(site.object("frost")),
-                soil(site.object("soil")));
+                soil(site.object("soil")),
+                Open.of(site.given("start", TextKind.DATE)));
     }
 
     /** In the order of the enumeration, each once. */
@@ -90,7 +99,16 @@ final class SiteForm {
 
     private static Frost frost(Fields frost) {
         Length depth = frost.assumed("depth", Words.DOWN, FROST, "judgement; ask the building office");
-        return new Frost(depth, frost.words("source"));
+        Optional<Month> from = frost.given("from", MONTH);
+        Optional<Month> through = frost.given("through", MONTH);
+        if (from.isPresent() != through.isPresent())
+            frost.refuse(
+                    from.isPresent() ? "through" : "from",
+                    "it freezes from one month through another, and one of them is missing",
+                    "write both, such as nov and mar");
+        boolean both = from.isPresent() && through.isPresent();
+        return new Frost(
+                depth, frost.words("source"), both ? FrostMonths.of(from.get(), through.get()) : FrostMonths.UNSAID);
     }
 
     private static Soil soil(Fields soil) {
@@ -159,6 +177,7 @@ final class SiteForm {
         out.words("customer", site.customer())
                 .words("address", site.address())
                 .put("basis", Words.BASIS, site.basis())
+                .putIfAny("start", TextKind.DATE, site.start().value())
                 .values("uses", Words.USE, site.uses());
         out.object(
                 "wind",
@@ -171,7 +190,9 @@ final class SiteForm {
         out.object(
                 "frost",
                 frost -> frost.put("depth", TextKind.LENGTH, site.frost().depth())
-                        .words("source", site.frost().source()));
+                        .words("source", site.frost().source())
+                        .putIfAny("from", MONTH, months(site).stream().findFirst())
+                        .putIfAny("through", MONTH, months(site).stream().reduce((one, next) -> next)));
         Soil soil = site.soil();
         out.object(
                 "soil",
@@ -196,6 +217,10 @@ final class SiteForm {
                                 met(soil.numbers().besideDrop()))
                         .putIfAny("rockAt", TextKind.LENGTH, met(soil.numbers().rockAt()))
                         .objects("pulls", soil.numbers().pulls(), SiteForm::writePull));
+    }
+
+    private static List<Month> months(Site site) {
+        return site.frost().months().months();
     }
 
     /** Nothing is written of what nobody met. */

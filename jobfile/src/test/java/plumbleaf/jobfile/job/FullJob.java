@@ -8,7 +8,7 @@ final class FullJob {
           "site": {
             "customer": "Ilse Tarbat", "address": "2 Quarry Row, Upper Quill", "basis": "engineered", "uses": ["public-way", "walk"],
             "wind": { "speed": "51 m/s", "exposure": "D", "edition": "7-22", "risk": "II", "topographic": 1.2, "elevation": 0.95 },
-            "frost": { "depth": "800 mm", "source": "town hall" },
+            "frost": { "depth": "800 mm", "source": "town hall", "from": "nov", "through": "mar" }, "start": "2027-08-02",
             "soil": {
               "kind": "silt", "state": "soft", "belowWater": true, "class": 5, "nh": "6.6 MN/m3", "looseTop": "300 mm", "slope": "1 in 12",
               "su": "900 psf", "lateralPerFoot": "120 psf", "besideDrop": "18\\"", "rockAt": "4'",
@@ -157,7 +157,8 @@ final class FullJob {
               { "id": "lock", "name": "a lock", "edits": ["gates[G1].latch="] }],
             "allowances": [{ "charge": "rock-hole", "count": 2, "why": "ledge next door" }], "exclusions": ["Painting."],
             "billing": { "retainage": "10%", "bills": [{ "date": "2027-08-01", "what": "on signing", "amount": "$500.00" }],
-              "paid": [{ "date": "2027-08-09", "how": "check", "amount": "$450.00" }] },
+              "paid": [{ "date": "2027-08-09", "how": "check", "amount": "$450.00" }],
+              "notices": [{ "what": "preliminary notice", "days": 20, "from": "first-work", "sent": "2027-08-10" }] },
             "kept": [{ "of": "crew", "price": "66.5" }],
             "validUntil": "2027-09-01", "stages": [{ "when": "on signing", "share": "33.3%" }, { "when": "when done", "share": "66.7%" }]
           },

@@ -13,6 +13,7 @@ import java.util.Date;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.schedule.Booking;
+import plumbleaf.jobfile.calendar.CalendarDate;
 import plumbleaf.jobfile.calendar.CalendarFile;
 
 /**
@@ -36,7 +37,9 @@ class CalendarCheck {
                         MONDAY,
                         false,
                         MONDAY.plusDays(2),
-                        false),
+                        false,
+                        List.of(),
+                        List.of()),
                 new Booking(
                         "Kiln yard",
                         "cure",
@@ -45,7 +48,9 @@ class CalendarCheck {
                         MONDAY.plusDays(3),
                         false,
                         MONDAY.plusDays(5),
-                        false),
+                        false,
+                        List.of(),
+                        List.of()),
                 new Booking(
                         "Kiln yard",
                         "hang",
@@ -54,8 +59,14 @@ class CalendarCheck {
                         MONDAY.plusDays(7),
                         true,
                         MONDAY.plusDays(7),
-                        false));
-        String text = CalendarFile.of(bookings, MONDAY.minusDays(4), List.of("Call before you dig; ticket 1, 2."));
+                        false,
+                        List.of(),
+                        List.of()));
+        String text = CalendarFile.of(
+                bookings,
+                List.of(new CalendarDate("Kiln yard", MONDAY.plusDays(20), "preliminary notice: the last day", true)),
+                MONDAY.minusDays(4),
+                List.of("Call before you dig; ticket 1, 2."));
         ICalendar read = Biweekly.parse(text).first();
         assertThat(read.validate(read.getVersion()).getWarnings()).isEmpty();
         List<String> summaries = new ArrayList<>();
@@ -64,7 +75,9 @@ class CalendarCheck {
                 .containsExactly(
                         bookings.get(0).job() + ": dig and set posts",
                         "Kiln yard: concrete cures",
-                        "Kiln yard: hang the gate (afternoon)");
+                        "Kiln yard: hang the gate (afternoon)",
+                        "Kiln yard: preliminary notice: the last day");
+        assertThat(day(read.getEvents().get(3).getDateStart().getValue())).isEqualTo(MONDAY.plusDays(20));
         for (int i = 0; i < bookings.size(); i++) {
             VEvent event = read.getEvents().get(i);
             assertThat(day(event.getDateStart().getValue()))
@@ -80,7 +93,9 @@ class CalendarCheck {
     @Test
     void noLineIsLongerThanSeventyFiveOctets() {
         String text = CalendarFile.of(
-                List.of(new Booking("ü".repeat(120), "set", "dig", "crew 1", MONDAY, false, MONDAY, false)),
+                List.of(new Booking(
+                        "ü".repeat(120), "set", "dig", "crew 1", MONDAY, false, MONDAY, false, List.of(), List.of())),
+                List.of(),
                 MONDAY,
                 List.of());
         for (String line : text.split("\r\n", -1))
