@@ -9,6 +9,8 @@ import picocli.CommandLine.Parameters;
 import plumbleaf.engine.job.Billing;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.Statement;
+import plumbleaf.engine.schedule.NoticeDate;
+import plumbleaf.engine.schedule.WorkSpan;
 import plumbleaf.jobfile.result.ResultFile;
 
 /** What the customer owes. */
@@ -31,8 +33,14 @@ final class BillVerb implements Callable<Integer> {
                 designed.design().quote().price(),
                 job.log().changes(),
                 job.money().billing());
-        answer.document(ResultFile.statement(job.title(), statement));
+        List<NoticeDate> notices = NoticeDate.of(
+                job.money().billing().notices(),
+                WorkSpan.of(designed.design().quote().schedule(), job.log().hours()));
+        answer.document(ResultFile.statement(job.title(), statement, notices));
         answer.say(lines(job, statement));
+        if (!notices.isEmpty()) answer.say("");
+        for (NoticeDate notice : notices) answer.say(notice.notice().what() + ": " + notice.words());
+        if (!notices.isEmpty()) answer.say("Days as you were told them; local law governs. No legal advice.");
         return ExitCode.FINE;
     }
 

@@ -14,6 +14,7 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.Offers;
+import plumbleaf.jobfile.offer.Together;
 
 /** A job file read and designed with the catalogue, tables and price book that come with the program. */
 final class Designed {
@@ -81,6 +82,21 @@ final class Designed {
                 job -> Designs.of(job, catalogue, standards, book, new ProvenCutPlanner()));
         if (!offers.errors().isEmpty()) throw new BadInput(offers.errors());
         return offers.offered();
+    }
+
+    /** Those of these ids built together; an id that no option has is refused by name. */
+    Together together(List<String> ids) {
+        List<Offered> each = ids.isEmpty() ? List.of() : offered();
+        for (String id : ids)
+            if (each.stream().noneMatch(offered -> offered.option().id().equals(id)))
+                throw BadInput.of(file.toString(), "no option has the id " + id, "name one of money.options");
+        Standards standards = standards();
+        return Together.of(
+                design,
+                new Offers(each, List.of()),
+                ids,
+                catalogue,
+                job -> Designs.of(job, catalogue, standards, book, new ProvenCutPlanner()));
     }
 
     /** One line where something must be fixed, so that nobody takes a price or a cut list for a finished one. */

@@ -10,6 +10,7 @@ import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.PriceLine;
 import plumbleaf.engine.pricing.Step;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.jobfile.offer.Together;
 
 /** The price for a terminal: lines by category, then the way from cost to total, then the payments. */
 final class PriceText {
@@ -42,6 +43,21 @@ final class PriceText {
         for (Payment payment : price.stages())
             stages.row("Payment " + payment.when(), payment.amount().text());
         lines.addAll(stages.lines(0));
+        return lines;
+    }
+
+    /** From the job itself over each option ticked to the total of all of them, to the cent; or why they cannot be built together. */
+    static List<String> together(Together together) {
+        if (!together.canBe()) return List.of("", "Not together: " + together.reason() + ".");
+        Columns columns = new Columns("lr");
+        columns.row("The job as described", together.base().text());
+        for (int i = 0; i < together.ticked().size(); i++)
+            columns.row(
+                    together.ticked().get(i).name(), together.alone().get(i).signedText());
+        columns.row("Built together", together.together().signedText());
+        columns.row("Total with tax", together.total().text());
+        List<String> lines = new ArrayList<>(List.of("", "Together, designed and checked as one:"));
+        lines.addAll(columns.lines(2));
         return lines;
     }
 

@@ -17,6 +17,7 @@ import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.NodePath;
+import plumbleaf.jobfile.offer.Together;
 import plumbleaf.jobfile.result.ResultFile;
 
 /** The price of a job, line by line. */
@@ -39,6 +40,13 @@ final class PriceVerb implements Callable<Integer> {
             description = "Price it from the book as it stands today, whatever prices the job keeps.")
     private boolean today;
 
+    @Option(
+            names = "--with",
+            split = ",",
+            paramLabel = "OPTION",
+            description = "What these options come to together, as one design: --with O1,O2.")
+    private List<String> with = new ArrayList<>();
+
     @Option(names = "--over", description = "Write over a file that is there.")
     private boolean over;
 
@@ -56,14 +64,17 @@ final class PriceVerb implements Callable<Integer> {
         Price price = designed.design().quote().price();
         List<Offered> offered = designed.offered();
         if (!keep.isEmpty()) writeKept(designed.book(), price);
-        answer.document(Json.object()
+        Together together = designed.together(with);
+        Json.Members out = Json.object()
                 .put("title", designed.design().job().title())
                 .put("priceBook", designed.design().job().money().priceBook())
                 .put("money", ResultFile.money(price))
-                .put("options", offered, ResultFile::offered)
-                .build());
+                .put("options", offered, ResultFile::offered);
+        if (!with.isEmpty()) out.put("together", ResultFile.together(together));
+        answer.document(out.build());
         answer.say(PriceText.lines(price));
         answer.say(PriceText.options(offered));
+        if (!with.isEmpty()) answer.say(PriceText.together(together));
         answer.say(moved(kept, now));
         if (!keep.isEmpty()) answer.say("Wrote " + keep + ", with its prices kept.");
         designed.warn(answer);

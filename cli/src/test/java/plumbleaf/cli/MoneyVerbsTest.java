@@ -3,10 +3,14 @@ package plumbleaf.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumbleaf.jobfile.json.JsonReader;
+import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.json.NodePath;
 
 /** The verbs about money and days, on the example that passes. */
 class MoneyVerbsTest {
@@ -34,6 +38,58 @@ class MoneyVerbsTest {
         assertThat(run.out())
                 .contains("Options, each designed and checked:")
                 .containsPattern("deep +six inches more footing +\\+?-?\\$");
+    }
+
+    @Test
+    void optionsTickedTogetherAreOneDesignAndReconcileToTheCent() throws IOException {
+        Path job = job(
+                "job.json",
+                "\"options\": [{\"id\": \"deep\", \"name\": \"deeper footings\", \"edits\": [\"builds.G1.depth=54\\\"\"]},"
+                        + "{\"id\": \"deeper\", \"name\": \"deeper still\", \"edits\": [\"builds.G1.depth=60\\\"\"]},"
+                        + "{\"id\": \"book\", \"name\": \"no contingency\", \"edits\": [\"money.contingency=0%\"]}],");
+        Terminal both = Terminal.run("price", job.toString(), "--with", "deep,book", "--json");
+        Node together = JsonReader.read(both.out()).match(tree -> tree.root(), broken -> {
+            throw new AssertionError(both.out());
+        });
+        BigDecimal sum = amount(together, "together.base")
+                .add(amount(together, "together.alone[0]"))
+                .add(amount(together, "together.alone[1]"))
+                .add(amount(together, "together.together"));
+        assertThat(sum).isEqualByComparingTo(amount(together, "together.total"));
+        assertThat(amount(together, "together.together").signum())
+                .as("the deeper hole has no contingency either")
+                .isNotZero();
+        assertThat(Terminal.run("price", job.toString(), "--with", "deep,deeper").out())
+                .contains("Not together: deeper footings and deeper still both change builds.G1.depth");
+        assertThat(Terminal.run("price", job.toString(), "--with", "none").errorLines().toString())
+                .contains("no option has the id none");
+    }
+
+    private static BigDecimal amount(Node root, String path) {
+        return new BigDecimal(
+                NodePath.of(path).find(root).flatMap(Node::asText).orElseThrow());
+    }
+
+    @Test
+    void theHouseFileSaysWhoWorksAndEveryBadRowIsNamed() throws IOException {
+        Path house = Files.writeString(
+                folder.resolve("days.csv"),
+                """
+                kind,name,count,for,from,through,why
+                house,crews,1,,,,
+                house,rain pct,20,,,,
+                machine,auger,1,set,,,
+                off,everyone,,,2027-05-10,2027-05-11,fair
+                """);
+        Terminal run = Terminal.run(
+                "calendar", SETTLED.toString(), "--from", "2027-05-10", "--house", house.toString());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).contains("2027-05-12", "auger", "kept for rain", "Locate ticket KR-0417 holds");
+        Files.writeString(house, "kind,name,count,for,from,through,why\noff,crew 4,,,2027-06-01,,\n");
+        assertThat(Terminal.run("calendar", SETTLED.toString(), "--from", "2027-06-01", "--house", house.toString())
+                        .errorLines()
+                        .toString())
+                .contains("crew 4");
     }
 
     @Test

@@ -315,12 +315,85 @@ class LocalPagesTest {
 
     @Test
     void theDaysOfAllJobsAreLaidSideBySide() throws Exception {
-        assertThat(send(get("/calendar?from=2027-05-03&crews=2")).getContentAsString())
-                .contains("Kiln yard, dig and set posts", "crew 2");
+        send(post("/calendar/house")
+                .with(csrf())
+                .param("crews", "2")
+                .param("cold", "7")
+                .param("rain", "10"));
+        assertThat(send(get("/calendar?from=2027-05-03")).getContentAsString())
+                .contains("Kiln yard, dig and set posts", "crew 2", "<svg");
         assertThat(send(get("/calendar.ics?from=2027-05-03")).getContentAsString())
                 .startsWith("BEGIN:VCALENDAR");
         assertThat(send(get("/calendar?from=tomorrow")).getStatus()).isEqualTo(200);
         assertThat(send(get("/rates")).getStatus()).isEqualTo(200);
+    }
+
+    @Test
+    void daysOffAndMachinesAreSaidByFormAndTakenOut() throws Exception {
+        assertThat(send(post("/calendar/off")
+                                .with(csrf())
+                                .param("of", "crew 1")
+                                .param("from", "2027-05-04")
+                                .param("through", "2027-05-05")
+                                .param("why", "vacation"))
+                        .getStatus())
+                .isEqualTo(303);
+        String words = "crew 1, 2027-05-04 through 2027-05-05, vacation";
+        assertThat(send(get("/calendar")).getContentAsString()).contains(words);
+        assertThat(send(get("/calendar/days.csv")).getContentAsString())
+                .contains("off,crew 1,,,2027-05-04,2027-05-05,vacation");
+        send(post("/calendar/off/0/out").with(csrf()).param("is", words));
+        assertThat(send(get("/calendar")).getContentAsString()).doesNotContain(words);
+        MockHttpServletResponse refused = send(post("/calendar/off")
+                .with(csrf())
+                .param("of", "crew 40")
+                .param("from", "2027-05-04")
+                .param("through", "2027-05-03"));
+        assertThat(refused.getStatus()).isEqualTo(422);
+        assertThat(refused.getContentAsString()).contains("goes by crew 40", "before the first");
+        send(post("/calendar/machine")
+                .with(csrf())
+                .param("name", "mini digger")
+                .param("count", "1")
+                .param("for", "set", "tear-out"));
+        assertThat(send(get("/calendar")).getContentAsString()).contains("mini digger");
+        send(post("/calendar/machine/out").with(csrf()).param("name", "mini digger"));
+        assertThat(send(get("/calendar/days.csv")).getContentAsString()).doesNotContain("mini digger");
+        MockHttpServletResponse bad = web.perform(multipart("/calendar/days")
+                        .file(new MockMultipartFile(
+                                "file",
+                                "days.csv",
+                                "text/csv",
+                                "kind,name,count,for,from,through,why\noff,crew 9,,,soon,,\n"
+                                        .getBytes(StandardCharsets.UTF_8)))
+                        .with(csrf()))
+                .andReturn()
+                .getResponse();
+        assertThat(bad.getStatus()).isEqualTo(422);
+        assertThat(bad.getContentAsString()).contains("days.csv:2: from");
+    }
+
+    @Test
+    void optionsTickedTogetherAreWorkedOutAsOne() throws Exception {
+        send(post(at(Room.MONEY) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "money.options")
+                .param("name", "no contingency")
+                .param("kind", "extra")
+                .param("edits", "money.contingency=0%"));
+        send(post(at(Room.MONEY) + "/write-down")
+                .with(csrf())
+                .param("version", "2")
+                .param("list", "money.options")
+                .param("name", "thin contingency")
+                .param("kind", "extra")
+                .param("edits", "money.contingency=1%"));
+        assertThat(send(get(at(Room.MONEY))).getContentAsString()).contains("/together");
+        String one = send(get("/jobs/" + job.id() + "/together?tick=O1")).getContentAsString();
+        assertThat(one).contains("The job as described", "Total with tax");
+        assertThat(send(get("/jobs/" + job.id() + "/together?tick=O1&tick=O2")).getContentAsString())
+                .contains("both change money.contingency");
     }
 
     @Test

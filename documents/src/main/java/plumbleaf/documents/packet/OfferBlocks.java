@@ -45,7 +45,7 @@ final class OfferBlocks {
                 table.row("☐", extra.option().name(), extra.difference().price().signedText());
             paper.add(table.table());
             paper.note(
-                    "Each is priced beside the job as described; two together may come to a little less or more, and we say so before you sign.");
+                    "Each is priced by itself beside the job as described. Several together are designed and priced as one before you sign; they may share trips and material.");
         }
         paper.add(new Block.Blank(List.of("Total with what is ticked", "Initials"), 0.3));
     }

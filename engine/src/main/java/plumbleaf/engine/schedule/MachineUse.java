@@ -11,11 +11,10 @@ import java.util.TreeSet;
 /** Which jobs hold a machine of each kind on each day: one machine is on one job a day. */
 final class MachineUse {
     private final HouseDays house;
-    private final Map<String, TreeMap<LocalDate, TreeSet<Integer>>> jobs = new LinkedHashMap<>();
+    private final Map<String, Map<LocalDate, Set<Integer>>> jobs = new LinkedHashMap<>();
 
     MachineUse(HouseDays house) {
         this.house = house;
-        for (Machine machine : house.machines()) jobs.put(machine.name(), new TreeMap<>());
     }
 
     /** Those that a phase takes. */
@@ -41,7 +40,8 @@ final class MachineUse {
         for (Machine machine : needed) on(machine, day).add(job);
     }
 
-    private TreeSet<Integer> on(Machine machine, LocalDate day) {
-        return jobs.get(machine.name()).computeIfAbsent(day, none -> new TreeSet<>());
+    private Set<Integer> on(Machine machine, LocalDate day) {
+        return jobs.computeIfAbsent(machine.name(), none -> new TreeMap<>())
+                .computeIfAbsent(day, none -> new TreeSet<>());
     }
 }

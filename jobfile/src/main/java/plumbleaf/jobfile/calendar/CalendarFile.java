@@ -75,7 +75,8 @@ public final class CalendarFile {
 
     private static String slug(String text) {
         StringBuilder id = new StringBuilder();
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             boolean plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
             id.append(plain ? c : '-');
         }

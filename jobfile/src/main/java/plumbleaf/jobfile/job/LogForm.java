@@ -44,12 +44,19 @@ final class LogForm {
 
     private static List<UsedMaterial> used(Fields job) {
         List<UsedMaterial> used = new ArrayList<>();
-        for (Fields fields : job.objects("used"))
-            used.add(new UsedMaterial(
+        for (Fields fields : job.objects("used")) {
+            UsedMaterial each = new UsedMaterial(
                     Open.of(fields.given("date", TextKind.DATE)),
                     fields.needed("item", TextKind.WORDS, ""),
                     fields.givenNumber("units", 0, MOST_COUNTED).orElse(0.0),
-                    fields.givenNumber("returned", 0, MOST_COUNTED).orElse(0.0)));
+                    fields.givenNumber("returned", 0, MOST_COUNTED).orElse(0.0));
+            if (each.returned() > each.units())
+                fields.refuse(
+                        "returned",
+                        "more came back than was taken along",
+                        "write how many were taken along under units, and how many of these came back");
+            used.add(each);
+        }
         return used;
     }
 

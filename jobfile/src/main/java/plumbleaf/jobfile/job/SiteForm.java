@@ -101,14 +101,11 @@ final class SiteForm {
         Length depth = frost.assumed("depth", Words.DOWN, FROST, "judgement; ask the building office");
         Optional<Month> from = frost.given("from", MONTH);
         Optional<Month> through = frost.given("through", MONTH);
-        if (from.isPresent() != through.isPresent())
-            frost.refuse(
-                    from.isPresent() ? "through" : "from",
-                    "it freezes from one month through another, and one of them is missing",
-                    "write both, such as nov and mar");
-        boolean both = from.isPresent() && through.isPresent();
+        Optional<Month> first = from.or(() -> through);
         return new Frost(
-                depth, frost.words("source"), both ? FrostMonths.of(from.get(), through.get()) : FrostMonths.UNSAID);
+                depth,
+                frost.words("source"),
+                first.map(is -> FrostMonths.of(is, through.orElse(is))).orElse(FrostMonths.UNSAID));
     }
 
     private static Soil soil(Fields soil) {

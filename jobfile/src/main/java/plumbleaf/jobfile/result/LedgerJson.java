@@ -6,14 +6,17 @@ import plumbleaf.engine.design.Offered;
 import plumbleaf.engine.labour.LearnedRate;
 import plumbleaf.engine.labour.TaskVariance;
 import plumbleaf.engine.pricing.Statement;
+import plumbleaf.engine.schedule.NoticeDate;
+import plumbleaf.engine.takeoff.ItemVariance;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.offer.Together;
 
 /** Options, changes, bills and hours, as programs read them. */
 final class LedgerJson {
     private LedgerJson() {}
 
-    static Node statement(String title, Statement statement) {
+    static Node statement(String title, Statement statement, List<NoticeDate> notices) {
         return Json.object()
                 .put("title", title)
                 .put("total", statement.total().plain())
@@ -25,7 +28,15 @@ final class LedgerJson {
                 .put("due", statement.due().plain())
                 .put("unbilled", statement.unbilled().plain())
                 .put("balance", statement.balance().plain())
+                .put("notices", notices, LedgerJson::notice)
                 .build();
+    }
+
+    private static Node notice(NoticeDate date) {
+        Json.Members out = Json.object().put("what", date.notice().what());
+        date.due().value().ifPresent(day -> out.put("due", day.toString()));
+        date.notice().sent().value().ifPresent(day -> out.put("sent", day.toString()));
+        return out.put("planned", date.planned()).put("words", date.words()).build();
     }
 
     static Node offered(Offered offered) {
@@ -36,6 +47,17 @@ final class LedgerJson {
                 .put("verdict", offered.design().verdict().key())
                 .put("total", offered.design().quote().price().total().plain())
                 .put("difference", difference("", offered.difference()))
+                .build();
+    }
+
+    static Node together(Together together) {
+        Json.Members out = Json.object()
+                .put("ticked", together.ticked(), option -> Json.text(option.id()))
+                .put("base", together.base().plain())
+                .put("alone", together.alone(), each -> Json.text(each.plain()));
+        if (!together.canBe()) return out.put("reason", together.reason()).build();
+        return out.put("together", together.together().plain())
+                .put("total", together.total().plain())
                 .build();
     }
 
@@ -64,7 +86,7 @@ final class LedgerJson {
                 .build();
     }
 
-    static Node hours(String title, List<TaskVariance> tasks) {
+    static Node hours(String title, List<TaskVariance> tasks, List<ItemVariance> items) {
         return Json.object()
                 .put("title", title)
                 .put(
@@ -78,6 +100,19 @@ final class LedgerJson {
                                 .put("doneQuantity", task.doneQuantity())
                                 .put("takenHours", task.takenHours())
                                 .put("overHours", task.overHours())
+                                .build())
+                .put(
+                        "materials",
+                        items,
+                        item -> Json.object()
+                                .put("item", item.item())
+                                .put("name", item.name())
+                                .put("unit", item.unit())
+                                .put("ordered", item.ordered())
+                                .put("used", item.used())
+                                .put("returned", item.returned())
+                                .put("over", item.over())
+                                .put("worth", item.worth().plain())
                                 .build())
                 .build();
     }

@@ -15,9 +15,12 @@ import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.Statement;
 import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.input.TextKind;
+import plumbleaf.engine.schedule.NoticeDate;
+import plumbleaf.engine.takeoff.ItemVariance;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
+import plumbleaf.jobfile.offer.Together;
 import plumbleaf.jobfile.json.Node.ObjectNode;
 
 /**
@@ -90,13 +93,18 @@ public final class ResultFile {
     }
 
     /** What the customer owes. */
-    public static Node statement(String title, Statement statement) {
-        return LedgerJson.statement(title, statement);
+    public static Node statement(String title, Statement statement, List<NoticeDate> notices) {
+        return LedgerJson.statement(title, statement, notices);
     }
 
-    /** Hours written down beside those estimated. */
-    public static Node hours(String title, List<TaskVariance> tasks) {
-        return LedgerJson.hours(title, tasks);
+    /** Options ticked together: one design, or why there is none. */
+    public static Node together(Together together) {
+        return LedgerJson.together(together);
+    }
+
+    /** Hours and materials written down beside those estimated and ordered. */
+    public static Node hours(String title, List<TaskVariance> tasks, List<ItemVariance> items) {
+        return LedgerJson.hours(title, tasks, items);
     }
 
     /** What done work makes of the rates. */

@@ -7,9 +7,11 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -29,6 +31,7 @@ import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.Secret;
 import plumbleaf.web.room.JobAnswers;
 import plumbleaf.web.room.Sight;
+import plumbleaf.web.room.Ticked;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.StoredJob;
 
@@ -37,6 +40,7 @@ import plumbleaf.web.store.StoredJob;
 @RequestMapping("/c/{secret}")
 class CustomerDoor {
     private static final int LONGEST_NAME = 100;
+    private static final String PROPOSAL = "proposal.pdf";
 
     private final JobStore store;
     private final CustomerLinks links;
@@ -53,8 +57,11 @@ class CustomerDoor {
     }
 
     @GetMapping
-    ResponseEntity<String> look(HttpServletRequest request, @PathVariable String secret) {
-        return shown(request, HttpStatus.OK, secret, "", "");
+    ResponseEntity<String> look(
+            HttpServletRequest request,
+            @PathVariable String secret,
+            @RequestParam(name = "tick", required = false) List<String> ticks) {
+        return shown(request, HttpStatus.OK, secret, ticks, "", "");
     }
 
     @GetMapping("/papers/{name}")
@@ -79,7 +86,8 @@ class CustomerDoor {
             HttpServletRequest request,
             @PathVariable String secret,
             @RequestParam(defaultValue = "") String name,
-            @RequestParam(defaultValue = "") String date) {
+            @RequestParam(defaultValue = "") String date,
+            @RequestParam(name = "tick", required = false) List<String> ticks) {
         CustomerLinks.Line link = link(secret);
         Optional<LocalDate> day = day(date);
         if (name.isBlank() || name.length() > LONGEST_NAME || day.isEmpty())
@@ -87,49 +95,61 @@ class CustomerDoor {
                     request,
                     HttpStatus.UNPROCESSABLE_CONTENT,
                     secret,
+                    ticks,
                     name,
                     day.isEmpty() ? "Write today's date." : "Write your full name.");
-        if (!link.isAccepted()) links.accept(new Secret(secret), name, day.get());
+        Ticked ticked = ticked(link, ticks);
+        if (!ticked.reason().isEmpty())
+            return shown(request, HttpStatus.UNPROCESSABLE_CONTENT, secret, ticks, name, "Tick what can be built together.");
+        if (!link.isAccepted()) links.accept(new Secret(secret), name, day.get(), ticked.words());
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .location(URI.create("/c/" + secret))
                 .build();
     }
 
     private ResponseEntity<String> shown(
-            HttpServletRequest request, HttpStatus status, String secret, String typed, String problem) {
+            HttpServletRequest request,
+            HttpStatus status,
+            String secret,
+            @Nullable List<String> ticks,
+            String typed,
+            String problem) {
         CustomerLinks.Line link = link(secret);
+        Map<String, Object> model = new LinkedHashMap<>();
         StoredJob job = job(link);
         List<CustomerPaper> papers = new ArrayList<>();
         for (String name : link.papers())
             answers.paper(job, name, Sight.EVERYTHING)
                     .ifPresent(paper -> papers.add(new CustomerPaper(name, PaperWords.of(name), answers.pages(paper))));
-        ResponseEntity<String> page = pages.html(
-                status,
-                "accept.jte",
-                Map.of(
-                        "frame",
-                        pages.frame(request, job.title()),
-                        "at",
-                        "/c/" + secret,
-                        "title",
-                        job.title(),
-                        "papers",
-                        papers,
-                        "until",
-                        Moment.of(link.expiresAt()),
-                        "accepted",
-                        link.isAccepted() ? link.acceptedBy() + " accepted this on " + link.saidOn() + "." : "",
-                        "today",
-                        LocalDate.now(clock.withZone(ZoneOffset.UTC)).toString(),
-                        "typed",
-                        typed,
-                        "problem",
-                        problem));
+        model.put("frame", pages.frame(request, job.title()));
+        model.put("at", "/c/" + secret);
+        model.put("title", job.title());
+        model.put("papers", papers);
+        model.put("ticked", ticked(link, ticks));
+        model.put("until", Moment.of(link.expiresAt()));
+        model.put("accepted", accepted(link));
+        model.put("today", LocalDate.now(clock.withZone(ZoneOffset.UTC)).toString());
+        model.put("typed", typed);
+        model.put("problem", problem);
+        ResponseEntity<String> page = pages.html(status, "accept.jte", model);
         return ResponseEntity.status(status)
                 .headers(page.getHeaders())
                 .header("Referrer-Policy", "no-referrer")
                 .header("X-Robots-Tag", "noindex")
                 .body(page.getBody());
+    }
+
+    private static String accepted(CustomerLinks.Line link) {
+        if (!link.isAccepted()) return "";
+        return link.acceptedBy() + " accepted this on " + link.saidOn()
+                + (link.ticked().isEmpty() ? "." : ", " + link.ticked() + ".");
+    }
+
+    /** Only where the proposal is shown, since that is where prices are. */
+    private Ticked ticked(CustomerLinks.Line link, @Nullable List<String> ticks) {
+        return link.papers().contains(PROPOSAL)
+                ? answers.ticked(job(link), ticks == null ? List.of() : ticks)
+                : new Ticked(List.of(), List.of(), "", "");
     }
 
     private Optional<LocalDate> day(String text) {

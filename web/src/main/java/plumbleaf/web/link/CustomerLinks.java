@@ -40,6 +40,7 @@ public class CustomerLinks {
      * @param papers   file names
      * @param acceptedBy the name they wrote; empty before
      * @param saidOn     the date they wrote; empty before
+     * @param ticked     what they ticked, in words; may be empty
      */
     public record Line(
             String id,
@@ -51,7 +52,8 @@ public class CustomerLinks {
             Instant expiresAt,
             boolean revoked,
             String acceptedBy,
-            String saidOn) {
+            String saidOn,
+            String ticked) {
         public Line {
             papers = List.copyOf(papers);
         }
@@ -104,13 +106,13 @@ public class CustomerLinks {
     }
 
     /** Writes down that the customer accepted. False where the link is no longer good or somebody accepted before. */
-    public boolean accept(Secret secret, String name, LocalDate saidOn) {
+    public boolean accept(Secret secret, String name, LocalDate saidOn, String ticked) {
         try {
             return database.together(() -> {
                 Optional<Line> link = open(secret);
                 if (link.isEmpty() || link.get().isAccepted()) return false;
-                sql.sql("insert into acceptance (link, name, said_on, made_at) values (?, ?, ?, ?)")
-                        .params(link.get().id(), name.strip(), saidOn.toString(), clock.millis())
+                sql.sql("insert into acceptance (link, name, said_on, made_at, ticked) values (?, ?, ?, ?, ?)")
+                        .params(link.get().id(), name.strip(), saidOn.toString(), clock.millis(), ticked)
                         .update();
                 audit.note(
                         name.strip(),
@@ -126,7 +128,7 @@ public class CustomerLinks {
 
     private List<Line> lines(String where, Object... values) {
         return sql.sql("select l.id, l.job, l.revision, l.papers, l.who, l.made_at, l.expires_at, l.revoked_at,"
-                        + " a.name, a.said_on from customer_link l left join acceptance a on a.link = l.id where "
+                        + " a.name, a.said_on, a.ticked from customer_link l left join acceptance a on a.link = l.id where "
                         + where)
                 .params(values)
                 .query((row, n) -> new Line(
@@ -139,7 +141,8 @@ public class CustomerLinks {
                         Instant.ofEpochMilli(row.getLong("expires_at")),
                         row.getObject("revoked_at") != null,
                         row.getString("name") == null ? "" : row.getString("name"),
-                        row.getString("said_on") == null ? "" : row.getString("said_on")))
+                        row.getString("said_on") == null ? "" : row.getString("said_on"),
+                        row.getString("ticked") == null ? "" : row.getString("ticked")))
                 .list();
     }
 }

@@ -128,6 +128,7 @@ class LinksDoor {
         boolean good = !link.revoked() && link.expiresAt().isAfter(clock.instant());
         String state = link.isAccepted()
                 ? "accepted by " + link.acceptedBy() + ", " + link.saidOn()
+                        + (link.ticked().isEmpty() ? "" : ", " + link.ticked())
                 : link.revoked() ? "taken back" : good ? "open" : "run out";
         return new Table.Line(
                 good ? link.id() : "",

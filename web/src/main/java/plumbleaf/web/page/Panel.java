@@ -17,9 +17,11 @@ public record Panel(
         List<Row> rows,
         List<Table> tables,
         List<Press> presses,
-        List<Entry> entries) {
+        List<Entry> entries,
+        List<Fold> folds) {
     public Panel {
         entries = List.copyOf(entries);
+        folds = List.copyOf(folds);
         notes = List.copyOf(notes);
         fields = List.copyOf(fields);
         strips = List.copyOf(strips);
@@ -31,39 +33,57 @@ public record Panel(
 
     public static Panel of(String heading, String of) {
         return new Panel(
-                heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     public Panel withNotes(List<Note> more) {
-        return new Panel(heading, of, more, fields, strips, bars, rows, tables, presses, entries);
+        return new Panel(heading, of, more, fields, strips, bars, rows, tables, presses, entries, folds);
     }
 
     public Panel withFields(List<Field> more) {
-        return new Panel(heading, of, notes, more, strips, bars, rows, tables, presses, entries);
+        return new Panel(heading, of, notes, more, strips, bars, rows, tables, presses, entries, folds);
     }
 
     public Panel withStrips(List<Strip> more) {
-        return new Panel(heading, of, notes, fields, more, bars, rows, tables, presses, entries);
+        return new Panel(heading, of, notes, fields, more, bars, rows, tables, presses, entries, folds);
     }
 
     public Panel withBars(List<Bar> more) {
-        return new Panel(heading, of, notes, fields, strips, more, rows, tables, presses, entries);
+        return new Panel(heading, of, notes, fields, strips, more, rows, tables, presses, entries, folds);
     }
 
     public Panel withRows(List<Row> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, more, tables, presses, entries);
+        return new Panel(heading, of, notes, fields, strips, bars, more, tables, presses, entries, folds);
     }
 
     public Panel withTables(List<Table> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, more, presses, entries);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, more, presses, entries, folds);
     }
 
     public Panel withPresses(List<Press> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, more, entries);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, more, entries, folds);
     }
 
     public Panel withEntries(List<Entry> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, more);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, more, folds);
+    }
+
+    public Panel withFolds(List<Fold> more) {
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, entries, more);
+    }
+
+    /**
+     * A number that opens into what it is made of.
+     *
+     * @param of    what the picture rings with it
+     * @param key   names the number for as long as the page lives
+     * @param about how it is come by; may be empty
+     * @param lines what it is made of; empty for a number that is one step
+     */
+    public record Fold(String of, String key, String words, String value, String about, List<Table> lines) {
+        public Fold {
+            lines = List.copyOf(lines);
+        }
     }
 
     /**

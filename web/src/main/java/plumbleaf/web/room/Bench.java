@@ -22,6 +22,7 @@ import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.FitPrices;
 import plumbleaf.jobfile.offer.Offers;
+import plumbleaf.jobfile.offer.Together;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.Yard;
@@ -81,6 +82,19 @@ class Bench {
                             catalogue,
                             job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
         }
+    }
+
+    /** Those of these ids built together; nothing to tick where the job cannot be designed. */
+    Ticked ticked(Opened opened, List<String> ids) {
+        if (opened.design().isEmpty()) return new Ticked(List.of(), List.of(), "", "");
+        Offers each = offers(opened);
+        Together together = Together.of(
+                opened.design().get(),
+                each,
+                ids,
+                catalogue,
+                job -> Designs.of(job, catalogue, standards, book(job), planner));
+        return Ticked.of(each, together);
     }
 
     /** What the runs of a job cost fitted each way, where somebody asked since the job last changed. */

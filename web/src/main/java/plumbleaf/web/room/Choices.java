@@ -1,8 +1,11 @@
 package plumbleaf.web.room;
 
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.job.DesignBasis;
@@ -67,6 +70,9 @@ final class Choices {
     static final List<Choice> FLAGS = List.of(new Choice("true", "yes"));
     static final List<Choice> TRUE_FALSE = List.of(new Choice("true", "yes"), new Choice("false", "no"));
 
+    /** Months as the job file writes them. */
+    static final List<Choice> MONTHS = months();
+
     private Choices() {}
 
     /** The things of a list that have an id. */
@@ -129,5 +135,14 @@ final class Choices {
         for (T value : values)
             choices.add(new Choice(key.apply(value), key.apply(value).replace('-', ' ')));
         return List.copyOf(choices);
+    }
+
+    private static List<Choice> months() {
+        List<Choice> months = new ArrayList<>(List.of(new Choice("", "not said")));
+        for (Month month : Month.values()) {
+            String key = month.name().substring(0, 3).toLowerCase(Locale.ROOT);
+            months.add(new Choice(key, month.getDisplayName(TextStyle.FULL, Locale.US)));
+        }
+        return List.copyOf(months);
     }
 }

@@ -31,6 +31,11 @@ public class JobAnswers {
                 .map(text -> sight == Sight.EVERYTHING ? text : Veil.json(text));
     }
 
+    /** The options of a job to tick, and what those of these ids come to together. */
+    public Ticked ticked(StoredJob job, List<String> ids) {
+        return bench.ticked(bench.open(job, Typed.NOTHING), ids);
+    }
+
     public String document(StoredJob job, Sight sight) {
         return sight == Sight.EVERYTHING ? job.document() : Veil.json(job.document());
     }

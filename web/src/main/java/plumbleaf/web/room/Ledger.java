@@ -1,12 +1,14 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import plumbleaf.engine.job.ComplaintCause;
+import plumbleaf.engine.job.NoticeFrom;
 import plumbleaf.engine.job.OfferKind;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Entry;
@@ -48,6 +50,15 @@ enum Ledger {
             blank("date", "Day", Blank.Kind.DATE),
             blank("how", "How", Blank.Kind.WORDS),
             blank("amount", "Amount", Blank.Kind.MONEY)),
+    NOTICE(
+            "money.billing.notices",
+            "A notice that has to go out: preliminary, lien",
+            "Add notice",
+            "",
+            blank("what", "What it is called", Blank.Kind.WORDS),
+            blank("days", "Days, as you were told", Blank.Kind.NUMBER),
+            blank("from", "Counted from", Blank.Kind.PICKED),
+            blank("sent", "Sent on", Blank.Kind.DATE)),
     CHANGE(
             "changes",
             "A change after acceptance",
@@ -350,6 +361,9 @@ enum Ledger {
 
     private static final Pattern OF_ONE = Pattern.compile("\\[[A-Za-z0-9._-]{1,20}]");
     private static final List<Choice> CAUSES = causes();
+    private static final List<Choice> COUNTED = Arrays.stream(NoticeFrom.values())
+            .map(from -> new Choice(from.key(), from.words()))
+            .toList();
     private static final List<Choice> OFFERS = List.of(
             new Choice(OfferKind.EXTRA.key(), "something to tick beside the rest"),
             new Choice(OfferKind.BUILD.key(), "another build of the whole job"));
@@ -433,6 +447,7 @@ enum Ledger {
     private List<Choice> offered(Blank blank, Opened opened) {
         return switch (this) {
             case CALL -> CAUSES;
+            case NOTICE -> COUNTED;
             case OPTION -> OFFERS;
             case HOURS ->
                 opened.design().stream()

@@ -5,13 +5,12 @@ import java.util.List;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.labour.TaskVariance;
 import plumbleaf.engine.labour.Variances;
-import plumbleaf.engine.pricing.Category;
 import plumbleaf.engine.pricing.Payment;
 import plumbleaf.engine.pricing.Price;
-import plumbleaf.engine.pricing.PriceLine;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.schedule.PlannedTask;
 import plumbleaf.engine.schedule.Schedule;
+import plumbleaf.engine.takeoff.ItemVariance;
 import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Row;
@@ -24,7 +23,7 @@ final class MoneyRoom {
 
     static List<Panel> panels(Opened opened, Offers offers) {
         List<Panel> panels = new ArrayList<>();
-        opened.design().ifPresent(design -> panels.add(price(design.quote().price())));
+        opened.design().ifPresent(design -> panels.add(PriceFolds.panel(design.quote().price(), design.job().money(), design.quote().schedule().siteDays())));
         panels.add(OfferPanels.options(opened, offers));
         panels.add(Panel.of("Terms", "money")
                 .withNotes(Notes.inAreas(opened.findings(), List.of("money", "price", "labour")))
@@ -55,27 +54,13 @@ final class MoneyRoom {
             panels.add(OfferPanels.allowances(opened, design.quote().price()));
             panels.add(stages(design.quote().price()));
             panels.add(OfferPanels.bills(opened, design));
+            panels.add(OfferPanels.notices(opened, design));
             panels.add(OfferPanels.calls(opened, design.job()));
             panels.add(hours(design));
-            panels.add(days(design.quote().schedule()));
-            panels.add(lines(design.quote().price()));
+            panels.add(materials(design));
+            panels.add(days(opened, design.quote().schedule()));
         });
         return panels;
-    }
-
-    private static Panel price(Price price) {
-        return Panel.of("Price", "")
-                .withRows(List.of(
-                        Row.of("money.direct", "Direct cost", price.direct().text()),
-                        Row.of(
-                                "money.cost",
-                                "Cost with contingency",
-                                price.cost().text()),
-                        Row.of("money.overhead", "Overhead", price.overhead().text()),
-                        Row.of("money.profit", "Profit", price.profit().text()),
-                        Row.of("money.price", "Price", price.price().text()),
-                        Row.of("money.tax", "Tax", price.tax().text()),
-                        Row.of("money.total", "Total", price.total().text())));
     }
 
     private static Panel stages(Price price) {
@@ -105,11 +90,37 @@ final class MoneyRoom {
                         lines)));
     }
 
+    /** What was used against what was ordered; written down under Stock, on a phone. */
+    private static Panel materials(Design design) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (ItemVariance item :
+                ItemVariance.of(design.quote().takeoff(), design.job().log().used())) {
+            boolean said = item.records() > 0;
+            lines.add(new Table.Line(
+                    "",
+                    List.of(
+                            item.name(),
+                            DecimalText.upTo(item.ordered(), 2) + " " + item.unit(),
+                            said ? DecimalText.upTo(item.used(), 2) : "",
+                            said ? signed(item.over()) : "",
+                            said ? item.worth().signedText() : "")));
+        }
+        return Panel.of("Materials", "")
+                .withTables(List.of(new Table(
+                        "Ordered, and used as written down on site; over is beyond the order",
+                        List.of("Item", "Ordered", "Used", "Over", "Worth"),
+                        lines)));
+    }
+
+    private static String signed(double units) {
+        return (units > 0 ? "+" : "") + DecimalText.upTo(units, 2);
+    }
+
     private static String over(double hours) {
         return (hours > 0 ? "+" : "") + DecimalText.fixed(hours, 1);
     }
 
-    private static Panel days(Schedule schedule) {
+    private static Panel days(Opened opened, Schedule schedule) {
         List<Table.Line> lines = new ArrayList<>();
         for (PlannedTask task : schedule.tasks())
             lines.add(new Table.Line(
@@ -118,30 +129,9 @@ final class MoneyRoom {
                             task.name(),
                             DecimalText.upTo(task.days(), 1),
                             task.first().match(said -> said.is().toString(), unsaid -> ""))));
-        return Panel.of("Days", "").withTables(List.of(new Table("Crew-days", List.of("Work", "Days", "From"), lines)));
-    }
-
-    /** Every step of the waterfall that is direct cost, opened into its lines. */
-    private static Panel lines(Price price) {
-        List<Table> tables = new ArrayList<>();
-        for (Category category : Category.values()) {
-            List<Table.Line> lines = new ArrayList<>();
-            for (PriceLine line : price.lines()) {
-                if (line.category() == category)
-                    lines.add(new Table.Line(
-                            line.causes().size() == 1 ? line.causes().get(0) : "",
-                            List.of(
-                                    line.name(),
-                                    DecimalText.upTo(line.quantity(), 2) + " " + line.unit(),
-                                    "$" + line.price().plain(),
-                                    line.amount().text())));
-            }
-            if (!lines.isEmpty())
-                tables.add(new Table(
-                        category.words() + ": " + price.direct(category).text(),
-                        List.of("Item", "Quantity", "Each", "Amount"),
-                        lines));
-        }
-        return Panel.of("Direct cost, line by line", "").withTables(tables);
+        return Panel.of("Days", "")
+                .withFields(List.of(opened.fields()
+                        .choice("site.start", "Work may start on", Unit.WORDS, "site", List.of(), "no day agreed")))
+                .withTables(List.of(new Table("Crew-days", List.of("Work", "Days", "From"), lines)));
     }
 }

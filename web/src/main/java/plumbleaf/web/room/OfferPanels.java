@@ -10,6 +10,8 @@ import plumbleaf.engine.job.Complaint;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.Statement;
+import plumbleaf.engine.schedule.NoticeDate;
+import plumbleaf.engine.schedule.WorkSpan;
 import plumbleaf.engine.pricing.UnitOffer;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.jobfile.input.InputError;
@@ -109,6 +111,22 @@ final class OfferPanels {
                 ? panel
                 : panel.withTables(List.of(
                         new Table("Changes after acceptance", List.of("", "Day", "What", "Adds", ""), changes)));
+    }
+
+    /** Notices by their last day. Days are the user's own; what the law asks is said by the law of the place. */
+    static Panel notices(Opened opened, Design design) {
+        List<Row> rows = new ArrayList<>();
+        List<NoticeDate> dates = NoticeDate.of(
+                design.job().money().billing().notices(),
+                WorkSpan.of(design.quote().schedule(), design.job().log().hours()));
+        for (int i = 0; i < dates.size(); i++)
+            rows.add(Row.of("notice." + i, dates.get(i).notice().what(), dates.get(i).words()));
+        if (!rows.isEmpty())
+            rows.add(new Row("notice.law", "Local law governs", "", "Ask whoever advises you what is asked, by when and of whom; this counts days and is no legal advice.", ""));
+        return Panel.of("Notices", "")
+                .withEntries(List.of(Ledger.NOTICE.entry(opened)))
+                .withRows(rows)
+                .withStrips(Listed.strips(opened, Ledger.NOTICE, "money.billing.notices", "Notice"));
     }
 
     static Panel calls(Opened opened, Job job) {

@@ -71,6 +71,11 @@ public class Rooms {
         List<Link> links = switch (room) {
             case PAPERS -> new PapersRoom(opened, shelf, sight).links();
             case STOCK -> StockRoom.links(opened, sight == Sight.EVERYTHING);
+            case MONEY ->
+                opened.job().stream()
+                        .filter(asked -> !asked.money().offer().options().isEmpty())
+                        .map(asked -> new Link("What several options come to together", "/jobs/" + job.id() + "/together"))
+                        .toList();
             default -> List.of();
         };
         return new RoomView(room, head(opened), verdict, pictures, panels, links, List.of(), unshown(panels, typed));

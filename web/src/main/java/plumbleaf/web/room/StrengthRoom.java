@@ -13,6 +13,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Row;
@@ -50,6 +51,8 @@ final class StrengthRoom {
                         opened.field("site.wind.speed", "Wind speed", Unit.MPH, "site"),
                         opened.choice("site.wind.exposure", "Exposure", "site", Choices.EXPOSURES),
                         opened.field("site.frost.depth", "Frost depth", Unit.INCHES, "site"),
+                        month(opened, "site.frost.from", "It may freeze from"),
+                        month(opened, "site.frost.through", "It may freeze through"),
                         opened.choice("site.soil.kind", "Soil", "site", Choices.SOILS),
                         opened.choice("site.soil.state", "Soil state", "site", Choices.STATES),
                         opened.field("site.soil.nh", "n_h, if measured", Unit.WORDS, "site"),
@@ -67,6 +70,10 @@ final class StrengthRoom {
             panels.add(passes(design));
         });
         return panels;
+    }
+
+    private static Field month(Opened opened, String path, String label) {
+        return opened.fields().choice(path, label, Unit.WORDS, "site", Choices.MONTHS, "said nowhere: no frost is planned for");
     }
 
     /** What the user brought from makers' sheets, and the form to bring more. */

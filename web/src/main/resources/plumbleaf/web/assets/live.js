@@ -163,6 +163,10 @@ let pinned = "";
 function pin(of) {
     pinned = of;
     ring(of);
+    for (const one of of.split(" ")) {
+        const fold = one && document.querySelector(`details.fold[data-of="${CSS.escape(one)}"]`);
+        if (fold) { fold.open = true; fold.scrollIntoView({ block: "nearest" }); }
+    }
 }
 document.addEventListener("click", (event) => pin(event.target.closest?.("tr[data-of], .sheet [data-of]")?.dataset.of ?? ""));
 document.addEventListener("keydown", (event) => {

@@ -73,7 +73,7 @@ abstract class BackupRules {
         new JobFiles(database, CLOCK).add(job.id(), "G1", "gate.png", Trial.pixel(), "Cora Pike");
         CustomerLinks links = new CustomerLinks(database, CLOCK, audit);
         Secret link = links.make(store.open(job.id()).orElseThrow(), List.of("proposal.pdf"), 14, "Wen Hallow");
-        links.accept(link, "Odalys Venn", LocalDate.of(2027, 4, 19));
+        links.accept(link, "Odalys Venn", LocalDate.of(2027, 4, 19), "");
     }
 
     @AfterEach

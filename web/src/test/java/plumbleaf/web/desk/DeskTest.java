@@ -84,7 +84,7 @@ class DeskTest {
         assertThat(standing()).isIn(Standing.SETTLE, Standing.OFFER);
         Secret another = links.make(job, List.of("proposal.pdf"), 14, "you");
         assertThat(another.hash()).isNotEqualTo(secret.hash());
-        links.accept(another, "Mirela Auerdal", LocalDate.of(2027, 5, 3));
+        links.accept(another, "Mirela Auerdal", LocalDate.of(2027, 5, 3), "");
         assertThat(standing()).isEqualTo(Standing.SOLD);
         assertThat(page("/?at=sold")).contains(">Kiln yard</a>");
         assertThat(page("/?at=offered")).doesNotContain(">Kiln yard</a>");
