@@ -11,6 +11,7 @@ import plumbleaf.engine.job.Actual;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.labour.LearnedRate;
 import plumbleaf.engine.labour.Learning;
+import plumbleaf.engine.pricing.WarrantyRecord;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.jobfile.result.ResultFile;
 
@@ -62,7 +63,34 @@ final class LearnVerb implements Callable<Integer> {
                 rates.isEmpty()
                         ? List.of("No record in these jobs says what was done in how many hours.")
                         : columns.lines(0));
+        if (jobs.stream().anyMatch(job -> !job.log().complaints().isEmpty())) answer.say(calls());
         return ExitCode.FINE;
+    }
+
+    /** Each job is priced, so that what its calls came to can be held against its price. */
+    private List<String> calls() {
+        List<WarrantyRecord.Job> jobs = new ArrayList<>();
+        for (Path file : files) {
+            Designed designed = Designed.from(file);
+            jobs.add(new WarrantyRecord.Job(
+                    designed.design().quote().price(),
+                    designed.book().crew().hourly(),
+                    designed.design().job().log().complaints()));
+        }
+        WarrantyRecord record = WarrantyRecord.of(jobs);
+        Columns columns = new Columns("lrrr");
+        columns.row("cause", "calls", "hours", "came to");
+        for (WarrantyRecord.OfCause cause : record.causes())
+            columns.row(
+                    cause.cause().words(),
+                    Integer.toString(cause.calls()),
+                    DecimalText.upTo(cause.hours(), 1),
+                    cause.cost().text());
+        List<String> lines = new ArrayList<>(List.of("", "Calls under warranty:"));
+        lines.addAll(columns.lines(2));
+        lines.add("They came to " + DecimalText.upTo(100 * record.share(), 2) + " % of the price of these "
+                + record.jobs() + " jobs: the reserve they would have asked for.");
+        return lines;
     }
 
     private static String words(LearnedRate rate) {

@@ -11,11 +11,13 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.job.Actual;
-import plumbleaf.engine.job.Complaint;
 import plumbleaf.engine.labour.LabourRate;
 import plumbleaf.engine.labour.LearnedRate;
 import plumbleaf.engine.labour.Learning;
 import plumbleaf.engine.labour.TaskHours;
+import plumbleaf.engine.money.UnitPrice;
+import plumbleaf.engine.pricing.PriceLine;
+import plumbleaf.engine.pricing.WarrantyRecord;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.page.Table;
@@ -37,8 +39,7 @@ class RatesDoor {
     ResponseEntity<String> rates(HttpServletRequest request) {
         List<Actual> hours = new ArrayList<>();
         Map<String, LabourRate> used = new LinkedHashMap<>();
-        Map<String, Integer> causes = new LinkedHashMap<>();
-        Calls calls = new Calls();
+        List<WarrantyRecord.Job> jobs = new ArrayList<>();
         for (AllDesigns.Of of : designs.latest()) {
             Design design = of.design();
             hours.addAll(design.job().log().hours());
@@ -47,14 +48,20 @@ class RatesDoor {
                         task.rate().task() + "/" + task.rate().soil() + "/"
                                 + task.rate().upTo().inches(),
                         task.rate());
-            for (Complaint call : design.job().log().complaints())
-                causes.merge(call.cause().words(), 1, Integer::sum);
-            calls.add(design);
+            jobs.add(calls(design));
         }
         List<Table.Line> lines = new ArrayList<>();
         for (LearnedRate rate : Learning.of(hours, List.copyOf(used.values()))) lines.add(line(rate));
         List<Table.Line> causeLines = new ArrayList<>();
-        causes.forEach((cause, count) -> causeLines.add(new Table.Line("", List.of(cause, Integer.toString(count)))));
+        WarrantyRecord record = WarrantyRecord.of(jobs);
+        for (WarrantyRecord.OfCause cause : record.causes())
+            causeLines.add(new Table.Line(
+                    "",
+                    List.of(
+                            cause.cause().words(),
+                            Integer.toString(cause.calls()),
+                            DecimalText.upTo(cause.hours(), 1),
+                            cause.cost().text())));
         return pages.html(
                 HttpStatus.OK,
                 "rates.jte",
@@ -67,29 +74,23 @@ class RatesDoor {
                                 List.of("Task", "Soil", "Per", "Records", "Book", "Median", "Between", ""),
                                 lines),
                         "causes",
-                        new Table(calls.words(), List.of("Cause", "Calls"), causeLines)));
+                        new Table(words(record), List.of("Cause", "Calls", "Hours", "Came to"), causeLines)));
     }
 
-    /** What calls came to, as a share of the price of the jobs they and all others were about: what a reserve would have had to be. */
-    private static final class Calls {
-        private double cost;
-        private double price;
+    private static WarrantyRecord.Job calls(Design design) {
+        UnitPrice hourly = design.quote().price().lines().stream()
+                .filter(line -> line.unit().equals("hour"))
+                .map(PriceLine::price)
+                .findFirst()
+                .orElse(UnitPrice.of("0"));
+        return new WarrantyRecord.Job(
+                design.quote().price(), hourly, design.job().log().complaints());
+    }
 
-        void add(Design design) {
-            double hourly = design.quote().price().lines().stream()
-                    .filter(line -> line.unit().equals("hour"))
-                    .mapToDouble(line -> line.price().dollars().doubleValue())
-                    .findFirst()
-                    .orElse(0);
-            for (Complaint call : design.job().log().complaints())
-                cost += call.hours() * hourly + call.cost().inDollars().doubleValue();
-            price += design.quote().price().price().inDollars().doubleValue();
-        }
-
-        String words() {
-            return "Calls under warranty, by cause; in hours and parts they came to "
-                    + DecimalText.upTo(price == 0 ? 0 : 100 * cost / price, 2) + " % of the price of all jobs here";
-        }
+    private static String words(WarrantyRecord record) {
+        return "Calls under warranty, by cause; in hours and parts they came to "
+                + DecimalText.upTo(100 * record.share(), 2) + " % of the price of all " + record.jobs()
+                + " jobs here: the reserve they would have asked for";
     }
 
     private static Table.Line line(LearnedRate rate) {
