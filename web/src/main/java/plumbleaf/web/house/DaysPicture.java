@@ -220,7 +220,7 @@ final class DaysPicture {
     private void head(LocalDate start, double bottom, List<Mark> marks) {
         for (int i = 0; i < days; i++) {
             LocalDate day = start.plusDays(i);
-            double left = x(day.toEpochDay(), start);
+            double left = x((double) day.toEpochDay(), start);
             double right = left + perDay();
             boolean weekend = day.getDayOfWeek().compareTo(DayOfWeek.SATURDAY) >= 0;
             if (weekend || isOff(DayOff.EVERYONE, day))
@@ -276,7 +276,7 @@ final class DaysPicture {
         for (int i = 0; i < days; i++) {
             LocalDate day = start.plusDays(i);
             if (!isOff(lane.name(), day)) continue;
-            double left = x(day.toEpochDay(), start);
+            double left = x((double) day.toEpochDay(), start);
             marks.add(Area.plain(
                     new Box(left, middle - LANE_IN / 2, left + perDay(), middle + LANE_IN / 2).corners(),
                     Material.SOIL,
