@@ -52,8 +52,7 @@ final class PriceText {
         Columns columns = new Columns("lr");
         columns.row("The job as described", together.base().text());
         for (int i = 0; i < together.ticked().size(); i++)
-            columns.row(
-                    together.ticked().get(i).name(), together.alone().get(i).signedText());
+            columns.row(together.ticked().get(i).name(), together.alone().get(i).signedText());
         columns.row("Built together", together.together().signedText());
         columns.row("Total with tax", together.total().text());
         List<String> lines = new ArrayList<>(List.of("", "Together, designed and checked as one:"));

@@ -59,30 +59,30 @@ class MoneyVerbsTest {
         assertThat(amount(together, "together.together").signum())
                 .as("the deeper hole has no contingency either")
                 .isNotZero();
-        assertThat(Terminal.run("price", job.toString(), "--with", "deep,deeper").out())
+        assertThat(Terminal.run("price", job.toString(), "--with", "deep,deeper")
+                        .out())
                 .contains("Not together: deeper footings and deeper still both change builds.G1.depth");
-        assertThat(Terminal.run("price", job.toString(), "--with", "none").errorLines().toString())
+        assertThat(Terminal.run("price", job.toString(), "--with", "none")
+                        .errorLines()
+                        .toString())
                 .contains("no option has the id none");
     }
 
     private static BigDecimal amount(Node root, String path) {
-        return new BigDecimal(
-                NodePath.of(path).find(root).flatMap(Node::asText).orElseThrow());
+        return new BigDecimal(NodePath.of(path).find(root).flatMap(Node::asText).orElseThrow());
     }
 
     @Test
     void theHouseFileSaysWhoWorksAndEveryBadRowIsNamed() throws IOException {
-        Path house = Files.writeString(
-                folder.resolve("days.csv"),
-                """
+        Path house = Files.writeString(folder.resolve("days.csv"), """
                 kind,name,count,for,from,through,why
                 house,crews,1,,,,
                 house,rain pct,20,,,,
                 machine,auger,1,set,,,
                 off,everyone,,,2027-05-10,2027-05-11,fair
                 """);
-        Terminal run = Terminal.run(
-                "calendar", SETTLED.toString(), "--from", "2027-05-10", "--house", house.toString());
+        Terminal run =
+                Terminal.run("calendar", SETTLED.toString(), "--from", "2027-05-10", "--house", house.toString());
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("2027-05-12", "auger", "kept for rain", "Locate ticket KR-0417 holds");
         Files.writeString(house, "kind,name,count,for,from,through,why\noff,crew 4,,,2027-06-01,,\n");

@@ -342,7 +342,10 @@ class LocalPagesTest {
         assertThat(send(get("/calendar")).getContentAsString()).contains(words);
         assertThat(send(get("/calendar/days.csv")).getContentAsString())
                 .contains("off,crew 1,,,2027-05-04,2027-05-05,vacation");
-        send(post("/calendar/off/0/out").with(csrf()).param("is", words));
+        send(post("/calendar/off/out")
+                .with(csrf())
+                .param("which", "0")
+                .param("is", words));
         assertThat(send(get("/calendar")).getContentAsString()).doesNotContain(words);
         MockHttpServletResponse refused = send(post("/calendar/off")
                 .with(csrf())

@@ -33,7 +33,7 @@ public final class Labours {
         }
         List<TaskHours> tasks = new ArrayList<>();
         quantities.forEach((rate, quantity) -> tasks.add(new TaskHours(
-                rate, quantity, quantity * rate.hours(), List.copyOf(causes.getOrDefault(rate, Set.of())))));
+                rate, quantity, quantity * rate.hours(), List.copyOf(causes.getOrDefault(rate, new LinkedHashSet<>())))));
         tasks.sort(Comparator.comparing(TaskHours::phase));
         return new Labour(tasks, new ArrayList<>(missing.values()));
     }

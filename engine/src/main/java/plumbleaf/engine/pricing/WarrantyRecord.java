@@ -47,8 +47,7 @@ public record WarrantyRecord(int jobs, List<OfCause> causes, Money cost, Money p
             for (Complaint call : job.calls()) {
                 Money came = job.hourly().times(Terms.exact(call.hours())).plus(call.cost());
                 cost = cost.plus(came);
-                causes.merge(
-                        call.cause(), new OfCause(call.cause(), 1, call.hours(), came), OfCause::plus);
+                causes.merge(call.cause(), new OfCause(call.cause(), 1, call.hours(), came), OfCause::plus);
             }
         }
         return new WarrantyRecord(jobs.size(), new ArrayList<>(causes.values()), cost, price);

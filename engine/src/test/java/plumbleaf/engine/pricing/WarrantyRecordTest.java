@@ -30,7 +30,8 @@ class WarrantyRecordTest {
         assertThat(record.calls()).isEqualTo(3);
         assertThat(record.cost()).isEqualTo(Money.dollars(170));
         assertThat(record.share()).isCloseTo(0.017, within(1e-12));
-        assertThat(record.causes()).extracting(WarrantyRecord.OfCause::cause)
+        assertThat(record.causes())
+                .extracting(WarrantyRecord.OfCause::cause)
                 .containsExactly(ComplaintCause.SOIL, ComplaintCause.HINGE);
         assertThat(record.causes().get(1).hours()).isEqualTo(2);
     }
@@ -46,7 +47,15 @@ class WarrantyRecordTest {
 
     private static Price price(long dollars) {
         PriceLine line = new PriceLine(
-                Category.MATERIAL, "x", "x", 1, "each", UnitPrice.of("1"), Money.dollars(dollars), false, List.of("P1"));
+                Category.MATERIAL,
+                "x",
+                "x",
+                1,
+                "each",
+                UnitPrice.of("1"),
+                Money.dollars(dollars),
+                false,
+                List.of("P1"));
         Terms terms = Terms.plain(
                 BigDecimal.ZERO, new Overhead.OfCost(BigDecimal.ZERO), BigDecimal.ZERO, BigDecimal.ZERO, List.of());
         return Pricing.of(List.of(line), new HouseRules(Money.ZERO, Money.cents(1)), terms);

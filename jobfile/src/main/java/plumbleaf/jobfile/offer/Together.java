@@ -28,7 +28,8 @@ import plumbleaf.jobfile.job.JobFile;
  * @param design of all of them; none where they cannot be built together
  * @param reason why they cannot; empty where they can
  */
-public record Together(List<OfferOption> ticked, Money base, List<Money> alone, Optional<Design> design, String reason) {
+public record Together(
+        List<OfferOption> ticked, Money base, List<Money> alone, Optional<Design> design, String reason) {
     public Together {
         ticked = List.copyOf(ticked);
         alone = List.copyOf(alone);
@@ -66,7 +67,8 @@ public record Together(List<OfferOption> ticked, Money base, List<Money> alone, 
         List<Money> alone =
                 chosen.stream().map(offered -> offered.difference().price()).toList();
         if (ticked.isEmpty()) return new Together(ticked, plain, alone, Optional.of(base), "");
-        if (chosen.size() == 1) return judged(ticked, plain, alone, chosen.get(0).design());
+        if (chosen.size() == 1)
+            return judged(ticked, plain, alone, chosen.get(0).design());
         String clash = clash(ticked);
         if (!clash.isEmpty()) return new Together(ticked, plain, alone, Optional.empty(), clash);
         List<JobEdit> edits = new ArrayList<>();
@@ -78,7 +80,11 @@ public record Together(List<OfferOption> ticked, Money base, List<Money> alone, 
                                         good -> judged(ticked, plain, alone, designer.apply(good.is())),
                                         bad -> refused(ticked, plain, alone, bad.all())),
                         no -> new Together(
-                                ticked, plain, alone, Optional.empty(), "One takes out what another changes: " + no.problem()));
+                                ticked,
+                                plain,
+                                alone,
+                                Optional.empty(),
+                                "One takes out what another changes: " + no.problem()));
     }
 
     private static Together judged(List<OfferOption> ticked, Money base, List<Money> alone, Design design) {
@@ -89,13 +95,20 @@ public record Together(List<OfferOption> ticked, Money base, List<Money> alone, 
                 .findFirst()
                 .orElse("a check fails");
         return new Together(
-                ticked, base, alone, Optional.empty(), (ticked.size() == 1 ? "It does" : "Together they do") + " not pass: " + why);
+                ticked,
+                base,
+                alone,
+                Optional.empty(),
+                (ticked.size() == 1 ? "It does" : "Together they do") + " not pass: " + why);
     }
 
-    private static Together refused(
-            List<OfferOption> ticked, Money base, List<Money> alone, List<InputError> errors) {
+    private static Together refused(List<OfferOption> ticked, Money base, List<Money> alone, List<InputError> errors) {
         return new Together(
-                ticked, base, alone, Optional.empty(), "Together they make no job: " + errors.get(0).problem());
+                ticked,
+                base,
+                alone,
+                Optional.empty(),
+                "Together they make no job: " + errors.get(0).problem());
     }
 
     /** Why two of them exclude each other: two builds of the whole job, or two values for one place. */

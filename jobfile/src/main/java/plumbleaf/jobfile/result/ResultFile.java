@@ -13,15 +13,15 @@ import plumbleaf.engine.labour.LearnedRate;
 import plumbleaf.engine.labour.TaskVariance;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.Statement;
-import plumbleaf.engine.takeoff.TakeoffLine;
-import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.engine.schedule.NoticeDate;
 import plumbleaf.engine.takeoff.ItemVariance;
+import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.input.TextKind;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
-import plumbleaf.jobfile.offer.Together;
 import plumbleaf.jobfile.json.Node.ObjectNode;
+import plumbleaf.jobfile.offer.Together;
 
 /**
  * Writes a design as the result: every computed quantity under a key with its unit, in full precision, the same bytes for the same

@@ -18,7 +18,6 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
@@ -139,8 +138,8 @@ class CalendarDoor {
     }
 
     /** @param which by its place; and what it is, so that nothing else goes when someone was quicker */
-    @PostMapping("/calendar/off/{which}/out")
-    ResponseEntity<String> offOut(HttpServletRequest request, @PathVariable int which, @RequestParam String is) {
+    @PostMapping("/calendar/off/out")
+    ResponseEntity<String> offOut(HttpServletRequest request, @RequestParam int which, @RequestParam String is) {
         store.change(
                 house -> {
                     List<DayOff> all = new ArrayList<>(house.off());

@@ -100,7 +100,8 @@ class CustomerDoor {
                     day.isEmpty() ? "Write today's date." : "Write your full name.");
         Ticked ticked = ticked(link, ticks);
         if (!ticked.reason().isEmpty())
-            return shown(request, HttpStatus.UNPROCESSABLE_CONTENT, secret, ticks, name, "Tick what can be built together.");
+            return shown(
+                    request, HttpStatus.UNPROCESSABLE_CONTENT, secret, ticks, name, "Tick what can be built together.");
         if (!link.isAccepted()) links.accept(new Secret(secret), name, day.get(), ticked.words());
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .location(URI.create("/c/" + secret))

@@ -33,7 +33,8 @@ public record Panel(
 
     public static Panel of(String heading, String of) {
         return new Panel(
-                heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of());
     }
 
     public Panel withNotes(List<Note> more) {

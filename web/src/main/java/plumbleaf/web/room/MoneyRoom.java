@@ -23,7 +23,11 @@ final class MoneyRoom {
 
     static List<Panel> panels(Opened opened, Offers offers) {
         List<Panel> panels = new ArrayList<>();
-        opened.design().ifPresent(design -> panels.add(PriceFolds.panel(design.quote().price(), design.job().money(), design.quote().schedule().siteDays())));
+        opened.design()
+                .ifPresent(design -> panels.add(PriceFolds.panel(
+                        design.quote().price(),
+                        design.job().money(),
+                        design.quote().schedule().siteDays())));
         panels.add(OfferPanels.options(opened, offers));
         panels.add(Panel.of("Terms", "money")
                 .withNotes(Notes.inAreas(opened.findings(), List.of("money", "price", "labour")))

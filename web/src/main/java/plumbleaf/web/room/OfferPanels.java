@@ -10,10 +10,10 @@ import plumbleaf.engine.job.Complaint;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.Statement;
-import plumbleaf.engine.schedule.NoticeDate;
-import plumbleaf.engine.schedule.WorkSpan;
 import plumbleaf.engine.pricing.UnitOffer;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.schedule.NoticeDate;
+import plumbleaf.engine.schedule.WorkSpan;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.web.page.Panel;
@@ -120,9 +120,15 @@ final class OfferPanels {
                 design.job().money().billing().notices(),
                 WorkSpan.of(design.quote().schedule(), design.job().log().hours()));
         for (int i = 0; i < dates.size(); i++)
-            rows.add(Row.of("notice." + i, dates.get(i).notice().what(), dates.get(i).words()));
+            rows.add(Row.of(
+                    "notice." + i, dates.get(i).notice().what(), dates.get(i).words()));
         if (!rows.isEmpty())
-            rows.add(new Row("notice.law", "Local law governs", "", "Ask whoever advises you what is asked, by when and of whom; this counts days and is no legal advice.", ""));
+            rows.add(new Row(
+                    "notice.law",
+                    "Local law governs",
+                    "",
+                    "Ask whoever advises you what is asked, by when and of whom; this counts days and is no legal advice.",
+                    ""));
         return Panel.of("Notices", "")
                 .withEntries(List.of(Ledger.NOTICE.entry(opened)))
                 .withRows(rows)

@@ -34,7 +34,10 @@ final class PriceFolds {
                 .withFolds(folds)
                 .withRows(List.of(
                         Row.of("money.direct", "Direct cost", price.direct().text()),
-                        Row.of("money.cost", "Cost with contingency", price.cost().text()),
+                        Row.of(
+                                "money.cost",
+                                "Cost with contingency",
+                                price.cost().text()),
                         Row.of("money.price", "Price before tax", price.price().text()),
                         Row.of("money.total", "Total with tax", price.total().text())));
     }
@@ -60,10 +63,13 @@ final class PriceFolds {
     /** The rule behind a step that is no sum of lines. */
     private static String about(Step step, Price price, MoneyTerms terms, double siteDays) {
         return switch (step.key()) {
-            case "contingency" -> percent(terms.contingency()) + " of the direct cost of " + price.direct().text();
+            case "contingency" ->
+                percent(terms.contingency()) + " of the direct cost of "
+                        + price.direct().text();
             case "overhead" ->
                 terms.overheadPerDay().isZero()
-                        ? percent(terms.overhead()) + " of the cost of " + price.cost().text()
+                        ? percent(terms.overhead()) + " of the cost of "
+                                + price.cost().text()
                         : terms.overheadPerDay().text() + " a day, " + DecimalText.upTo(siteDays, 1) + " days on site";
             case "profit" ->
                 percent(terms.margin()) + " of the price: a margin. On cost and overhead it is a markup of "

@@ -74,7 +74,8 @@ public class Rooms {
             case MONEY ->
                 opened.job().stream()
                         .filter(asked -> !asked.money().offer().options().isEmpty())
-                        .map(asked -> new Link("What several options come to together", "/jobs/" + job.id() + "/together"))
+                        .map(asked ->
+                                new Link("What several options come to together", "/jobs/" + job.id() + "/together"))
                         .toList();
             default -> List.of();
         };

@@ -73,7 +73,8 @@ final class StrengthRoom {
     }
 
     private static Field month(Opened opened, String path, String label) {
-        return opened.fields().choice(path, label, Unit.WORDS, "site", Choices.MONTHS, "said nowhere: no frost is planned for");
+        return opened.fields()
+                .choice(path, label, Unit.WORDS, "site", Choices.MONTHS, "said nowhere: no frost is planned for");
     }
 
     /** What the user brought from makers' sheets, and the form to bring more. */
