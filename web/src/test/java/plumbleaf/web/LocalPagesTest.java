@@ -7,6 +7,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -378,24 +380,27 @@ class LocalPagesTest {
 
     @Test
     void optionsTickedTogetherAreWorkedOutAsOne() throws Exception {
-        send(post(at(Room.MONEY) + "/write-down")
+        StoredJob settled = store.create(
+                "Nursery", Files.readString(Path.of("..", "examples", "nursery-lane-settled.json")), "you");
+        String money = "/jobs/" + settled.id() + "/money";
+        send(post(money + "/write-down")
                 .with(csrf())
                 .param("version", "1")
                 .param("list", "money.options")
                 .param("name", "no contingency")
                 .param("kind", "extra")
                 .param("edits", "money.contingency=0%"));
-        send(post(at(Room.MONEY) + "/write-down")
+        send(post(money + "/write-down")
                 .with(csrf())
                 .param("version", "2")
                 .param("list", "money.options")
                 .param("name", "thin contingency")
                 .param("kind", "extra")
                 .param("edits", "money.contingency=1%"));
-        assertThat(send(get(at(Room.MONEY))).getContentAsString()).contains("/together");
-        String one = send(get("/jobs/" + job.id() + "/together?tick=O1")).getContentAsString();
+        assertThat(send(get(money)).getContentAsString()).contains("/together");
+        String one = send(get("/jobs/" + settled.id() + "/together?tick=O1")).getContentAsString();
         assertThat(one).contains("The job as described", "Total with tax");
-        assertThat(send(get("/jobs/" + job.id() + "/together?tick=O1&tick=O2")).getContentAsString())
+        assertThat(send(get("/jobs/" + settled.id() + "/together?tick=O1&tick=O2")).getContentAsString())
                 .contains("both change money.contingency");
     }
 
