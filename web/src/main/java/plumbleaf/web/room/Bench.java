@@ -93,7 +93,7 @@ class Bench {
                 each,
                 ids,
                 catalogue,
-                job -> Designs.of(job, catalogue, standards, book(job), planner));
+                job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner));
         return Ticked.of(each, together);
     }
 
