@@ -344,10 +344,7 @@ class LocalPagesTest {
         assertThat(send(get("/calendar")).getContentAsString()).contains(words);
         assertThat(send(get("/calendar/days.csv")).getContentAsString())
                 .contains("off,crew 1,,,2027-05-04,2027-05-05,vacation");
-        send(post("/calendar/off/out")
-                .with(csrf())
-                .param("which", "0")
-                .param("is", words));
+        send(post("/calendar/off/out").with(csrf()).param("which", "0").param("is", words));
         assertThat(send(get("/calendar")).getContentAsString()).doesNotContain(words);
         MockHttpServletResponse refused = send(post("/calendar/off")
                 .with(csrf())
@@ -400,7 +397,12 @@ class LocalPagesTest {
         assertThat(send(get(money)).getContentAsString()).contains("/together");
         String one = send(get("/jobs/" + settled.id() + "/together?tick=O1")).getContentAsString();
         assertThat(one).contains("The job as described", "Total with tax");
+<<<<<<< ours
         assertThat(send(get("/jobs/" + settled.id() + "/together?tick=O1&tick=O2")).getContentAsString())
+=======
+        assertThat(send(get("/jobs/" + settled.id() + "/together?tick=O1&tick=O2"))
+                        .getContentAsString())
+>>>>>>> theirs
                 .contains("both change money.contingency");
     }
 

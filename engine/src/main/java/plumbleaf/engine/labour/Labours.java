@@ -33,7 +33,10 @@ public final class Labours {
         }
         List<TaskHours> tasks = new ArrayList<>();
         quantities.forEach((rate, quantity) -> tasks.add(new TaskHours(
-                rate, quantity, quantity * rate.hours(), List.copyOf(causes.getOrDefault(rate, new LinkedHashSet<>())))));
+                rate,
+                quantity,
+                quantity * rate.hours(),
+                List.copyOf(causes.getOrDefault(rate, new LinkedHashSet<>())))));
         tasks.sort(Comparator.comparing(TaskHours::phase));
         return new Labour(tasks, new ArrayList<>(missing.values()));
     }
