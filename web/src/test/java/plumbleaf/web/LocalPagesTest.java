@@ -397,12 +397,8 @@ class LocalPagesTest {
         assertThat(send(get(money)).getContentAsString()).contains("/together");
         String one = send(get("/jobs/" + settled.id() + "/together?tick=O1")).getContentAsString();
         assertThat(one).contains("The job as described", "Total with tax");
-<<<<<<< ours
-        assertThat(send(get("/jobs/" + settled.id() + "/together?tick=O1&tick=O2")).getContentAsString())
-=======
         assertThat(send(get("/jobs/" + settled.id() + "/together?tick=O1&tick=O2"))
                         .getContentAsString())
->>>>>>> theirs
                 .contains("both change money.contingency");
     }
 
