@@ -17,7 +17,7 @@ import plumbleaf.cutting.ProvenCutPlanner;
  * number of bars, or the row says so.
  */
 final class CutDuel {
-    private static final int MOST_SECONDS = 60;
+    private static final int MOST_SECONDS = 30;
     private static final Pattern CBC = Pattern.compile("Objective value:\\s+([0-9.]+)");
     private static final Pattern GLPK = Pattern.compile("Objective:\\s+\\S+ = ([0-9.]+)");
 

@@ -12,6 +12,8 @@ import java.util.Optional;
 public final class Measure {
     private static final int RUNS = 9;
     private static final int BRIEF_RUNS = 2;
+    private static final int SERVED = 1000;
+    private static final int MANY = 10_000;
 
     private Measure() {}
 
@@ -20,14 +22,32 @@ public final class Measure {
         List<String> page = new ArrayList<>();
         page.add(
                 "# Measured\n\nWritten by `./measure`. " + machine()
-                        + "\nTimes move with the machine and with what else it does; no test asks for one. A goal that is not met says so.\n");
+                        + shared() + "\nTimes move with the machine and with what else it does; no test asks for one. A goal that is not met says so.\n");
         section(page, "Inside a warm process", InProcess.rows(brief));
         section(page, "Commands, each a cold process", Commands.rows(brief ? BRIEF_RUNS : RUNS));
         section(
                 page,
                 "Cut plans beside general solvers: twenty sizes, three hundred pieces",
-                CutDuel.rows(brief ? 1 : 5));
-        section(page, "A perimeter with a gate every 500 ft", Scale.rows(Scale.points()));
+                CutDuel.rows(brief ? 1 : 3));
+        section(page, "Frames beside general solvers", FrameDuel.rows());
+        Path folder = Files.createTempDirectory("measured");
+        try {
+            int many = brief ? 500 : MANY;
+            section(page, "The store with many jobs", StoreFigures.rows(StoreFigures.filled(folder, many), many));
+            section(
+                    page,
+                    "The workspace, served",
+                    Served.rows(StoreFigures.filled(folder, SERVED), SERVED, brief ? 10 : 60));
+            section(
+                    page,
+                    "The workspace with many jobs",
+                    Served.rows(folder.resolve("jobs-" + many + ".db"), many, brief ? 10 : 30));
+        } finally {
+            Commands.delete(folder);
+        }
+        List<Scale.Point> points = Scale.points();
+        section(page, "A perimeter with a gate every 500 ft", Scale.rows(points));
+        Files.writeString(Path.of("docs", "pictures", "scale.svg"), ScalePicture.svg(points), StandardCharsets.UTF_8);
         Path out = Path.of("docs", "benchmarks.md");
         Files.writeString(out, String.join("\n", page) + "\n", StandardCharsets.UTF_8);
         System.err.println("Written: " + out);
@@ -52,6 +72,14 @@ public final class Measure {
                 + System.getProperty("java.version") + ", " + System.getProperty("os.name")
                 + version("cbc", "Version: (\\S+)", "-stop")
                 + version("glpsol", "GLPK.*?([0-9]+\\.[0-9]+)", "--version") + ".";
+    }
+
+    /** What else the machine did when this began, where it says so. */
+    private static String shared() throws IOException {
+        Path load = Path.of("/proc/loadavg");
+        if (!Files.exists(load)) return "";
+        String waiting = Files.readString(load).split(" ", -1)[0];
+        return " When it began, " + waiting + " tasks ran or waited for a processor.";
     }
 
     private static String version(String program, String pattern, String word) {
