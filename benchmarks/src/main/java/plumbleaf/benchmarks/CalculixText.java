@@ -42,14 +42,15 @@ final class CalculixText {
                 + "," + poisson + "\n*BEAM SECTION,ELSET=RODS,MATERIAL=STEEL,SECTION=RECT\n" + side + "," + side
                 + "\n0,1,0\n*BOUNDARY\n");
         for (Support support : sample.model().supports())
-            support.held()
-                    .forEach(dof -> text.append(numbers.get(support.node()) + "," + (dof.ordinal() + 1) + "\n"));
+            support.held().forEach(dof -> text.append(numbers.get(support.node()) + "," + (dof.ordinal() + 1) + "\n"));
         text.append("*STEP\n*STATIC\n*CLOAD\n");
         for (LoadCase each : sample.cases()) {
             if (!each.name().equals(loadCase)) continue;
             for (Load load : each.loads()) {
                 Load.AtNode at = (Load.AtNode) load;
-                double[] force = {at.forceLb().x(), at.forceLb().y(), at.forceLb().z()};
+                double[] force = {
+                    at.forceLb().x(), at.forceLb().y(), at.forceLb().z()
+                };
                 for (int k = 0; k < 3; k++)
                     if (force[k] != 0) text.append(numbers.get(at.node()) + "," + (k + 1) + "," + force[k] + "\n");
             }
@@ -58,8 +59,8 @@ final class CalculixText {
     }
 
     private static void node(StringBuilder text, int number, Node from, Node to, double share) {
-        text.append(number + "," + between(from.xIn(), to.xIn(), share) + "," + between(from.yIn(), to.yIn(), share) + ","
-                + between(from.zIn(), to.zIn(), share) + "\n");
+        text.append(number + "," + between(from.xIn(), to.xIn(), share) + "," + between(from.yIn(), to.yIn(), share)
+                + "," + between(from.zIn(), to.zIn(), share) + "\n");
     }
 
     private static double between(double from, double to, double share) {

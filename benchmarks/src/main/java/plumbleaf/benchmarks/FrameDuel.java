@@ -65,8 +65,7 @@ final class FrameDuel {
         if (!Program.isThere("python3")) return "no python3 | ";
         Path script = written("frame", ".py", resource("frame.py"));
         try {
-            Optional<Program.Run> run =
-                    Program.fed(List.of("python3", script.toString()), words(sample), MOST_SECONDS);
+            Optional<Program.Run> run = Program.fed(List.of("python3", script.toString()), words(sample), MOST_SECONDS);
             if (run.isEmpty() || run.get().exit() != 0) return "no numpy | ";
             FrameSolution here = Frames.solve(sample.model(), sample.cases());
             double most = 0;

@@ -25,7 +25,12 @@ record FrameSample(FrameModel model, List<LoadCase> cases) {
 
     /** @param panels between rails, each with its brace */
     static FrameSample of(int panels, double widthIn, double heightIn) {
-        return of(panels, widthIn, heightIn, new Stiffness(E_PSI, G_PSI, 0.60, 0.37, 0.37, 0.62), Support.pinned("h" + panels));
+        return of(
+                panels,
+                widthIn,
+                heightIn,
+                new Stiffness(E_PSI, G_PSI, 0.60, 0.37, 0.37, 0.62),
+                Support.pinned("h" + panels));
     }
 
     /** The same of quarter-inch square rods, welded in at the top too: slender enough for bricks and beams to agree. */

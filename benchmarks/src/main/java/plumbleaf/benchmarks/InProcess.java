@@ -16,8 +16,7 @@ import org.openjdk.jmh.util.Statistics;
 final class InProcess {
     /** Goals for the middle and for the slowest of a hundred, in milliseconds. */
     private static final Map<String, double[]> GOALS = new TreeMap<>(Map.of(
-            "yard", new double[] {5, 16},
-            "lane", new double[] {5, 16},
+            "redesign", new double[] {5, 16},
             "choose", new double[] {100, Double.POSITIVE_INFINITY},
             "twentySizesThreeHundredPieces", new double[] {5, Double.POSITIVE_INFINITY},
             "packet", new double[] {500, Double.POSITIVE_INFINITY}));

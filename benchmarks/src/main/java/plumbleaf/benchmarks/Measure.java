@@ -20,9 +20,10 @@ public final class Measure {
     public static void main(String[] arguments) throws IOException {
         boolean brief = List.of(arguments).contains("--brief");
         List<String> page = new ArrayList<>();
-        page.add(
-                "# Measured\n\nWritten by `./measure`. " + machine()
-                        + shared() + "\nTimes move with the machine and with what else it does; no test asks for one. A goal that is not met says so.\n");
+        page.add("# Measured\n\nWritten by `./measure`. " + machine() + shared()
+                + "\n"
+                + "Times move with the machine and with what else it does; no test asks for one. A goal that"
+                + " is not met says so.\n");
         section(page, "Inside a warm process", InProcess.rows(brief));
         section(page, "Commands, each a cold process", Commands.rows(brief ? BRIEF_RUNS : RUNS));
         section(

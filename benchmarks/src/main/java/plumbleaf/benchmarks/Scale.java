@@ -94,7 +94,8 @@ public final class Scale {
 
     static List<String> rows(List<Point> points) {
         List<String> rows = new ArrayList<>();
-        rows.add("| miles | posts | gates | first time | again, the least | held |\n| ---: | ---: | ---: | ---: | ---: | ---: |");
+        rows.add("| miles | posts | gates | first time | again, the least | held |\n"
+                + "| ---: | ---: | ---: | ---: | ---: | ---: |");
         for (Point p : points)
             rows.add("| " + p.miles() + " | " + p.posts() + " | " + p.gates() + " | " + Figure.text(p.coldS()) + " s | "
                     + Figure.text(p.warmS()) + " s | " + Figure.text(p.heldMb()) + " MB |");
@@ -102,11 +103,14 @@ public final class Scale {
         if (points.size() > 1)
             rows.add(String.format(
                     Locale.ROOT,
-                    "\nTime grows with the length to the power %.2f (least squares on the logarithms).\n\n![Time against length](pictures/scale.svg)",
+                    "\n"
+                            + "Time grows with the length to the power %.2f (least squares on the logarithms).\n\n"
+                            + "![Time against length](pictures/scale.svg)",
                     exponent(points)));
         for (Point p : points)
             if (p.miles() == GOAL_MILES)
-                rows.add("\nThe goal is 10 miles in " + Figure.text(GOAL_S) + " s" + (p.warmS() <= GOAL_S ? "." : ": **not met**."));
+                rows.add("\nThe goal is 10 miles in " + Figure.text(GOAL_S) + " s"
+                        + (p.warmS() <= GOAL_S ? "." : ": **not met**."));
         return rows;
     }
 

@@ -19,7 +19,8 @@ final class ScalePicture {
     static String svg(List<Scale.Point> points) {
         StringBuilder out = new StringBuilder();
         out.append(text(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" font-family=\"sans-serif\" font-size=\"13\">\n",
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
+                        + " font-family=\"sans-serif\" font-size=\"13\">\n",
                 WIDE, HIGH));
         out.append("<title>Time to design a fence against its length</title>\n");
         out.append(text("<rect width=\"%.0f\" height=\"%.0f\" fill=\"#fff\"/>\n", WIDE, HIGH));
@@ -38,8 +39,8 @@ final class ScalePicture {
         double to = Math.exp(middle + slope * Math.log(power(MILES[1])));
         out.append(line(x(power(MILES[0])), y(from), x(power(MILES[1])), y(to), "#2f6f4f", 2));
         for (Scale.Point p : points)
-            out.append(text(
-                    "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"5\" fill=\"#2f6f4f\"/>\n", x(p.miles()), y(p.warmS())));
+            out.append(
+                    text("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"5\" fill=\"#2f6f4f\"/>\n", x(p.miles()), y(p.warmS())));
         out.append(text(
                 "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"6\" fill=\"none\" stroke=\"#b04a2f\" stroke-width=\"2\"/>\n",
                 x(10), y(1)));

@@ -38,8 +38,8 @@ final class Served implements AutoCloseable {
 
     static Served on(Path store) throws IOException {
         int port = freePort();
-        ProcessBuilder builder = new ProcessBuilder(
-                "./plumbleaf", "serve", "--port", "" + port, "--store", store.toString());
+        ProcessBuilder builder =
+                new ProcessBuilder("./plumbleaf", "serve", "--port", "" + port, "--store", store.toString());
         builder.environment().put("JAVA_TOOL_OPTIONS", "-Xmx" + Math.round(HEAP_GOAL_MB) + "m");
         builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
         long start = System.nanoTime();
@@ -75,12 +75,15 @@ final class Served implements AutoCloseable {
             Visitor visitor = served.visitor;
             String job = jobOf(visitor.get("/").body());
             rows.add(visitor.times("the desk of " + jobs + " jobs", "/", rounds).row());
-            rows.add(visitor.times("the desk, those that say \"kiln\"", "/?find=kiln", rounds).row());
-            rows.add(visitor.times("the room Gate, unchanged", "/jobs/" + job + "/gate", rounds).row());
+            rows.add(visitor.times("the desk, those that say \"kiln\"", "/?find=kiln", rounds)
+                    .row());
+            rows.add(visitor.times("the room Gate, unchanged", "/jobs/" + job + "/gate", rounds)
+                    .row());
             rows.add(edits(visitor, job, rounds).row());
-            served.live().ifPresent(mb -> rows.add(Figure.of("held in memory, " + jobs + " jobs", "MB", List.of(mb))
-                    .upTo(HEAP_GOAL_MB)
-                    .row()));
+            served.live()
+                    .ifPresent(mb -> rows.add(Figure.of("held in memory, " + jobs + " jobs", "MB", List.of(mb))
+                            .upTo(HEAP_GOAL_MB)
+                            .row()));
         }
         rows.add(bare(rounds).row());
         rows.add("\nThe workspace ran in a heap of at most " + Math.round(HEAP_GOAL_MB)
@@ -93,7 +96,8 @@ final class Served implements AutoCloseable {
         List<Double> millis = new ArrayList<>();
         for (int i = 0; i < rounds; i++) {
             String page = visitor.get("/jobs/" + job + "/ground").body();
-            Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(page);
+            Matcher version =
+                    Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(page);
             if (!version.find()) throw new IllegalStateException("No version on the page");
             long start = System.nanoTime();
             HttpResponse<String> saved = visitor.post(

@@ -35,7 +35,8 @@ final class StoreFigures {
             JobStore store = new JobStore(database, Clock.systemUTC());
             for (int i = 0; i < jobs; i++) {
                 String title = title(i);
-                store.create(title, document.replaceFirst("\"title\": *\"[^\"]*\"", "\"title\": \"" + title + "\""), "you");
+                store.create(
+                        title, document.replaceFirst("\"title\": *\"[^\"]*\"", "\"title\": \"" + title + "\""), "you");
             }
         }
         return file;
@@ -53,11 +54,9 @@ final class StoreFigures {
             for (int i = 0; i < LISTED; i++) listed.add(millis(store::list));
             rows.add(Figure.of("list of " + jobs + " jobs", "ms", listed).row());
             Random random = new Random(7);
-            List<JobId> ids =
-                    store.list().stream().map(JobLine::id).toList();
+            List<JobId> ids = store.list().stream().map(JobLine::id).toList();
             List<Double> opened = new ArrayList<>();
-            for (int i = 0; i < OPENED; i++)
-                opened.add(millis(() -> store.open(ids.get(random.nextInt(ids.size())))));
+            for (int i = 0; i < OPENED; i++) opened.add(millis(() -> store.open(ids.get(random.nextInt(ids.size())))));
             rows.add(Figure.of("one of " + jobs + " opened", "ms", opened).row());
             StoredJob job = store.open(ids.get(0)).orElseThrow();
             List<Double> edits = new ArrayList<>();

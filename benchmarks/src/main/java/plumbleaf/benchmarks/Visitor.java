@@ -39,8 +39,7 @@ final class Visitor {
 
     private HttpResponse<String> answered(HttpRequest.Builder request) throws IOException {
         try {
-            return client.send(
-                    request.timeout(Duration.ofSeconds(60)).build(), HttpResponse.BodyHandlers.ofString());
+            return client.send(request.timeout(Duration.ofSeconds(60)).build(), HttpResponse.BodyHandlers.ofString());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("Stopped while asking", e);

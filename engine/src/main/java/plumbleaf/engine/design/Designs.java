@@ -31,21 +31,27 @@ public final class Designs {
      * @param planner cuts pieces from bars
      */
     public static Design of(Job job, Catalogue sold, Standards standards, PriceBook book, CutPlanner planner) {
+        return of(job, sold, standards, book, new DesignMemory(planner));
+    }
+
+    /** With what the last designs of this job worked out; what it touches not is taken from there. */
+    static Design of(Job job, Catalogue sold, Standards standards, PriceBook book, DesignMemory memory) {
         Catalogue catalogue = sold.with(job.parts());
+        memory.begin(catalogue, book);
         Picks picks = usualPicks(job, catalogue);
-        YardWork yard = new YardWork(job, catalogue, standards, picks);
+        YardWork yard = new YardWork(job, catalogue, standards, picks, memory);
         List<GateChoice> choices = new ArrayList<>();
         for (Gate gate : job.gates()) {
             if (job.builds().of(gate).isOpen()) choices.add(yard.choose(gate, book, choices));
         }
         if (!choices.isEmpty()) {
             for (GateChoice choice : choices) picks = picks.with(choice);
-            yard = new YardWork(job, catalogue, standards, picks);
+            yard = new YardWork(job, catalogue, standards, picks, memory);
         }
         List<GatePosts> gatePosts = yard.gates();
         List<PostDesign> posts = yard.posts(gatePosts);
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
-        CutPlanner cuts = new RememberedCuts(planner);
+        CutPlanner cuts = memory.cuts();
         Quote quote = StockWork.quote(
                 job, catalogue, book, cuts, yard.layout(), posts, gates, RodPick.of(catalogue, gates), picks);
         List<Finding> findings = new ArrayList<>(yard.ground().findings());
@@ -70,7 +76,7 @@ public final class Designs {
                 job,
                 quote.price().total(),
                 posts.size(),
-                other -> total(other, catalogue, standards, built, rods, book, cuts));
+                other -> total(other, catalogue, standards, built, rods, book, memory));
         return new Design(
                 job,
                 yard.ground(),
@@ -102,7 +108,11 @@ public final class Designs {
     public static GateChoice choose(
             Job job, Catalogue sold, Standards standards, PriceBook book, String gate, HangingAsked asked) {
         Catalogue catalogue = sold.with(job.parts());
-        YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue));
+        DesignMemory memory = new DesignMemory(task -> {
+            throw new IllegalStateException("A search cuts nothing, and was asked to cut " + task.stock());
+        });
+        memory.begin(catalogue, book);
+        YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue), memory);
         List<GateChoice> before = new ArrayList<>();
         for (Gate each : job.gates()) {
             if (each.id().equals(gate)) return yard.choose(each, book, before, asked);
@@ -124,16 +134,16 @@ public final class Designs {
             Picks built,
             RodPick rods,
             PriceBook book,
-            CutPlanner planner) {
+            DesignMemory memory) {
         Picks picks = built.pinnedBy(job, new UsualBuilds(catalogue));
-        YardWork yard = new YardWork(job, catalogue, standards, picks);
+        YardWork yard = new YardWork(job, catalogue, standards, picks, memory);
         for (Gate gate : job.gates()) {
             if (!yard.stands(gate)) return Optional.empty();
         }
         List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         return Optional.of(
-                StockWork.quote(job, catalogue, book, planner, yard.layout(), yard.posts(gatePosts), gates, rods, picks)
+                StockWork.quote(job, catalogue, book, memory.cuts(), yard.layout(), yard.posts(gatePosts), gates, rods, picks)
                         .price()
                         .total());
     }

@@ -129,16 +129,23 @@ final class PostWork {
     }
 
     private Optional<FenceInfill.Fabric> fabricOf(Post post) {
-        return catalogue
-                .style(job.run(post.run()).style())
-                .flatMap(style -> style.infill()
-                        .match(
-                                up -> Optional.empty(),
-                                both -> Optional.empty(),
-                                lying -> Optional.empty(),
-                                panel -> Optional.empty(),
-                                Optional::of,
-                                mesh -> Optional.empty()));
+        return catalogue.style(job.run(post.run()).style()).flatMap(PostWork::fabricIn);
+    }
+
+    private static Optional<FenceInfill.Fabric> fabricIn(FenceStyle style) {
+        return style.infill()
+                .match(
+                        up -> Optional.empty(),
+                        both -> Optional.empty(),
+                        lying -> Optional.empty(),
+                        panel -> Optional.empty(),
+                        Optional::of,
+                        mesh -> Optional.empty());
+    }
+
+    /** Whether fabric is stretched along a fence of this style. */
+    static boolean isWoven(FenceStyle style) {
+        return fabricIn(style).isPresent();
     }
 
     /** What stretched fabric does to a terminal: along the run where it ends, into the turn where it turns, nothing where it goes on. */

@@ -63,6 +63,18 @@ final class RunWind {
         }
     }
 
+    /** All that the wind on a run is worked out from, the tables apart. */
+    record Blowing(RunLine line, SiteWind site, List<WallStretch> stretches, List<List<Span>> openings) {
+        Blowing {
+            stretches = List.copyOf(stretches);
+            openings = List.copyOf(openings);
+        }
+    }
+
+    Blowing blowing() {
+        return new Blowing(line, site, stretches, openings);
+    }
+
     private List<Span> openings(Run run, List<Gate> gates, int leg) {
         double start = line.line().stationOfVertex(leg).inches();
         List<Span> spans = new ArrayList<>();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.gate.GroundUnder;
 import plumbleaf.engine.gate.RememberedGround;
 import plumbleaf.engine.gate.RunGround;
 import plumbleaf.engine.ground.Ground;
@@ -22,6 +23,7 @@ import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Layouts;
 import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.line.RunLines;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
@@ -36,6 +38,7 @@ final class YardWork {
     private final Catalogue catalogue;
     private final Standards standards;
     private final Picks picks;
+    private final DesignMemory memory;
     private final List<RunLine> lines;
     private final Ground ground;
     private final WindSpacing spacing;
@@ -45,18 +48,22 @@ final class YardWork {
     private final Map<String, NearGround> nearby = new LinkedHashMap<>();
     private final Map<String, List<Post>> postsOfGates = new LinkedHashMap<>();
 
-    YardWork(Job job, Catalogue catalogue, Standards standards, Picks picks) {
+    YardWork(Job job, Catalogue catalogue, Standards standards, Picks picks, DesignMemory memory) {
         this.job = job;
         this.catalogue = catalogue;
         this.standards = standards;
         this.picks = picks;
-        this.lines = RunLines.of(job);
-        this.ground = Ground.of(job.ground(), Levelled.of(job.ground(), job.display()), lines, job.display());
+        this.memory = memory;
+        Job bare = job.ofLines();
+        DesignMemory.Surveyed surveyed =
+                memory.lines(new DesignMemory.LinesQuestion(bare.withGates(List.of())), YardWork::surveyed);
+        this.lines = surveyed.lines();
+        this.ground = surveyed.ground();
         List<RunWind> made = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
         this.winds = made;
-        this.spacing = new WindSpacing(job, catalogue, picks, winds);
-        this.layout = Layouts.of(job, catalogue, ground, lines, picks, spacing);
+        this.spacing = new WindSpacing(bare, catalogue, picks, winds);
+        this.layout = memory.layout(new DesignMemory.LayoutQuestion(bare, picks.runs(), gatePosts()), this::laidOut);
         this.postWork = new PostWork(job, catalogue, standards, layout);
         for (Post post : layout.posts()) {
             if (!post.gate().isEmpty())
@@ -64,6 +71,23 @@ final class YardWork {
                         .computeIfAbsent(post.gate(), id -> new ArrayList<>())
                         .add(post);
         }
+    }
+
+    private static DesignMemory.Surveyed surveyed(Job job) {
+        List<RunLine> lines = RunLines.of(job);
+        Levelled levelled = Levelled.of(job.ground(), job.display());
+        return new DesignMemory.Surveyed(lines, Ground.of(job.ground(), levelled, lines, job.display()));
+    }
+
+    private Layout laidOut(Job bare) {
+        return Layouts.of(bare, catalogue, ground, lines, picks, spacing);
+    }
+
+    private List<Length> gatePosts() {
+        List<Length> sizes = new ArrayList<>();
+        for (Gate gate : job.gates())
+            sizes.addAll(List.of(picks.firstPost(gate), picks.secondPost(gate), picks.hole(gate)));
+        return sizes;
     }
 
     Ground ground() {
@@ -92,27 +116,37 @@ final class YardWork {
         return new RunWind(job.site(), run, line, screen, run.infill(), run.bottomGap(), job.gates(), standards.wind());
     }
 
-    GateSite site(Gate gate) {
-        Run run = job.run(gate.run());
-        RunLine line = lines.get(job.runs().indexOf(run));
+    private GateQuestion question(Gate gate) {
         List<Post> posts = postsOfGates.getOrDefault(gate.id(), List.of());
         Post first = posts.get(0);
         Post second = posts.get(1);
         List<Bay> before = postWork.bays().endingAt(first);
         List<Bay> after = postWork.bays().beginningAt(second);
-        return new GateSite(
-                job,
-                run,
-                gate,
-                line,
-                RememberedGround.of(
-                        new RunGround(near(line), run.crossSlope().value().orElse(Slope.ZERO))),
+        Run run = job.run(gate.run());
+        return new GateQuestion(
+                job.ofGate(gate),
+                lines.get(job.runs().indexOf(run)),
+                near(layout.run(run.id()), posts),
                 first,
                 second,
                 List.of(before, after),
-                wind(run),
-                catalogue,
-                standards);
+                wind(run).blowing());
+    }
+
+    /** What posts ask of their run's layout: the bays beside them; where fabric is stretched, from which terminal to which. */
+    private RunLayout near(RunLayout run, List<Post> posts) {
+        if (run.style().filter(PostWork::isWoven).isPresent()) return run;
+        List<Bay> bays = new ArrayList<>();
+        for (Post post : posts) {
+            for (Bay bay : postWork.bays().ofItsRun(post)) if (!bays.contains(bay)) bays.add(bay);
+        }
+        return new RunLayout(run.run(), run.line(), posts, bays, run.proven(), run.style());
+    }
+
+    private GroundUnder groundOf(Gate gate) {
+        Run run = job.run(gate.run());
+        RunLine line = lines.get(job.runs().indexOf(run));
+        return new RunGround(near(line), run.crossSlope().value().orElse(Slope.ZERO));
     }
 
     private NearGround near(RunLine line) {
@@ -124,18 +158,25 @@ final class YardWork {
      * worked out again on them.
      */
     GatePosts gate(Gate gate) {
-        GateSite site = site(gate);
         Stated<Length> depth = job.builds().of(gate).depth();
         PickedGate pick = picks.of(gate);
         if (picks.chosen().contains(gate.id())) depth = Stated.of(pick.hole().depth());
-        if (depth.isSaid())
-            return GatePosts.of(site, GateWork.design(site, pick), depth, Length.ZERO, postWork)
+        DesignMemory.HungQuestion asked = new DesignMemory.HungQuestion(question(gate), pick, depth, true);
+        return memory.gate(asked, groundOf(gate), ground -> hung(asked, ground, wind(job.run(gate.run()))));
+    }
+
+    private GatePosts hung(DesignMemory.HungQuestion asked, GroundUnder under, RunWind wind) {
+        GateSite site = asked.gate().site(under, wind, catalogue, standards);
+        PostWork posts = asked.gate().posts(catalogue, standards);
+        PickedGate pick = asked.pick();
+        if (asked.depth().isSaid())
+            return GatePosts.of(site, GateWork.design(site, pick), asked.depth(), Length.ZERO, posts)
                     .rated(site);
         Length forDrop = GateWork.depthForDrop(site, pick);
-        GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), depth, forDrop, postWork);
+        GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), asked.depth(), forDrop, posts);
         if (sized.depth().isZero()) return sized.rated(site);
         PickedGate deep = pick.withDepth(sized.depth());
-        return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, postWork)
+        return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, posts)
                 .rated(site);
     }
 
@@ -146,29 +187,47 @@ final class YardWork {
     /** The gates drawn and not hung: what a price alone needs. */
     List<GatePosts> unhungGates() {
         List<GatePosts> gates = new ArrayList<>();
-        for (Gate gate : job.gates()) {
-            GateSite site = site(gate);
-            PickedGate pick = picks.of(gate);
-            GateDesign design = GateWork.unhung(site, pick);
-            gates.add(GatePosts.of(site, design, Stated.of(pick.hole().depth()), Length.ZERO, postWork));
-        }
+        for (Gate gate : job.gates()) gates.add(unhung(gate));
         return gates;
+    }
+
+    private GatePosts unhung(Gate gate) {
+        PickedGate pick = picks.of(gate);
+        Stated<Length> depth = Stated.of(pick.hole().depth());
+        DesignMemory.HungQuestion asked = new DesignMemory.HungQuestion(question(gate), pick, depth, false);
+        return memory.gate(asked, groundOf(gate), ground -> {
+            GateSite site = asked.gate().site(ground, wind(job.run(gate.run())), catalogue, standards);
+            PostWork posts = asked.gate().posts(catalogue, standards);
+            return GatePosts.of(site, GateWork.unhung(site, pick), depth, Length.ZERO, posts);
+        });
     }
 
     /** The search for the cheapest build of a gate that passes. */
     GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before) {
-        return GateChoice.of(gate.id(), searches(gate, book, before, HangingAsked.NOTHING));
+        DesignMemory.ChoiceQuestion asked =
+                new DesignMemory.ChoiceQuestion(question(gate), kindsOfHoles(gate, before));
+        return memory.choice(
+                asked,
+                groundOf(gate),
+                ground -> GateChoice.of(gate.id(), searches(asked, ground, book, HangingAsked.NOTHING)));
     }
 
     /** The same over every way to hang it that is in question, with what less drop costs. */
-    GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked asked) {
-        return GateChoice.withFiner(gate.id(), searches(gate, book, before, asked));
+    GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked hanging) {
+        DesignMemory.ChoiceQuestion asked =
+                new DesignMemory.ChoiceQuestion(question(gate), kindsOfHoles(gate, before));
+        GroundUnder ground = RememberedGround.of(groundOf(gate));
+        return GateChoice.withFiner(gate.id(), searches(asked, ground, book, hanging));
     }
 
-    private List<GateSearch> searches(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked asked) {
-        List<HoleSize> dug = kindsOfHoles(gate, before);
-        return asked.ways(site(gate)).stream()
-                .map(way -> new GateSearch(way.site(), book, postWork, dug, way.hanging()))
+    private List<GateSearch> searches(
+            DesignMemory.ChoiceQuestion asked, GroundUnder ground, PriceBook book, HangingAsked hanging) {
+        GateQuestion question = asked.gate();
+        RunWind wind = wind(job.run(question.job().gates().get(0).run()));
+        GateSite site = question.site(ground, wind, catalogue, standards);
+        PostWork posts = question.posts(catalogue, standards);
+        return hanging.ways(site).stream()
+                .map(way -> new GateSearch(way.site(), book, posts, asked.dug(), way.hanging()))
                 .toList();
     }
 

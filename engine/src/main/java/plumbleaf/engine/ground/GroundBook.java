@@ -1,6 +1,7 @@
 package plumbleaf.engine.ground;
 
 import java.util.List;
+import plumbleaf.engine.quantity.Offset;
 
 /**
  * What was measured of the ground, as it was written down.
@@ -22,5 +23,10 @@ public record GroundBook(
         shots = List.copyOf(shots);
         breaklines = List.copyOf(breaklines);
         later = List.copyOf(later);
+    }
+
+    /** Nothing measured. */
+    public static GroundBook empty() {
+        return new GroundBook(new Benchmark("", Offset.ZERO), List.of(), List.of(), List.of(), List.of());
     }
 }

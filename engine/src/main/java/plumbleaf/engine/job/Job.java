@@ -63,4 +63,39 @@ public record Job(
                 title, date, display, styleFile, site, ground, runs, gates, changed, existing, rules, money, log, parts,
                 notes, draft, assumed);
     }
+
+    /** What the lines and the layout of the fence are worked out from: no title, no builds, no money, no log. */
+    public Job ofLines() {
+        return bare(ground, runs, gates, new Builds(List.of(), List.of()));
+    }
+
+    /** What one gate is worked out from: its run, itself and its build, the site and the rules. Its ground is asked for place by place. */
+    public Job ofGate(Gate gate) {
+        return bare(
+                GroundBook.empty(),
+                List.of(run(gate.run())),
+                List.of(gate),
+                new Builds(List.of(), List.of(builds.of(gate))));
+    }
+
+    private Job bare(GroundBook book, List<Run> some, List<Gate> hung, Builds pinned) {
+        return new Job(
+                "",
+                Stated.open(),
+                display,
+                "",
+                site,
+                book,
+                some,
+                hung,
+                pinned,
+                existing,
+                rules,
+                MoneyTerms.none(),
+                JobLog.empty(),
+                OwnParts.NONE,
+                List.of(),
+                false,
+                List.of());
+    }
 }

@@ -34,4 +34,22 @@ public record MoneyTerms(
         stages = List.copyOf(stages);
         kept = List.copyOf(kept);
     }
+
+    /** No terms at all: for what is worked out of a job without its money. */
+    static MoneyTerms none() {
+        return new MoneyTerms(
+                "",
+                0,
+                Money.ZERO,
+                0,
+                0,
+                0,
+                List.of(),
+                Stated.open(),
+                Stated.open(),
+                List.of(),
+                Offer.none(),
+                Billing.none(),
+                List.of());
+    }
 }
