@@ -17,7 +17,8 @@ import plumbleaf.jobfile.job.JobFile;
 /** A job as it is edited, one value after the other: ground, line, gates, builds, site and money, each as often as it has values. Seeded. */
 final class Edits {
     private static final Pattern VALUE = Pattern.compile(
-            "\"(elevation|rod|falls|station|opening|infill|bottomGap|maxBay|hingeGap|latchGap|hole|depth|nh|overhead|margin|tax|title|speed)\": *\"([^\"]*)\"");
+            "\"(elevation|rod|falls|station|opening|infill|bottomGap|maxBay|hingeGap|latchGap|hole|depth|nh|overhead|margin|tax|title|speed)\":"
+                + " *\"([^\"]*)\"");
     private static final Pattern NUMBER = Pattern.compile("\\d+");
 
     private final Random random;

@@ -142,10 +142,10 @@ public final class Designs {
         }
         List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
-        return Optional.of(
-                StockWork.quote(job, catalogue, book, memory.cuts(), yard.layout(), yard.posts(gatePosts), gates, rods, picks)
-                        .price()
-                        .total());
+        return Optional.of(StockWork.quote(
+                        job, catalogue, book, memory.cuts(), yard.layout(), yard.posts(gatePosts), gates, rods, picks)
+                .price()
+                .total());
     }
 
     private static Picks usualPicks(Job job, Catalogue catalogue) {

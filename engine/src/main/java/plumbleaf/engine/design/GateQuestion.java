@@ -19,13 +19,7 @@ import plumbleaf.engine.line.RunLayout;
  * @param beside bays of the fence next to the two posts, the first post's first
  */
 record GateQuestion(
-        Job job,
-        RunLine line,
-        RunLayout near,
-        Post first,
-        Post second,
-        List<List<Bay>> beside,
-        RunWind.Blowing wind) {
+        Job job, RunLine line, RunLayout near, Post first, Post second, List<List<Bay>> beside, RunWind.Blowing wind) {
     GateQuestion {
         beside = List.copyOf(beside);
     }

@@ -35,7 +35,8 @@ public final class TracedGround implements GroundUnder {
         return elevations.entrySet().stream()
                         .allMatch(asked -> other.elevation(asked.getKey()).equals(asked.getValue()))
                 && later.entrySet().stream()
-                        .allMatch(asked -> other.laterRise(asked.getKey().from(), asked.getKey().to())
+                        .allMatch(asked -> other.laterRise(
+                                        asked.getKey().from(), asked.getKey().to())
                                 .equals(asked.getValue()))
                 && around.entrySet().stream().allMatch(asked -> {
                     Around at = asked.getKey();

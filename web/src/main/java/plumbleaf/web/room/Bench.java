@@ -12,6 +12,7 @@ import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.Redesigner;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
@@ -27,6 +28,7 @@ import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.Yard;
 import plumbleaf.web.books.HouseBooks;
+import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.StoredJob;
 import plumbleaf.web.yard.HouseYard;
 
@@ -34,6 +36,7 @@ import plumbleaf.web.yard.HouseYard;
 @Component
 class Bench {
     private static final int KEPT = 64;
+    private static final int EDITED = 16;
 
     private final Catalogue catalogue;
     private final Standards standards = StandardTables.load().standards();
@@ -56,6 +59,14 @@ class Bench {
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, FitPrices> eldest) {
             return size() > KEPT;
+        }
+    };
+
+    /** The jobs that are being edited, each with the parts of its last two designs. */
+    private final Map<JobId, Redesigner> edited = new LinkedHashMap<>(EDITED, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<JobId, Redesigner> eldest) {
+            return size() > EDITED;
         }
     };
 
@@ -146,7 +157,7 @@ class Bench {
         Taker taker = taker(stored);
         String key = text.text()
                 + reading.job().map(job -> "\u0000" + stand(taker, job)).orElse("");
-        Optional<Design> design = reading.job().map(job -> designed(key, taker, job));
+        Optional<Design> design = reading.job().map(job -> designed(key, stored.id(), taker, job));
         Catalogue offered =
                 reading.job().map(job -> catalogue.with(job.parts())).orElse(catalogue);
         return new Opened(stored, text, reading, design, offered, typed, key);
@@ -164,15 +175,25 @@ class Bench {
     }
 
     /** The same text and book always come to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
-    private Design designed(String key, Taker taker, Job job) {
-        FutureTask<Design> mine =
-                new FutureTask<>(() -> Designs.of(job, catalogue, standards, book(taker, job), planner));
+    private Design designed(String key, JobId id, Taker taker, Job job) {
+        FutureTask<Design> mine = new FutureTask<>(() -> redesigned(id, job, book(taker, job)));
         FutureTask<Design> one;
         synchronized (latest) {
             one = latest.computeIfAbsent(key, unknown -> mine);
         }
         if (one == mine) mine.run();
         return outcome(key, one);
+    }
+
+    /** What an edit leaves as it was is taken from the job's last designs. */
+    private Design redesigned(JobId id, Job job, PriceBook book) {
+        Redesigner one;
+        synchronized (edited) {
+            one = edited.computeIfAbsent(id, any -> new Redesigner(catalogue, standards, planner));
+        }
+        synchronized (one) {
+            return one.of(job, book);
+        }
     }
 
     private Design outcome(String key, FutureTask<Design> one) {
