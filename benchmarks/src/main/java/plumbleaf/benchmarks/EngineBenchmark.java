@@ -31,8 +31,8 @@ import plumbleaf.jobfile.result.ResultFile;
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(1)
-@Warmup(iterations = 4, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 4, time = 2)
 public class EngineBenchmark {
     private static final int EDITS = 200;
 

@@ -13,13 +13,13 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 
-/** Time and memory against length. Each length runs in a process of its own, which says one line. */
+/** Processor time and memory against length. Each length runs in a process of its own, which says one line. */
 public final class Scale {
     private static final double[] MILES = {0.1, 1, 10, 100};
-    private static final int MOST_SECONDS = 300;
+    private static final int MOST_SECONDS = 900;
     private static final double GOAL_MILES = 10;
     private static final double GOAL_S = 1;
-    private static final double WARMING_S = 15;
+    private static final double WARMING_S = 12;
     private static final String HEAP = "-Xmx12g";
 
     private Scale() {}
@@ -47,17 +47,15 @@ public final class Scale {
         Standards standards = StandardTables.load().standards();
         Job job = Yards.perimeter(Double.parseDouble(arguments[0]));
         PriceBook book = PriceBooks.of(job).orElseThrow();
-        long start = System.nanoTime();
-        Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
-        double cold = (System.nanoTime() - start) / 1e9;
-        start = System.nanoTime();
+        double start = Clock.processorSeconds();
         Design design = Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
-        double warm = (System.nanoTime() - start) / 1e9;
-        // Short ones are run until the compiler has seen them, for some seconds.
-        for (double spent = cold + warm; spent < WARMING_S; ) {
-            start = System.nanoTime();
+        double cold = Clock.processorSeconds() - start;
+        double warm = cold;
+        // Run until the compiler has seen it, as far as that takes no longer than some seconds.
+        for (double spent = cold; spent < WARMING_S; ) {
+            start = Clock.processorSeconds();
             design = Designs.of(job, Yards.CATALOGUE, standards, book, new ProvenCutPlanner());
-            double again = (System.nanoTime() - start) / 1e9;
+            double again = Clock.processorSeconds() - start;
             warm = Math.min(warm, again);
             spent += again;
         }

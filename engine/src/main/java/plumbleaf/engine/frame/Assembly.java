@@ -1,6 +1,7 @@
 package plumbleaf.engine.frame;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,12 @@ final class Assembly {
         for (Node node : model.nodes()) nodeIndex.put(node.id(), nodeIndex.size());
         for (Member member : model.members()) {
             memberIndex.put(member.id(), memberIndex.size());
-            elements.add(new Element(member, place(member.start()), place(member.end())));
+            elements.add(new Element(
+                    member,
+                    node(member.start()),
+                    node(member.end()),
+                    place(member.start()),
+                    place(member.end())));
         }
         for (Link link : model.links()) links.add(new LinkElement(link, place(link.from()), place(link.to())));
         this.unknown = numbered();
@@ -56,11 +62,11 @@ final class Assembly {
     }
 
     int start(Element element) {
-        return node(element.member.start());
+        return element.startNode;
     }
 
     int end(Element element) {
-        return node(element.member.end());
+        return element.endNode;
     }
 
     boolean held(int direction) {
@@ -75,7 +81,9 @@ final class Assembly {
      */
     double[] movements(double[] forces, double[] settled) {
         double[] right = new double[stiffness.size()];
-        double[] fromSettling = resistance(settled);
+        // Nearly always nothing settles.
+        double[] fromSettling =
+                Arrays.stream(settled).allMatch(by -> by == 0) ? new double[settled.length] : resistance(settled);
         for (int d = 0; d < unknown.length; d++) if (!held(d)) right[unknown[d]] = forces[d] - fromSettling[d];
         double[] x = factors.solve(right);
         double[] product = stiffness.times(x);

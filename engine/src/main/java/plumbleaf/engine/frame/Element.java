@@ -31,9 +31,14 @@ final class Element {
     private final List<double[]> releaseRows = new ArrayList<>();
 
     private final double[][] transform;
+    final int startNode;
+    final int endNode;
 
-    Element(Member member, Vector startPlace, Vector endPlace) {
+    /** @param startNode place of its start among the model's nodes */
+    Element(Member member, int startNode, int endNode, Vector startPlace, Vector endPlace) {
         this.member = member;
+        this.startNode = startNode;
+        this.endNode = endNode;
         this.beginsAt = startPlace.plus(member.startOffsetIn());
         Vector axis = endPlace.plus(member.endOffsetIn()).minus(beginsAt);
         this.lengthIn = axis.length();

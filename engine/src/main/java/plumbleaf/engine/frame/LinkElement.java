@@ -6,6 +6,8 @@ final class LinkElement {
     /** Six partings, {@code to} less {@code from}, for each of the twelve node directions. */
     private final double[][] parting = new double[6][12];
 
+    private final double[][] nodeStiffness;
+
     LinkElement(Link link, Vector fromPlace, Vector toPlace) {
         this.link = link;
         Vector ex = link.xAxis().unit();
@@ -19,9 +21,14 @@ final class LinkElement {
             set(parting[3 + i], 3, axes[i].negated());
             set(parting[3 + i], 9, axes[i]);
         }
+        this.nodeStiffness = made();
     }
 
     double[][] nodeStiffness() {
+        return nodeStiffness;
+    }
+
+    private double[][] made() {
         double[][] k = new double[12][12];
         for (int i = 0; i < 12; i++)
             for (int j = 0; j < 12; j++)
