@@ -1,7 +1,7 @@
 package plumbleaf.benchmarks;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
+import plumbleaf.engine.frame.Dof;
 import plumbleaf.engine.frame.Load;
 import plumbleaf.engine.frame.LoadCase;
 import plumbleaf.engine.frame.Member;
@@ -14,22 +14,20 @@ final class CalculixText {
 
     /** @param asked the node whose movement is printed */
     static String of(FrameSample sample, String loadCase, String asked, int elements) {
-        Map<String, Integer> numbers = FrameDuel.numbers(sample);
-        Map<String, Node> places = new LinkedHashMap<>();
-        for (Node node : sample.model().nodes()) places.put(node.id(), node);
+        List<Node> joints = sample.model().nodes();
         StringBuilder nodes = new StringBuilder("*NODE,NSET=ALL\n");
-        numbers.forEach((id, number) -> node(nodes, number, places.get(id), places.get(id), 0));
+        for (int i = 0; i < joints.size(); i++) node(nodes, i + 1, joints.get(i), joints.get(i), 0);
         StringBuilder beams = new StringBuilder("*ELEMENT,TYPE=B32R,ELSET=RODS\n");
-        int last = numbers.size();
+        int last = joints.size();
         int element = 0;
         for (Member member : sample.model().members()) {
-            Node start = places.get(member.start());
-            Node end = places.get(member.end());
-            int before = numbers.get(member.start());
+            Node start = joints.get(number(sample, member.start()) - 1);
+            Node end = joints.get(number(sample, member.end()) - 1);
+            int before = number(sample, member.start());
             for (int i = 1; i <= elements; i++) {
                 node(nodes, ++last, start, end, (2 * i - 1.0) / (2 * elements));
                 int middle = last;
-                int after = i == elements ? numbers.get(member.end()) : ++last;
+                int after = i == elements ? number(sample, member.end()) : ++last;
                 if (i < elements) node(nodes, after, start, end, (double) i / elements);
                 beams.append(++element + "," + before + "," + middle + "," + after + "\n");
                 before = after;
@@ -38,11 +36,14 @@ final class CalculixText {
         double side = Math.sqrt(sample.model().members().get(0).stiffness().areaIn2());
         double poisson = FrameSample.E_PSI / (2 * FrameSample.G_PSI) - 1;
         StringBuilder text = new StringBuilder().append(nodes).append(beams);
-        text.append("*NSET,NSET=ASKED\n" + numbers.get(asked) + "\n*MATERIAL,NAME=STEEL\n*ELASTIC\n" + FrameSample.E_PSI
-                + "," + poisson + "\n*BEAM SECTION,ELSET=RODS,MATERIAL=STEEL,SECTION=RECT\n" + side + "," + side
-                + "\n0,1,0\n*BOUNDARY\n");
+        text.append(
+                "*NSET,NSET=ASKED\n" + number(sample, asked) + "\n*MATERIAL,NAME=STEEL\n*ELASTIC\n" + FrameSample.E_PSI
+                        + "," + poisson + "\n*BEAM SECTION,ELSET=RODS,MATERIAL=STEEL,SECTION=RECT\n" + side + "," + side
+                        + "\n0,1,0\n*BOUNDARY\n");
         for (Support support : sample.model().supports())
-            support.held().forEach(dof -> text.append(numbers.get(support.node()) + "," + (dof.ordinal() + 1) + "\n"));
+            support.held()
+                    .forEach(dof -> text.append(number(sample, support.node()) + ","
+                            + (List.of(Dof.values()).indexOf(dof) + 1) + "\n"));
         text.append("*STEP\n*STATIC\n*CLOAD\n");
         for (LoadCase each : sample.cases()) {
             if (!each.name().equals(loadCase)) continue;
@@ -52,10 +53,18 @@ final class CalculixText {
                     at.forceLb().x(), at.forceLb().y(), at.forceLb().z()
                 };
                 for (int k = 0; k < 3; k++)
-                    if (force[k] != 0) text.append(numbers.get(at.node()) + "," + (k + 1) + "," + force[k] + "\n");
+                    if (force[k] != 0) text.append(number(sample, at.node()) + "," + (k + 1) + "," + force[k] + "\n");
             }
         }
         return text.append("*NODE PRINT,NSET=ASKED\nU\n*END STEP\n").toString();
+    }
+
+    /** Place of a node in the model, from 1. */
+    private static int number(FrameSample sample, String id) {
+        for (int i = 0; i < sample.model().nodes().size(); i++) {
+            if (sample.model().nodes().get(i).id().equals(id)) return i + 1;
+        }
+        throw new IllegalArgumentException("There is no node " + id);
     }
 
     private static void node(StringBuilder text, int number, Node from, Node to, double share) {

@@ -7,10 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import plumbleaf.engine.frame.Dof;
 import plumbleaf.engine.frame.FrameSolution;
 import plumbleaf.engine.frame.Frames;
 import plumbleaf.engine.frame.Load;
@@ -106,7 +105,9 @@ final class FrameDuel {
                     + " " + up.z() + "\n");
         }
         for (Support support : sample.model().supports())
-            support.held().forEach(dof -> text.append("fix " + support.node() + " " + dof.ordinal() + "\n"));
+            support.held()
+                    .forEach(dof -> text.append("fix " + support.node() + " "
+                            + List.of(Dof.values()).indexOf(dof) + "\n"));
         for (LoadCase each : sample.cases()) {
             for (Load load : each.loads()) {
                 Load.AtNode at = (Load.AtNode) load;
@@ -167,12 +168,5 @@ final class FrameDuel {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** Numbers of the nodes of a model, from 1. */
-    static Map<String, Integer> numbers(FrameSample sample) {
-        Map<String, Integer> numbers = new LinkedHashMap<>();
-        for (Node node : sample.model().nodes()) numbers.put(node.id(), numbers.size() + 1);
-        return numbers;
     }
 }

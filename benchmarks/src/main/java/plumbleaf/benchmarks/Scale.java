@@ -98,13 +98,13 @@ public final class Scale {
             rows.add("| " + p.miles() + " | " + p.posts() + " | " + p.gates() + " | " + Figure.text(p.coldS()) + " s | "
                     + Figure.text(p.warmS()) + " s | " + Figure.text(p.heldMb()) + " MB |");
         if (points.size() < MILES.length) rows.add("\nLonger ones did not end within " + MOST_SECONDS + " s.");
-        if (points.size() > 1)
+        if (points.size() > 1) {
             rows.add(String.format(
                     Locale.ROOT,
-                    "\n"
-                            + "Time grows with the length to the power %.2f (least squares on the logarithms).\n\n"
-                            + "![Time against length](pictures/scale.svg)",
+                    "\nTime grows with the length to the power %.2f (least squares on the logarithms).",
                     exponent(points)));
+            rows.add("\n![Time against length](pictures/scale.svg)");
+        }
         for (Point p : points)
             if (p.miles() == GOAL_MILES)
                 rows.add("\nThe goal is 10 miles in " + Figure.text(GOAL_S) + " s"

@@ -204,8 +204,7 @@ final class YardWork {
 
     /** The search for the cheapest build of a gate that passes. */
     GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before) {
-        DesignMemory.ChoiceQuestion asked =
-                new DesignMemory.ChoiceQuestion(question(gate), kindsOfHoles(gate, before));
+        DesignMemory.ChoiceQuestion asked = new DesignMemory.ChoiceQuestion(question(gate), kindsOfHoles(gate, before));
         return memory.choice(
                 asked,
                 groundOf(gate),
@@ -214,8 +213,7 @@ final class YardWork {
 
     /** The same over every way to hang it that is in question, with what less drop costs. */
     GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked hanging) {
-        DesignMemory.ChoiceQuestion asked =
-                new DesignMemory.ChoiceQuestion(question(gate), kindsOfHoles(gate, before));
+        DesignMemory.ChoiceQuestion asked = new DesignMemory.ChoiceQuestion(question(gate), kindsOfHoles(gate, before));
         GroundUnder ground = RememberedGround.of(groundOf(gate));
         return GateChoice.withFiner(gate.id(), searches(asked, ground, book, hanging));
     }

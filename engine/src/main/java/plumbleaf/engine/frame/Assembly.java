@@ -28,11 +28,7 @@ final class Assembly {
         for (Member member : model.members()) {
             memberIndex.put(member.id(), memberIndex.size());
             elements.add(new Element(
-                    member,
-                    node(member.start()),
-                    node(member.end()),
-                    place(member.start()),
-                    place(member.end())));
+                    member, node(member.start()), node(member.end()), place(member.start()), place(member.end())));
         }
         for (Link link : model.links()) links.add(new LinkElement(link, place(link.from()), place(link.to())));
         this.unknown = numbered();
