@@ -58,6 +58,10 @@ final class Designed {
         return tables.standards();
     }
 
+    Path file() {
+        return file;
+    }
+
     Design design() {
         return design;
     }

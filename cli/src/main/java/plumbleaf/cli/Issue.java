@@ -33,7 +33,10 @@ final class Issue {
                     "plumbleaf papers",
                     "there is no finished run in this draft",
                     "give a run its leg and its style first");
-        return Papers.of(design.job(), design, by.options().with(designed.offered()));
+        return Papers.of(
+                design.job(),
+                design,
+                by.options().madeFrom(JobDoor.bytes(designed.file())).with(designed.offered()));
     }
 
     /** Writes the files, whole, over earlier ones of the same name, and says which. */

@@ -14,6 +14,7 @@ import plumbleaf.engine.design.Offered;
  * @param revision   letter of this issue; a released gate has its own
  * @param offered    options of the job, for the proposal
  * @param emblem     the contractor's own mark; empty for none
+ * @param input      SHA-256 of the job file, for the calculation book; empty where it is not known
  * @param link       web address of the job, for the code that a phone reads; empty where it is not known
  */
 public record PaperOptions(
@@ -23,7 +24,8 @@ public record PaperOptions(
         String revision,
         List<Offered> offered,
         List<Emblem> emblem,
-        String link) {
+        String link,
+        String input) {
     public PaperOptions {
         offered = List.copyOf(offered);
         contractor = List.copyOf(contractor);
@@ -31,10 +33,22 @@ public record PaperOptions(
         if (contractor.isEmpty()) throw new IllegalArgumentException("Papers need the contractor's name");
     }
 
+    /** With a mark and a link. */
+    public PaperOptions(
+            PaperSize size,
+            PaperSize sheets,
+            List<String> contractor,
+            String revision,
+            List<Offered> offered,
+            List<Emblem> emblem,
+            String link) {
+        this(size, sheets, contractor, revision, offered, emblem, link, "");
+    }
+
     /** Without a mark and a link. */
     public PaperOptions(
             PaperSize size, PaperSize sheets, List<String> contractor, String revision, List<Offered> offered) {
-        this(size, sheets, contractor, revision, offered, List.of(), "");
+        this(size, sheets, contractor, revision, offered, List.of(), "", "");
     }
 
     /** Letter and tabloid, first issue, with a contractor's line to be filled in. */
@@ -44,14 +58,19 @@ public record PaperOptions(
     }
 
     public PaperOptions with(List<Offered> options) {
-        return new PaperOptions(size, sheets, contractor, revision, options, emblem, link);
+        return new PaperOptions(size, sheets, contractor, revision, options, emblem, link, input);
     }
 
     public PaperOptions linkedTo(String address) {
-        return new PaperOptions(size, sheets, contractor, revision, offered, emblem, address);
+        return new PaperOptions(size, sheets, contractor, revision, offered, emblem, address, input);
     }
 
     public PaperOptions issued(String letter) {
-        return new PaperOptions(size, sheets, contractor, letter, offered, emblem, link);
+        return new PaperOptions(size, sheets, contractor, letter, offered, emblem, link, input);
+    }
+
+    /** Of a job as its file says it, byte for byte. */
+    public PaperOptions madeFrom(byte[] jobFile) {
+        return new PaperOptions(size, sheets, contractor, revision, offered, emblem, link, InputDigest.sha256(jobFile));
     }
 }

@@ -30,6 +30,12 @@ public final class Labels {
         return this;
     }
 
+    /** Whether none of the lettering of a mark would cover what is placed. */
+    public boolean isFree(Mark mark) {
+        for (Primitive part : mark.drawn(scale)) if (part instanceof Text && !free(part.extents(scale))) return false;
+        return true;
+    }
+
     /** Keeps lines free, as boxes along them. */
     public Labels keepFreeLine(Point from, Point to) {
         int parts = (int) Math.min(400, Math.max(1, Math.ceil(from.distance(to) / scale.real(0.12))));

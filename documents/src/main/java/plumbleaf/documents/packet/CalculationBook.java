@@ -2,12 +2,16 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.documents.typeset.Pages;
 import plumbleaf.documents.view.ChainPicture;
+import plumbleaf.documents.view.FreeBody;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.design.Checkpoint;
@@ -35,6 +39,8 @@ import plumbleaf.engine.strength.PostStrength;
 
 /** For whoever reviews the numbers: a summary first, what is assumed apart, then each check with its formula, its numbers and its result. */
 public final class CalculationBook {
+    private static final double FREE_BODY_HIGH_IN = 3.4;
+
     private CalculationBook() {}
 
     public static Paper of(PacketSubject subject) {
@@ -42,16 +48,26 @@ public final class CalculationBook {
                 Paper.titled("Calculation book", subject.running()).flag(subject.flag());
         paper.say(
                 "For review by a licensed engineer where one is required. Nothing here is an approval; local code governs.");
+        if (!subject.options().input().isEmpty())
+            paper.note(
+                    "Input: the job file, SHA-256 " + grouped(subject.options().input())
+                            + ". Another file gives another number; the same file gives this book again.");
         summary(paper, subject);
         basis(paper, subject);
         assumptions(paper, subject);
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
         posts(paper, subject);
+        byHand(paper, "a post and its footing");
         findings(paper, subject);
         paper.heading("Review");
         paper.add(new Block.Blank(List.of("Seal and signature, where one is required"), 1.8));
         paper.add(new Block.Blank(List.of("Reviewed by", "License", "Date"), 0.4));
         return paper.paper();
+    }
+
+    /** In groups of eight that a person can read aloud. */
+    private static String grouped(String digits) {
+        return digits.replaceAll("(.{8})(?!$)", "$1 ");
     }
 
     private static void summary(Paper.Builder paper, PacketSubject subject) {
@@ -232,6 +248,7 @@ public final class CalculationBook {
         double wide = Pages.columnWidth(subject.options().size()) - 0.3;
         paper.add(new Block.Picture(
                 SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide), "Sag budget against its limits"));
+        freeBodies(paper, subject, gate, hangs);
         cases(paper, hangs);
         Table.Builder hinges = Table.with(
                 Column.left("Hinge"),
@@ -255,6 +272,7 @@ public final class CalculationBook {
                                     pull.pull().pounds() / pull.capacity().pounds(), 2),
                     pull.inCase());
         if (!hinges.isEmpty()) paper.subheading("Hinges").add(hinges.table());
+        byHand(paper, gate.mark());
         if (hangs.loadPath().isEmpty()) return;
         if (gate.isPair() && !gate.mark().equals(gate.id() + "a")) {
             paper.say("The load path of both leaves stands with leaf " + gate.id() + "a.");
@@ -264,6 +282,32 @@ public final class CalculationBook {
                 ChainPicture.of(gate.id(), LoadChain.of(hangs.loadPath()), Math.min(wide, 5), true),
                 "Load path: the worst link of each kind, as the load walks it. Wood is no link."));
         links(paper, hangs.loadPath());
+    }
+
+    /** Leaf and post cut apart under the leaf's own weight, with the one line that a hand check needs. */
+    private static void freeBodies(Paper.Builder paper, PacketSubject subject, GatePaper gate, GatePaper.Hangs hangs) {
+        Optional<CaseForces> dead = hangs.cases().stream()
+                .filter(each -> each.combination().key().equals("D")
+                        && each.state().key().equals("closed"))
+                .findFirst();
+        if (dead.isEmpty() || gate.leaf().pins().size() < 2) return;
+        Drawing bodies = Scale.fitted(
+                scale -> FreeBody.of(gate.subject(), dead.get(), scale),
+                Pages.columnWidth(subject.options().size()),
+                FREE_BODY_HIGH_IN);
+        double weight = gate.leaf().weight().wet().pounds();
+        double arm = gate.leaf().weight().centreOfGravity().r().inches();
+        double apart = gate.leaf().pinSpacing().inches();
+        paper.add(new Block.Picture(
+                bodies,
+                "Free bodies of " + gate.mark() + " under its own weight, closed. By hand: H = W a / d = "
+                        + DecimalText.whole(weight) + " lb \u00d7 " + inch(arm) + " / " + inch(apart) + " = "
+                        + DecimalText.whole(weight * arm / apart) + " lb."));
+    }
+
+    /** Room for whoever checks a topic by hand: initials, the number found, the date. */
+    private static void byHand(Paper.Builder paper, String topic) {
+        paper.add(new Block.Blank(List.of("By hand, " + topic, "Found", "Initials, date"), 0.3));
     }
 
     /** Every link with its formula and the numbers put in. */

@@ -174,7 +174,7 @@ public final class PairElevation {
                 .with(Look.note()));
         for (GateSubject leaf : List.of(a, b)) {
             double behind = leaf.hingeFaceR() - leaf.parts().hingePost().width().inches() / 2;
-            marks.add(Text.small(new Point(leaf.at() == 0 ? behind : xb(behind), top), "hinges")
+            marks.add(Text.small(new Point(leaf.at() == 0 ? behind : xb(behind), top + scale.real(0.4)), "hinges")
                     .centred()
                     .bold()
                     .with(Look.note().of(leaf.hingePost())));

@@ -2,23 +2,41 @@ package plumbleaf.documents.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Primitive;
 import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Text;
 
 /** The swing of both leaves of a pair from above, outside below. */
 public final class PairSwing {
     private PairSwing() {}
 
     public static Drawing of(GateSubject a, GateSubject b, Scale scale) {
-        List<Mark> marks = new ArrayList<>(leaf(a, scale));
+        List<Mark> marks = new ArrayList<>(leaf(List.of(), a, scale));
         double pins = a.plan().opening().clear().inches() + a.hingeFaceR() + b.hingeFaceR();
-        marks.addAll(Shifted.by(leaf(b, scale), pins, 0, scale));
+        marks.addAll(Shifted.by(leaf(lettering(marks, pins, scale), b, scale), pins, 0, scale));
         return Drawing.of("Pair " + a.plan().gate() + ", swing from above", scale, marks);
     }
 
-    private static List<Mark> leaf(GateSubject leaf, Scale scale) {
-        return SwingPlan.leafOnly(
-                leaf.mark(), leaf.swing(), leaf.leaf().outline().latchEdge().inches(), leaf.units(), scale);
+    /** Where the first leaf's words stand, as the second one sees them from its own pin. */
+    private static List<Box> lettering(List<Mark> marks, double pins, Scale scale) {
+        List<Box> boxes = new ArrayList<>();
+        for (Mark mark : marks)
+            for (Primitive part : mark.drawn(scale))
+                if (part instanceof Text words)
+                    boxes.add(words.placed(1, -pins, 0).extents(scale));
+        return boxes;
+    }
+
+    private static List<Mark> leaf(List<Box> taken, GateSubject leaf, Scale scale) {
+        return SwingPlan.beside(
+                taken,
+                leaf.mark(),
+                leaf.swing(),
+                leaf.leaf().outline().latchEdge().inches(),
+                leaf.units(),
+                scale);
     }
 }

@@ -144,11 +144,7 @@ public final class SitePlan {
             Point from = at(vertices.get(i));
             Point to = at(vertices.get(i + 1));
             if (chord(run, i, from, to)) continue;
-            double off = run.line().insideIsLeft() ? -LEG_OFF_IN : LEG_OFF_IN;
-            double length = line.lengths().get(i).inches();
-            LinearDimension dimension = LinearDimension.along(
-                            from, to, off, job.display().length(length), scale)
-                    .of(run.run() + "." + (i + 1));
+            LinearDimension dimension = dimension(run, i, from, to);
             marks.add(dimension);
             labels.keepFreeText(List.of(dimension));
             double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
@@ -156,6 +152,18 @@ public final class SitePlan {
             for (Point end : List.of(from, to))
                 labels.keepFreeLine(end.towards(way, scale.real(0.06)), end.towards(way, scale.real(LEG_OFF_IN)));
         }
+    }
+
+    /** Set off as usual, farther or nearer where its number would lie over another's. */
+    private LinearDimension dimension(RunLayout run, int leg, Point from, Point to) {
+        double side = run.line().insideIsLeft() ? -1 : 1;
+        String words = job.display().length(run.line().line().lengths().get(leg));
+        LinearDimension first = LinearDimension.along(from, to, side * LEG_OFF_IN, words, scale);
+        for (double off : List.of(LEG_OFF_IN, 1.45, 0.75, 1.8, 2.2)) {
+            LinearDimension tried = LinearDimension.along(from, to, side * off, words, scale);
+            if (labels.isFree(tried)) return tried.of(run.run() + "." + (leg + 1));
+        }
+        return first.of(run.run() + "." + (leg + 1));
     }
 
     /** A curve has one note for all its chords, at the middle one. */

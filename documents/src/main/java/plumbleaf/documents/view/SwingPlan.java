@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.documents.drawing.Arc;
 import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Fill;
 import plumbleaf.documents.drawing.Ink;
@@ -44,6 +45,12 @@ public final class SwingPlan {
 
     /** The marks alone, the pin at nothing: to be set beside those of another leaf. */
     static List<Mark> leafOnly(String gate, Swing swing, double leafEndR, DisplayUnits units, Scale scale) {
+        return beside(List.of(), gate, swing, leafEndR, units, scale);
+    }
+
+    /** The same, its lettering clear of what is there already, in its own coordinates. */
+    static List<Mark> beside(
+            List<Box> taken, String gate, Swing swing, double leafEndR, DisplayUnits units, Scale scale) {
         List<Mark> marks = new ArrayList<>();
         Outside outside = Outside.of(swing.hand().hinge());
         double way = swing.hand().swing() == SwingWay.IN ? 1 : -1;
@@ -92,7 +99,7 @@ public final class SwingPlan {
             }
         }
         frame(marks, gate, swing, leafEndR, outside, way, pin);
-        labels(marks, gate, swing, leafEndR, outside, way, units, scale);
+        labels(marks, taken, gate, swing, leafEndR, outside, way, units, scale);
         return marks;
     }
 
@@ -128,6 +135,7 @@ public final class SwingPlan {
 
     private static void labels(
             List<Mark> marks,
+            List<Box> taken,
             String gate,
             Swing swing,
             double leafEndR,
@@ -137,6 +145,7 @@ public final class SwingPlan {
             Scale scale) {
         Labels labels = new Labels(scale)
                 .keepFreeLine(at(outside, way, -leafEndR * 0.35, 0), at(outside, way, leafEndR * 1.35, 0));
+        for (Box box : taken) labels.keepFree(box);
         Point least = at(
                 outside,
                 way,

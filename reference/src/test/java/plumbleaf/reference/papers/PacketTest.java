@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.documents.PacketSubjects;
@@ -203,15 +204,20 @@ class PacketTest {
         assertThat(faults).isEmpty();
     }
 
+    static List<String> examples() throws IOException {
+        return PaperTrial.examples();
+    }
+
     /** Runs where Python with ezdxf is there; reported as skipped elsewhere. */
-    @Test
-    void drawingsOpenElsewhereWithTheSameExtents(@TempDir Path folder) throws Exception {
+    @ParameterizedTest
+    @MethodSource("examples")
+    void drawingsOpenElsewhereWithTheSameExtents(String name, @TempDir Path folder) throws Exception {
         String python = List.of("/usr/bin/python3", "python3").stream()
                 .filter(PacketTest::hasReader)
                 .findFirst()
                 .orElse("");
         Assumptions.assumeFalse(python.isEmpty(), "no python3 with ezdxf here");
-        Design design = design(example("nursery-lane.json"));
+        Design design = design(example(name));
         String svg = "";
         for (PaperFile file : Papers.of(design.job(), design, OPTIONS)) {
             if (file.name().endsWith(".svg")) svg = new String(file.bytes(), StandardCharsets.UTF_8);

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -68,6 +69,7 @@ class PaperShelf {
                             design,
                             letterhead
                                     .options(opened.stored().id().text())
+                                    .madeFrom(opened.stored().document().getBytes(StandardCharsets.UTF_8))
                                     .issued(Long.toString(opened.stored().revision()))
                                     .with(bench.offers(opened).offered())));
         }
