@@ -45,6 +45,14 @@ final class Answer {
         writer.flush();
     }
 
+    /** How far something long is; never among the answer. */
+    void progress(String line) {
+        PrintWriter writer = spec.commandLine().getErr();
+        writer.print(line);
+        writer.print('\n');
+        writer.flush();
+    }
+
     void say(List<String> lines) {
         for (String line : lines) say(line);
     }

@@ -27,7 +27,7 @@ final class DrawVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         Designed designed = Designed.from(file);
-        List<PaperFile> drawings = issue.files(designed).stream()
+        List<PaperFile> drawings = issue.files(designed, answer::progress).stream()
                 .filter(paper -> !paper.name().endsWith(".pdf"))
                 .toList();
         List<String> names = issue.write(drawings);

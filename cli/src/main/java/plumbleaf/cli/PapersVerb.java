@@ -33,7 +33,7 @@ final class PapersVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         Designed designed = Designed.from(file, styles);
-        List<String> names = issue.write(issue.files(designed));
+        List<String> names = issue.write(issue.files(designed, answer::progress));
         answer.document(Json.object()
                 .put("out", issue.out().toString())
                 .put("files", Json.texts(names))

@@ -3,6 +3,7 @@ package plumbleaf.documents;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.packet.AsBuilt;
 import plumbleaf.documents.packet.CalculationBook;
@@ -49,13 +50,29 @@ public final class Papers {
     /** One paper on its pages. */
     private record Part(String file, String title, List<Drawing> pages) {}
 
+    private final Consumer<String> told;
+
     private Papers(PacketSubject subject) {
+        this(subject, title -> {});
+    }
+
+    private Papers(PacketSubject subject, Consumer<String> told) {
         this.subject = subject;
+        this.told = told;
     }
 
     /** {@code packet.pdf} first, then every paper alone, then the drawings. */
     public static List<PaperFile> of(Job job, Design design, PaperOptions options) {
-        return new Papers(PacketSubjects.of(job, design, options)).files();
+        return of(job, design, options, title -> {});
+    }
+
+    /**
+     * The same, for somebody who waits.
+     *
+     * @param told the title of each paper and how many pages it has, as soon as they are set
+     */
+    public static List<PaperFile> of(Job job, Design design, PaperOptions options, Consumer<String> told) {
+        return new Papers(PacketSubjects.of(job, design, options), told).files();
     }
 
     /**
@@ -99,7 +116,7 @@ public final class Papers {
         for (GatePaper gate : subject.gates()) {
             List<Drawing> pages = new ArrayList<>(GateSheets.pages(subject, gate));
             pages.addAll(set(CutAndDrill.of(subject, gate)));
-            parts.add(new Part("gate-" + gate.id(), "Gate " + gate.id() + ", shop drawing, cut and drill list", pages));
+            add(new Part("gate-" + gate.id(), "Gate " + gate.id() + ", shop drawing, cut and drill list", pages));
             drawing("gate-" + gate.id(), GateSheets.drawing(subject, gate));
             if (gate.isPair())
                 for (GatePaper leaf : gate.leaves())
@@ -129,8 +146,13 @@ public final class Papers {
         part(kind, set(paper));
     }
 
+    private void add(Part part) {
+        parts.add(part);
+        told.accept(part.title + ", " + part.pages.size() + (part.pages.size() == 1 ? " page" : " pages"));
+    }
+
     private void part(PaperKind kind, List<Drawing> pages) {
-        parts.add(new Part(kind.file(), kind.title(), pages));
+        add(new Part(kind.file(), kind.title(), pages));
     }
 
     private List<Drawing> set(Paper paper) {

@@ -17,6 +17,8 @@ import plumbleaf.engine.quantity.Offset;
 public final class ProfileSheets {
     private static final double SCALE = 48;
     private static final double BAND_SIDES_IN = 2.2;
+    private static final int MOST_TRIES = 12;
+    private static final double NARROWER = 0.85;
 
     private ProfileSheets() {}
 
@@ -27,11 +29,32 @@ public final class ProfileSheets {
         for (RunLayout run : subject.layout().runs()) {
             if (run.posts().size() < 2) continue;
             Scale scale = Scale.fitting(1, 1, 1 / SCALE, 1 / SCALE);
-            List<Offset> cuts = cuts(run, scale.real(room.width() - BAND_SIDES_IN));
-            for (int i = 0; i + 1 < cuts.size(); i++)
-                strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
+            strips.addAll(fitting(subject, run, scale, room.width()));
         }
         return List.copyOf(strips);
+    }
+
+    /** Cut at the nearest posts a strip may come out longer than its share: then the shares are made smaller until every strip has room. */
+    private static List<Drawing> fitting(PacketSubject subject, RunLayout run, Scale scale, double wideIn) {
+        double most = scale.real(wideIn - BAND_SIDES_IN);
+        List<Drawing> strips = strips(subject, run, scale, most);
+        for (int tries = 0; tries < MOST_TRIES && !fit(strips, wideIn); tries++) {
+            most *= NARROWER;
+            strips = strips(subject, run, scale, most);
+        }
+        return strips;
+    }
+
+    private static boolean fit(List<Drawing> strips, double wideIn) {
+        return strips.stream().allMatch(strip -> strip.paperWidthIn() <= wideIn);
+    }
+
+    private static List<Drawing> strips(PacketSubject subject, RunLayout run, Scale scale, double mostIn) {
+        List<Offset> cuts = cuts(run, mostIn);
+        List<Drawing> strips = new ArrayList<>();
+        for (int i = 0; i + 1 < cuts.size(); i++)
+            strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
+        return strips;
     }
 
     private static Drawing strip(PacketSubject subject, RunLayout run, Offset from, Offset to, Scale scale) {

@@ -94,11 +94,10 @@ public final class SitePlan {
             labels.keepFree(
                     Box.of(at(point.point().plan()), at(point.point().plan())).grown(scale.real(0.04)));
         for (RunLayout run : layout.runs()) {
-            Run asked = job.run(run.run());
-            closed(run, asked);
             legs(run);
-            ends(run, asked);
+            ends(run, job.run(run.run()));
         }
+        for (RunLayout run : layout.runs()) closed(run, job.run(run.run()));
         marks.addAll(PlaceMarks.of(job, extents(layout, ground).grown(scale.real(1.0)), labels));
         for (PlacedGate gate : gates) gate(gate);
         for (PrivateLine line : job.existing().lines()) line(line);
@@ -144,9 +143,13 @@ public final class SitePlan {
             Point from = at(vertices.get(i));
             Point to = at(vertices.get(i + 1));
             if (chord(run, i, from, to)) continue;
-            LinearDimension dimension = dimension(run, i, from, to);
-            marks.add(dimension);
-            labels.keepFreeText(List.of(dimension));
+            Optional<LinearDimension> dimension = dimension(run, i, from, to);
+            if (dimension.isEmpty()) {
+                length(run, i, from, to);
+                continue;
+            }
+            marks.add(dimension.get());
+            labels.keepFreeText(List.of(dimension.get()));
             double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
             labels.keepFreeLine(from.towards(way, scale.real(LEG_OFF_IN)), to.towards(way, scale.real(LEG_OFF_IN)));
             for (Point end : List.of(from, to))
@@ -154,16 +157,25 @@ public final class SitePlan {
         }
     }
 
-    /** Set off as usual, farther or nearer where its number would lie over another's. */
-    private LinearDimension dimension(RunLayout run, int leg, Point from, Point to) {
+    /** Set off as usual, farther or nearer where its number would lie over another's; none where there is no room for arrows. */
+    private Optional<LinearDimension> dimension(RunLayout run, int leg, Point from, Point to) {
         double side = run.line().insideIsLeft() ? -1 : 1;
         String words = job.display().length(run.line().line().lengths().get(leg));
-        LinearDimension first = LinearDimension.along(from, to, side * LEG_OFF_IN, words, scale);
         for (double off : List.of(LEG_OFF_IN, 1.45, 0.75, 1.8, 2.2)) {
             LinearDimension tried = LinearDimension.along(from, to, side * off, words, scale);
-            if (labels.isFree(tried)) return tried.of(run.run() + "." + (leg + 1));
+            if (labels.isFree(tried)) return Optional.of(tried.of(run.run() + "." + (leg + 1)));
         }
-        return first.of(run.run() + "." + (leg + 1));
+        return Optional.empty();
+    }
+
+    /** Only the number, where there is room for it. */
+    private void length(RunLayout run, int leg, Point from, Point to) {
+        double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
+        marks.addAll(labels.beside(
+                from.middle(to),
+                job.display().length(run.line().line().lengths().get(leg)),
+                way,
+                Look.note().of(run.run() + "." + (leg + 1))));
     }
 
     /** A curve has one note for all its chords, at the middle one. */
@@ -392,6 +404,7 @@ public final class SitePlan {
         Box box = Drawing.of("", scale, marks).frame();
         marks.add(new NorthArrow(northPlace(box), Math.PI / 2, 0.8, Look.note()));
         marks.add(ScaleBar.nearly(new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale));
+        if (ground.points().isEmpty()) return;
         marks.add(Text.small(
                 new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.62)),
                 "Shots: heights from "

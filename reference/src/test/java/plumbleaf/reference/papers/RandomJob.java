@@ -48,10 +48,8 @@ final class RandomJob {
         int corners = seeded.nextInt(3);
         List<String> legs = new ArrayList<>();
         legs.add("{ \"length\": \"" + first + "'\", \"bearing\": \"" + between(0, 23) * 15 + " deg\" }");
-        int whole = first;
         for (int i = 0; i < corners; i++) {
             int length = between(9, 60);
-            whole += length;
             legs.add(
                     seeded.nextInt(4) == 0
                             ? "{ \"arc\": { \"radius\": \"" + between(20, 40) + "'\", \"turn\": \"" + between(20, 80)
