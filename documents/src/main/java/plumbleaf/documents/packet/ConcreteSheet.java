@@ -93,15 +93,21 @@ public final class ConcreteSheet {
         for (var takeoff : subject.takeoff())
             for (TakeoffLine line : takeoff.lines()) {
                 if (line.item().equals("concrete"))
-                    said.append("The material order has ").append(line.units()).append(" bags. ");
+                    said.append("The material order has ").append(ordered(line)).append(". ");
                 if (line.item().equals("gravel"))
                     said.append("Gravel under the footings: ")
-                            .append(line.units())
-                            .append(' ')
-                            .append(line.sold().unit().key())
-                            .append(line.units() == 1 ? "." : "s.");
+                            .append(ordered(line))
+                            .append('.');
             }
         if (said.length() > 0) paper.add(Block.Paragraph.bold(said.toString().strip()));
+    }
+
+    /** As it is bought: {@code 40 bags of concrete mix}, or so many yards from the truck. */
+    static String ordered(TakeoffLine line) {
+        String unit = line.sold().unit().key();
+        boolean plain = line.units() == 1 || unit.equals("each") || unit.equals("lb");
+        String many = plain ? unit : unit + (unit.endsWith("x") ? "es" : "s");
+        return line.units() + " " + many + " (" + line.sold().name() + ")";
     }
 
     private static Volume net(List<PostDetail> posts) {

@@ -35,7 +35,9 @@ public final class CrewSheet {
                 Column.tick("Done"), Column.words("Check"), Column.right("Should be"), Column.right("Stop, call at"));
         for (GatePaper gate : subject.gates()) gate(checks, subject, gate);
         if (!checks.isEmpty()) paper.heading("Numbers to hold").add(checks.table());
-        List<String> notes = new ArrayList<>(subject.job().notes());
+        List<String> notes = new ArrayList<>();
+        if (!subject.job().notes().isEmpty())
+            notes.add(String.join(" ", subject.job().notes()));
         notes.add("Photos before you fill: every hole with a tape in it, every odd thing found.");
         notes.add("Who decides changes: the office. Nothing extra without a signed change.");
         if (subject.job().site().uses().contains(Use.POOL))
@@ -86,12 +88,12 @@ public final class CrewSheet {
         steps.add("Stake from station 0, string the tops" + hours(subject, Phase.SET)
                 + ". Look along it before you dig.");
         steps.add(
-                "Dig to the depth on the post schedule. Pull-test the first post once it has set: 50 to 100 lb by hand scale, read the lean.");
+                "Dig to the depth on the post schedule. First post, once it has set: pull 50 to 100 lb by hand scale, read the lean.");
         steps.add(
                 "Set gate posts face to face, plumb both ways, braced; 3 days above 50\u00b0F (common practice, no source).");
         for (PostDesign post : subject.checked()) held(post).ifPresent(steps::add);
         for (GatePaper gate : subject.gates())
-            steps.add("Gate " + gate.id() + ": measure the opening top, middle, bottom and phone it in. "
+            steps.add("Gate " + gate.id() + ": phone in the opening, top, middle, bottom. "
                     + gate.subject().plan().sentence() + ".");
         steps.add(String.join(" ", FenceSteps.of(subject.layout())) + hours(subject, Phase.BUILD) + ".");
         List<GatePaper> gates = subject.gates();

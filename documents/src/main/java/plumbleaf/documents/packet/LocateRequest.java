@@ -46,6 +46,7 @@ public final class LocateRequest {
                 "Scale " + sketch.scale().words() + ". Strip to be marked "
                         + subject.length(WhiteLines.HALF_STRIP_IN)
                         + " each side of the fence (common practice, no source); circles are holes."));
+        paper.add(new Block.PageBreak());
         tickets(paper, subject);
         owners(paper, subject);
         return paper.paper();

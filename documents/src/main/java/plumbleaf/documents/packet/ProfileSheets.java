@@ -52,8 +52,7 @@ public final class ProfileSheets {
     private static List<Drawing> strips(PacketSubject subject, RunLayout run, Scale scale, double mostIn) {
         List<Offset> cuts = cuts(run, mostIn);
         List<Drawing> strips = new ArrayList<>();
-        for (int i = 0; i + 1 < cuts.size(); i++)
-            strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
+        for (int i = 0; i + 1 < cuts.size(); i++) strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
         return strips;
     }
 

@@ -199,7 +199,7 @@ public final class StakeOut {
             for (TakeoffLine line : takeoff.lines())
                 if (line.item().equals("concrete"))
                     paper.add(Block.Paragraph.bold(
-                            "Bring " + line.units() + " bags in all: waste and over-break counted once."));
+                            "Bring " + ConcreteSheet.ordered(line) + " in all: waste and over-break counted once."));
         paper.say(
                 "Crown the top so that water runs off. Brace until set: 3 days above 50\u00b0F before anything hangs on a gate post"
                         + " (common practice, no source). Below 40\u00b0F keep it covered; no pour on frozen ground.");

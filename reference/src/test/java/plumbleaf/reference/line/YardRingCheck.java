@@ -78,11 +78,11 @@ class YardRingCheck {
     void aRunThatBeginsOnAnotherSharesItsPost() {
         LaidOut laid = LaidOut.of(
                 "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"ground\": { \"shots\": [ { \"id\": \"S1\","
-                    + " \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" } ] },\"runs\": [ { \"id\":"
-                    + " \"R1\", \"legs\": [ { \"length\": \"48'\", \"bearing\": \"45 deg\" } ], \"style\":"
-                    + " \"wood-side-by-side\" },{ \"id\": \"R2\", \"start\": { \"run\": \"R1\", \"station\": \"19'\""
-                    + " }, \"legs\": [ { \"length\": \"16'\", \"bearing\": \"135 deg\" } ], \"style\":"
-                    + " \"wood-side-by-side\" } ] }");
+                        + " \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" } ] },\"runs\": [ { \"id\":"
+                        + " \"R1\", \"legs\": [ { \"length\": \"48'\", \"bearing\": \"45 deg\" } ], \"style\":"
+                        + " \"wood-side-by-side\" },{ \"id\": \"R2\", \"start\": { \"run\": \"R1\", \"station\": \"19'\""
+                        + " }, \"legs\": [ { \"length\": \"16'\", \"bearing\": \"135 deg\" } ], \"style\":"
+                        + " \"wood-side-by-side\" } ] }");
         Post shared = laid.layout().runs().get(0).posts().stream()
                 .filter(post -> Math.abs(post.station().inches() - 228) < 1e-6)
                 .findFirst()

@@ -70,11 +70,11 @@ class DrawnEqualsTakenCheck {
         JobReading reading = JobFile.read(
                 "drawn.json",
                 "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"date\": \"2027-04-19\", \"ground\": { \"shots\":"
-                    + " [{ \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" },{ \"id\":"
-                    + " \"S2\", \"run\": \"R1\", \"station\": \"17'\", \"elevation\": \"-14\\\"\" },{ \"id\": \"S3\","
-                    + " \"run\": \"R1\", \"station\": \"43'\", \"elevation\": \"-30\\\"\" } ] },\"runs\": [ { \"id\":"
-                    + " \"R1\", \"legs\": [ { \"length\": \"24'\" }, { \"length\": \"19'\", \"turn\": \"90 deg left\""
-                    + " } ], \"style\": \""
+                        + " [{ \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0\\\"\" },{ \"id\":"
+                        + " \"S2\", \"run\": \"R1\", \"station\": \"17'\", \"elevation\": \"-14\\\"\" },{ \"id\": \"S3\","
+                        + " \"run\": \"R1\", \"station\": \"43'\", \"elevation\": \"-30\\\"\" } ] },\"runs\": [ { \"id\":"
+                        + " \"R1\", \"legs\": [ { \"length\": \"24'\" }, { \"length\": \"19'\", \"turn\": \"90 deg left\""
+                        + " } ], \"style\": \""
                         + style + "\", \"infill\": \"5'\", \"fit\": \"" + fit.key()
                         + "\" } ], \"money\": { \"priceBook\": \"example-2027\" } }",
                 CATALOGUE);
