@@ -32,17 +32,17 @@ import plumbleaf.engine.design.Design;
 
 /** The PDF files of every example: sound by another program, words where they belong, fonts within, bookmarks, and pages that look as accepted. */
 class PdfChecksTest {
-    private static final float DPI = 24;
+    private static final float DPI = 36;
     private static final int COLUMNS = 24;
     private static final int ROWS = 32;
     private static final Path ACCEPTED = Path.of("src", "test", "resources", "plumbleaf", "reference", "papers");
     /** Papers whose pictures are kept: the drawings, and those with room to write in. Words of the others change with every wording. */
     private static final List<String> PICTURED =
             List.of("site-plan", "profile", "gate-G1", "templates-G1", "as-built", "hand-over", "care-card");
-    /** Of sixteen shades of gray; type drawn a hair aside moves a cell by less. */
-    private static final int SHADES_APART = 3;
-    /** Share of a page's cells that may be other: a row more in a table, a label on the other side. */
-    private static final double OTHER_CELLS = 0.06;
+    /** Of sixteen shades of gray; type drawn a hair aside moves a cell by no more. */
+    private static final int SAME_SHADE = 1;
+    /** Share of a page's ink that may lie elsewhere: a number that grew, a row more in a table. The next page of a packet differs by a quarter and more. */
+    private static final double OTHER_INK = 0.12;
 
     static List<String> examples() throws IOException {
         return PaperTrial.examples();
@@ -174,17 +174,39 @@ class PdfChecksTest {
             assertThat(accepted.get(i)).startsWith(name + " ");
             assertThat(other(now.get(i), accepted.get(i)))
                     .as(name + " of " + example + ": look at it, then accept it")
-                    .isLessThan(OTHER_CELLS);
+                    .isLessThan(OTHER_INK);
         }
     }
 
-    private static double other(String now, String accepted) {
+    /** The comparison tells any page from its neighbor. */
+    @ParameterizedTest
+    @MethodSource("pictured")
+    void anotherPageIsNotTakenForIt(String example) throws IOException {
+        Path file = ACCEPTED.resolve(example.replace(".json", ".pages.txt"));
+        Assumptions.assumeTrue(Files.exists(file), "no accepted pages of " + example);
+        List<String> accepted = Files.readAllLines(file, StandardCharsets.UTF_8);
+        for (int i = 0; i + 1 < accepted.size(); i++) {
+            String next = accepted.get(i + 1);
+            String renamed =
+                    accepted.get(i).substring(0, accepted.get(i).indexOf(' ')) + next.substring(next.indexOf(' '));
+            assertThat(other(renamed, accepted.get(i)))
+                    .as(next.substring(0, next.indexOf(' ')) + " for the page before")
+                    .isGreaterThan(1.5 * OTHER_INK);
+        }
+    }
+
+    /** Ink that lies on one page and not on the other, over the ink of both together. */
+    static double other(String now, String accepted) {
         int from = now.indexOf(' ') + 1;
         int apart = 0;
-        for (int i = from; i < now.length(); i++)
-            if (Math.abs(Character.digit(now.charAt(i), 16) - Character.digit(accepted.charAt(i), 16)) > SHADES_APART)
-                apart++;
-        return (double) apart / (COLUMNS * ROWS);
+        int all = 0;
+        for (int i = from; i < now.length(); i++) {
+            int one = Character.digit(now.charAt(i), 16);
+            int other = Character.digit(accepted.charAt(i), 16);
+            if (Math.abs(one - other) > SAME_SHADE) apart += Math.abs(one - other);
+            all += Math.max(one, other);
+        }
+        return all == 0 ? 0 : (double) apart / all;
     }
 
     private static List<String> shades(PaperFile paper) throws IOException {
@@ -198,7 +220,7 @@ class PdfChecksTest {
         return lines;
     }
 
-    /** The mean darkness of each cell, four times as dark, so that a thin line counts. */
+    /** The mean darkness of each cell, ten times as dark, so that a thin line counts. */
     private static String grid(BufferedImage image) {
         StringBuilder grid = new StringBuilder(COLUMNS * ROWS);
         for (int row = 0; row < ROWS; row++)
@@ -211,7 +233,7 @@ class PdfChecksTest {
                 for (int x = left; x < right; x++)
                     for (int y = top; y < bottom; y++) dark += 255 - (image.getRGB(x, y) & 0xFF);
                 double mean = (double) dark / ((long) (right - left) * (bottom - top));
-                grid.append(Character.forDigit((int) Math.min(15, mean * 4 / 16), 16));
+                grid.append(Character.forDigit((int) Math.min(15, mean * 10 / 16), 16));
             }
         return grid.toString();
     }
