@@ -9,6 +9,9 @@ import plumbleaf.engine.quantity.Parsed.Refused;
 /** Reads amounts as people write them: {@code $1,240.00}. */
 public final class MoneyText {
     private static final Pattern AMOUNT = Pattern.compile("-?\\$ ?(\\d{1,3}(,\\d{3})+|\\d{1,12})(\\.\\d{1,6})?");
+    /** So that no sum of products ever leaves what a whole number of cents can hold. */
+    private static final BigDecimal MOST = BigDecimal.valueOf(100_000_000);
+
     private static final String CURE = "write $1,240.00";
 
     private MoneyText() {}
@@ -30,6 +33,10 @@ public final class MoneyText {
     private static Parsed<BigDecimal> exact(String text) {
         String plain = text.strip();
         if (!AMOUNT.matcher(plain).matches()) return new Refused<>("this is not an amount of money", CURE);
-        return new Read<>(new BigDecimal(plain.replace("$", "").replace(",", "").replace(" ", "")));
+        BigDecimal dollars =
+                new BigDecimal(plain.replace("$", "").replace(",", "").replace(" ", ""));
+        return dollars.abs().compareTo(MOST) > 0
+                ? new Refused<>("this is more than any job costs", "write at most $100,000,000")
+                : new Read<>(dollars);
     }
 }

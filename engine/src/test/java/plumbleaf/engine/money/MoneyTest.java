@@ -78,4 +78,11 @@ class MoneyTest {
             assertThat(MoneyText.money(money.text()).value()).as(money.text()).contains(money);
         }
     }
+
+    @Test
+    void anAmountThatNoJobCostsIsRefusedInWords() {
+        assertThat(refused(MoneyText.money("$900,000,000,000,000,000,000")))
+                .isEqualTo("this is more than any job costs; write at most $100,000,000");
+        assertThat(MoneyText.money("$100,000,000").value()).contains(Money.dollars(100_000_000));
+    }
 }

@@ -14,6 +14,7 @@ import plumbleaf.jobfile.input.InputError;
  * found at once; a row with any is never used.
  */
 public final class CsvRow {
+    private static final BigDecimal MOST = BigDecimal.valueOf(10_000_000);
     private static final Pattern NUMBER = Pattern.compile("-?(\\d+(\\.\\d*)?|\\.\\d+)([eE]-?\\d{1,2})?");
 
     private final String file;
@@ -71,7 +72,10 @@ public final class CsvRow {
 
     /** An exact number of zero or more. */
     public BigDecimal decimal(String column) {
-        return new BigDecimal(NUMBER.matcher(text(column)).matches() ? exact(column) : wrong(column));
+        BigDecimal value = new BigDecimal(NUMBER.matcher(text(column)).matches() ? exact(column) : wrong(column));
+        if (value.compareTo(MOST) <= 0) return value;
+        error(column, "this is more than anything costs", "write at most 10000000");
+        return BigDecimal.ZERO;
     }
 
     private String exact(String column) {

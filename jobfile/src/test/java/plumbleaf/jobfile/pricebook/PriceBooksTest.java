@@ -52,6 +52,17 @@ class PriceBooksTest {
     }
 
     @Test
+    void anAmountThatNothingCostsIsRefusedInWords() {
+        assertThat(PriceBookTables.house(
+                                "house.csv",
+                                "people,hourly,hours_per_day,cure_days,minimum,round_to,source\n2,48,8,3,1e97,1,x\n")
+                        .errors())
+                .extracting(InputError::text)
+                .containsExactly(
+                        "house.csv:2: minimum \"1e97\": this is more than anything costs; write at most 10000000");
+    }
+
+    @Test
     void aRowThatIsThereTwiceIsAnError() {
         String row = "screw,box of screws,Yard,box,100,pieces,1,18.40,yes,5,2,2027-03-01,quote\n";
         assertThat(PriceBookTables.materials("mine.csv", MATERIALS + row + row).errors())
