@@ -30,16 +30,16 @@ public final class StakeOut {
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper =
                 Paper.titled("Stake-out and post schedule", subject.running()).flag(subject.flag());
-        paper.say(
-                "All stations run from station 0 of their run, held level, to post centers. Never add up spacings. Heights are from the benchmark: "
-                        + subject.job().ground().benchmark().mark() + " = "
-                        + subject.inches(
-                                subject.job().ground().benchmark().elevation().inches()) + ".");
+        paper.say("All stations run from station 0 of their run, held level, to post centers. Never add up spacings."
+                + " Heights are from the benchmark: "
+                + subject.job().ground().benchmark().mark() + " = "
+                + subject.inches(subject.job().ground().benchmark().elevation().inches()) + ".");
         for (StandingLevel level : Levelled.of(subject.job().ground()).levels())
             paper.note("Survey setup " + level.setup() + " stood at "
                     + subject.inches(level.heightOfInstrument().inches()) + ".");
         paper.say(
-                "Height of instrument today (blank until set): ____________   rod at a post top = height of instrument less \u201ctop\u201d.");
+                "Height of instrument today (blank until set): ____________   rod at a post top = height of instrument"
+                        + " less \u201ctop\u201d.");
         List<String> before = new ArrayList<>(subject.digging());
         for (Run run : subject.job().runs())
             for (NoDig stretch : run.noDig())
@@ -107,6 +107,7 @@ public final class StakeOut {
                             + subject.inches(pair.sleeve().depth().inches())
                             + ", dug with the posts and marked from the hung leaf.")));
         }
+        for (String note : StakeNotes.of(subject, run)) paper.add(Block.Paragraph.of(note));
         sections(paper, subject, run);
     }
 
@@ -124,8 +125,22 @@ public final class StakeOut {
 
     private static String kind(PostDetail post) {
         return post.post().gate().isEmpty()
-                ? post.post().role().key()
+                ? post.post().role().key() + held(post)
                 : "gate " + post.post().gate();
+    }
+
+    /** How it is held where nothing is dug for it. */
+    private static String held(PostDetail post) {
+        if (post.post().role() == PostRole.WALL) return "";
+        return post.post()
+                .support()
+                .match(
+                        footing -> "",
+                        driven -> ", driven",
+                        plate -> ", on a plate",
+                        core -> ", cored",
+                        wall -> "",
+                        old -> ", old");
     }
 
     private static void sections(Paper.Builder paper, PacketSubject subject, RunLayout run) {

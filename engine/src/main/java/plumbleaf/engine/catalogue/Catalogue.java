@@ -71,7 +71,7 @@ public record Catalogue(
                 replaced(sections, own.sections(), Section::id),
                 species,
                 woodPosts,
-                styles,
+                replaced(styles, own.styles(), FenceStyle::id),
                 screws,
                 fastenerFits,
                 replaced(hinges, own.hinges(), HingeModel::id),

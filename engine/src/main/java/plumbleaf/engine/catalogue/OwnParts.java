@@ -8,14 +8,16 @@ import plumbleaf.engine.section.Section;
  * Parts that the user entered from makers' sheets, with the tables they came from. A capacity that the sheet does not give is unknown, and never a pass.
  *
  * @param tables as they were given, kept with the job
+ * @param styles of fence, from a style file kept with the job
  */
 public record OwnParts(
         List<Table> tables,
         List<HingeModel> hinges,
         List<LatchModel> latches,
         List<RodModel> rods,
-        List<Section> sections) {
-    public static final OwnParts NONE = new OwnParts(List.of(), List.of(), List.of(), List.of(), List.of());
+        List<Section> sections,
+        List<FenceStyle> styles) {
+    public static final OwnParts NONE = new OwnParts(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     /**
      * One table.
@@ -35,6 +37,7 @@ public record OwnParts(
         latches = List.copyOf(latches);
         rods = List.copyOf(rods);
         sections = List.copyOf(sections);
+        styles = List.copyOf(styles);
     }
 
     public boolean isEmpty() {
@@ -47,7 +50,8 @@ public record OwnParts(
                 joined(hinges, other.hinges),
                 joined(latches, other.latches),
                 joined(rods, other.rods),
-                joined(sections, other.sections));
+                joined(sections, other.sections),
+                joined(styles, other.styles));
     }
 
     /** Ids of all of them. */

@@ -297,10 +297,11 @@ final class RunPosts {
                 + sizes.panel(run).get().inches()
                         / (Shaping.followsGrade(run.fit()) ? Math.sqrt(1 + grade * grade) : 1);
         List<Double> stations = new ArrayList<>(List.of(from));
-        for (double at = from + bay; at < to - SLIVER_IN; at += bay) {
-            double station = at;
+        for (double at = from + bay; at < to - SLIVER_IN; at = stations.get(stations.size() - 1) + bay) {
+            double most = reach(stations.get(stations.size() - 1));
+            double station = Math.min(at, most);
             boolean shut = closed.stream().anyMatch(stretch -> stretch.holds(station));
-            if (shut || station > reach(stations.get(stations.size() - 1)) + SAME_POST_IN) return equal;
+            if (shut || at > most + SAME_POST_IN) return equal;
             stations.add(station);
         }
         stations.add(to);

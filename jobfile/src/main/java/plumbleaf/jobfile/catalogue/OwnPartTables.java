@@ -1,10 +1,12 @@
 package plumbleaf.jobfile.catalogue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.OwnParts;
@@ -88,6 +90,22 @@ public final class OwnPartTables {
         return other(table, headings);
     }
 
+    /** A style file kept with the job, line by line. */
+    public static boolean isStyles(OwnParts.Table table) {
+        return table.file().endsWith(".json");
+    }
+
+    /** @param known what its styles may be made of */
+    public static Answer styles(OwnParts.Table table, Catalogue known) {
+        byte[] text = String.join("\n", table.rows()).getBytes(StandardCharsets.UTF_8);
+        return StyleFile.added(table.file(), text, known)
+                .match(
+                        good -> new Answer(
+                                new OwnParts(List.of(table), List.of(), List.of(), List.of(), List.of(), good.styles()),
+                                List.of()),
+                        bad -> new Answer(OwnParts.NONE, bad.all()));
+    }
+
     private static List<HingeModel> hinges(OwnParts.Table table, List<String> headings) {
         return PartTables.hinges(table.file(), filled(table, headings, HINGE)).rows();
     }
@@ -121,7 +139,7 @@ public final class OwnPartTables {
             List<LatchModel> latches,
             List<RodModel> rods,
             List<Section> sections) {
-        return new OwnParts(List.of(table), hinges, latches, rods, sections);
+        return new OwnParts(List.of(table), hinges, latches, rods, sections, List.of());
     }
 
     private static Answer bad(OwnParts.Table table, String problem, String cure) {

@@ -414,7 +414,7 @@ final class JobChecks {
                 .match(
                         asFence -> styleOfFence(gate)
                                 .map(made -> follows(made, gate, at))
-                                .orElse(true),
+                                .orElseGet(() -> curved(gate, at, "a leaf filled as a fence that has no style")),
                         bare -> curved(gate, at, "a bare frame"),
                         style -> catalogue
                                 .style(style.id())

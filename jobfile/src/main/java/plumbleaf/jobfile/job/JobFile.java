@@ -90,7 +90,7 @@ public final class JobFile {
 
     private Job job(Fields root) {
         head(root);
-        OwnParts parts = PartsForm.read(root);
+        OwnParts parts = PartsForm.read(root, catalogue);
         Job job = new Job(
                 root.assumed("title", TextKind.WORDS, "Fence job", "no title given"),
                 Open.of(root.given("date", TextKind.DATE)),

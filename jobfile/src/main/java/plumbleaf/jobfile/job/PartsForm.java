@@ -1,6 +1,7 @@
 package plumbleaf.jobfile.job;
 
 import java.util.List;
+import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.OwnParts;
 import plumbleaf.jobfile.catalogue.OwnPartTables;
 import plumbleaf.jobfile.input.Entries;
@@ -12,12 +13,15 @@ import plumbleaf.jobfile.input.TextKind;
 final class PartsForm {
     private PartsForm() {}
 
-    static OwnParts read(Fields root) {
+    static OwnParts read(Fields root, Catalogue known) {
         OwnParts parts = OwnParts.NONE;
         for (Fields table : root.objects("parts")) {
             String file = table.needed("file", TextKind.WORDS, "parts.csv");
             List<String> rows = table.values("rows", TextKind.WORDS);
-            OwnPartTables.Answer answer = OwnPartTables.read(new OwnParts.Table(file, rows));
+            OwnParts.Table given = new OwnParts.Table(file, rows);
+            OwnPartTables.Answer answer = OwnPartTables.isStyles(given)
+                    ? OwnPartTables.styles(given, known.with(parts))
+                    : OwnPartTables.read(given);
             for (InputError error : answer.errors()) table.refuse("rows", inTable(file, error), error.cure());
             parts = parts.plus(answer.parts());
         }

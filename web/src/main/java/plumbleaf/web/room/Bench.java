@@ -1,5 +1,6 @@
 package plumbleaf.web.room;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -244,6 +245,7 @@ class Bench {
         DocumentText before = DocumentText.of(stored.document());
         String list = typed.getOrDefault("list", "");
         if (ledger == Ledger.POINT_FILE) return points(stored, before, typed);
+        if (ledger == Ledger.OWN_STYLES) return styles(stored, before, typed);
         DocumentText after;
         String place;
         try {
@@ -265,6 +267,19 @@ class Bench {
         }
         if (!errors.isEmpty()) return new Edited.Refused(place, problem(errors, place));
         return new Edited.Fine(after.value("title").orElse(stored.title()), after.text(), ledger.what());
+    }
+
+    /** A style file is kept with the job, among its own parts; the server reads no file. */
+    private Edited styles(StoredJob stored, DocumentText before, Map<String, String> typed) {
+        List<String> rows = new ArrayList<>();
+        for (String row : typed.getOrDefault("rows", "").split("\\R", -1))
+            if (!row.isBlank()) rows.add(DocumentText.quoted(row.strip()));
+        String item = "{ \"file\": \"styles.json\", \"rows\": [" + String.join(", ", rows) + "] }";
+        DocumentText after = before.appended("parts", item);
+        List<InputError> errors = read(after.text()).errors();
+        return errors.isEmpty()
+                ? new Edited.Fine(stored.title(), after.text(), "styles of one's own taken")
+                : new Edited.Refused("parts+styles", problem(errors, "parts"));
     }
 
     private Edited points(StoredJob stored, DocumentText before, Map<String, String> typed) {

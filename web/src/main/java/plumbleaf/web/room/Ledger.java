@@ -121,6 +121,12 @@ enum Ledger {
             blank("legs[].length", "First leg", Blank.Kind.FEET),
             blank("legs[].bearing", "Its bearing", Blank.Kind.DEGREES),
             blank("style", "Style", Blank.Kind.PICKED)),
+    OWN_STYLES(
+            "parts+styles",
+            "Styles of your own, from a style file",
+            "Take styles",
+            "",
+            blank("rows", "The file's lines", Blank.Kind.LINES)),
     LEG(
             "runs[].legs",
             "Add a leg or a curve",
@@ -492,6 +498,7 @@ enum Ledger {
                     MOISTURE,
                     PART,
                     LEG,
+                    OWN_STYLES,
                     CHECK_TAPE,
                     NO_DIG,
                     SIGHT,

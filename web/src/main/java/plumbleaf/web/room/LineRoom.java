@@ -27,7 +27,8 @@ final class LineRoom {
             panels.add(run(opened, at, id));
             panels.add(stretches(opened, at, id));
         }
-        panels.add(Panel.of("More runs", "line").withEntries(List.of(Ledger.RUN.entry(opened))));
+        panels.add(Panel.of("More runs, styles of your own", "line")
+                .withEntries(List.of(Ledger.RUN.entry(opened), Ledger.OWN_STYLES.entry(opened))));
         if (opened.design().isPresent()) panels.add(FitPanel.of(fits));
         panels.addAll(RulesPanels.panels(opened));
         opened.design()
