@@ -32,7 +32,7 @@ final class LegFields {
         boolean triangle = opened.text().value(leg + ".diagonal").isPresent();
         if (!curve && !offsets) fields.add(opened.field(leg + ".length", "Length", Unit.FEET, name));
         if (i == 0) fields.add(opened.field(leg + ".bearing", "Bearing", Unit.DEGREES, name));
-        else if (triangle) fields.add(opened.field(leg + ".diagonal", "Tape across the corner", Unit.WORDS, name));
+        else if (triangle) fields.add(opened.field(leg + ".diagonal", "Tape across", Unit.WORDS, name));
         else if (!offsets)
             fields.add(opened.fields().choice(leg + ".turn", "Turn", Unit.WORDS, name, List.of(), "straight on"));
         if (curve) {
@@ -40,8 +40,8 @@ final class LegFields {
             fields.add(opened.field(leg + ".arc.turn", "Turns in all", Unit.WORDS, name));
             fields.add(opened.field(leg + ".arc.sagitta", "Chord off the curve", Unit.INCHES, name));
         } else if (offsets) {
-            fields.add(opened.field(leg + ".along", "On along the leg before", Unit.FEET, name));
-            fields.add(opened.field(leg + ".off", "Square off it", Unit.WORDS, name));
+            fields.add(opened.field(leg + ".along", "Straight on", Unit.FEET, name));
+            fields.add(opened.field(leg + ".off", "Square off", Unit.WORDS, name));
         } else {
             fields.add(opened.choice(leg + ".taped", "Taped", name, Choices.TAPED));
             fields.add(LegCurve.field(opened, leg, name));
