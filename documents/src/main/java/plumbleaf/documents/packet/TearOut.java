@@ -33,8 +33,7 @@ public final class TearOut {
         paper.add(new Block.Caution("Before the first board comes off", before(subject)));
         fences(paper, subject);
         plugs(paper, subject);
-        for (Finding finding : subject.findings())
-            if (finding.id().equals("tear-out.loads")) paper.say(finding.message());
+        for (Finding finding : subject.findings()) if (finding.id().equals("haul.loads")) paper.say(finding.message());
         for (Labour labour : subject.labour()) {
             double hours = labour.hours(Phase.TEAR_OUT);
             if (hours > 0.05) paper.say("Planned: " + DecimalText.fixed(hours, 1) + " man-hours. Used: ________");

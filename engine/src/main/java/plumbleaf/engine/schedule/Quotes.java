@@ -121,7 +121,7 @@ public final class Quotes {
                 .append(torn.loads() == 1 ? " load of at most " : " loads of at most ")
                 .append(DecimalText.whole(book.rules().truck().payload().pounds()))
                 .append(" lb.");
-        return Checked.note("tear-out.loads", Severity.PASS, "site", words.toString(), Basis.job("the old fence"));
+        return Checked.note("haul.loads", Severity.PASS, "site", words.toString(), Basis.job("the old fence"));
     }
 
     private static Finding note(String sentence) {
