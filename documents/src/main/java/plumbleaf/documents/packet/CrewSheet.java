@@ -287,7 +287,7 @@ public final class CrewSheet {
         checks.rowAbout(
                 gate.id(),
                 "\u2610",
-                id + "least room under the leaf, " + String.join(" / ", where),
+                id + "least room, less drop and later ground, " + String.join(" / ", where),
                 String.join(" / ", should),
                 "it touches");
     }

@@ -202,7 +202,7 @@ public final class GateSheets {
                 scale -> SwingPlan.of(gate.mark(), swing, end, subject.units(), scale), room.width(), high));
         titles.add("Swing from above, outside below");
         drawings.add(plain(ClearanceCurve.of(gate.mark(), swing, room.width() - 1.2, subject.units())));
-        titles.add("Room under the leaf as it opens");
+        titles.add("Room under the leaf before it drops, as it opens");
         for (GatePaper.Hangs hangs : gate.hangs()) {
             drawings.add(plain(SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), room.width() - 0.4)));
             titles.add("What the latch corner loses");
@@ -282,8 +282,8 @@ public final class GateSheets {
         double pounds = gate.leaf().weight().wet().pounds();
         cautions.add("The leaf weighs " + DecimalText.whole(pounds) + " lb wet: "
                 + (pounds > 100 ? "two people or a hoist lift it." : "keep hands out of the hinge gap."));
-        cautions.add(
-                "No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the bath.");
+        cautions.add("No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the"
+                + " bath.");
         cautions.add("Grind zinc off before welding; its fume makes ill. Fresh air.");
         return cautions;
     }
@@ -342,8 +342,8 @@ public final class GateSheets {
                             + subject.length(hangs.sag().hangAllowance().inches())
                             + " high; it comes down that much when the blocks go."));
         blocks.add(Block.Paragraph.of(
-                "Heights are from the lower hinge corner of the outline, A. Sizes within 1/16\" (common practice, no source)."
-                        + " Finish: as the order says; keep zinc and paint off hinge bores and threads."));
+                "Heights are from the lower hinge corner of the outline, A. Sizes within 1/16\" (common practice, no"
+                        + " source). Finish: as the order says; keep zinc and paint off hinge bores and threads."));
         if (gate.asked().asSet().isEmpty())
             blocks.add(new Block.Blank(List.of("Opening: top", "middle", "bottom", "by, date"), 0.30));
         for (AsSetFit fit : gate.subject().plan().fits())
@@ -400,7 +400,7 @@ public final class GateSheets {
                 plan, new Box(room.minX(), mid, room.minX() + half, room.maxY()), "Swing from above, outside below"));
         Drawing curve = ClearanceCurve.of(gate.mark(), swing, half - 1.1, subject.units());
         Box curveRoom = new Box(room.minX(), room.minY(), room.minX() + half, mid);
-        viewports.add(unscaled(curve, curveRoom, "Room under the leaf as it opens"));
+        viewports.add(unscaled(curve, curveRoom, "Room under the leaf before it drops, as it opens"));
         double x = room.maxX() - half;
         for (GatePaper.Hangs hangs : gate.hangs()) {
             Drawing bar = SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), half - 0.4);

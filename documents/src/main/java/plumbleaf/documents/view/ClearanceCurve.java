@@ -50,7 +50,7 @@ public final class ClearanceCurve {
                 .anchored(right ? Text.Across.END : Text.Across.START, Text.Up.BASELINE)
                 .bold()
                 .clearing());
-        chart.titles("leaf open by", "room under the leaf; below 0 it strikes");
+        chart.titles("leaf open by", "room before any drop; below 0 it strikes");
         return Drawing.of("Gate " + gate + ", room under the leaf", Scale.FULL, chart.marks());
     }
 

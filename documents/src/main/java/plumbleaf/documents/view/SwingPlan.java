@@ -161,7 +161,7 @@ public final class SwingPlan {
         marks.add(Fill.of(diamond(least, scale.real(0.05)), Layer.SWING, Ink.INK));
         marks.addAll(labels.beside(
                 least,
-                List.of("least room " + text(swing.least(), units), at(swing.least())),
+                List.of("least room before any drop " + text(swing.least(), units), at(swing.least())),
                 way * 0.9,
                 Look.note().of(gate)));
         for (double degrees : List.of(0.0, 45.0, 90.0, 135.0, 180.0)) {

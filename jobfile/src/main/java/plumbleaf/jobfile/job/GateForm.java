@@ -101,8 +101,10 @@ final class GateForm {
         Choice choice = gate.assumedChoice("holdOpen", HOLDS, "cane-bolt", Words.CUSTOM);
         return switch (choice.kind()) {
             case "free" -> new HoldOpen.Free();
-            case "stop" -> new HoldOpen.Stop(choice.fields().needed("radius", Words.OPENING, Length.feet(3)));
-            case "hinge-lock" -> new HoldOpen.HingeLock(choice.fields().needed("lever", Words.HOLE, Length.inches(2)));
+            case "stop" ->
+                new HoldOpen.Stop(choice.fields().assumed("radius", Words.OPENING, Length.feet(2), Words.JUDGED));
+            case "hinge-lock" ->
+                new HoldOpen.HingeLock(choice.fields().assumed("lever", Words.HOLE, Length.inches(2), Words.JUDGED));
             default -> new HoldOpen.CaneBolt();
         };
     }

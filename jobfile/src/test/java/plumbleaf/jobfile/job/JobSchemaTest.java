@@ -59,7 +59,7 @@ class JobSchemaTest {
         assertThat(SCHEMA.errors(Examples.NURSERY.replace("\"opens\":", "\"open\":")))
                 .containsExactly("gates[0].open: unknown key");
         assertThat(SCHEMA.errors(Examples.NURSERY.replace(
-                        "\"holdOpen\": \"cane-bolt\"", "\"holdOpen\": { \"kind\": \"stop\" }")))
+                        "\"holdOpen\": \"cane-bolt\"", "\"holdOpen\": { \"kind\": \"brick\" }")))
                 .containsExactly("gates[0].holdOpen: none of the kinds");
     }
 }

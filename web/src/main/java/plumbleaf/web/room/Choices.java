@@ -95,6 +95,12 @@ final class Choices {
                 .toList();
     }
 
+    static List<Choice> latches(Catalogue catalogue) {
+        return catalogue.latches().stream()
+                .map(latch -> new Choice(latch.id(), latch.name()))
+                .toList();
+    }
+
     static List<Choice> rods(Catalogue catalogue) {
         return catalogue.rods().stream()
                 .map(rod -> new Choice(rod.id(), rod.name()))

@@ -19,6 +19,7 @@ record Edit(String path, Unit unit, String value) {
         kinds.put(".leaf.top", "arched");
         kinds.put(".leaf.fill", "metal-pickets");
         kinds.put(".braces", "rod");
+        kinds.put(".holdOpen", "stop");
         return kinds;
     }
 

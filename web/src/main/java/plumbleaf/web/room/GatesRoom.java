@@ -21,6 +21,7 @@ final class GatesRoom {
                     .withFields(gate(opened, "gates[" + i + "]", id)));
             panels.addAll(LeafPanels.of(opened, "gates[" + i + "]", id));
             panels.add(Panel.of("Posts", id).withFields(build(opened, "gates[" + i + "]", id)));
+            panels.add(HangingPanel.of(opened, "gates[" + i + "]", id));
             panels.addAll(HoldPanels.of(opened, "gates[" + i + "]", id));
             List<Note> cautions = Notes.cautions(notes);
             if (!cautions.isEmpty()) panels.add(Panel.of("Cautions", id).withNotes(cautions));

@@ -31,6 +31,13 @@ class EditTest {
     }
 
     @Test
+    void whatHoldsALeafOpenTakesFieldsOfItsOwn() {
+        DocumentText text = after("gates[G1].holdOpen=stop; gates[G1].holdOpen.radius=30\"");
+        assertThat(text.value("gates[G1].holdOpen.kind")).contains("stop");
+        assertThat(text.value("gates[G1].holdOpen.radius")).contains("30\"");
+    }
+
+    @Test
     void whatIsNoEditIsRefused() {
         assertThatThrownBy(() -> Edit.ofRemedy("=left")).isInstanceOf(IllegalArgumentException.class);
     }
