@@ -130,6 +130,7 @@ final class GateWork {
             findings.addAll(GateStrength.findings(leaf.id(), leaf.gate(), leaf.cases(), site.basis()));
             findings.addAll(searching ? SwayFindings.brackets(leaf, display) : SwayFindings.of(leaf, display));
             findings.addAll(LeafFillFindings.of(leaf.id(), site));
+            findings.addAll(NailerFindings.of(leaf.gate().leaf(), build.frame(), site.cladding()));
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
         }

@@ -23,7 +23,7 @@ import plumbleaf.engine.strength.BoltStack;
  */
 public record BoltItem(String where, int count, BoltStack stack, Length drill, Optional<Length> sleeve) {
     /** Nailer bolts. Common practice, no source. */
-    private static final Length NAILER = Length.inches(0.375);
+    public static final Length NAILER = Length.inches(0.375);
 
     /** Bolts at the hinges, on leaf and post, then those of the nailers. */
     public static List<BoltItem> of(Leaf leaf, GateParts parts) {
