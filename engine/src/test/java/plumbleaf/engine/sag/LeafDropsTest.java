@@ -3,17 +3,22 @@ package plumbleaf.engine.sag;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.footing.SoilStiffness;
 import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.RodRuns;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.SoilRate;
+import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.section.Section;
 
 /** The leaf solved once and put on any post drops as the whole frame does. */
@@ -37,6 +42,33 @@ class LeafDropsTest {
         for (RodRuns runs : RodRuns.values())
             for (double pretension : new double[] {0, 40, 400})
                 agrees(HungGates.braced(new Bracing.Rod(Length.inches(0.375), Force.pounds(pretension), runs)));
+    }
+
+    /** The trap a search falls into first: a wider or deeper hole that comes out weaker. In sand, whose turn does not know the width, and in clay. */
+    @Test
+    void aWiderOrADeeperHoleNeverDropsMore() {
+        HungGate gate = HungGates.walkGate();
+        LeafDrops drops = LeafDrops.of(gate, PERSON, LifeJudgement.USUAL);
+        PostGive post = PostGive.of(gate);
+        List<SoilStiffness> soils = List.of(
+                new SoilStiffness.Growing(SoilRate.poundsPerCubicInch(8.1)),
+                new SoilStiffness.Constant(Stress.psi(233)));
+        for (SoilStiffness soil : soils) {
+            double[] narrower = new double[8];
+            Arrays.fill(narrower, Double.POSITIVE_INFINITY);
+            for (double wide = 8; wide <= 24; wide += 2) {
+                double shallower = Double.POSITIVE_INFINITY;
+                for (int step = 0; step < 8; step++) {
+                    HoleSize hole = new HoleSize(Length.inches(wide), Length.inches(30 + 6 * step));
+                    double now = drops.on(post, soil.spring(hole, Length.inches(6)))
+                            .total()
+                            .inches();
+                    assertThat(now).isLessThan(shallower).isLessThanOrEqualTo(narrower[step] + 1e-12);
+                    shallower = now;
+                    narrower[step] = now;
+                }
+            }
+        }
     }
 
     private static void agrees(HungGate gate) {
