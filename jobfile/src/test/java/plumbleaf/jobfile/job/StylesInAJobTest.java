@@ -10,10 +10,10 @@ class StylesInAJobTest {
     private static String job(String style, String lap) {
         String rows =
                 "\"{ \\\"format\\\": \\\"plumbleaf-styles\\\", \\\"version\\\": 1, \\\"source\\\": \\\"our yard\\\","
-                    + " \\\"styles\\\": [\",\"{ \\\"id\\\": \\\"ours\\\", \\\"name\\\": \\\"Ours\\\", \\\"words\\\":"
-                    + " \\\"boards in two layers\\\",\",\"\\\"infill\\\": { \\\"kind\\\": \\\"upright\\\","
-                    + " \\\"board\\\": { \\\"width\\\": \\\"7-1/4\\\\\\\"\\\", \\\"thickness\\\": \\\"3/4\\\\\\\"\\\","
-                    + " \\\"species\\\": \\\"redwood\\\" },\",\"\\\"gap\\\": \\\"" + lap
+                        + " \\\"styles\\\": [\",\"{ \\\"id\\\": \\\"ours\\\", \\\"name\\\": \\\"Ours\\\", \\\"words\\\":"
+                        + " \\\"boards in two layers\\\",\",\"\\\"infill\\\": { \\\"kind\\\": \\\"upright\\\","
+                        + " \\\"board\\\": { \\\"width\\\": \\\"7-1/4\\\\\\\"\\\", \\\"thickness\\\": \\\"3/4\\\\\\\"\\\","
+                        + " \\\"species\\\": \\\"redwood\\\" },\",\"\\\"gap\\\": \\\"" + lap
                         + "\\\", \\\"leastGap\\\": \\\"-1-3/4\\\\\\\"\\\", \\\"greatestGap\\\": \\\"-1\\\\\\\"\\\","
                         + " \\\"leastRip\\\": \\\"4\\\\\\\"\\\", \\\"top\\\": \\\"flat\\\", \\\"fasteners\\\": 2"
                         + " },\",\"\\\"rails\\\": { \\\"kind\\\": \\\"wood\\\", \\\"width\\\": \\\"3-1/2\\\\\\\"\\\","
