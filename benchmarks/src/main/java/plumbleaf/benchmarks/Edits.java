@@ -18,7 +18,7 @@ import plumbleaf.jobfile.job.JobFile;
 final class Edits {
     private static final Pattern VALUE = Pattern.compile(
             "\"(elevation|rod|falls|station|opening|infill|bottomGap|maxBay|hingeGap|latchGap|hole|depth|nh|overhead|margin|tax|title|speed)\":"
-                + " *\"([^\"]*)\"");
+                    + " *\"([^\"]*)\"");
     private static final Pattern NUMBER = Pattern.compile("\\d+");
 
     private final Random random;
