@@ -12,6 +12,9 @@ final class FewestSetUps {
     /** Ways looked at before it is given up: a moment's work, and enough for a plan of a dozen bars. */
     private static final int MOST_LOOKS = 400_000;
 
+    /** Calls within calls that a thread's stack holds with ease; a yard of pickets of a hundred lengths would go on for more. */
+    private static final int DEEPEST = 3000;
+
     private final Cutting cutting;
     private final int[] left;
     private final int[] bars;
@@ -44,6 +47,7 @@ final class FewestSetUps {
         int ways = SetUps.count(plan);
         FewestSetUps search = new FewestSetUps(cutting, plan);
         for (int fewer = 1; fewer < ways; fewer++) {
+            if ((long) fewer * (cutting.sizes() + cutting.kinds()) > DEEPEST) return new Shown(plan, ways, fewer);
             if (search.cutIn(fewer)) return new Shown(search.found, fewer, fewer);
             if (search.looks > MOST_LOOKS) return new Shown(plan, ways, fewer);
         }

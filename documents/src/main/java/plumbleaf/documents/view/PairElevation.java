@@ -7,6 +7,7 @@ import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.DimensionRows;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.Lettering;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
@@ -165,25 +166,36 @@ public final class PairElevation {
 
     private void words() {
         double top = Math.max(a.hingePostTop().inches(), dz + b.hingePostTop().inches()) + scale.real(0.2);
+        double wordsWide = scale.real(Lettering.width("G1a, opens first", Text.SMALL, Text.Weight.REGULAR) + 0.15);
+        boolean narrow = middleB() - middleOf(a) < wordsWide;
+        double up = narrow ? scale.real(0.2) : 0;
         middleOf(a, 0, top);
-        middleOf(b, 1, top);
+        middleOf(b, 1, top + up);
         String way =
                 a.leaf().hand().swing() == SwingWay.IN ? "both swing in, away from you" : "both swing out, towards you";
-        marks.add(Text.small(new Point(meetX(), top + scale.real(0.2)), way)
+        marks.add(Text.small(new Point(meetX(), top + up + scale.real(0.2)), way)
                 .centred()
                 .with(Look.note()));
         for (GateSubject leaf : List.of(a, b)) {
             double behind = leaf.hingeFaceR() - leaf.parts().hingePost().width().inches() / 2;
-            marks.add(Text.small(new Point(leaf.at() == 0 ? behind : xb(behind), top + scale.real(0.4)), "hinges")
+            marks.add(Text.small(new Point(leaf.at() == 0 ? behind : xb(behind), top + up + scale.real(0.4)), "hinges")
                     .centred()
                     .bold()
                     .with(Look.note().of(leaf.hingePost())));
         }
     }
 
-    private void middleOf(GateSubject leaf, int at, double top) {
+    private static double middleOf(GateSubject leaf) {
         Outline outline = leaf.leaf().outline();
-        double r = (outline.hingeEdge().inches() + outline.latchEdge().inches()) / 2;
+        return (outline.hingeEdge().inches() + outline.latchEdge().inches()) / 2;
+    }
+
+    private double middleB() {
+        return xb(middleOf(b));
+    }
+
+    private void middleOf(GateSubject leaf, int at, double top) {
+        double r = middleOf(leaf);
         boolean first = (active == Side.LEFT) == (at == 0);
         marks.add(Text.small(
                         new Point(at == 0 ? r : xb(r), top),
