@@ -98,7 +98,7 @@ class DesignVerbsTest {
     @Test
     void cutShowsBarsWithTheirProof() {
         Terminal run = Terminal.run("cut", NURSERY);
-        assertThat(run.out()).contains("TUBE-2x2x0.083", "proven least", "G1a.m1", "kerf 1/8\", end trim 1/2\"");
+        assertThat(run.out()).contains("2 x 2 x 14 ga tube", "proven least", "G1a.m1", "kerf 1/8\", end trim 1/2\"");
         Node document = tree(Terminal.run("cut", "--json", NURSERY).out());
         assertThat(NodePath.of("cutPlans[0].proven").find(document).flatMap(Node::asFlag))
                 .contains(true);
