@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import plumbleaf.documents.packet.GatePaper;
 import plumbleaf.documents.packet.PacketSubject;
+import plumbleaf.documents.packet.SlidePaper;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PostDetail;
 import plumbleaf.documents.view.SagBar;
+import plumbleaf.documents.view.SlideSubject;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HingeUse;
@@ -35,6 +37,7 @@ public final class PacketSubjects {
                 posts(design),
                 design.posts(),
                 gates(job, design),
+                slides(job, design),
                 List.of(design.quote().takeoff()),
                 List.of(design.quote().load()),
                 List.of(design.quote().labour()),
@@ -67,7 +70,7 @@ public final class PacketSubjects {
     public static List<GatePaper> gates(Job job, Design design) {
         List<GatePaper> gates = new ArrayList<>();
         for (GateDesign gate : design.gates()) {
-            if (gate.plan().leaves().isEmpty()) continue;
+            if (gate.plan().hangs().isEmpty()) continue;
             gates.add(new GatePaper(
                     gate.asked(),
                     subjects(job, design, gate),
@@ -77,6 +80,36 @@ public final class PacketSubjects {
                     gate.pair()));
         }
         return List.copyOf(gates);
+    }
+
+    /** The gates whose leaf slides, in the order of the job. */
+    public static List<SlidePaper> slides(Job job, Design design) {
+        List<SlidePaper> slides = new ArrayList<>();
+        for (GateDesign gate : design.gates())
+            slide(job, design, gate)
+                    .ifPresent(subject -> slides.add(new SlidePaper(
+                            gate.asked(), gate.plan().sentence(), subject, gate.slide(), gate.loadPath())));
+        return List.copyOf(slides);
+    }
+
+    /** What the drawings of a slide gate need; empty for another. */
+    public static Optional<SlideSubject> slide(Job job, Design design, GateDesign gate) {
+        return gate.plan()
+                .slide()
+                .map(plan -> new SlideSubject(
+                        plan,
+                        gate.parts(),
+                        post(design, gate.hingePost()),
+                        post(design, gate.latchPost()),
+                        gate.slide().map(is -> post(design, is.rearPost())),
+                        job.display()));
+    }
+
+    private static Post post(Design design, String id) {
+        return design.layout().posts().stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No post " + id));
     }
 
     /** The leaves of a gate, each from its own pin and with its own post first. */

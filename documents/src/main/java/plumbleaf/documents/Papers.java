@@ -25,6 +25,9 @@ import plumbleaf.documents.packet.ProfileSheets;
 import plumbleaf.documents.packet.Proposal;
 import plumbleaf.documents.packet.Receiving;
 import plumbleaf.documents.packet.SiteSheet;
+import plumbleaf.documents.packet.SlidePaper;
+import plumbleaf.documents.packet.SlideSheets;
+import plumbleaf.documents.packet.SlideShop;
 import plumbleaf.documents.packet.StakeOut;
 import plumbleaf.documents.packet.TearOut;
 import plumbleaf.documents.packet.Templates;
@@ -124,6 +127,12 @@ public final class Papers {
             List<Drawing> templates = Templates.pages(subject, gate);
             if (!templates.isEmpty())
                 parts.add(new Part("templates-" + gate.id(), "Gate " + gate.id() + ", full-size templates", templates));
+        }
+        for (SlidePaper gate : subject.slides()) {
+            List<Drawing> pages = new ArrayList<>(SlideSheets.pages(subject, gate));
+            pages.addAll(set(SlideShop.of(subject, gate)));
+            parts.add(new Part("gate-" + gate.id(), "Gate " + gate.id() + ", shop drawing, cut and drill list", pages));
+            drawing("gate-" + gate.id(), SlideSheets.drawing(subject, gate));
         }
         text(PaperKind.STAKE_OUT, StakeOut.of(subject));
         text(PaperKind.CONCRETE, ConcreteSheet.of(subject));

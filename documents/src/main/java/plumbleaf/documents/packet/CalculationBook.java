@@ -56,6 +56,9 @@ public final class CalculationBook {
         basis(paper, subject);
         assumptions(paper, subject);
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
+        for (SlidePaper gate : subject.slides())
+            SlideCalculation.add(
+                    paper, subject, gate, Pages.columnWidth(subject.options().size()));
         posts(paper, subject);
         byHand(paper, "a post and its footing");
         findings(paper, subject);
@@ -339,7 +342,7 @@ public final class CalculationBook {
                 .table();
     }
 
-    private static void links(Paper.Builder paper, List<LinkUse> links) {
+    static void links(Paper.Builder paper, List<LinkUse> links) {
         Table.Builder table = Table.with(
                 Column.words("Link"),
                 Column.right("Ratio"),

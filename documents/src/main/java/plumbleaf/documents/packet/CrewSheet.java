@@ -34,6 +34,7 @@ public final class CrewSheet {
         Table.Builder checks = Table.with(
                 Column.tick("Done"), Column.words("Check"), Column.right("Should be"), Column.right("Stop, call at"));
         for (GatePaper gate : subject.gates()) gate(checks, subject, gate);
+        for (SlidePaper gate : subject.slides()) slide(checks, subject, gate);
         if (!checks.isEmpty()) paper.heading("Numbers to hold").add(checks.table());
         List<String> notes = new ArrayList<>();
         if (!subject.job().notes().isEmpty())
@@ -58,6 +59,11 @@ public final class CrewSheet {
                 cautions.add("No hole from " + subject.length(keepOff.from().inches()) + " to "
                         + subject.length(keepOff.to().inches()) + " on run " + run.id() + ": " + keepOff.why() + ".");
         for (GatePaper gate : subject.gates()) cautions.add(weight(gate));
+        for (SlidePaper gate : subject.slides())
+            cautions.add(
+                    "Leaf " + gate.leaf().id() + " weighs "
+                            + DecimalText.whole(gate.leaf().weight().wet().pounds())
+                            + " lb and falls over off its rollers: a machine lifts it, props on both sides until rollers and stops are bolted.");
         cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air. Wet concrete burns.");
         return cautions;
     }
@@ -100,7 +106,38 @@ public final class CrewSheet {
         for (int at = 0; at < gates.size(); at++)
             hang(steps, subject, gates.get(at), at == 0 ? hangHours(subject) : "");
         for (GatePaper gate : subject.gates()) gate.pair().ifPresent(pair -> meeting(steps, subject, gate, pair));
+        for (SlidePaper gate : subject.slides()) steps.addAll(SlideSteps.setting(subject, gate));
         return steps;
+    }
+
+    private static void slide(Table.Builder checks, PacketSubject subject, SlidePaper gate) {
+        String id = "Gate " + gate.id() + ": ";
+        String tick = "\u2610";
+        checks.rowAbout(
+                gate.id(),
+                tick,
+                id + "clear opening, three times",
+                subject.length(gate.subject().plan().shape().opening().inches()),
+                "1/4\" off");
+        checks.rowAbout(
+                gate.id(),
+                tick,
+                id + "between the roller posts, center to center",
+                subject.length(gate.subject().plan().shape().spacing().inches()),
+                "1/4\" off");
+        checks.rowAbout(
+                gate.id(),
+                tick,
+                id + "least over the ground, along its whole way",
+                subject.room(gate.subject().plan().travel().least().inches()),
+                subject.room(gate.subject().plan().travel().running().inches()));
+        gate.carried()
+                .ifPresent(carried -> checks.rowAbout(
+                        gate.id(),
+                        tick,
+                        id + "hand scale on the nose, moving, level",
+                        DecimalText.whole(carried.rolling().pounds()) + " lb",
+                        DecimalText.whole(2 * carried.rolling().pounds()) + " lb"));
     }
 
     private static List<GatePaper> leaves(PacketSubject subject) {

@@ -318,7 +318,7 @@ public final class CutAndDrill {
 
     private static String firstEnd(Member member) {
         return switch (member.role()) {
-            case HINGE_STILE, LATCH_STILE -> "lower";
+            case HINGE_STILE, LATCH_STILE, TAIL_UPRIGHT, NOSE_UPRIGHT, UPRIGHT -> "lower";
             case BOTTOM_RAIL, MID_RAIL, TOP_RAIL, BRACE, ROD -> "hinge";
         };
     }

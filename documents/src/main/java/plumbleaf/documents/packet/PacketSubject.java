@@ -14,6 +14,7 @@ import plumbleaf.documents.view.Sizes;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.LocateTicket;
@@ -28,6 +29,7 @@ import plumbleaf.engine.takeoff.Takeoff;
  * A designed job as its papers need it.
  *
  * @param checked the posts with their checks
+ * @param slides gates whose leaf slides; the others are in {@code gates}
  * @param takeoff what is ordered; empty where the job has no price book
  * @param load    what goes on the truck, day by day; empty where the job has no price book
  * @param gusts   one sentence for each run and gate: the gust its build is rated for
@@ -39,6 +41,7 @@ public record PacketSubject(
         List<PostDetail> posts,
         List<PostDesign> checked,
         List<GatePaper> gates,
+        List<SlidePaper> slides,
         List<Takeoff> takeoff,
         List<LoadList> load,
         List<Labour> labour,
@@ -50,6 +53,7 @@ public record PacketSubject(
         posts = List.copyOf(posts);
         checked = List.copyOf(checked);
         gates = List.copyOf(gates);
+        slides = List.copyOf(slides);
         takeoff = List.copyOf(takeoff);
         load = List.copyOf(load);
         labour = List.copyOf(labour);
@@ -105,6 +109,11 @@ public record PacketSubject(
                 .toList();
     }
 
+    /** The slide gates as a plan draws them. */
+    public List<SlidePlan> slidePlans() {
+        return slides.stream().map(slide -> slide.subject().plan()).toList();
+    }
+
     /** The title block of a sheet for the whole job. */
     public TitleBlock block(String title, String mark, String scale, List<String> cautions) {
         return block(title, mark, scale, "", TitleBlock.Release.NOT_FOR_SHOP, options.revision(), cautions);
@@ -123,6 +132,22 @@ public record PacketSubject(
                 gate.isPair() && gate.subjects().size() == 1
                         ? gate.subject().sentence()
                         : gate.subject().plan().sentence(),
+                released ? TitleBlock.Release.RELEASED : TitleBlock.Release.HOLD,
+                revision,
+                cautions);
+    }
+
+    /** The title block of a slide gate's sheet. */
+    public TitleBlock block(SlidePaper gate, String title, String scale, List<String> cautions) {
+        boolean released = gate.asked().release().match(priced -> false, hold -> false, is -> true) && !mustFix();
+        String revision = gate.asked()
+                .release()
+                .match(priced -> options.revision(), hold -> options.revision(), is -> is.revision());
+        return block(
+                title,
+                gate.id(),
+                scale,
+                gate.sentence(),
                 released ? TitleBlock.Release.RELEASED : TitleBlock.Release.HOLD,
                 revision,
                 cautions);

@@ -48,7 +48,12 @@ public final class PermitSheet {
         rules(paper, subject);
         Drawing plan = Scale.fitted(
                 scale -> SitePlan.of(
-                        subject.job(), subject.layout(), unshot(subject.ground()), subject.placedGates(), scale),
+                        subject.job(),
+                        subject.layout(),
+                        unshot(subject.ground()),
+                        subject.placedGates(),
+                        subject.slidePlans(),
+                        scale),
                 Pages.columnWidth(subject.options().size()),
                 PLAN_HIGH_IN);
         paper.heading("Where it stands");

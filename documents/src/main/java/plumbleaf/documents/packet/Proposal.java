@@ -33,6 +33,12 @@ public final class Proposal {
         paper.heading("What you get");
         for (Run run : subject.job().runs()) if (!run.isLoneGate()) paper.say(fence(subject, run));
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
+        for (SlidePaper gate : subject.slides())
+            paper.say("Gate " + gate.id() + ": a cantilever slide, "
+                    + subject.length(gate.subject().plan().shape().opening().inches()) + " clear. "
+                    + gate.sentence() + ". Its leaf rolls on two posts and touches no ground; "
+                    + subject.length(-gate.subject().plan().shape().openEnd().inches())
+                    + " behind the opening stays clear for it, for good. Moved by hand.");
         paper.heading("What it stands");
         for (String gust : subject.gusts()) paper.say(gust);
         paper.heading("In the price, and not in it");

@@ -16,7 +16,13 @@ public final class SiteSheet {
     public static Drawing drawing(PacketSubject subject) {
         Box room = Sheet.room(subject.options().sheets(), true);
         return Scale.fitted(
-                scale -> SitePlan.of(subject.job(), subject.layout(), subject.ground(), subject.placedGates(), scale),
+                scale -> SitePlan.of(
+                        subject.job(),
+                        subject.layout(),
+                        subject.ground(),
+                        subject.placedGates(),
+                        subject.slidePlans(),
+                        scale),
                 room.width(),
                 room.height() - Viewport.TITLE_IN);
     }

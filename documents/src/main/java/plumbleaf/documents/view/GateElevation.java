@@ -396,7 +396,7 @@ public final class GateElevation {
     private static int inwardSide(Member member) {
         return switch (member.role()) {
             case HINGE_STILE, TOP_RAIL -> -1;
-            case LATCH_STILE, BOTTOM_RAIL, MID_RAIL, BRACE, ROD -> 1;
+            case LATCH_STILE, BOTTOM_RAIL, MID_RAIL, BRACE, ROD, TAIL_UPRIGHT, NOSE_UPRIGHT, UPRIGHT -> 1;
         };
     }
 

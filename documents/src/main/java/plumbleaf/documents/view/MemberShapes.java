@@ -68,7 +68,7 @@ final class MemberShapes {
                 mitred
                         ? List.of(inner.get(3), inner.get(2), outer.get(2), outer.get(3))
                         : rail(outer.get(3), outer.get(2), -1);
-            case MID_RAIL, BRACE -> Clip.within(strip(member), room(member));
+            case MID_RAIL, BRACE, TAIL_UPRIGHT, NOSE_UPRIGHT, UPRIGHT -> Clip.within(strip(member), room(member));
         };
     }
 

@@ -24,6 +24,7 @@ import plumbleaf.documents.drawing.ScaleBar;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.SwingArc;
 import plumbleaf.documents.drawing.Text;
+import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.gate.SwingAxes;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanLine;
@@ -53,15 +54,18 @@ public final class SitePlan {
     private final Layout layout;
     private final Ground ground;
     private final List<PlacedGate> gates;
+    private final List<SlidePlan> slides;
     private final Scale scale;
     private final Labels labels;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SitePlan(Job job, Layout layout, Ground ground, List<PlacedGate> gates, Scale scale) {
+    private SitePlan(
+            Job job, Layout layout, Ground ground, List<PlacedGate> gates, List<SlidePlan> slides, Scale scale) {
         this.job = job;
         this.layout = layout;
         this.ground = ground;
         this.gates = gates;
+        this.slides = slides;
         this.scale = scale;
         this.labels = new Labels(scale);
     }
@@ -77,7 +81,13 @@ public final class SitePlan {
     }
 
     public static Drawing of(Job job, Layout layout, Ground ground, List<PlacedGate> gates, Scale scale) {
-        return new SitePlan(job, layout, ground, gates, scale).drawn();
+        return of(job, layout, ground, gates, List.of(), scale);
+    }
+
+    /** @param slides gates whose leaf slides, drawn with the strip of ground they need */
+    public static Drawing of(
+            Job job, Layout layout, Ground ground, List<PlacedGate> gates, List<SlidePlan> slides, Scale scale) {
+        return new SitePlan(job, layout, ground, gates, slides, scale).drawn();
     }
 
     private static double angle(Direction direction) {
@@ -100,6 +110,7 @@ public final class SitePlan {
         for (RunLayout run : layout.runs()) closed(run, job.run(run.run()));
         marks.addAll(PlaceMarks.of(job, extents(layout, ground).grown(scale.real(1.0)), labels));
         for (PlacedGate gate : gates) gate(gate);
+        for (SlidePlan slide : slides) slide(slide);
         for (PrivateLine line : job.existing().lines()) line(line);
         for (Plug plug : job.existing().plugs()) plug(plug);
         for (Post post : layout.posts()) post(post);
@@ -275,6 +286,40 @@ public final class SitePlan {
                 at(axes, latch / 2, 0),
                 List.of("gate " + id, job.display().length(gate.plan().opening().clear()) + " clear"),
                 side + Math.PI,
+                Look.note().of(of)));
+    }
+
+    /** The closed leaf with its tail, and the strip it needs until it stands open. */
+    private void slide(SlidePlan slide) {
+        String of = slide.leaf().id();
+        Offset half = Offset.inches(slide.leaf().make().tube().width().inches() / 2 + scale.real(0.02));
+        marks.add(Stroke.outline(
+                slide.envelope(half).stream().map(SitePlan::at).toList(),
+                Look.hidden(Layer.SWING).of(of)));
+        Point tail = at(slide.at(slide.shape().tailEnd(), Offset.ZERO));
+        Point nose = at(slide.at(slide.shape().nose(), Offset.ZERO));
+        marks.add(Stroke.line(
+                tail,
+                nose,
+                Look.visible(Layer.GATE).as(LineKind.HEAVY).in(Ink.CHALK).of(of)));
+        double inward = angle(slide.outward()) + Math.PI;
+        marks.addAll(labels.beside(
+                at(slide.at(Offset.inches(slide.shape().opening().inches() / 2), Offset.ZERO)),
+                List.of(
+                        "slide gate " + of.substring(0, of.length() - 1),
+                        job.display().length(slide.shape().opening()) + " clear"),
+                inward,
+                Look.note().of(of)));
+        marks.addAll(labels.beside(
+                at(slide.at(
+                        Offset.inches((slide.shape().openEnd().inches()
+                                        + slide.shape().tailEnd().inches())
+                                / 2),
+                        Offset.ZERO)),
+                List.of(
+                        "run-back, keep clear",
+                        job.display().length(slide.shape().openEnd().size())),
+                inward,
                 Look.note().of(of)));
     }
 

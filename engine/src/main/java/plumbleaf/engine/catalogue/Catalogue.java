@@ -16,6 +16,7 @@ import plumbleaf.engine.section.WoodPost;
  * @param sections steel sections, by id
  * @param species the woods that styles name
  * @param rods drop rods, thin to thick
+ * @param rollers wheel sets of slide gates
  * @param woodPosts sawn posts, by id
  * @param screws for boards, short to long
  * @param fastenerFits which finish of a fastener stands up in which wood
@@ -33,6 +34,7 @@ public record Catalogue(
         List<HingeModel> hinges,
         List<LatchModel> latches,
         List<RodModel> rods,
+        List<RollerModel> rollers,
         List<BoltSize> bolts,
         List<StockLength> stock,
         List<Length> augers,
@@ -47,6 +49,7 @@ public record Catalogue(
         hinges = List.copyOf(hinges);
         latches = List.copyOf(latches);
         rods = List.copyOf(rods);
+        rollers = List.copyOf(rollers);
         bolts = List.copyOf(bolts);
         stock = List.copyOf(stock);
         augers = List.copyOf(augers);
@@ -77,6 +80,7 @@ public record Catalogue(
                 replaced(hinges, own.hinges(), HingeModel::id),
                 replaced(latches, own.latches(), LatchModel::id),
                 replaced(rods, own.rods(), RodModel::id),
+                replaced(rollers, own.rollers(), RollerModel::id),
                 bolts,
                 stock,
                 augers,
@@ -107,6 +111,7 @@ public record Catalogue(
                 hinges,
                 latches,
                 rods,
+                rollers,
                 bolts,
                 stock,
                 augers,
@@ -145,6 +150,10 @@ public record Catalogue(
 
     public Optional<RodModel> rod(String id) {
         return rods.stream().filter(rod -> rod.id().equals(id)).findFirst();
+    }
+
+    public Optional<RollerModel> roller(String id) {
+        return rollers.stream().filter(roller -> roller.id().equals(id)).findFirst();
     }
 
     /** The bolt of a diameter, or the next larger one. */

@@ -15,9 +15,11 @@ public record OwnParts(
         List<HingeModel> hinges,
         List<LatchModel> latches,
         List<RodModel> rods,
+        List<RollerModel> rollers,
         List<Section> sections,
         List<FenceStyle> styles) {
-    public static final OwnParts NONE = new OwnParts(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final OwnParts NONE =
+            new OwnParts(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     /**
      * One table.
@@ -36,6 +38,7 @@ public record OwnParts(
         hinges = List.copyOf(hinges);
         latches = List.copyOf(latches);
         rods = List.copyOf(rods);
+        rollers = List.copyOf(rollers);
         sections = List.copyOf(sections);
         styles = List.copyOf(styles);
     }
@@ -50,6 +53,7 @@ public record OwnParts(
                 joined(hinges, other.hinges),
                 joined(latches, other.latches),
                 joined(rods, other.rods),
+                joined(rollers, other.rollers),
                 joined(sections, other.sections),
                 joined(styles, other.styles));
     }
@@ -60,6 +64,7 @@ public record OwnParts(
         for (HingeModel hinge : hinges) ids.add(hinge.id());
         for (LatchModel latch : latches) ids.add(latch.id());
         for (RodModel rod : rods) ids.add(rod.id());
+        for (RollerModel roller : rollers) ids.add(roller.id());
         for (Section section : sections) ids.add(section.id());
         return ids;
     }

@@ -23,7 +23,8 @@ import plumbleaf.engine.strength.RatedGust;
  * @param plan opening, leaves, swing
  * @param hung how each leaf hangs; empty where that is not worked out
  * @param pair how the leaves of a pair are held where they meet
- * @param hingePost id of the post it hangs on; of a pair, leaf a
+ * @param slide how a slide leaf is carried, where that is worked out
+ * @param hingePost id of the post it hangs on; of a pair, leaf a; of a slide gate, that of the front rollers
  * @param latchPost id of the post it latches to; of a pair, the post leaf b hangs on
  * @param rated the gust at which the first of its links reaches its limits, posts and footings too; empty where that is not worked out
  * @param loadPath links from the leaf to the soil, weakest first
@@ -35,6 +36,7 @@ public record GateDesign(
         GatePlan plan,
         List<HungLeaf> hung,
         Optional<PairDesign> pair,
+        Optional<SlideDesign> slide,
         String hingePost,
         String latchPost,
         Optional<RatedGust> rated,
@@ -50,6 +52,11 @@ public record GateDesign(
         return asked.id();
     }
 
+    /** The same with more to say. */
+    GateDesign with(List<Finding> more) {
+        return onPosts(loadPath, more);
+    }
+
     /** The same on its two posts, with what that adds. */
     GateDesign onPosts(List<LinkUse> path, List<Finding> more) {
         return new GateDesign(
@@ -59,6 +66,7 @@ public record GateDesign(
                 plan,
                 hung,
                 pair,
+                slide,
                 hingePost,
                 latchPost,
                 rated,
@@ -75,6 +83,7 @@ public record GateDesign(
                 plan,
                 hung,
                 pair.map(is -> is.rated(a, b)),
+                slide,
                 hingePost,
                 latchPost,
                 rated,
@@ -84,7 +93,18 @@ public record GateDesign(
 
     GateDesign rated(RatedGust gust) {
         return new GateDesign(
-                asked, build, parts, plan, hung, pair, hingePost, latchPost, Optional.of(gust), loadPath, findings);
+                asked,
+                build,
+                parts,
+                plan,
+                hung,
+                pair,
+                slide,
+                hingePost,
+                latchPost,
+                Optional.of(gust),
+                loadPath,
+                findings);
     }
 
     /** Remedies for a check of plain kind that fails; they are only looked for where it does. */
@@ -95,6 +115,7 @@ public record GateDesign(
                     finding instanceof Checked && finding.id().equals(id) && finding.severity() != Severity.PASS;
             cured.add(failed ? ((Checked) finding).withRemedies(remedies.get()) : finding);
         }
-        return new GateDesign(asked, build, parts, plan, hung, pair, hingePost, latchPost, rated, loadPath, cured);
+        return new GateDesign(
+                asked, build, parts, plan, hung, pair, slide, hingePost, latchPost, rated, loadPath, cured);
     }
 }

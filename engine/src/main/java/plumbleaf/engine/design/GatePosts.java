@@ -34,20 +34,36 @@ import plumbleaf.engine.support.Support;
  * A gate with its two posts designed.
  *
  * @param gate with its load path
+ * @param rear the rear roller post of a slide gate
  */
-record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
+record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<PostDesign> rear) {
+    GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
+        this(gate, hinge, latch, Optional.empty());
+    }
+
+    /** All of them. */
+    List<PostDesign> posts() {
+        List<PostDesign> all = new ArrayList<>(List.of(hinge, latch));
+        rear.ifPresent(all::add);
+        return all;
+    }
+
     /** @param depth of both footings, where the job fixes it */
     static GatePosts of(GateSite site, GateDesign gate, Stated<Length> depth, Length forDrop, PostWork work) {
         PickedGate build = gate.build();
         Post hingePost = site.post(gate.hingePost());
         Post latchPost = site.post(gate.latchPost());
         Length hole = build.hole().diameter();
+        if (gate.slide().isPresent()) return SlidePosts.of(site, gate, depth, work);
         if (gate.hung().isEmpty()) {
             return new GatePosts(
                     gate,
                     work.gatePostWithoutGate(
                             hingePost, build.hingePost(), hole, depth, site.wind(), onWall(site, gate, hingePost)),
-                    work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind(), Optional.empty()));
+                    work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind(), Optional.empty()),
+                    site.roller()
+                            .map(post -> work.gatePostWithoutGate(
+                                    post, build.hingePost(), hole, depth, site.wind(), Optional.empty())));
         }
         PostDesign hinge = work.gatePost(
                 hingePost,
@@ -168,7 +184,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
     }
 
     /** Frost lifts one post of a gate and not the other, or further: what a latch minds is the difference. */
-    private static Optional<Finding> heaveApart(GateSite site, String gate, PostDesign hinge, PostDesign latch) {
+    static Optional<Finding> heaveApart(GateSite site, String gate, PostDesign hinge, PostDesign latch) {
         SoilKind soil = site.job().site().soil().kind();
         boolean freezes = (soil == SoilKind.CLAY || soil == SoilKind.SILT)
                 && !site.job().site().frost().depth().isZero();
@@ -199,6 +215,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
 
     /** The same with the gust its links stand. A search over builds does not ask for it. */
     GatePosts rated(GateSite site) {
+        if (gate.slide().isPresent()) return SlidePosts.rated(site, this);
         if (gate.hung().isEmpty()) return this;
         HungLeaf first = gate.hung().get(0);
         HungLeaf last = gate.hung().get(gate.hung().size() - 1);
@@ -222,7 +239,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         return new GatePosts(byLeaf.rated(whole), hinge.rated(onHingePost), latch.rated(onLatchPost));
     }
 
-    private static Optional<FootingGust> footing(GateSite site, PostDesign post) {
+    static Optional<FootingGust> footing(GateSite site, PostDesign post) {
         return post.footing()
                 .map(is -> new FootingGust(is, site.job().site().soil(), site.standards()))
                 .filter(FootingGust::isKnown);
@@ -231,7 +248,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
     /** The deeper of what its two footings need: both are dug alike. Zero where neither is. */
     Length depth() {
         Length deepest = Length.ZERO;
-        for (PostDesign post : List.of(hinge, latch))
+        for (PostDesign post : posts())
             if (!post.hole().isZero() && post.depth().compareTo(deepest) > 0) deepest = post.depth();
         return deepest;
     }
@@ -260,29 +277,35 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch) {
         boolean single = gate.hung().size() == 1;
         for (PostDesign post : List.of(hinge, latch)) {
             String name = post.equals(hinge) || !single ? "hinge post" : "latch post";
-            for (Checkpoint check : post.checks()) {
-                path.add(
-                        switch (check.check()) {
-                            case "steel" ->
-                                new LinkUse(
-                                        name,
-                                        post.id(),
-                                        check.utilisation(),
-                                        post.check().governing().name(),
-                                        PostLinks.steel(post));
-                            case "footing" ->
-                                new LinkUse(
-                                        name + " footing",
-                                        post.footingId(),
-                                        check.utilisation(),
-                                        PostLinks.footingCase(post),
-                                        PostLinks.footing(post));
-                            default -> link(name + " support", post.id(), check, post, PostLinks.support(post, check));
-                        });
-            }
+            path.addAll(links(name, post));
         }
         path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::part));
         return path;
+    }
+
+    /** Steel and footing of a post, or what holds it, as links. */
+    static List<LinkUse> links(String name, PostDesign post) {
+        List<LinkUse> links = new ArrayList<>();
+        for (Checkpoint check : post.checks())
+            links.add(
+                    switch (check.check()) {
+                        case "steel" ->
+                            new LinkUse(
+                                    name,
+                                    post.id(),
+                                    check.utilisation(),
+                                    post.check().governing().name(),
+                                    PostLinks.steel(post));
+                        case "footing" ->
+                            new LinkUse(
+                                    name + " footing",
+                                    post.footingId(),
+                                    check.utilisation(),
+                                    PostLinks.footingCase(post),
+                                    PostLinks.footing(post));
+                        default -> link(name + " support", post.id(), check, post, PostLinks.support(post, check));
+                    });
+        return links;
     }
 
     private static LinkUse link(String name, String part, Checkpoint check, PostDesign post, LinkWork work) {

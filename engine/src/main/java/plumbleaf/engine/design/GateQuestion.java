@@ -1,6 +1,7 @@
 package plumbleaf.engine.design;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.gate.GroundUnder;
 import plumbleaf.engine.ground.RunLine;
@@ -16,10 +17,18 @@ import plumbleaf.engine.line.RunLayout;
  *
  * @param job with nothing in it but this gate, its run, the site and the rules: {@link Job#ofGate}
  * @param near so much of its run's layout as its posts ask for
+ * @param roller the rear roller post of a slide gate
  * @param beside bays of the fence next to the two posts, the first post's first
  */
 record GateQuestion(
-        Job job, RunLine line, RunLayout near, Post first, Post second, List<List<Bay>> beside, RunWind.Blowing wind) {
+        Job job,
+        RunLine line,
+        RunLayout near,
+        Post first,
+        Post second,
+        Optional<Post> roller,
+        List<List<Bay>> beside,
+        RunWind.Blowing wind) {
     GateQuestion {
         beside = List.copyOf(beside);
     }
@@ -27,7 +36,19 @@ record GateQuestion(
     GateSite site(GroundUnder ground, RunWind blows, Catalogue catalogue, Standards standards) {
         Gate gate = job.gates().get(0);
         return new GateSite(
-                job, job.run(gate.run()), gate, line, ground, first, second, beside, blows, catalogue, standards);
+                job,
+                job.run(gate.run()),
+                gate,
+                line,
+                ground,
+                first,
+                second,
+                roller,
+                beside,
+                near.bays(),
+                blows,
+                catalogue,
+                standards);
     }
 
     PostWork posts(Catalogue catalogue, Standards standards) {

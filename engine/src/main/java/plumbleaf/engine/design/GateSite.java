@@ -25,7 +25,9 @@ import plumbleaf.engine.material.WoodSpecies;
  * @param line where its run lies
  * @param first the gate post nearer the run's start
  * @param second the one further on
+ * @param roller the rear roller post of a slide gate
  * @param beside bays of the fence next to the two posts, the first post's first
+ * @param bays of the whole run
  */
 record GateSite(
         Job job,
@@ -35,12 +37,15 @@ record GateSite(
         GroundUnder ground,
         Post first,
         Post second,
+        Optional<Post> roller,
         List<List<Bay>> beside,
+        List<Bay> bays,
         RunWind wind,
         Catalogue catalogue,
         Standards standards) {
     GateSite {
         beside = List.copyOf(beside);
+        bays = List.copyOf(bays);
     }
 
     /** The same place with the gate hung otherwise. */
@@ -53,13 +58,16 @@ record GateSite(
                 ground,
                 first,
                 second,
+                roller,
                 beside,
+                bays,
                 wind,
                 catalogue,
                 standards);
     }
 
     Post post(String id) {
+        if (roller.isPresent() && roller.get().id().equals(id)) return roller.get();
         return first.id().equals(id) ? first : second;
     }
 

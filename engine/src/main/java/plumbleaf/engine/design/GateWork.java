@@ -90,6 +90,7 @@ final class GateWork {
 
     private GateDesign design() {
         GatePlan first = Gates.judged(ask(Length.ZERO));
+        if (first.slide().isPresent()) return sliding(first);
         Hanging hung = hang(first);
         if (hung.leaves().isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
         double drop = 0;
@@ -100,6 +101,29 @@ final class GateWork {
                             + leaf.sag().byTime().afterHanging().total().inches());
         GatePlan plan = Gates.plan(ask(Length.inches(drop)));
         return hungDesign(plan, hung).withRemedies("sag.latch", () -> SagRemedies.of(site, build, plan));
+    }
+
+    /** A slide leaf on its rollers, planned again with what it drops. */
+    private GateDesign sliding(GatePlan first) {
+        Optional<SlideDesign> slide = SlideWork.of(site, build, first.slide().orElseThrow());
+        if (slide.isEmpty()) return plain(Gates.plan(ask(Length.ZERO))).with(SlideChecks.noPlace(site));
+        GatePlan plan = Gates.plan(ask(SlideChecks.drop(slide.get())));
+        List<Finding> findings = new ArrayList<>(plan.findings());
+        findings.addAll(new SlideChecks(site, slide.get()).findings());
+        findings.addAll(LeafFillFindings.of(gate.id(), site));
+        return new GateDesign(
+                gate,
+                build,
+                parts(),
+                plan,
+                List.of(),
+                Optional.empty(),
+                slide,
+                firstPost(plan).id(),
+                secondPost(plan).id(),
+                Optional.empty(),
+                List.of(),
+                Findings.join(findings));
     }
 
     private boolean hangs() {
@@ -142,6 +166,7 @@ final class GateWork {
                 plan,
                 hung,
                 hanging.pair(),
+                Optional.empty(),
                 firstPost(plan).id(),
                 secondPost(plan).id(),
                 Optional.empty(),
@@ -168,6 +193,7 @@ final class GateWork {
                 parts(),
                 plan,
                 List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 firstPost(plan).id(),
                 secondPost(plan).id(),
@@ -202,12 +228,15 @@ final class GateWork {
                 site.job().rules().gap(),
                 drop,
                 site.catalogue().hinges(),
+                site.catalogue().rollers(),
                 site.rodToHang().weight(),
                 display);
     }
 
     /** The post of the only leaf, or of a pair's leaf a. */
     private Post firstPost(GatePlan plan) {
+        if (plan.slide().isPresent())
+            return plan.opening().hingeAtStart(plan.slide().get().kind().opensTo()) ? site.first() : site.second();
         return plan.hangs().isEmpty()
                 ? site.first()
                 : hingePost(plan, plan.hangs().get(0));

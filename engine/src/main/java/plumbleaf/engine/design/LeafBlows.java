@@ -30,7 +30,8 @@ final class LeafBlows {
     /** A leaf that closes the opening between two distances from the face nearer the run's start. */
     private LeafBlows(GateSite site, Leaf leaf, Offset fromFace, Offset toFace) {
         this.site = site;
-        this.width = leaf.width();
+        this.width =
+                leaf.pins().isEmpty() ? Length.inches(leaf.outline().latchEdge().inches()) : leaf.width();
         this.surface = surface(site.gate().leaf(), leaf);
         this.top = surface.plus(site.gate().leaf().bottomGap());
         this.screen = LeafScreen.of(leaf, site.cladding(), site.leafStyle(), site.catalogue());
@@ -56,6 +57,11 @@ final class LeafBlows {
         return plan.opening().hingeAtStart(hang.leaf().hand().hinge())
                 ? new LeafBlows(site, hang.leaf(), Offset.ZERO, reach)
                 : new LeafBlows(site, hang.leaf(), clear.minus(reach), clear);
+    }
+
+    /** A slide leaf closes the whole opening with what of it is clad. */
+    static LeafBlows sliding(GateSite site, Leaf leaf) {
+        return new LeafBlows(site, leaf, Offset.ZERO, site.gate().opening().asOffset());
     }
 
     /** Its height; under a curved top the even one of the same area. */

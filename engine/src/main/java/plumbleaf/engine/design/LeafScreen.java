@@ -43,15 +43,30 @@ final class LeafScreen {
     }
 
     private static double share(double solidIn2, Leaf leaf) {
-        return Math.min(1, solidIn2 / leaf.outline().face().squareInches());
+        return Math.min(1, solidIn2 / (leaf.outline().face().squareInches() * cladShare(leaf)));
+    }
+
+    /** A slide leaf is clad over its opening alone; its tail is bare, and counted by itself. */
+    private static double cladShare(Leaf leaf) {
+        return leaf.of(MemberRole.TAIL_UPRIGHT).isEmpty()
+                ? 1
+                : leaf.outline().latchEdge().inches() / leaf.width().inches();
     }
 
     private static double frameIn2(Leaf leaf) {
         double solid = 0;
         for (Member member : leaf.members())
-            if (member.role() != MemberRole.ROD)
-                solid += member.cutLength().inches() * member.section().depth().inches();
+            if (member.role() != MemberRole.ROD && !isOfTail(leaf, member))
+                solid += member.cutLength().inches()
+                        * member.section().depth().inches()
+                        * (member.role().isRail() ? cladShare(leaf) : 1);
         return solid;
+    }
+
+    private static boolean isOfTail(Leaf leaf, Member member) {
+        return cladShare(leaf) < 1
+                && !member.role().isRail()
+                && member.middle().r().inches() < 0;
     }
 
     private static double panelIn2(Leaf leaf) {

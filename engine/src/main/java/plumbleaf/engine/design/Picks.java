@@ -108,7 +108,7 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
                 .match(
                         swing -> swing.hinge().value(),
                         pair -> Optional.of(Side.LEFT),
-                        slide -> none(),
+                        slide -> Optional.of(slide.opensTo()),
                         flagged -> none());
         if (side == null || hung.isEmpty()) return hinge.compareTo(latch) > 0 ? hinge : latch;
         return hung.get() == side ? hinge : latch;

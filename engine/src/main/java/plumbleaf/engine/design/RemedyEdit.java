@@ -14,6 +14,7 @@ import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Meeting;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.LengthText;
@@ -54,7 +55,11 @@ final class RemedyEdit {
     private static Optional<Gate> edited(Gate gate, String key, String value) {
         if (key.startsWith("meeting.")) return meeting(gate, key.substring("meeting.".length()), value);
         return switch (key) {
-            case "kind" -> value.equals("pair") ? pair(gate) : Optional.empty();
+            case "kind" -> kind(gate, value);
+            case "slides" -> slides(gate, value);
+            case "slide.tail" ->
+                LengthText.length(value).value().flatMap(tail -> slid(gate, spec -> spec.withTail(tail)));
+            case "holdOpen" -> slid(gate, spec -> spec);
             case "split" -> split(gate, value);
             case "hinge", "swing", "opens" -> swing(gate, key, value).map(gate::withKind);
             case "station" -> LengthText.length(value).value().map(gate::withStation);
@@ -65,6 +70,32 @@ final class RemedyEdit {
             case "hinges.model" -> Optional.of(gate.withHinges(gate.hinges().withModel(value)));
             default -> Optional.empty();
         };
+    }
+
+    private static Optional<Gate> kind(Gate gate, String value) {
+        return switch (value) {
+            case "pair" -> pair(gate);
+            case "slide" -> Optional.of(gate.withKind(new GateKind.Slide(Side.LEFT, SlideSpec.usual(gate.opening()))));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Gate> slides(Gate gate, String value) {
+        Side side = value.equals("left") ? Side.LEFT : Side.RIGHT;
+        return ofSlide(gate, slide -> new GateKind.Slide(side, slide.spec()));
+    }
+
+    private static Optional<Gate> slid(Gate gate, UnaryOperator<SlideSpec> change) {
+        return ofSlide(gate, slide -> new GateKind.Slide(slide.opensTo(), change.apply(slide.spec())));
+    }
+
+    private static Optional<Gate> ofSlide(Gate gate, UnaryOperator<GateKind.Slide> change) {
+        return gate.kind()
+                .match(
+                        swing -> Optional.empty(),
+                        pair -> Optional.empty(),
+                        slide -> Optional.of(gate.withKind(change.apply(slide))),
+                        flagged -> Optional.empty());
     }
 
     /** The gate as a pair that swings and is held open as it was, with what most yards fit where its leaves meet. */
@@ -167,7 +198,8 @@ final class RemedyEdit {
                             // A pair has no hinge side; taking it out of the file changes nothing.
                             default -> Optional.of(pair);
                         },
-                        slide -> Optional.empty(),
+                        // A slide has none of these; taking them out of the file changes nothing.
+                        Optional::of,
                         flagged -> Optional.empty());
     }
 

@@ -28,6 +28,7 @@ import plumbleaf.engine.takeoff.BayGoods;
 import plumbleaf.engine.takeoff.PairTake;
 import plumbleaf.engine.takeoff.PostTake;
 import plumbleaf.engine.takeoff.Saws;
+import plumbleaf.engine.takeoff.SlideTake;
 
 /** Hands a designed yard to take-off and price. */
 final class StockWork {
@@ -72,7 +73,7 @@ final class StockWork {
         List<PairTake> pairs = new ArrayList<>();
         for (GateDesign gate : gates) pairs.addAll(pair(gate, rods));
         return Quotes.of(
-                new Assembly(takes, bays, woven, leaves, pairs, job.gates()),
+                new Assembly(takes, bays, woven, leaves, pairs, slides(gates), job.gates()),
                 job,
                 book,
                 Saws.USUAL,
@@ -90,6 +91,13 @@ final class StockWork {
                         pair -> List.of(PairTake.of(gate.id(), pair, rods.rod(gate.asked()), leaves)),
                         slide -> List.<PairTake>of(),
                         flagged -> List.<PairTake>of());
+    }
+
+    private static List<SlideTake> slides(List<GateDesign> gates) {
+        List<SlideTake> slides = new ArrayList<>();
+        for (GateDesign gate : gates)
+            gate.plan().slide().ifPresent(is -> slides.add(new SlideTake(gate.id(), is.rollers())));
+        return slides;
     }
 
     private static Optional<Assembly.WovenRun> woven(

@@ -23,6 +23,7 @@ import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Layouts;
 import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.line.RunLines;
 import plumbleaf.engine.pricing.PriceBook;
@@ -104,7 +105,13 @@ final class YardWork {
 
     /** Whether both posts of a gate found a place. */
     boolean stands(Gate gate) {
-        return postsOfGates.getOrDefault(gate.id(), List.of()).size() == 2;
+        return postsOf(gate, PostRole.GATE).size() == 2;
+    }
+
+    private List<Post> postsOf(Gate gate, PostRole role) {
+        return postsOfGates.getOrDefault(gate.id(), List.of()).stream()
+                .filter(post -> post.role() == role)
+                .toList();
     }
 
     /** A lone gate's run has no fence of its own: the leaf's own height stands for the wall it closes. */
@@ -117,7 +124,7 @@ final class YardWork {
     }
 
     private GateQuestion question(Gate gate) {
-        List<Post> posts = postsOfGates.getOrDefault(gate.id(), List.of());
+        List<Post> posts = postsOf(gate, PostRole.GATE);
         Post first = posts.get(0);
         Post second = posts.get(1);
         List<Bay> before = postWork.bays().endingAt(first);
@@ -126,9 +133,10 @@ final class YardWork {
         return new GateQuestion(
                 job.ofGate(gate),
                 lines.get(job.runs().indexOf(run)),
-                near(layout.run(run.id()), posts),
+                near(layout.run(run.id()), postsOfGates.getOrDefault(gate.id(), List.of())),
                 first,
                 second,
+                postsOf(gate, PostRole.ROLLER).stream().findFirst(),
                 List.of(before, after),
                 wind(run).blowing());
     }
@@ -284,10 +292,7 @@ final class YardWork {
     /** Every new post along the walk, those of the gates as already designed. */
     List<PostDesign> posts(List<GatePosts> gates) {
         Map<String, PostDesign> ofGates = new LinkedHashMap<>();
-        for (GatePosts gate : gates) {
-            ofGates.put(gate.hinge().id(), gate.hinge());
-            ofGates.put(gate.latch().id(), gate.latch());
-        }
+        for (GatePosts gate : gates) for (PostDesign post : gate.posts()) ofGates.put(post.id(), post);
         List<PostDesign> designs = new ArrayList<>();
         for (Post post : layout.posts()) {
             Run run = job.run(post.run());

@@ -2,6 +2,7 @@ package plumbleaf.engine.gate;
 
 import java.util.List;
 import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.job.GapRule;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Side;
@@ -17,6 +18,7 @@ import plumbleaf.engine.quantity.Length;
  * @param gap largest gap the job allows under the closed leaf
  * @param drop of the free lower latch corner once the leaf hangs; zero while it is not known yet
  * @param hingesToTry hinges that can be bought, for the remedies
+ * @param rollersToTry sets of rollers that can be bought, for a slide gate
  * @param rodWeight of a drop rod with its guides, where the gate is a pair
  */
 public record GateAsk(
@@ -27,13 +29,15 @@ public record GateAsk(
         GapRule gap,
         Length drop,
         List<HingeModel> hingesToTry,
+        List<RollerModel> rollersToTry,
         Force rodWeight,
         DisplayUnits display) {
     public GateAsk {
         hingesToTry = List.copyOf(hingesToTry);
+        rollersToTry = List.copyOf(rollersToTry);
     }
 
-    /** A gate without a drop rod. */
+    /** A gate on hinges without a drop rod. */
     public GateAsk(
             Gate gate,
             Opening opening,
@@ -43,17 +47,27 @@ public record GateAsk(
             Length drop,
             List<HingeModel> hingesToTry,
             DisplayUnits display) {
-        this(gate, opening, parts, ground, gap, drop, hingesToTry, Force.ZERO, display);
+        this(gate, opening, parts, ground, gap, drop, hingesToTry, List.of(), Force.ZERO, display);
     }
 
     /** The same for a leaf of a pair: each hangs on the post of its own side, leaf a on the one named first. */
     GateAsk hungOn(Hand hand) {
         return hand.hinge() == Side.LEFT
                 ? this
-                : new GateAsk(gate, opening, parts.turned(), ground, gap, drop, hingesToTry, rodWeight, display);
+                : new GateAsk(
+                        gate,
+                        opening,
+                        parts.turned(),
+                        ground,
+                        gap,
+                        drop,
+                        hingesToTry,
+                        rollersToTry,
+                        rodWeight,
+                        display);
     }
 
     GateAsk over(GroundUnder remembered) {
-        return new GateAsk(gate, opening, parts, remembered, gap, drop, hingesToTry, rodWeight, display);
+        return new GateAsk(gate, opening, parts, remembered, gap, drop, hingesToTry, rollersToTry, rodWeight, display);
     }
 }

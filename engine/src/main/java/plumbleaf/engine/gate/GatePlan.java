@@ -2,6 +2,7 @@ package plumbleaf.engine.gate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -21,6 +22,7 @@ import plumbleaf.engine.quantity.Slope;
  * @param fits each leaf's room between the posts as they stand; empty until they were measured
  * @param hangs one leaf of a swing gate, two of a pair with leaf a first, none where the kind is not worked out
  * @param meeting where the leaves of a pair meet
+ * @param slide of a cantilever slide gate, its leaf and its way
  * @param swings of the stated hand, or of each in question, worst first; for a pair the worst of each leaf
  * @param everyHand all that were worked out: the four hinge and swing sides of a single leaf
  */
@@ -36,6 +38,7 @@ public record GatePlan(
         List<AsSetFit> fits,
         List<LeafHang> hangs,
         Optional<MeetingPlace> meeting,
+        Optional<SlidePlan> slide,
         List<Swing> swings,
         List<Swing> everyHand,
         List<Finding> findings) {
@@ -48,9 +51,30 @@ public record GatePlan(
         findings = List.copyOf(findings);
     }
 
-    /** Its leaves, a before b. */
+    /** Its leaves as they are built: those that hang, a before b, or the one that slides. */
     public List<Leaf> leaves() {
-        return hangs.stream().map(LeafHang::leaf).toList();
+        return Stream.concat(hangs.stream().map(LeafHang::leaf), slide.stream().map(SlidePlan::leaf))
+                .toList();
+    }
+
+    /** The same with a leaf that slides. */
+    GatePlan sliding(SlidePlan plan) {
+        return new GatePlan(
+                gate,
+                hands,
+                sentence,
+                opening,
+                hingePostCentre,
+                latchPostCentre,
+                grade,
+                plan.zero(),
+                fits,
+                hangs,
+                meeting,
+                Optional.of(plan),
+                swings,
+                everyHand,
+                findings);
     }
 
     /** A leaf in its place, by its id. */

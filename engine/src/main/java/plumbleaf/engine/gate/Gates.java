@@ -41,11 +41,7 @@ public final class Gates {
                 .match(
                         swing -> swingGate(ask, opening, swing, cures ? Cures.OF_A_SINGLE_LEAF : Cures.NONE),
                         pair -> PairGates.plan(ask, opening, pair, cures ? Cures.OF_A_LEAF : Cures.NONE),
-                        slide -> without(
-                                ask,
-                                opening,
-                                "a cantilever slide gate is not worked out yet: its rollers, counterbalance and run-back need"
-                                        + " their maker's design."),
+                        slide -> SlideGates.plan(ask, opening, slide, cures),
                         flagged -> without(
                                 ask,
                                 opening,
@@ -225,6 +221,7 @@ public final class Gates {
                 fits(ask),
                 hangs,
                 meeting,
+                Optional.empty(),
                 shown,
                 all,
                 Findings.join(findings));

@@ -4,6 +4,7 @@ import java.util.List;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.SurfaceFacet;
+import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -19,6 +20,9 @@ public interface GroundUnder {
      * @param cover radius of the disc
      */
     List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover);
+
+    /** The ground under a straight walk between two different places, in pieces that are straight, in order. */
+    List<SurfacePiece> along(PlanPoint from, PlanPoint to);
 
     /** The most that the ground between two points of the run's line will rise later: pavers, sod, mulch. */
     Length laterRise(PlanPoint from, PlanPoint to);

@@ -108,7 +108,7 @@ public final class LeafMaker {
     }
 
     /** Where the nailers are bolted to the rails, from stile to stile. */
-    private static List<Offset> bolts(FrameLines lines) {
+    static List<Offset> bolts(FrameLines lines) {
         double from = lines.hingeFaceIn() + BOLT_FROM_STILE_IN;
         double to = lines.latchFaceIn() - BOLT_FROM_STILE_IN;
         if (to <= from) return List.of(Offset.inches((from + to) / 2));
@@ -118,7 +118,7 @@ public final class LeafMaker {
         return List.copyOf(bolts);
     }
 
-    private static List<Member> drilled(
+    static List<Member> drilled(
             List<Member> members, List<HingePin> pins, Fastening hinge, Infill infill, Cladding cladding) {
         List<Nailer> nailers = infill.nailers();
         List<Member> drilled = new ArrayList<>();

@@ -34,6 +34,11 @@ final class LeafMembers {
         this.depthIn = tube.depth().inches();
     }
 
+    /** Nothing cut yet: for a frame that is made up member by member. */
+    static LeafMembers begun(String leaf, FrameLines lines, Section tube, Joint joint) {
+        return new LeafMembers(leaf, lines, tube, joint);
+    }
+
     static LeafMembers cut(String leaf, FrameLines lines, Section tube, Joint joint, Bracing bracing) {
         LeafMembers made = new LeafMembers(leaf, lines, tube, joint);
         made.stile(MemberRole.HINGE_STILE, lines.hingeStileIn());
@@ -344,7 +349,11 @@ final class LeafMembers {
 
     void joinCorner(int stile, int rail, Member brace, MemberEnd end) {
         joins(stile, rail, brace);
-        FrameJoint corner = jointAt(stile, rail);
+        weldPoint(jointAt(stile, rail).id(), end);
+    }
+
+    /** The welds of a brace's point in a corner. */
+    void weldPoint(String at, MemberEnd end) {
         double faces = 0;
         double round = 0;
         for (Cut cut : end.cuts()) {
@@ -352,12 +361,11 @@ final class LeafMembers {
             round += MiterCuts.ellipse(tube.depth(), cut.fromSquare()).inches() / 2;
         }
         if (tube.isRound()) {
-            welds.add(new Weld(corner.id(), WeldKind.FILLET, Length.inches(round), "brace, all round", 1, false));
+            welds.add(new Weld(at, WeldKind.FILLET, Length.inches(round), "brace, all round", 1, false));
             return;
         }
-        welds.add(new Weld(
-                corner.id(), WeldKind.FLARE_BEVEL, Length.inches(2 * faces), "brace, both faces, flush", 2, true));
-        welds.add(new Weld(corner.id(), WeldKind.FILLET, tube.width().times(2), "brace, its two edges", 2, false));
+        welds.add(new Weld(at, WeldKind.FLARE_BEVEL, Length.inches(2 * faces), "brace, both faces, flush", 2, true));
+        welds.add(new Weld(at, WeldKind.FILLET, tube.width().times(2), "brace, its two edges", 2, false));
     }
 
     private void add(MemberRole role, Place from, Place to, MemberEnd first, MemberEnd last, EndsTurn ends) {

@@ -4,6 +4,12 @@ package plumbleaf.engine.gate;
 public enum MemberRole {
     HINGE_STILE("hinge stile"),
     LATCH_STILE("latch stile"),
+    /** Of a slide leaf: the end of its tail. */
+    TAIL_UPRIGHT("tail upright"),
+    /** Of a slide leaf: what enters the receiver. */
+    NOSE_UPRIGHT("nose upright"),
+    /** Of a slide leaf, between its ends. */
+    UPRIGHT("upright"),
     BOTTOM_RAIL("bottom rail"),
     MID_RAIL("mid rail"),
     TOP_RAIL("top rail"),

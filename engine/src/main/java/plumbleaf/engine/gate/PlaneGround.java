@@ -6,6 +6,7 @@ import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Plane;
 import plumbleaf.engine.ground.SurfaceFacet;
+import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -31,6 +32,12 @@ public record PlaneGround(Plane plane) implements GroundUnder {
                         .toList(),
                 plane,
                 false));
+    }
+
+    @Override
+    public List<SurfacePiece> along(PlanPoint from, PlanPoint to) {
+        return List.of(
+                new SurfacePiece(Length.ZERO, from.distanceTo(to), plane.heightAt(from), plane.heightAt(to), false));
     }
 
     @Override

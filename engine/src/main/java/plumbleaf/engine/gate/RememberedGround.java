@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.SurfaceFacet;
+import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -48,6 +49,11 @@ public final class RememberedGround implements GroundUnder {
         if (kept.size() == KEPT) kept.remove(0);
         kept.add(new Kept(pin, leafRadius, cover, facets));
         return facets;
+    }
+
+    @Override
+    public List<SurfacePiece> along(PlanPoint from, PlanPoint to) {
+        return ground.along(from, to);
     }
 
     @Override

@@ -11,6 +11,7 @@ import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.ground.Surface;
 import plumbleaf.engine.ground.SurfaceFacet;
 import plumbleaf.engine.ground.SurfaceHeight;
+import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
@@ -34,6 +35,12 @@ public record RunGround(NearGround near, Slope crossSlope) implements GroundUnde
     @Override
     public List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover) {
         return surface(pin, leafRadius).facetsCovering(pin, cover);
+    }
+
+    /** Over the surface of the shots within the walk's own length of its middle. */
+    @Override
+    public List<SurfacePiece> along(PlanPoint from, PlanPoint to) {
+        return surface(from.towards(to, 0.5), from.distanceTo(to).times(0.5)).along(from, to);
     }
 
     @Override

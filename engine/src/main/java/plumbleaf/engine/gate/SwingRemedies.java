@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
@@ -65,6 +67,7 @@ final class SwingRemedies {
         if (single) {
             remedies.move();
             remedies.pair();
+            remedies.slide();
         }
         return List.copyOf(remedies.found);
     }
@@ -223,6 +226,28 @@ final class SwingRemedies {
                         edit("station", LengthText.exact(there.station().inches())));
                 return;
             }
+        }
+    }
+
+    /** A leaf that slides past its own fence, to each side where its leg has room for the run-back and it runs clear. */
+    private void slide() {
+        for (Side side : Side.values()) {
+            GateKind.Slide kind =
+                    new GateKind.Slide(side, SlideSpec.usual(now.opening().clear()));
+            Optional<SlidePlan> tried =
+                    SlideGates.plan(ask, now.opening(), kind, false).slide();
+            boolean atStart = now.opening().hingeAtStart(side);
+            double room = (atStart ? now.opening().roomBefore() : now.opening().roomAfter()).inches();
+            if (tried.isEmpty()
+                    || tried.get().travel().running().inches() < marginIn
+                    || -tried.get().shape().openEnd().inches() > room) continue;
+            double clear = tried.get().travel().running().inches();
+            found.add(new Remedy(
+                    "slide",
+                    "make it a slide that opens to the " + side.key() + ": clears by " + length(clear),
+                    OptionalDouble.of(marginIn / clear),
+                    Optional.empty(),
+                    edits("kind=slide", "hinge=", "swing=", "opens=", "holdOpen=", "slides=" + side.key())));
         }
     }
 

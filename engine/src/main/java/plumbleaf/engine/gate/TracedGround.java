@@ -6,6 +6,7 @@ import java.util.Map;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.SurfaceFacet;
+import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -24,6 +25,7 @@ public final class TracedGround implements GroundUnder {
     private final Map<PlanPoint, Offset> elevations = new LinkedHashMap<>();
     private final Map<Later, Length> later = new LinkedHashMap<>();
     private final Map<Around, List<SurfaceFacet>> around = new LinkedHashMap<>();
+    private final Map<Later, List<SurfacePiece>> walks = new LinkedHashMap<>();
     private final Map<Doubts, List<Finding>> doubts = new LinkedHashMap<>();
 
     public TracedGround(GroundUnder ground) {
@@ -42,6 +44,10 @@ public final class TracedGround implements GroundUnder {
                     Around at = asked.getKey();
                     return other.around(at.pin(), at.leafRadius(), at.cover()).equals(asked.getValue());
                 })
+                && walks.entrySet().stream()
+                        .allMatch(asked -> other.along(
+                                        asked.getKey().from(), asked.getKey().to())
+                                .equals(asked.getValue()))
                 && doubts.entrySet().stream().allMatch(asked -> {
                     Doubts of = asked.getKey();
                     return other.doubts(of.part(), of.pin(), of.leafRadius(), of.used())
@@ -58,6 +64,11 @@ public final class TracedGround implements GroundUnder {
     public List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover) {
         return around.computeIfAbsent(
                 new Around(pin, leafRadius, cover), at -> ground.around(at.pin(), at.leafRadius(), at.cover()));
+    }
+
+    @Override
+    public List<SurfacePiece> along(PlanPoint from, PlanPoint to) {
+        return walks.computeIfAbsent(new Later(from, to), at -> ground.along(at.from(), at.to()));
     }
 
     @Override

@@ -33,8 +33,8 @@ public sealed interface GateKind {
         }
     }
 
-    /** A cantilever slide gate. */
-    record Slide(Side opensTo) implements GateKind {
+    /** A cantilever slide gate, which opens to a side as seen from outside. */
+    record Slide(Side opensTo, SlideSpec spec) implements GateKind {
         @Override
         public <T> T match(
                 Function<Swing, T> swing,

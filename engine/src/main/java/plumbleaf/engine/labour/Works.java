@@ -17,6 +17,7 @@ import plumbleaf.engine.takeoff.FinishNeeds;
 import plumbleaf.engine.takeoff.GateNeeds;
 import plumbleaf.engine.takeoff.PairTake;
 import plumbleaf.engine.takeoff.PostTake;
+import plumbleaf.engine.takeoff.SlideTake;
 
 /** What has to be done for each part. */
 public final class Works {
@@ -35,6 +36,7 @@ public final class Works {
             works.addAll(stain(each.coats(), each.leaf().id()));
         }
         for (PairTake pair : assembly.pairs()) works.addAll(pair(pair, soil));
+        for (SlideTake slide : assembly.slides()) works.addAll(slide(slide));
         for (Gate gate : assembly.gates()) works.addAll(wallHinges(gate));
         return works;
     }
@@ -42,6 +44,15 @@ public final class Works {
     /** By the square foot, every coat. */
     private static List<Work> stain(FinishNeeds.Coats coats, String part) {
         return coats.brushedFt2() > 0 ? List.of(Work.of("stain", coats.brushedFt2(), part)) : List.of();
+    }
+
+    /** Bolt the rollers on, run the leaf in, set the receiver and both stops. */
+    public static List<Work> slide(SlideTake slide) {
+        return List.of(
+                Work.of("fit-rollers", SlideTake.SETS, slide.gate()),
+                Work.of("run-in-leaf", 1, slide.gate()),
+                Work.of("fit-receiver", 1, slide.gate()),
+                Work.of("fit-slide-stop", SlideTake.STOPS, slide.gate()));
     }
 
     /** Fit rods, dig and set sleeves, weld the stop strip on. */
@@ -160,7 +171,7 @@ public final class Works {
         works.add(Work.of("turnbuckle", count(leaf, "turnbuckle"), leaf.id()));
         works.add(Work.of("corner-bracket", count(leaf, "corner bracket"), leaf.id()));
         works.add(Work.of("hang-hinge", leaf.pins().size(), leaf.id()));
-        works.add(Work.of("hang-leaf", 1, leaf.id()));
+        if (!leaf.pins().isEmpty()) works.add(Work.of("hang-leaf", 1, leaf.id()));
         if (GateNeeds.hasLatch(leaf))
             works.add(Work.of("fit-latch", 1, parts.latch().id()));
         return works;

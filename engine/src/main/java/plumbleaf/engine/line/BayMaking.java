@@ -223,14 +223,14 @@ final class BayMaking {
     private double visibleStart(Stop stop) {
         return switch (stop.role()) {
             case END, GATE, WALL -> stop.stationIn() - stop.widthIn() / 2;
-            case CORNER, LINE -> stop.stationIn();
+            case CORNER, LINE, ROLLER -> stop.stationIn();
         };
     }
 
     private double visibleEnd(Stop stop) {
         return switch (stop.role()) {
             case END, GATE, WALL -> stop.stationIn() + stop.widthIn() / 2;
-            case CORNER, LINE -> stop.stationIn();
+            case CORNER, LINE, ROLLER -> stop.stationIn();
         };
     }
 

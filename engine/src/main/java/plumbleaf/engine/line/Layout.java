@@ -29,6 +29,8 @@ public record Layout(List<RunLayout> runs, List<Finding> findings) {
 
     /** The two posts of a gate, the one nearer the run's start first. */
     public List<Post> gatePosts(String gate) {
-        return posts().stream().filter(post -> post.gate().equals(gate)).toList();
+        return posts().stream()
+                .filter(post -> post.gate().equals(gate) && post.role() == PostRole.GATE)
+                .toList();
     }
 }

@@ -24,6 +24,7 @@ import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -277,7 +278,7 @@ public final class Layouts {
             if (gate != null)
                 top = Math.max(
                         top,
-                        grade.inches()
+                        leafStandsOn(gate, run, profile, grade).inches()
                                 + gate.leaf().bottomGap().inches()
                                 + gate.leaf().infill().inches());
             posts.add(new Post(
@@ -295,6 +296,20 @@ public final class Layouts {
                     new Offset(top)));
         }
         return posts;
+    }
+
+    /** The grade that a gate's leaf is set out from at a post: its own there; of a slide leaf, which is level, that at the opening's face it slides past. */
+    private static Offset leafStandsOn(Gate gate, Run run, Profile profile, Offset here) {
+        Side first = run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT;
+        return gate.kind()
+                .match(
+                        swing -> here,
+                        pair -> here,
+                        slide -> profile.elevationAt((slide.opensTo() == first
+                                        ? gate.station()
+                                        : gate.station().plus(gate.opening()))
+                                .asOffset()),
+                        flagged -> here);
     }
 
     private static Direction facing(Run run, PlanLine line, Stop stop) {

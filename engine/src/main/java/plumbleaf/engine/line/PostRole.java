@@ -6,6 +6,8 @@ public enum PostRole {
     END("end"),
     CORNER("corner"),
     GATE("gate"),
+    /** The rear roller post of a slide gate, beside the leaf's tail: the fence goes on past it. */
+    ROLLER("roller"),
     WALL("wall");
 
     private final String key;

@@ -3,6 +3,7 @@ package plumbleaf.engine.line;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.Profile;
@@ -17,6 +18,7 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
 import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -96,7 +98,8 @@ final class RunPosts {
     }
 
     static boolean spansGate(Stop from, Stop to) {
-        return !from.gate().isEmpty() && from.gate().equals(to.gate());
+        boolean gates = from.role() == PostRole.GATE && to.role() == PostRole.GATE;
+        return gates && !from.gate().isEmpty() && from.gate().equals(to.gate());
     }
 
     /** Whether nothing hangs between two neighbouring posts: across an opening, or where they stand against each other. */
@@ -162,12 +165,38 @@ final class RunPosts {
         boolean hingeFirst = hingesOnFirst(gate);
         wanted.add(gatePost(gate, from, first, hingeFirst));
         wanted.add(gatePost(gate, to, second, !hingeFirst));
+        addRollers(gate, hingeFirst ? from : to, hingeFirst ? first : second, hingeFirst ? -1 : 1, wanted);
         boolean onOneLeg = from >= -first
                 && to <= line.length().inches() + second
                 && line.legAt(new Offset(gate.station().inches()))
                         == line.legAt(new Offset(
                                 gate.station().inches() + gate.opening().inches()));
         if (!onOneLeg) findings.add(say.gateOffLeg(gate.id(), run.id()));
+    }
+
+    /** The rear roller post of a slide gate, behind the front one, where it still stands on the gate's leg. A gate without a fence may have it beyond its line. */
+    private void addRollers(Gate gate, double front, double width, int away, List<Stop> wanted) {
+        Optional<SlideSpec> spec = gate.kind()
+                .match(
+                        swing -> Optional.<SlideSpec>empty(),
+                        pair -> Optional.<SlideSpec>empty(),
+                        slide -> Optional.of(slide.spec()),
+                        flagged -> Optional.<SlideSpec>empty());
+        if (spec.isEmpty()) return;
+        double at = front + away * spec.get().spacingOn(new Length(width)).inches();
+        int leg = line.legAt(gate.station().asOffset());
+        boolean onLeg = at >= line.stationOfVertex(leg).inches()
+                && at <= line.stationOfVertex(leg + 1).inches();
+        if (!onLeg && !run.isLoneGate()) return;
+        double hole =
+                digs(spec.get().rearPost()) ? Math.max(width, sizes.hole(gate).inches()) : 0;
+        wanted.add(
+                new Stop(at, PostRole.ROLLER, gate.id(), width, hole, spec.get().rearPost(), "", ""));
+    }
+
+    private static boolean digs(Support support) {
+        return support.match(
+                footing -> true, driven -> true, plate -> false, core -> false, wall -> false, old -> false);
     }
 
     /** From outside a run with its outside on the right, stations grow from left to right. */
@@ -177,15 +206,13 @@ final class RunPosts {
                 .match(
                         swing -> swing.hinge().or(firstSide) == firstSide,
                         pair -> firstSide == Side.LEFT,
-                        slide -> true,
+                        slide -> slide.opensTo() == firstSide,
                         flagged -> true);
     }
 
     private Stop gatePost(Gate gate, double stationIn, double widthIn, boolean hinge) {
         Support support = hinge ? gate.hingePost().support() : gate.latchPost().support();
-        boolean digs = support.match(
-                footing -> true, driven -> true, plate -> false, core -> false, wall -> false, old -> false);
-        double hole = digs ? Math.max(widthIn, sizes.hole(gate).inches()) : 0;
+        double hole = digs(support) ? Math.max(widthIn, sizes.hole(gate).inches()) : 0;
         return new Stop(stationIn, PostRole.GATE, gate.id(), widthIn, hole, support, "", "");
     }
 

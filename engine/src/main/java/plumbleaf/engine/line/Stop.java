@@ -29,7 +29,7 @@ record Stop(
     /** How firmly it holds its place when two posts are wanted at one: gate posts before all others, line posts last. */
     int rank() {
         return switch (role) {
-            case GATE -> 0;
+            case GATE, ROLLER -> 0;
             case WALL -> 1;
             case END -> 2;
             case CORNER -> 3;

@@ -70,7 +70,7 @@ public final class Terminals {
             case END, WALL -> Optional.of(new Terminal(post.id(), Reason.END, 1, Angle.ZERO));
             case GATE -> Optional.of(new Terminal(post.id(), Reason.GATE, 1, Angle.ZERO));
             case CORNER -> corner(run.line().line(), post);
-            case LINE -> grade(run, post);
+            case LINE, ROLLER -> grade(run, post);
         };
     }
 

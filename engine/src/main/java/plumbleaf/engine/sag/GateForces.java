@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
-import plumbleaf.engine.frame.Extreme;
-import plumbleaf.engine.frame.Extremes;
 import plumbleaf.engine.frame.FrameSolution;
-import plumbleaf.engine.frame.Internal;
 import plumbleaf.engine.frame.Load;
 import plumbleaf.engine.frame.LoadCase;
 import plumbleaf.engine.frame.Vector;
@@ -274,48 +271,9 @@ public final class GateForces {
                 all.add(rod(taut, frame, solved, loadCase, chain));
                 continue;
             }
-            Section section = chain.member.section();
-            Internal most = new Internal(0, 0, 0, 0, 0, 0);
-            double strain = -1;
-            for (Chain.Piece piece : chain.pieces()) {
-                Extremes extremes = solved.extremes(loadCase, piece.member());
-                for (Extreme each : List.of(
-                        extremes.mzMost(),
-                        extremes.mzLeast(),
-                        extremes.myMost(),
-                        extremes.myLeast(),
-                        extremes.bendingMost())) {
-                    double here = strain(section, each.forces());
-                    if (here > strain) {
-                        strain = here;
-                        most = each.forces();
-                    }
-                }
-            }
-            List<Chain.Piece> pieces = chain.pieces();
-            Chain.Piece last = pieces.get(pieces.size() - 1);
-            MemberForce.End here = end(most);
-            all.add(new MemberForce(
-                    chain.member.id(),
-                    here.axial(),
-                    here.shear(),
-                    here.inPlane(),
-                    here.outOfPlane(),
-                    here.torsion(),
-                    List.of(
-                            end(solved.internalAt(loadCase, pieces.get(0).member(), 0)),
-                            end(solved.internalAt(loadCase, last.member(), solved.memberLengthIn(last.member()))))));
+            all.add(StrainedMember.of(chain, solved, loadCase));
         }
         return all;
-    }
-
-    private static MemberForce.End end(Internal forces) {
-        return new MemberForce.End(
-                Force.pounds(forces.nLb()),
-                Force.pounds(Math.sqrt(forces.vyLb() * forces.vyLb() + forces.vzLb() * forces.vzLb())),
-                Moment.poundInches(Math.abs(forces.mzLbIn())),
-                Moment.poundInches(Math.abs(forces.myLbIn())),
-                Moment.poundInches(Math.abs(forces.tLbIn())));
     }
 
     /** A rod has no end for a frame weld: its tab holds more than its thread up to a rod of 1/2 in. */
@@ -323,12 +281,6 @@ public final class GateForces {
         String id = chain.member.id();
         Force pull = frame.leaf.isSlack(chain) ? Force.ZERO : Force.pounds(taut.pullLb(solved, loadCase, id));
         return new MemberForce(id, pull, Force.ZERO, Moment.ZERO, Moment.ZERO, Moment.ZERO, List.of());
-    }
-
-    private static double strain(Section section, Internal forces) {
-        return Math.abs(forces.nLb()) / section.areaIn2()
-                + Math.abs(forces.mzLbIn()) / section.sxIn3()
-                + Math.abs(forces.myLbIn()) / section.syIn3();
     }
 
     /**

@@ -197,7 +197,14 @@ final class GateFrame {
             for (int i = 0; i < postHeights.size(); i++) supports.add(new Support(postNode(i), List.of(Dof.values())));
             return supports;
         }
-        List<Dof> held = foot.match(
+        List<Dof> held = rigid(foot);
+        if (!held.isEmpty()) supports.add(new Support(GRADE, held));
+        return supports;
+    }
+
+    /** What the foot of a post does not let move at all. */
+    static List<Dof> rigid(BaseSpring foot) {
+        return foot.match(
                 pier -> List.of(Dof.UZ, Dof.RZ),
                 planes -> {
                     List<Dof> rigid = new ArrayList<>();
@@ -206,8 +213,6 @@ final class GateFrame {
                     return rigid;
                 },
                 wall -> List.of(Dof.values()));
-        if (!held.isEmpty()) supports.add(new Support(GRADE, held));
-        return supports;
     }
 
     /** Hinge and fixing give one after the other. */
@@ -238,7 +243,7 @@ final class GateFrame {
         return i == 0 ? GRADE : "post at " + i;
     }
 
-    private static SpringMatrix spring(BaseSpring foot) {
+    static SpringMatrix spring(BaseSpring foot) {
         return foot.match(
                 pier -> spring(pier, pier, 0, 0),
                 planes -> spring(

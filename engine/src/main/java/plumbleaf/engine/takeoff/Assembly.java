@@ -24,6 +24,7 @@ public record Assembly(
         List<WovenRun> woven,
         List<BuiltLeaf> leaves,
         List<PairTake> pairs,
+        List<SlideTake> slides,
         List<Gate> gates) {
     public Assembly {
         posts = List.copyOf(posts);
@@ -31,6 +32,7 @@ public record Assembly(
         woven = List.copyOf(woven);
         leaves = List.copyOf(leaves);
         pairs = List.copyOf(pairs);
+        slides = List.copyOf(slides);
         gates = List.copyOf(gates);
     }
 
@@ -101,6 +103,7 @@ public record Assembly(
             loose.addAll(each.coats().needs());
         }
         for (PairTake pair : pairs) add(pair.needs(), loose, bars);
+        for (SlideTake slide : slides) add(slide.needs(), loose, bars);
         for (Gate gate : gates) {
             add(GateNeeds.holdOpen(gate), loose, bars);
             loose.addAll(HoldNeeds.hinges(gate));

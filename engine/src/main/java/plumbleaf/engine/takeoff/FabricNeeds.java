@@ -139,7 +139,7 @@ public final class FabricNeeds {
     }
 
     private String od(Post post) {
-        if (post.role() == PostRole.GATE) return size(post.width());
+        if (post.role() == PostRole.GATE || post.role() == PostRole.ROLLER) return size(post.width());
         return size((terminals.at(post.id()).isPresent() ? woven.terminal() : woven.line()).depth());
     }
 

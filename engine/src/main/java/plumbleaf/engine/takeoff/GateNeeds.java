@@ -13,10 +13,12 @@ import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Picket;
+import plumbleaf.engine.gate.Sticks;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 
 /** What a leaf needs: tube, welds, infill, hardware. */
@@ -37,7 +39,7 @@ public final class GateNeeds {
         List<BarNeed> bars = new ArrayList<>();
         for (Member member : leaf.members())
             if (member.role() == MemberRole.ROD) bars.addAll(SteelNeeds.rod(leaf, member));
-            else bars.add(tube(leaf, member));
+            else bars.addAll(tubes(leaf, member));
         for (HingePin pin : leaf.pins())
             loose.add(Need.pieces(parts.hinge().id(), parts.hinge().name(), PartGroup.HARDWARE, 1, pin.id()));
         if (hasLatch(leaf))
@@ -85,6 +87,26 @@ public final class GateNeeds {
                                 "gate-stop", "stop post for the open gate", PartGroup.HARDWARE, leaves, gate)),
                         List.of()),
                 hingeLock -> Needs.none());
+    }
+
+    /** One piece as a rule; a rail longer than a stick is spliced of pieces with square ends where they meet. */
+    private static List<BarNeed> tubes(Leaf leaf, Member member) {
+        List<Length> pieces = Sticks.pieces(member);
+        if (pieces.size() == 1) return List.of(tube(leaf, member));
+        List<BarNeed> bars = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = new Piece(
+                    member.id() + "." + (i + 1),
+                    leaf.id(),
+                    pieces.get(i).nanometres(),
+                    i == 0 ? member.firstEnd().fromSquare() : Angle.ZERO,
+                    i == pieces.size() - 1 ? member.lastEnd().fromSquare() : Angle.ZERO,
+                    Piece.Ends.PARALLEL,
+                    0);
+            bars.add(new BarNeed(
+                    member.section().id(), member.section().name(), PartGroup.GATE, BarNeed.Saw.STEEL, piece));
+        }
+        return bars;
     }
 
     private static BarNeed tube(Leaf leaf, Member member) {

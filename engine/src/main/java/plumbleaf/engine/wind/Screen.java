@@ -61,8 +61,14 @@ public record Screen(double solidShare, boolean round, Length memberSize) {
 
     /** Pressure on the gross face of an open screen: {@code q G Cf e}, and not less than 16 psf on the solid part. */
     Pressure openPressure(SiteWind site, Length top, WindTables tables) {
+        double plain = openGust(site, top, tables).psf();
+        return Pressure.psf(Math.max(plain, WallWind.LEAST_PSF * solidShare));
+    }
+
+    /** The same without the standard's floor: what a gust of the site's speed brings. */
+    Pressure openGust(SiteWind site, Length top, WindTables tables) {
         Pressure velocity = VelocityPressure.at(site, top, tables);
         double onSolid = velocity.psf() * VelocityPressure.gustAndDirection(site) * openCoefficient(velocity, tables);
-        return Pressure.psf(Math.max(onSolid, WallWind.LEAST_PSF) * solidShare);
+        return Pressure.psf(onSolid * solidShare);
     }
 }

@@ -24,8 +24,11 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
 
     /** Design wind, with the least pressure the standard allows on the whole face. */
     public static WallWind of(SiteWind site, WallStretch stretch, WindTables tables) {
+        if (!stretch.screen().isWall()) {
+            Pressure floored = stretch.screen().openPressure(site, stretch.top(), tables);
+            return new WallWind(stretch, List.of(uniform("open", stretch, floored.psf())));
+        }
         WallWind plain = plain(site, stretch, tables);
-        if (!stretch.screen().isWall()) return plain;
         return new WallWind(
                 stretch,
                 plain.cases.stream().map(wind -> floored(wind, stretch)).toList());
@@ -40,7 +43,7 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
 
     private static WallWind plain(SiteWind site, WallStretch stretch, WindTables tables) {
         if (!stretch.screen().isWall()) {
-            Pressure pressure = stretch.screen().openPressure(site, stretch.top(), tables);
+            Pressure pressure = stretch.screen().openGust(site, stretch.top(), tables);
             return new WallWind(stretch, List.of(uniform("open", stretch, pressure.psf())));
         }
         WallCoefficients table = new WallCoefficients(tables);

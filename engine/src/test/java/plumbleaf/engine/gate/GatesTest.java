@@ -20,6 +20,7 @@ import plumbleaf.engine.job.Meeting;
 import plumbleaf.engine.job.Obstacle;
 import plumbleaf.engine.job.Release;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Angle;
@@ -191,9 +192,9 @@ class GatesTest {
 
     @Test
     void whatIsNotWorkedOutIsSaidNotPassed() {
-        GatePlan slide = Gates.plan(ask(new GateKind.Slide(Side.LEFT), 3, FALLING));
+        GatePlan slide = Gates.plan(ask(new GateKind.Slide(Side.LEFT, SlideSpec.usual(Length.feet(4))), 3, FALLING));
         assertThat(slide.leaves()).isEmpty();
-        assertThat(slide.findings()).extracting(Finding::severity).containsOnly(Severity.CANNOT_SAY);
+        assertThat(finding(slide, "gate.size").message()).contains("no set of rollers takes a frame");
         GatePlan flagged = Gates.plan(ask(new GateKind.Flagged("vertical lift"), 3, FALLING));
         assertThat(finding(flagged, "gate.kind").message()).contains("vertical lift");
     }

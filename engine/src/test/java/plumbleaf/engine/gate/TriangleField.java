@@ -8,6 +8,7 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Plane;
 import plumbleaf.engine.geometry.SpacePoint;
 import plumbleaf.engine.ground.SurfaceFacet;
+import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -51,6 +52,11 @@ final class TriangleField implements GroundUnder {
     @Override
     public List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover) {
         return facets;
+    }
+
+    @Override
+    public List<SurfacePiece> along(PlanPoint from, PlanPoint to) {
+        throw new UnsupportedOperationException("No leaf slides over this field");
     }
 
     @Override

@@ -11,6 +11,7 @@ import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.OwnParts;
 import plumbleaf.engine.catalogue.RodModel;
+import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Stress;
@@ -22,7 +23,7 @@ import plumbleaf.jobfile.table.CsvRow;
 import plumbleaf.jobfile.table.CsvTable;
 
 /**
- * Tables of parts that a user brings: hinges, latches, drop rods, and tubes or posts by their size. A heading tells which it is. What a maker's sheet does not say
+ * Tables of parts that a user brings: hinges, latches, drop rods, roller sets, and tubes or posts by their size. A heading tells which it is. What a maker's sheet does not say
  * may be left out and is taken as this class writes down; a rating may be {@code unknown}.
  */
 public final class OwnPartTables {
@@ -56,6 +57,20 @@ public final class OwnPartTables {
             "self_closing", "no",
             "weight_lb", "3");
 
+    /** What may be left out of a set of rollers: a rating is then unknown. Judgement. */
+    private static final Map<String, String> ROLLER = defaults(
+            "way", "bottom",
+            "capacity_lb", "unknown",
+            "side_lb", "unknown",
+            "play_in", "0.0625",
+            "rolling", "0.03",
+            "takes_least_in", "0.5",
+            "takes_most_in", "24",
+            "bolts", "4",
+            "bolt_in", "0.5",
+            "bolts_apart_in", "6",
+            "weight_lb", "25");
+
     private static final Map<String, String> LATCH = defaults(
             "tolerance_in", "0.25",
             "bite_in", "0.5",
@@ -85,7 +100,10 @@ public final class OwnPartTables {
         List<String> headings = List.of(table.rows().get(0).split(",", -1));
         if (headings.contains("pin_offset_in")) {
             CsvTable<?> read = PartTables.hinges(table.file(), filled(table, headings, HINGE));
-            return answer(table, read, is -> parts(table, hinges(table, headings), List.of(), List.of(), List.of()));
+            return answer(
+                    table,
+                    read,
+                    is -> parts(table, hinges(table, headings), List.of(), List.of(), List.of(), List.of()));
         }
         return other(table, headings);
     }
@@ -101,7 +119,14 @@ public final class OwnPartTables {
         return StyleFile.added(table.file(), text, known)
                 .match(
                         good -> new Answer(
-                                new OwnParts(List.of(table), List.of(), List.of(), List.of(), List.of(), good.styles()),
+                                new OwnParts(
+                                        List.of(table),
+                                        List.of(),
+                                        List.of(),
+                                        List.of(),
+                                        List.of(),
+                                        List.of(),
+                                        good.styles()),
                                 List.of()),
                         bad -> new Answer(OwnParts.NONE, bad.all()));
     }
@@ -113,20 +138,24 @@ public final class OwnPartTables {
     private static Answer other(OwnParts.Table table, List<String> headings) {
         if (headings.contains("wall_in")) {
             CsvTable<Section> read = tubes(table.file(), String.join("\n", table.rows()));
-            return answer(table, read, is -> parts(table, List.of(), List.of(), List.of(), read.rows()));
+            return answer(table, read, is -> parts(table, List.of(), List.of(), List.of(), List.of(), read.rows()));
+        }
+        if (headings.contains("standoff_in")) {
+            var read = PartTables.rollers(table.file(), filled(table, headings, ROLLER));
+            return answer(table, read, is -> parts(table, List.of(), List.of(), List.of(), read.rows(), List.of()));
         }
         if (headings.contains("yield_psi")) {
             var read = PartTables.rods(table.file(), String.join("\n", table.rows()));
-            return answer(table, read, is -> parts(table, List.of(), List.of(), read.rows(), List.of()));
+            return answer(table, read, is -> parts(table, List.of(), List.of(), read.rows(), List.of(), List.of()));
         }
         if (headings.contains("tolerance_in") || headings.contains("holds_lb") || headings.contains("bite_in")) {
             var read = PartTables.latches(table.file(), filled(table, headings, LATCH));
-            return answer(table, read, is -> parts(table, List.of(), read.rows(), List.of(), List.of()));
+            return answer(table, read, is -> parts(table, List.of(), read.rows(), List.of(), List.of(), List.of()));
         }
         return bad(
                 table,
                 "no heading tells what these parts are",
-                "a hinge has pin_offset_in, a latch holds_lb, a rod yield_psi, a tube or post wall_in");
+                "a hinge has pin_offset_in, a latch holds_lb, a rod yield_psi, a set of rollers standoff_in, a tube or post wall_in");
     }
 
     private static Answer answer(OwnParts.Table table, CsvTable<?> read, Function<OwnParts.Table, OwnParts> parts) {
@@ -138,8 +167,9 @@ public final class OwnPartTables {
             List<HingeModel> hinges,
             List<LatchModel> latches,
             List<RodModel> rods,
+            List<RollerModel> rollers,
             List<Section> sections) {
-        return new OwnParts(List.of(table), hinges, latches, rods, sections, List.of());
+        return new OwnParts(List.of(table), hinges, latches, rods, rollers, sections, List.of());
     }
 
     private static Answer bad(OwnParts.Table table, String problem, String cure) {

@@ -8,6 +8,8 @@ import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.catalogue.RodModel;
+import plumbleaf.engine.catalogue.RollerModel;
+import plumbleaf.engine.catalogue.RollerWay;
 import plumbleaf.engine.catalogue.StockLength;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
@@ -121,6 +123,50 @@ public final class PartTables {
                         Stress.psi(row.number("yield_psi", 10_000, 200_000)),
                         pounds(row, "weight_lb", 200),
                         row.needed("source")));
+    }
+
+    public static CsvTable<RollerModel> rollers(String file, String text) {
+        List<String> columns = List.of(
+                "id",
+                "name",
+                "way",
+                "capacity_lb",
+                "side_lb",
+                "play_in",
+                "rolling",
+                "standoff_in",
+                "takes_least_in",
+                "takes_most_in",
+                "bolts",
+                "bolt_in",
+                "bolts_apart_in",
+                "weight_lb",
+                "source");
+        return CsvTable.read(
+                file,
+                text,
+                columns,
+                row -> new RollerModel(
+                        row.needed("id"),
+                        row.needed("name"),
+                        way(row.oneOf("way", List.of("bottom", "top", "grooved"))),
+                        rating(row, "capacity_lb", 100_000),
+                        rating(row, "side_lb", 100_000),
+                        inches(row, "play_in", 0, 1),
+                        row.number("rolling", 0, 0.5),
+                        inches(row, "standoff_in", 0.5, 24),
+                        inches(row, "takes_least_in", 0.5, 24),
+                        inches(row, "takes_most_in", 0.5, 24),
+                        (int) row.number("bolts", 0, 12),
+                        inches(row, "bolt_in", 0.125, 2),
+                        inches(row, "bolts_apart_in", 1, 48),
+                        pounds(row, "weight_lb", 1000),
+                        row.needed("source")));
+    }
+
+    private static RollerWay way(String key) {
+        for (RollerWay way : RollerWay.values()) if (way.key().equals(key)) return way;
+        return RollerWay.BOTTOM;
     }
 
     public static CsvTable<BoltSize> bolts(String file, String text) {

@@ -34,6 +34,7 @@ public final class StandardCatalogue {
                 table("hinges.csv", PartTables::hinges).rows(),
                 table("latches.csv", PartTables::latches).rows(),
                 table("rods.csv", PartTables::rods).rows(),
+                table("rollers.csv", PartTables::rollers).rows(),
                 table("bolts.csv", PartTables::bolts).rows(),
                 table("stock-lengths.csv", PartTables::stockLengths).rows(),
                 table("augers.csv", PartTables::augers).rows(),

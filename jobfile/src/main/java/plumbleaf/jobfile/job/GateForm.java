@@ -41,10 +41,10 @@ final class GateForm {
     static Gate read(Fields gate, int index, List<Run> runs) {
         String id = gate.assumed("id", TextKind.WORDS, "G" + (index + 1), Words.ORDER);
         String kindWord = gate.needed("kind", KIND, "swing");
-        GateKind kind = kind(kindWord, gate);
         String run = gate.needed("run", TextKind.WORDS, "");
         Length station = gate.needed("station", Words.STATION, Length.ZERO);
         Length opening = gate.needed("opening", Words.OPENING, Length.feet(4));
+        GateKind kind = kind(kindWord, gate, opening);
         Optional<Run> fence = runs.stream().filter(is -> is.id().equals(run)).findFirst();
         return new Gate(
                 id,
@@ -69,7 +69,7 @@ final class GateForm {
                 .orElse(true);
     }
 
-    private static GateKind kind(String word, Fields gate) {
+    private static GateKind kind(String word, Fields gate, Length opening) {
         return switch (word) {
             case "pair" ->
                 new GateKind.Pair(
@@ -79,7 +79,9 @@ final class GateForm {
                         opens(gate),
                         holdOpen(gate),
                         MeetingForm.read(gate.object("meeting")));
-            case "slide" -> new GateKind.Slide(gate.needed("slides", Words.SIDE, Side.LEFT));
+            case "slide" ->
+                new GateKind.Slide(
+                        gate.needed("slides", Words.SIDE, Side.LEFT), SlideForm.read(gate.object("slide"), opening));
             case "flagged" -> new GateKind.Flagged(gate.needed("name", TextKind.WORDS, ""));
             default ->
                 new GateKind.Swing(
@@ -199,7 +201,8 @@ final class GateForm {
                 .match(
                         swing -> writeSwing(swing, out),
                         pair -> writePair(pair, out),
-                        slide -> out.put("slides", Words.SIDE, slide.opensTo()),
+                        slide -> out.put("slides", Words.SIDE, slide.opensTo())
+                                .object("slide", spec -> SlideForm.write(slide.spec(), spec)),
                         flagged -> out.words("name", flagged.name()));
         out.object("leaf", leaf -> LeafForm.write(gate.leaf(), leaf));
         out.object("hingePost", post -> SupportForm.write(gate.hingePost().support(), post));

@@ -12,6 +12,7 @@ import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.RodModel;
+import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.ground.LaterGround;
 import plumbleaf.engine.job.Climbable;
 import plumbleaf.engine.job.Gate;
@@ -35,6 +36,9 @@ import plumbleaf.jobfile.input.Nearest;
 
 /** What can only be checked once the whole job is read: names that must exist, places that must lie inside, ids that must differ. */
 final class JobChecks {
+    /** Two sets of rollers, and what is left behind them. Judgement. */
+    private static final Length SHORTEST_TAIL = Length.feet(3);
+
     private static final Length LONGEST_JOB = Length.feet(100 * 5280);
     /** Stands for every sum beyond the longest job, so that sums stay within what a length can hold. */
     private static final Length BEYOND = LONGEST_JOB.plus(Length.inches(1));
@@ -243,7 +247,8 @@ final class JobChecks {
     }
 
     private void leaf(Gate gate, String at) {
-        boolean swings = gate.kind().match(swing -> true, pair -> true, slide -> false, flagged -> false);
+        boolean swings =
+                gate.kind().match(swing -> true, pair -> true, slide -> slides(gate, slide, at), flagged -> false);
         if (!swings) return;
         Length gaps = gate.leaf().hingeGap().plus(gate.leaf().latchGap());
         if (gaps.plus(Length.inches(6)).compareTo(gate.opening()) > 0)
@@ -270,6 +275,32 @@ final class JobChecks {
                         slide -> Optional.<String>empty(),
                         flagged -> Optional.<String>empty())
                 .ifPresent(rod -> rod(rod, at + ".meeting.rod"));
+        latch(gate, at);
+    }
+
+    /** A slide leaf has no hinges; false, since it does not swing. */
+    private boolean slides(Gate gate, GateKind.Slide slide, String at) {
+        fill(gate, at);
+        latch(gate, at);
+        List<String> rollers = new ArrayList<>();
+        for (RollerModel each : catalogue.rollers()) rollers.add(each.id());
+        slide.spec()
+                .rollers()
+                .value()
+                .filter(id -> !rollers.contains(id))
+                .ifPresent(id -> refuse(
+                        at + ".slide.rollers",
+                        "the catalogue has no such rollers",
+                        nearest(id, rollers, "write one of " + String.join(", ", rollers))));
+        if (slide.spec().tail().compareTo(SHORTEST_TAIL) < 0)
+            refuse(
+                    at + ".slide.tail",
+                    "a tail of " + show(slide.spec().tail()) + " leaves no room for two roller posts",
+                    "write 3' or more; half the opening is usual");
+        return false;
+    }
+
+    private void latch(Gate gate, String at) {
         List<String> latches = new ArrayList<>();
         for (LatchModel latch : catalogue.latches()) latches.add(latch.id());
         if (!latches.contains(gate.latch().model()))

@@ -50,6 +50,12 @@ final class GateJson {
         if (gate.hung().size() == 1) hung(gate, gate.hung().get(0), design, members);
         if (gate.hung().size() == 2) members.put("hung", gate.hung(), leaf -> leafOfPair(gate, leaf, design));
         gate.pair().ifPresent(pair -> members.put("meeting", MeetingJson.meeting(pair)));
+        plan.slide()
+                .ifPresent(slide -> members.put(
+                        "slide",
+                        gate.slide()
+                                .map(carried -> SlideJson.carried(slide, carried, design))
+                                .orElseGet(() -> SlideJson.plan(slide))));
         members.put("asSetFits", plan.fits(), AsSetJson::fit);
         members.put("bolts", bolts(gate), AsSetJson::bolt);
         return members.put("loadPath", gate.loadPath(), GateJson::link).build();

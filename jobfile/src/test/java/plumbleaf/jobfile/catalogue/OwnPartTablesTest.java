@@ -55,6 +55,6 @@ class OwnPartTablesTest {
                 .extracting(InputError::text)
                 .containsExactly(
                         "x.csv: no heading tells what these parts are; a hinge has pin_offset_in, a latch holds_lb,"
-                                + " a rod yield_psi, a tube or post wall_in");
+                                + " a rod yield_psi, a set of rollers standoff_in, a tube or post wall_in");
     }
 }

@@ -33,6 +33,10 @@ record Yard(String text) {
         return example("nursery-lane.json");
     }
 
+    static Yard fallow() {
+        return example("fallow-gate.json");
+    }
+
     private static Yard example(String name) {
         try {
             return new Yard(Files.readString(Path.of("..", "examples", name)));
@@ -78,6 +82,7 @@ record Yard(String text) {
                 CATALOGUE.hinges(),
                 CATALOGUE.latches().stream().map(latch -> holding(latch, holds)).toList(),
                 CATALOGUE.rods(),
+                CATALOGUE.rollers(),
                 CATALOGUE.bolts(),
                 CATALOGUE.stock(),
                 CATALOGUE.augers(),

@@ -11,6 +11,7 @@ import plumbleaf.jobfile.catalogue.StandardCatalogue;
 final class Examples {
     static final String NURSERY = example("nursery-lane.json");
     static final String SPIT = example("gannet-spit.json");
+    static final String FALLOW = example("fallow-gate.json");
     static final String KILN = example("kiln-yard.json");
     static final Catalogue CATALOGUE = StandardCatalogue.load();
 

@@ -112,6 +112,10 @@ final class FullJob {
               }
             },
             { "id": "G3", "kind": "slide", "run": "R2", "station": "24'", "opening": "16'", "slides": "right",
+               "slide": {
+                 "tail": "9'", "spacing": "7'", "overlap": "5\\"", "beside": "out", "rollers": "ROLLER-CAGE-3", "uprights": "4'",
+                 "mouthUp": "3/4\\"", "mouthAcross": "1-1/2\\"", "powered": true, "rearPost": { "support": { "kind": "driven", "depth": "4'" } }
+               },
               "leaf": { "fill": { "kind": "mesh", "woven": true, "wire": "0.148\\"", "pitch": "2\\"", "edge": "flat-bar" } } },
             { "id": "G4", "kind": "flagged", "run": "R2", "station": "44'", "opening": "10'", "name": "bifold",
               "leaf": { "fill": { "kind": "sheet", "thickness": "0.0747\\"", "edge": "angle" } } },

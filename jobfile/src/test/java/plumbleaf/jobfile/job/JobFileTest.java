@@ -146,8 +146,8 @@ class JobFileTest {
                         "yard.json:5: runs[0].infill \"0'\": this must be more than zero; write a length above zero, or leave the key away",
                         "yard.json:8: gates[0].run \"R7\": there is no run R7; write R1",
                         "yard.json:8: gates[0].opening \"50\": a length needs its unit; write 50\" or 4' 2\"",
-                        "yard.json:8: gates[0].sight: this key is not known here; leave it away; the keys here are id, kind, hinge,"
-                                + " swing, opens, holdOpen, run, station, opening, leaf, hingePost, latchPost, hinges, latch,"
+                        "yard.json:8: gates[0].sight: this key is not known here; leave it away; the keys here are id, kind, run,"
+                                + " station, opening, hinge, swing, opens, holdOpen, leaf, hingePost, latchPost, hinges, latch,"
                                 + " loads, asSet, release, obstacles");
     }
 

@@ -73,7 +73,9 @@ class PacketTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"nursery-lane.json", "kiln-yard.json", "gannet-spit.json", "heron-walk.json"})
+    @ValueSource(
+            strings = {"nursery-lane.json", "kiln-yard.json", "gannet-spit.json", "heron-walk.json", "fallow-gate.json"
+            })
     void theSameJobGivesTheSameBytes(String name) throws IOException {
         Design once = design(example(name));
         Design again = design(example(name));

@@ -186,7 +186,7 @@ class TradeNumbersCheck {
         for (Bay bay : layout.bays())
             bays.add(new Assembly.StyledBay(
                     bay, style, BayGoods.of(bay, style, CATALOGUE, layout.run(bay.run()), section())));
-        Assembly assembly = new Assembly(posts, bays, List.of(), List.of(), List.of(), List.of());
+        Assembly assembly = new Assembly(posts, bays, List.of(), List.of(), List.of(), List.of(), List.of());
         return Quotes.of(assembly, job, BOOK, Saws.USUAL, new ProvenCutPlanner(), Stated.open());
     }
 

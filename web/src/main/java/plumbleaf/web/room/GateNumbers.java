@@ -36,6 +36,11 @@ final class GateNumbers {
             panels.add(numbers.hinges(leaf));
         }
         gate.pair().ifPresent(pair -> panels.add(PairNumbers.panel(gate.id(), pair, figures)));
+        gate.plan()
+                .slide()
+                .ifPresent(slide ->
+                        panels.add(SlideNumbers.way(gate.id(), gate.plan().sentence(), slide, figures)));
+        gate.slide().ifPresent(slide -> panels.addAll(SlideNumbers.carried(gate.id(), slide, figures)));
         if (!gate.loadPath().isEmpty()) panels.add(numbers.loadPath());
         for (Leaf leaf : gate.plan().leaves()) panels.add(numbers.leaf(leaf));
         return panels;

@@ -19,6 +19,8 @@ final class GatesRoom {
             panels.add(Panel.of("Gate " + id, id)
                     .withNotes(Notes.pressing(notes))
                     .withFields(gate(opened, "gates[" + i + "]", id)));
+            panels.add(SlideFields.kinds(
+                    opened.text().value("gates[" + i + "].kind").orElse("swing"), id));
             panels.addAll(LeafPanels.of(opened, "gates[" + i + "]", id));
             panels.add(Panel.of("Posts", id).withFields(build(opened, "gates[" + i + "]", id)));
             panels.add(HangingPanel.of(opened, "gates[" + i + "]", id));
@@ -33,7 +35,9 @@ final class GatesRoom {
     }
 
     private static List<Field> gate(Opened opened, String at, String id) {
-        boolean pair = opened.text().value(at + ".kind").filter("pair"::equals).isPresent();
+        String kind = opened.text().value(at + ".kind").orElse("swing");
+        if (kind.equals("slide")) return SlideFields.of(opened, at, id);
+        boolean pair = kind.equals("pair");
         List<Field> fields = new ArrayList<>();
         fields.add(opened.field(at + ".station", "Station", Unit.FEET, id));
         fields.add(opened.field(at + ".opening", "Opening", Unit.INCHES, id));
@@ -59,16 +63,27 @@ final class GatesRoom {
 
     private static List<Field> build(Opened opened, String at, String id) {
         String build = "builds." + id;
-        boolean pair = opened.text().value(at + ".kind").filter("pair"::equals).isPresent();
+        String kind = opened.text().value(at + ".kind").orElse("swing");
         return List.of(
-                opened.pinned(
-                        build + ".hingePost", pair ? "Left post" : "Hinge post", id, Choices.posts(opened.catalogue())),
-                opened.pinned(
-                        build + ".latchPost",
-                        pair ? "Right post" : "Latch post",
-                        id,
-                        Choices.posts(opened.catalogue())),
+                opened.pinned(build + ".hingePost", first(kind), id, Choices.posts(opened.catalogue())),
+                opened.pinned(build + ".latchPost", second(kind), id, Choices.posts(opened.catalogue())),
                 opened.field(build + ".hole", "Hole", Unit.INCHES, id),
                 opened.field(build + ".depth", "Footing depth", Unit.INCHES, id));
+    }
+
+    private static String first(String kind) {
+        return switch (kind) {
+            case "pair" -> "Left post";
+            case "slide" -> "Roller posts";
+            default -> "Hinge post";
+        };
+    }
+
+    private static String second(String kind) {
+        return switch (kind) {
+            case "pair" -> "Right post";
+            case "slide" -> "Receiver post";
+            default -> "Latch post";
+        };
     }
 }

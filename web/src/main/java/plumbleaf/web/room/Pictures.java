@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
@@ -27,6 +28,10 @@ import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.RunProfile;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.documents.view.SitePlan;
+import plumbleaf.documents.view.SlideElevation;
+import plumbleaf.documents.view.SlideSection;
+import plumbleaf.documents.view.SlideSubject;
+import plumbleaf.documents.view.SlideWay;
 import plumbleaf.documents.view.SpaceScene;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
@@ -34,6 +39,7 @@ import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
@@ -75,7 +81,10 @@ final class Pictures {
     private Drawing siteDrawing() {
         Box extents = SitePlan.extents(design.layout(), design.ground());
         Scale scale = fitting(extents.width() * 1.15, extents.height() * 1.3, WIDE_IN, HIGH_IN);
-        return SitePlan.of(design.job(), design.layout(), design.ground(), placed(gate -> true), scale);
+        List<SlidePlan> slides = design.gates().stream()
+                .flatMap(gate -> gate.plan().slide().stream())
+                .toList();
+        return SitePlan.of(design.job(), design.layout(), design.ground(), placed(gate -> true), slides, scale);
     }
 
     /** The drawings that can be laid over those of another state of the job: the plan, each run whole, each leaf's frame. */
@@ -153,8 +162,19 @@ final class Pictures {
         List<GateSubject> leaves = subjects.of(gate);
         if (leaves.size() == 2) pair(gate, leaves.get(0), leaves.get(1), pictures);
         for (GateSubject leaf : leaves) leaf(gate, leaf, pictures);
+        PacketSubjects.slide(design.job(), design, gate).ifPresent(slide -> slide(slide, pictures));
         if (!leaves.isEmpty()) pictures.add(1, inSpace(gate, leaves));
         return pictures;
+    }
+
+    /** The whole leaf with its tail, its way from above, a section at its rollers. */
+    private static void slide(SlideSubject slide, List<Picture> pictures) {
+        double wide = slide.plan().shape().length().inches()
+                + slide.plan().shape().travel().inches();
+        double high = slide.plan().leaf().outline().topAtPin().inches();
+        pictures.add(picture(SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6, WIDE_IN, HIGH_IN)), true));
+        pictures.add(picture(SlideWay.of(slide, fitting(wide * 1.1, high, WIDE_IN, HIGH_IN)), true));
+        pictures.add(picture(SlideSection.of(slide, fitting(high, high * 1.6, HALF_IN, HIGH_IN)), false));
     }
 
     private void pair(GateDesign gate, GateSubject a, GateSubject b, List<Picture> pictures) {

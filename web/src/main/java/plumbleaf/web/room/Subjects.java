@@ -16,7 +16,7 @@ import plumbleaf.engine.line.RunLayout;
 record Subjects(Design design) {
     /** The leaves of a gate that was worked out: one, or two of a pair. */
     List<GateSubject> of(GateDesign gate) {
-        if (gate.plan().leaves().isEmpty()) return List.of();
+        if (gate.plan().hangs().isEmpty()) return List.of();
         if (post(gate.hingePost()).isEmpty() || post(gate.latchPost()).isEmpty()) return List.of();
         return PacketSubjects.subjects(design.job(), design, gate);
     }

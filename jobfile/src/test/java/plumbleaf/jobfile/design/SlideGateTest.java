@@ -1,0 +1,160 @@
+package plumbleaf.jobfile.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.SlideDesign;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.line.PostRole;
+import plumbleaf.engine.sag.LeafState;
+import plumbleaf.engine.sag.SlideCase;
+import plumbleaf.engine.sag.WindWay;
+
+/** A cantilever slide gate from job to price: what must be so whatever its numbers are. */
+class SlideGateTest {
+    private static final Yard FALLOW = Yard.fallow();
+
+    private static SlideDesign slide(Yard yard) {
+        return Yard.gate(yard.design()).slide().orElseThrow();
+    }
+
+    private static double uplift(SlideDesign slide) {
+        double most = 0;
+        for (SlideCase each : slide.cases())
+            if (each.state() == LeafState.CLOSED)
+                most = Math.max(most, -each.rear().down().pounds());
+        return most;
+    }
+
+    @Test
+    void rollersCarryTheWholeWeightWhereverItStands() {
+        SlideDesign slide = slide(FALLOW);
+        double weight = slide.gate().plan().leaf().weight().wet().pounds();
+        for (SlideCase each : slide.cases()) {
+            double carried = each.front().down().pounds() + each.rear().down().pounds();
+            double person = 200 * each.combination().live();
+            assertThat(carried).isCloseTo(weight * each.combination().dead() + person, within(1e-4 * weight));
+        }
+    }
+
+    @Test
+    void windGoesToRollersAndReceiverAndNowhereElse() {
+        for (SlideCase each : slide(FALLOW).cases()) {
+            if (each.combination() != Combination.D_W) continue;
+            double rollers = each.front().acrossLow().pounds()
+                    + each.front().acrossHigh().pounds()
+                    + each.rear().acrossLow().pounds()
+                    + each.rear().acrossHigh().pounds();
+            double receiver = each.receiverLowLb() + each.receiverHighLb();
+            assertThat(rollers + receiver > 0).isEqualTo(each.wind() == WindWay.OUT);
+            if (each.state() != LeafState.CLOSED) assertThat(receiver).isZero();
+        }
+    }
+
+    @Test
+    void aLongerTailLowersTheUpliftAndAStifferFrameNeverDropsMore() {
+        SlideDesign usual = slide(FALLOW);
+        SlideDesign longer = slide(FALLOW.with("\"tail\": \"9'\"", "\"tail\": \"11'\""));
+        assertThat(uplift(longer)).isLessThan(uplift(usual));
+        SlideDesign thinner = slide(FALLOW.with("TUBE-3x3x0.12", "TUBE-3x3x0.083"));
+        assertThat(usual.sag().person()).isLessThan(thinner.sag().person());
+    }
+
+    @Test
+    void aDeeperFootingNeverGivesMoreAcross() {
+        SlideDesign usual = slide(FALLOW);
+        SlideDesign deeper = slide(FALLOW.with("\"depth\": \"60\\\"\"", "\"depth\": \"72\\\"\""));
+        assertThat(deeper.sag().across()).isLessThanOrEqualTo(usual.sag().across());
+        assertThat(deeper.sag().byCause().footings())
+                .isLessThanOrEqualTo(usual.sag().byCause().footings());
+    }
+
+    /** The yard seen from the other side of its own line: outside on the left, sliding to the right. */
+    @Test
+    void theMirroredGateGivesTheSameNumbers() {
+        SlideDesign one = slide(FALLOW);
+        SlideDesign other = slide(FALLOW.with("\"outside\": \"right\"", "\"outside\": \"left\"")
+                .with("\"slides\": \"left\"", "\"slides\": \"right\""));
+        assertThat(other.sag().total().inches()).isCloseTo(one.sag().total().inches(), within(1e-9));
+        assertThat(other.cases()).hasSameSizeAs(one.cases());
+        for (int i = 0; i < one.cases().size(); i++) {
+            assertThat(other.cases().get(i).front().down().pounds())
+                    .isCloseTo(one.cases().get(i).front().down().pounds(), within(1e-6));
+            assertThat(other.cases().get(i).rear().acrossLow().pounds())
+                    .isCloseTo(one.cases().get(i).rear().acrossLow().pounds(), within(1e-6));
+        }
+    }
+
+    @Test
+    void itsThirdPostStandsInTheFenceAndIsDugAndBought() {
+        Design design = FALLOW.design();
+        assertThat(design.layout().posts().stream()
+                        .filter(post -> post.role() == PostRole.ROLLER)
+                        .toList())
+                .hasSize(1);
+        String rear = Yard.gate(design).slide().orElseThrow().rearPost();
+        assertThat(design.post(rear).orElseThrow().hole().isZero()).isFalse();
+        assertThat(design.quote().takeoff().lines().stream()
+                        .anyMatch(line -> line.item().equals("ROLLER-CAGE-3")))
+                .isTrue();
+        assertThat(design.quote().takeoff().lines().stream()
+                        .anyMatch(line -> line.item().equals("slide-receiver")))
+                .isTrue();
+    }
+
+    @Test
+    void anUnknownCapacityIsNeverAPass() {
+        String sheet = "\"parts\": [ { \"file\": \"own.csv\", \"rows\": [\"id,name,standoff_in,source\","
+                + " \"OWN,our rollers,4,sheet\"] } ], \"runs\"";
+        Yard own = FALLOW.with("\"runs\"", sheet).with("\"rollers\": \"ROLLER-CAGE-3\"", "\"rollers\": \"OWN\"");
+        List<Finding> findings = own.design().findings();
+        assertThat(findings)
+                .filteredOn(finding ->
+                        finding.id().equals("slide.rollers") || finding.id().equals("slide.guides"))
+                .hasSize(2)
+                .allSatisfy(finding -> assertThat(finding.severity()).isEqualTo(Severity.CANNOT_SAY));
+    }
+
+    @Test
+    void groundThatRisesOnTheRunBackStrikesAndSaysWhatHelps() {
+        Yard rising = FALLOW.with(
+                "\"station\": \"8'\", \"setup\": \"H1\", \"rod\": \"4' 2\\\"\"",
+                "\"station\": \"8'\", \"setup\": \"H1\", \"rod\": \"3' 8\\\"\"");
+        Finding strikes = Yard.findings(rising.design(), "slide.strikes").get(0);
+        assertThat(strikes.severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(strikes.message()).contains("on the run-back");
+        assertThat(strikes.remedies()).extracting(Remedy::id).contains("raise-leaf", "grade-runback");
+    }
+
+    @Test
+    void withoutRoomForTheRearRollersItSaysSo() {
+        Design design = FALLOW.with("\"slides\": \"left\"", "\"slides\": \"right\"")
+                .with("\"tail\": \"9'\"", "\"tail\": \"20'\"")
+                .design();
+        assertThat(Yard.gate(design).slide()).isEmpty();
+        assertThat(Yard.findings(design, "slide.rear")).hasSize(1);
+    }
+
+    @Test
+    void everyRailIsMadeOfWhatAYardKeeps() {
+        GateDesign gate = Yard.gate(FALLOW.design());
+        assertThat(gate.plan()
+                        .leaves()
+                        .get(0)
+                        .of(MemberRole.BOTTOM_RAIL)
+                        .get(0)
+                        .longPoint()
+                        .inFeet())
+                .isGreaterThan(24);
+        assertThat(FALLOW.design().quote().takeoff().findings())
+                .noneSatisfy(finding -> assertThat(finding.id()).contains("long"));
+    }
+}
