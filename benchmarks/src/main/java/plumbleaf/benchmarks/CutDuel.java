@@ -71,6 +71,7 @@ final class CutDuel {
             boolean proven = text.contains("Optimal solution found") || text.contains("INTEGER OPTIMAL");
             if (run.isEmpty() || !found.find()) return "nothing in " + MOST_SECONDS + " s";
             long theirs = Math.round(Double.parseDouble(found.group(1)));
+            if (theirs == 0) return "nothing in " + MOST_SECONDS + " s";
             String took = Figure.text(run.get().millis() / 1000) + " s, ";
             if (!proven) return took + theirs + " bars, not proven";
             return took + (theirs == bars ? "same" : "**" + theirs + " bars**") + ", "
