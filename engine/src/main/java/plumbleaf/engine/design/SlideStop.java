@@ -19,7 +19,7 @@ final class SlideStop {
     /**
      * Peak force {@code F = v sqrt(k W / g)}: all of the leaf's energy taken by the receiver's post as a cantilever along the fence and by its footing, struck at half the
      * leaf's height. The stiff end of the soil. The leaf and a rubber give too, so this is on the safe side.
-     * Source: energy balance of a mass on a spring. Check: SlideStopTest.
+     * Source: energy balance of a mass on a spring. Check: SlideGateTest, against a post that is held rigidly.
      */
     static Force peak(SlideGate gate, Speed speed) {
         double v = speed.mph() * INCHES_PER_SECOND_PER_MPH;

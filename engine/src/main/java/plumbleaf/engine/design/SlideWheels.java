@@ -66,7 +66,7 @@ final class SlideWheels {
     /**
      * The most used bolt of a bracket: shear alike on all, tension on the upper row from the load's offset before the post's face and from the push across, {@code T = (R e / b +
      * H) / (n / 2)}. One plane of shear, thread in it. The post's wall under them is judged as its maker's plate allows and is not here.
-     * Source: statics; AISC 360-22 J3.7, Table J3.2. Check: SlideWheelsTest.
+     * Source: statics; AISC 360-22 J3.7, Table J3.2. Check: SlideGateTest, from the numbers that are printed.
      */
     Most bolts() {
         return most(this::boltUse, true);

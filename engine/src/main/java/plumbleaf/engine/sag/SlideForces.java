@@ -21,7 +21,7 @@ public final class SlideForces {
      *
      * <p>Closed, the wind goes to the rollers and the receiver where they are; anywhere else to the rollers alone, and a nose just off its receiver strains them most. The
      * fence beside the posts pushes them too, until the open leaf stands before it. A person may hang on the nose anywhere. Soil: likely.
-     * Source: combinations ASCE 7-16 2.4.1, with ice 2.4.3; supports from statics. Checks: SlideStaticsCheck, SlideForcesTest.
+     * Source: combinations ASCE 7-16 2.4.1, with ice 2.4.3; supports from statics. Checks: SlideStaticsCheck, SlideGateTest.
      */
     public static List<SlideCase> of(SlideGate gate, SlideLoads loads) {
         List<SlideCase> all = new ArrayList<>();

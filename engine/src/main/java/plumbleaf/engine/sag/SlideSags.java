@@ -25,7 +25,7 @@ public final class SlideSags {
      * a rigid turn: the leaf sits on the lower wheel in front and rises to the upper one behind, so the nose sinks by {@code p x / s}, x from the front rollers to the
      * nose, s between the rollers. Both wheels' wear does the same over the years, the front one's sinking the nose by itself besides: {@code w (1 + 2 x / s)}.
      * Linear; exact within the theory of Euler and Bernoulli.
-     * Source: unit load method, any text on structural analysis; play by geometry. Checks: SlideStaticsCheck, SlideSagTest.
+     * Source: unit load method, any text on structural analysis; play by geometry. Checks: SlideStaticsCheck, SlideNoseCheck.
      */
     public static SlideSag of(SlideGate gate, SlideLoads loads, LifeJudgement life) {
         SlideFrame frame = new SlideFrame(gate, 0, false, PierSprings::likely);

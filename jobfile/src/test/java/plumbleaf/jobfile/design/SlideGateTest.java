@@ -4,19 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.design.SlideDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.SlideCase;
 import plumbleaf.engine.sag.WindWay;
+import plumbleaf.engine.section.Section;
+import plumbleaf.engine.strength.WheelOnTube;
+import plumbleaf.jobfile.catalogue.StandardCatalogue;
 
 /** A cantilever slide gate from job to price: what must be so whatever its numbers are. */
 class SlideGateTest {
@@ -108,6 +115,59 @@ class SlideGateTest {
         assertThat(design.quote().takeoff().lines().stream()
                         .anyMatch(line -> line.item().equals("slide-receiver")))
                 .isTrue();
+    }
+
+    /** {@code 10 Fy t^2} is {@code 2 Fy t (7.5 t) / 1.5}: with Fy 36 ksi and a design wall of 0.1116 in., 4,484 lb. */
+    @Test
+    void aWheelOnTheSquareRailIsHeldByBothItsWalls() {
+        Section rail = StandardCatalogue.load().section("TUBE-3x3x0.12").orElseThrow();
+        assertThat(WheelOnTube.allowable(rail).pounds()).isCloseTo(4483.6, within(0.5));
+    }
+
+    /** {@code F = v sqrt(k m)}: in proportion to the speed, and never more than into a post that nothing but its own steel lets give. */
+    @Test
+    void aLeafStrikesItsStopInProportionToItsSpeed() {
+        SlideDesign usual = slide(FALLOW.with("\"shotError\": \"1/4\\\"\"", "\"slamSpeed\": \"2 mph\""));
+        SlideDesign twice = slide(FALLOW.with("\"shotError\": \"1/4\\\"\"", "\"slamSpeed\": \"4 mph\""));
+        assertThat(twice.stop().pounds()).isCloseTo(2 * usual.stop().pounds(), within(1e-6));
+        Outline outline = usual.gate().plan().leaf().outline();
+        double height = (outline.corners().get(1).z().inches()
+                                + outline.corners().get(2).z().inches())
+                        / 2
+                - usual.gate().receiver().grade().inches();
+        double steel = 3 * 29e6 * usual.gate().receiver().steel().ixIn4() / Math.pow(height, 3);
+        double mass = usual.gate().plan().leaf().weight().wet().pounds() / 386.0886;
+        assertThat(usual.stop().pounds()).isPositive().isLessThan(2 * 17.6 * Math.sqrt(steel * mass));
+    }
+
+    /**
+     * From the numbers that the calculation book prints: A307, {@code Fnt 45, Fnv 27 ksi}, omega 2, {@code Fnt' = 1.3 Fnt - 2 (Fnt / Fnv) V / A}.
+     * Source: AISC 360-22 J3-3, Table J3.2.
+     */
+    @Test
+    void theBoltsOfTheRollersCanBeFollowedFromWhatIsPrinted() {
+        LinkUse bolts = Yard.gate(FALLOW.design()).loadPath().stream()
+                .filter(link -> link.link().equals("roller bolts"))
+                .findFirst()
+                .orElseThrow();
+        Matcher said = Pattern.compile(
+                        "R (-?[\\d,]+) lb, H ([\\d,]+) lb, e ([\\d.]+) in., b ([\\d.]+) in., (\\d+) bolts"
+                                + " ([\\d.]+) in. A307")
+                .matcher(bolts.work().numbers());
+        assertThat(said.matches()).as(bolts.work().numbers()).isTrue();
+        double load = Math.abs(number(said.group(1)));
+        int count = Integer.parseInt(said.group(5));
+        double area = Math.PI / 4 * number(said.group(6)) * number(said.group(6));
+        double shear = load / count / area;
+        double tension =
+                (load * number(said.group(3)) / number(said.group(4)) + number(said.group(2))) / (count / 2.0) / area;
+        double left = Math.min(45_000, 1.3 * 45_000 - 2 * 45.0 / 27.0 * shear) / 2;
+        double use = Math.max(shear / (27_000 / 2.0), tension / left);
+        assertThat(bolts.utilisation()).isCloseTo(use, within(0.01 * use));
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.replace(",", ""));
     }
 
     @Test
