@@ -79,7 +79,7 @@ final class BookVerb {
     /** Prices up or down by a share, with their history. */
     @Command(
             name = "raise",
-            description = "Raises or lowers the prices of materials by a share, and writes down what they were.",
+            description = "Raises or lowers prices by a share, and writes down what they were.",
             mixinStandardHelpOptions = true,
             footer = {"", "The old prices go to history.csv beside the tables, with the day and why."})
     static final class Raise implements Callable<Integer> {
@@ -94,6 +94,13 @@ final class BookVerb {
 
         @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Who said so, in which letter.")
         private String why = "";
+
+        @Option(
+                names = "--of",
+                paramLabel = "WHAT",
+                defaultValue = "materials",
+                description = "materials, charges or wage (the hourly rate). Default: materials.")
+        private String of = "materials";
 
         @Option(names = "--supplier", paramLabel = "NAME", description = "Only this supplier's.")
         private String supplier = "";
@@ -110,18 +117,22 @@ final class BookVerb {
             LocalDate day = TextKind.DATE.read().apply(date).match(read -> read.is(), refused -> {
                 throw BadInput.of("plumbleaf book raise", "--date " + date + ": " + refused.problem(), refused.cure());
             });
-            PriceRise rise = new PriceRise(share(), day, why, supplier, item);
-            PriceBooks.Source materials = Books.source(folder, "materials.csv");
-            PriceRise.Raised raised = rise.on(materials.text());
+            PriceRise.Of what = PriceRise.Of.of(of)
+                    .orElseThrow(() -> BadInput.of(
+                            "plumbleaf book raise",
+                            "--of " + of + " cannot be raised",
+                            "write materials, charges or wage"));
+            PriceRise rise = new PriceRise(what, share(), day, why, supplier, item);
+            PriceBooks.Source before = Books.source(folder, what.table());
+            PriceRise.Raised raised = rise.on(before.text());
             if (raised.changed() == 0)
-                throw BadInput.of(
-                        materials.file(), "no row is of that supplier and item", "check the names in the table");
+                throw BadInput.of(before.file(), "no row is of that supplier and item", "check the names in the table");
             Path history = folder.resolve("history.csv");
-            String before = Files.exists(history)
+            String told = Files.exists(history)
                     ? new String(JobDoor.bytes(history), StandardCharsets.UTF_8)
                     : PriceRise.HISTORY_HEAD;
-            Written.text(history, before + raised.history(), true);
-            Written.text(folder.resolve("materials.csv"), raised.table(), true);
+            Written.text(history, told + raised.history(), true);
+            Written.text(folder.resolve(what.table()), raised.table(), true);
             answer.document(Json.object().put("changed", raised.changed()).build());
             answer.say(raised.changed() + " prices changed by " + by + "; what they were is in " + history + ".");
             return ExitCode.FINE;

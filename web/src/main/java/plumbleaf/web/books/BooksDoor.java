@@ -103,6 +103,7 @@ class BooksDoor {
             @PathVariable String book,
             @RequestParam String by,
             @RequestParam String why,
+            @RequestParam(defaultValue = "materials") String of,
             @RequestParam(defaultValue = "") String supplier,
             @RequestParam(defaultValue = "") String item) {
         if (!books.isOfTheHouse(book)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
@@ -111,15 +112,17 @@ class BooksDoor {
                     request,
                     HttpStatus.UNPROCESSABLE_CONTENT,
                     List.of("Say by how many per cent, such as 4 or -2.5, and why."));
+        PriceRise.Of what = PriceRise.Of.of(of)
+                .orElseThrow(() -> new ResponseStatusException(HttpStatus.BAD_REQUEST, "No such prices"));
         BigDecimal share = new BigDecimal(by.strip().replace("%", "")).movePointLeft(2);
         LocalDate day = LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
-        int changed =
-                books.raise(book, new PriceRise(share, day, why.strip(), supplier.strip(), item.strip()), me(request));
+        int changed = books.raise(
+                book, new PriceRise(what, share, day, why.strip(), supplier.strip(), item.strip()), me(request));
         if (changed == 0)
             return shown(
                     request,
                     HttpStatus.UNPROCESSABLE_CONTENT,
-                    List.of("No material of the book is of that supplier and item; check the names in its table."));
+                    List.of("Nothing in the book is of that supplier and item; check the names in its table."));
         return back();
     }
 

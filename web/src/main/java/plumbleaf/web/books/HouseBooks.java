@@ -116,9 +116,10 @@ public class HouseBooks {
     /** Raises a book of the house and writes down what was; how many prices changed. */
     int raise(String book, PriceRise rise, String who) {
         return database.together(() -> {
-            PriceRise.Raised raised = rise.on(table(book, MATERIALS).orElse(""));
+            String name = rise.of().table();
+            PriceRise.Raised raised = rise.on(table(book, name).orElse(""));
             if (raised.changed() == 0) return 0;
-            put(book, MATERIALS, raised.table(), who);
+            put(book, name, raised.table(), who);
             put(book, HISTORY, table(book, HISTORY).orElse(PriceRise.HISTORY_HEAD) + raised.history(), who);
             return raised.changed();
         });
