@@ -28,7 +28,9 @@ import plumbleaf.jobfile.json.Node;
         name = "calendar",
         description = "Lays the work of one or more jobs in days, without two jobs on one crew.",
         mixinStandardHelpOptions = true,
-        footer = {"", "Jobs are laid in the order given; digging waits for a job's locate ticket. Call before you dig."
+        footer = {
+            "",
+            "Jobs are laid in the order given, without what is done or billed to the end; digging waits for a job's locate ticket. Call before you dig."
         })
 final class CalendarVerb implements Callable<Integer> {
     private static final int MOST_CREWS = 50;
@@ -122,7 +124,7 @@ final class CalendarVerb implements Callable<Integer> {
     }
 
     private static JobPlan plan(Design design, LocalDate first) {
-        return JobPlan.of(design.job(), design.quote().schedule(), first);
+        return JobPlan.of(design.job(), design.quote(), first);
     }
 
     private static LocalDate date(String option, String text) {

@@ -321,7 +321,15 @@ class LocalPagesTest {
                 .with(csrf())
                 .param("crews", "2")
                 .param("cold", "7")
-                .param("rain", "10"));
+                .param("rain", "12.5"));
+        assertThat(send(get("/calendar/days.csv")).getContentAsString()).contains("house,rain pct,12.5,");
+        MockHttpServletResponse refused = send(post("/calendar/house")
+                .with(csrf())
+                .param("crews", "2")
+                .param("cold", "7")
+                .param("rain", "101"));
+        assertThat(refused.getStatus()).isEqualTo(422);
+        assertThat(refused.getContentAsString()).contains("from 0 to 100, such as 12.5");
         assertThat(send(get("/calendar?from=2027-05-03")).getContentAsString())
                 .contains("Kiln yard, dig and set posts", "crew 2", "<svg");
         assertThat(send(get("/calendar.ics?from=2027-05-03")).getContentAsString())

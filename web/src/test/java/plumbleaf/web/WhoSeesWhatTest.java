@@ -8,6 +8,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -199,6 +201,54 @@ class WhoSeesWhatTest {
         assertThat(send(knock("POST", at + "/accept").param("name", "Odalys Venn"))
                         .getStatus())
                 .isEqualTo(404);
+    }
+
+    @Test
+    void aCustomerTicksOptionsSeesTheTotalAndAcceptsWithThem() throws Exception {
+        String offered = example("nursery-lane").replace("\"stages\": [", """
+                        "options": [
+                          { "id": "O1", "name": "Thin contingency", "kind": "extra", "edits": ["money.contingency=1%"] },
+                          { "id": "O2", "name": "Lower margin", "kind": "extra", "edits": ["money.margin=15%"] },
+                          { "id": "O3", "name": "No contingency", "kind": "extra", "edits": ["money.contingency=0%"] }
+                        ],
+                        "stages": [""");
+        StoredJob choices = store.create("Choices", offered, "Wen Hallow");
+        Secret secret = links.make(choices, List.of("proposal.pdf"), 14, "Wen Hallow");
+        String at = "/c/" + secret.text();
+        String plain = send(knock("GET", at)).getContentAsString();
+        assertThat(plain).contains("Thin contingency", "Lower margin").doesNotContain("Total with tax");
+        String two = send(knock("GET", at + "?tick=O1&tick=O2")).getContentAsString();
+        assertThat(two).contains("The job as described", "You accept it with Thin contingency, Lower margin, $");
+        List<Long> sum = new ArrayList<>();
+        Matcher rows =
+                Pattern.compile("<dd class=\"short\">([^<]*\\$[^<]*)</dd>").matcher(two);
+        while (rows.find()) {
+            String row = rows.group(1);
+            long cents = Long.parseLong(row.replaceAll("[^0-9]", ""));
+            sum.add(row.startsWith("$") || row.startsWith("+") ? cents : -cents);
+        }
+        long total = sum.remove(sum.size() - 1);
+        assertThat(sum).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(sum.stream().mapToLong(Long::longValue).sum()).isEqualTo(total);
+
+        String today = LocalDate.now(ZoneOffset.UTC).toString();
+        MockHttpServletResponse both = send(knock("POST", at + "/accept")
+                .param("name", "Odalys Venn")
+                .param("date", today)
+                .param("tick", "O1", "O3"));
+        assertThat(both.getStatus()).isEqualTo(422);
+        assertThat(both.getContentAsString()).contains("Tick what can be built together.");
+        assertThat(links.of(choices.id()).get(0).isAccepted()).isFalse();
+
+        MockHttpServletResponse taken = send(knock("POST", at + "/accept")
+                .param("name", "Odalys Venn")
+                .param("date", today)
+                .param("tick", "O1", "O2"));
+        assertThat(taken.getStatus()).isEqualTo(303);
+        assertThat(links.of(choices.id()).get(0).ticked()).startsWith("with Thin contingency, Lower margin, $");
+        assertThat(send(knock("GET", at)).getContentAsString())
+                .contains("Odalys Venn accepted this on " + today + ", with Thin contingency, Lower margin, $")
+                .doesNotContain("/accept\"");
     }
 
     @ParameterizedTest

@@ -11,7 +11,7 @@ import plumbleaf.engine.job.OldFence;
  * A job that wants its days.
  *
  * @param job what it is called
- * @param schedule its work in order
+ * @param schedule its work in order, what is done left out
  * @param notBefore earliest day of its first work
  * @param tickets days on which anyone may dig; where there are none digging waits for nothing here
  * @param pullsConcrete whether taking the old fence down is digging too
@@ -28,12 +28,12 @@ public record JobPlan(
         tickets = List.copyOf(tickets);
     }
 
-    /** Work of a job from a day on, or from the one agreed where that is later. */
-    public static JobPlan of(Job job, Schedule schedule, LocalDate notBefore) {
+    /** What is left to do of a job, from a day on, or from the one agreed where that is later. */
+    public static JobPlan of(Job job, Quote quote, LocalDate notBefore) {
         LocalDate agreed = job.site().start().or(notBefore);
         return new JobPlan(
                 job.title(),
-                schedule,
+                WorkLeft.of(job, quote, notBefore),
                 agreed.isAfter(notBefore) ? agreed : notBefore,
                 job.existing().tickets(),
                 job.existing().fences().stream().anyMatch(OldFence::concrete),

@@ -95,7 +95,7 @@ class CalendarDoor {
         List<String> wrong = new ArrayList<>();
         int many = count(crews, 1, MOST_CREWS, "Crews", wrong);
         int days = count(cold, 0, 60, "Days of cure while it may freeze", wrong);
-        int share = count(rain, 0, 100, "Days kept for rain, in per cent,", wrong);
+        double share = percent(rain, wrong);
         if (!wrong.isEmpty()) return refused(request, wrong);
         HouseDays now = store.house();
         for (DayOff off : now.off())
@@ -203,6 +203,14 @@ class CalendarDoor {
         if (count >= least && count <= most) return count;
         wrong.add(what + ": write a whole number from " + least + " to " + most + ".");
         return least;
+    }
+
+    private static double percent(String text, List<String> wrong) {
+        String typed = text.strip();
+        if (typed.matches("\\d{1,3}(\\.\\d{1,2})?") && Double.parseDouble(typed) <= 100)
+            return Double.parseDouble(typed);
+        wrong.add("Days kept for rain, in per cent: write a number from 0 to 100, such as 12.5.");
+        return 0;
     }
 
     private LaidOut laid(Frame frame, LocalDate first) {

@@ -32,7 +32,7 @@ record LaidOut(HouseDays house, List<Booking> bookings, List<CalendarDate> dates
         List<FrostMonths> frost = new ArrayList<>();
         for (int i = latest.size() - 1; i >= 0; i--) {
             Design design = latest.get(i);
-            plans.add(JobPlan.of(design.job(), design.quote().schedule(), first));
+            plans.add(JobPlan.of(design.job(), design.quote(), first));
             frost.add(design.job().site().frost().months());
             for (CalendarDate date : CalendarDate.of(design))
                 if (!date.day().isBefore(first) && (seesMoney || !date.isMoney())) dates.add(date);
