@@ -205,7 +205,7 @@ class WhoSeesWhatTest {
 
     @Test
     void aCustomerTicksOptionsSeesTheTotalAndAcceptsWithThem() throws Exception {
-        String offered = example("nursery-lane").replace("\"stages\": [", """
+        String offered = example("nursery-lane-settled").replace("\"stages\": [", """
                         "options": [
                           { "id": "O1", "name": "Thin contingency", "kind": "extra", "edits": ["money.contingency=1%"] },
                           { "id": "O2", "name": "Lower margin", "kind": "extra", "edits": ["money.margin=15%"] },

@@ -20,11 +20,11 @@ class WorkLeftTest {
 
     @Test
     void aJobBilledToTheEndTakesNoDayAndOneBilledInPartAll() {
-        String total = DESIGN.quote().price().total().plain();
+        String total = DESIGN.quote().price().total().text();
         assertThat(left(bill("bills", total), DUG).tasks()).isEmpty();
         assertThat(left(bill("bills", total), DUG).siteDays()).isZero();
         assertThat(left(bill("paid", total), DUG).tasks()).isEmpty();
-        assertThat(left(bill("bills", "100.00"), DUG).tasks())
+        assertThat(left(bill("bills", "$100.00"), DUG).tasks())
                 .isEqualTo(DESIGN.quote().schedule().tasks());
     }
 

@@ -23,7 +23,7 @@ class PriceRiseTest {
         PriceRise.Raised raised = new PriceRise(of, new BigDecimal("0.05"), DAY, "their letter", "", "").on(old.text());
         assertThat(raised.changed()).isPositive();
         List<PriceBooks.Source> now = tables.stream()
-                .map(table -> table == old ? new PriceBooks.Source(old.file(), raised.table()) : table)
+                .map(table -> table.equals(old) ? new PriceBooks.Source(old.file(), raised.table()) : table)
                 .toList();
         PriceBooks.Answer answer = PriceBooks.read("mine", now.get(0), now.get(1), now.get(2), now.get(3));
         assertThat(answer.errors()).isEmpty();
