@@ -52,7 +52,7 @@ abstract class JobStoreRules {
             sql.sql("insert into customer_link values (?, ?, ?, 1, 'p', 'Wen', 1, 2, null)")
                     .params("l" + each, "t" + each, each.text())
                     .update();
-            sql.sql("insert into acceptance values (?, 'Odalys', '2027-05-03', 1)")
+            sql.sql("insert into acceptance (link, name, said_on, made_at) values (?, 'Odalys', '2027-05-03', 1)")
                     .param("l" + each)
                     .update();
             sql.sql("insert into receipt values (?, 's', 'i', 1, 'Wen', 1)")
