@@ -1,5 +1,6 @@
 package plumbleaf.documents.packet;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
@@ -25,20 +26,26 @@ public final class AsBuilt {
                         + ", is phoned in the same day: the checks were made for the planned ones.");
         for (RunLayout run : subject.layout().runs()) posts(paper, subject, run);
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
+        for (SlidePaper gate : subject.slides()) SlideRecords.asBuilt(paper, subject, gate);
         changes(paper, subject);
-        paper.heading("Photographs")
-                .add(new Block.TickList(
-                        List.of(
-                                "Locate marks and white lines before the first hole: no. ______",
-                                "Every hole with a tape in it: no. ______ to ______",
-                                "What was found in the ground, rock, roots, old concrete: no. ______",
-                                "Hinges, latch and rod from close by, gate shut and open: no. ______",
-                                "The whole line from both ends: no. ______"),
-                        false));
+        paper.heading("Photographs").add(new Block.TickList(photographs(subject), false));
         paper.heading("Redlines");
         paper.add(new Block.Blank(List.of("Anything that differs from the drawings, with a sketch"), 1.6));
         paper.add(new Block.Blank(List.of("Foreman", "Date", "Checked in the office"), 0.4));
         return paper.paper();
+    }
+
+    private static List<String> photographs(PacketSubject subject) {
+        List<String> wanted = new ArrayList<>(List.of(
+                "Locate marks and white lines before the first hole: no. ______",
+                "Every hole with a tape in it: no. ______ to ______",
+                "What was found in the ground, rock, roots, old concrete: no. ______"));
+        if (!subject.gates().isEmpty())
+            wanted.add("Hinges, latch and rod from close by, gate shut and open: no. ______");
+        if (!subject.slides().isEmpty())
+            wanted.add("Rollers, stops and receiver from close by, slide shut and open: no. ______");
+        wanted.add("The whole line from both ends: no. ______");
+        return wanted;
     }
 
     private static void posts(Paper.Builder paper, PacketSubject subject, RunLayout run) {

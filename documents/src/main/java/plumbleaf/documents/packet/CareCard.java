@@ -63,29 +63,51 @@ public final class CareCard {
                                                     .inches())
                                             + ": loosen the jam nut, turn the rod in or out on the upper hinge half a turn at a time, tighten again. A wrench that fits the nut snugly."));
         }
+        for (SlidePaper gate : subject.slides()) SlideRecords.care(paper, subject, gate);
         paper.heading("When");
         Table.Builder when = Table.with(Column.tick("Done"), Column.left("When"), Column.words("What"));
-        when.row("\u2610", "after 1 month", "Tighten hinge nuts and latch screws; wood has shrunk under them.");
-        when.row(
-                "\u2610",
-                "dry wood, first season",
-                "Stain or seal once a drop of water soaks in; then every 2 to 4 years by product (common practice, no source).");
+        boolean hinged = !subject.gates().isEmpty();
+        boolean slides = !subject.slides().isEmpty();
+        if (hinged || !slides)
+            when.row("\u2610", "after 1 month", "Tighten hinge nuts and latch screws; wood has shrunk under them.");
+        if (slides)
+            when.row(
+                    "\u2610",
+                    "after 1 month",
+                    "Look at roller, stop and receiver bolts; one that turns by hand: call us.");
+        if (hasWood(subject))
+            when.row(
+                    "\u2610",
+                    "dry wood, first season",
+                    "Stain or seal once a drop of water soaks in; then every 2 to 4 years by product (common practice, no source).");
         when.row(
                 "\u2610",
                 "spring and fall",
                 "Look along the fence, open the gate slowly all the way, listen, write the gaps above.");
+        String greased = hinged || !slides
+                ? slides ? "Oil the hinges, grease the rollers; " : "Oil the hinges; "
+                : "Grease the rollers; ";
         when.row(
                 "\u2610",
                 "every year",
-                "Oil the hinges; touch up bare steel with zinc-rich paint; clear soil and mulch from under the gate.");
+                greased + "touch up bare steel with zinc-rich paint; clear soil and mulch from under the gate.");
         paper.add(when.table());
         paper.heading("Normal, and not");
         paper.say(
-                "Normal: boards crack along the grain, turn gray, open gaps in summer. Not normal: a post that moves when you push it, a gate that drags or does not latch, rust at a weld.");
+                (hasWood(subject) ? "Normal: boards crack along the grain, turn gray, open gaps in summer. " : "")
+                        + "Not normal: a post that moves when you push it, a gate that drags or does not latch, rust at a weld.");
         paper.say(
                 "It voids our promise to hang loads on the gate, to swing on it, to fasten screens or solid panels to the fence, or to dig within 2 ft of a post.");
         paper.add(new Block.Blank(
                 List.of("Call us: " + String.join(" \u00b7 ", subject.options().contractor())), 0.6));
         return paper.paper();
+    }
+
+    /** A hinged leaf may be clad in boards whatever its fence is; a fence on steel rails has none. */
+    private static boolean hasWood(PacketSubject subject) {
+        return !subject.gates().isEmpty()
+                || subject.layout().runs().stream()
+                        .flatMap(run -> run.style().stream())
+                        .anyMatch(style -> style.rails().match(lying -> true, wood -> true, steel -> false));
     }
 }

@@ -43,10 +43,19 @@ public final class HandOver {
                             + subject.length(
                                     gate.subject().plan().opening().clear().inches()) + " clear",
                     "hinge side and swing as initialed; opens all the way and shuts without a lift");
+        for (SlidePaper gate : subject.slides())
+            built.rowAbout(
+                    gate.id(),
+                    "\u2610",
+                    "Gate " + gate.id() + ", "
+                            + subject.length(
+                                    gate.subject().plan().shape().opening().inches()) + " clear, a slide",
+                    "side it opens to as initialed; one hand moves it its whole way");
         for (Change change : subject.job().log().changes())
             if (change.accepted()) built.row("\u2610", "Change " + change.id(), change.what());
         paper.add(built.table());
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
+        for (SlidePaper gate : subject.slides()) SlideRecords.handOver(paper, subject, gate);
         paper.heading("Handed over").add(new Block.TickList(handed(subject), false));
         paper.heading("Left to do");
         Table.Builder left =
@@ -54,8 +63,8 @@ public final class HandOver {
         for (int i = 1; i <= 5; i++) left.row(Integer.toString(i), "", "____________", "\u2610");
         paper.add(left.table());
         paper.say(
-                "With the list above done, the work is complete as agreed. The promise on workmanship runs from this day; what is normal for"
-                        + " wood and what voids the promise stands on the care card and in the proposal.");
+                "With the list above done, the work is complete as agreed. The promise on workmanship runs from this day; what is normal"
+                        + " and what voids the promise stands on the care card and in the proposal.");
         paper.add(new Block.Blank(List.of("Customer", "Date"), 0.45));
         paper.add(
                 new Block.Blank(List.of("For " + subject.options().contractor().get(0), "Date"), 0.45));
@@ -96,8 +105,9 @@ public final class HandOver {
 
     private static List<String> handed(PacketSubject subject) {
         List<String> handed = new ArrayList<>();
-        handed.add("Care card, its hang-day column filled in");
+        handed.add("Care card, its first column filled in");
         if (!subject.gates().isEmpty()) handed.add("Keys, codes and the wrench for the hinges: ______");
+        if (!subject.slides().isEmpty()) handed.add("Keys, codes and the wrench for the rollers: ______");
         handed.add("As-built record, or the date it follows: ______________");
         handed.add("Permit closed, or the inspection that is left: ______________");
         handed.add("Yard raked, leftovers and nails taken away, sprinklers tried");

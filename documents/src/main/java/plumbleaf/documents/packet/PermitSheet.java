@@ -149,6 +149,14 @@ public final class PermitSheet {
                     gate.subject().plan().sentence(),
                     subject.length(gate.subject().latchHeight().inches()),
                     over(subject, gate));
+        for (SlidePaper gate : subject.slides())
+            table.rowAbout(
+                    gate.id(),
+                    gate.id(),
+                    subject.length(gate.subject().plan().shape().opening().inches()),
+                    gate.sentence(),
+                    subject.length(gate.asked().latch().height().inches()),
+                    SlideRecords.over(subject, gate));
         if (table.isEmpty()) return;
         paper.heading("Gates").add(table.table());
     }

@@ -10,6 +10,7 @@ import plumbleaf.documents.drawing.Sheet;
 import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.view.PostDetail;
 import plumbleaf.documents.view.RunProfile;
+import plumbleaf.documents.view.SlideOnProfile;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.Offset;
 
@@ -66,6 +67,10 @@ public final class ProfileSheets {
                 posts,
                 subject.placedGates().stream()
                         .filter(gate -> onRun(subject, gate.gate().plan().gate(), run.run()))
+                        .toList(),
+                subject.slides().stream()
+                        .filter(slide -> slide.asked().run().equals(run.run()))
+                        .map(slide -> new SlideOnProfile(slide.subject()))
                         .toList(),
                 from,
                 to);

@@ -117,7 +117,9 @@ public final class Proposal {
         List<String> in = new ArrayList<>();
         in.add("Posts set in concrete to the depths checked for this ground");
         in.add("Rails, boards, fasteners, post caps, hinges and latch as drawn");
-        if (!subject.gates().isEmpty()) in.add("One gate adjustment within the first two months");
+        if (!subject.slides().isEmpty()) in.add("Rollers, stops and receiver of the slide as drawn");
+        if (!subject.gates().isEmpty() || !subject.slides().isEmpty())
+            in.add("One gate adjustment within the first two months");
         if (!subject.job().existing().fences().isEmpty()) in.add("Taking out and hauling off the old fence");
         for (Price price : subject.price()) {
             for (UnitOffer offer : price.unitOffers()) {

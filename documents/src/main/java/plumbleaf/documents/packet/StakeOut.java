@@ -107,8 +107,20 @@ public final class StakeOut {
                             + subject.inches(pair.sleeve().depth().inches())
                             + ", dug with the posts and marked from the hung leaf.")));
         }
+        for (SlidePaper gate : subject.slides()) if (gate.asked().run().equals(run.run())) slide(paper, subject, gate);
         for (String note : StakeNotes.of(subject, run)) paper.add(Block.Paragraph.of(note));
         sections(paper, subject, run);
+    }
+
+    private static void slide(Paper.Builder paper, PacketSubject subject, SlidePaper gate) {
+        double from = gate.asked().station().inches();
+        double clear = gate.asked().opening().inches();
+        paper.add(Block.Paragraph.bold("Slide " + gate.id() + ", face to face: " + subject.length(clear)
+                + " clear, post faces at " + subject.length(from) + " and " + subject.length(from + clear)
+                + ". Its roller posts stand "
+                + subject.length(gate.subject().plan().shape().spacing().inches())
+                + " apart, center to center, in one line with the receiver post. Plumb both ways; measure top, middle,"
+                + " bottom."));
     }
 
     /** Station of the middle of the meeting gap. */

@@ -39,6 +39,7 @@ public final class RunProfile {
     private final Profile profile;
     private final List<PostDetail> posts;
     private final List<PlacedGate> gates;
+    private final List<SlideOnProfile> slides;
     private final DisplayUnits units;
     private final Scale scale;
     private final double fromIn;
@@ -55,6 +56,9 @@ public final class RunProfile {
                 .filter(post -> shows(post.post().station()))
                 .toList();
         this.gates = strip.gates();
+        this.slides = strip.slides().stream()
+                .filter(slide -> slide.middleStationIn() > fromIn && slide.middleStationIn() < toIn)
+                .toList();
         this.units = units;
         this.scale = scale;
         this.rightward = run.line().insideIsLeft() ? 1 : -1;
@@ -65,12 +69,20 @@ public final class RunProfile {
      *
      * @param posts of the run, all of them
      * @param gates on the run
+     * @param slides on the run
      */
     public record Strip(
-            RunLayout run, Profile profile, List<PostDetail> posts, List<PlacedGate> gates, Offset from, Offset to) {
+            RunLayout run,
+            Profile profile,
+            List<PostDetail> posts,
+            List<PlacedGate> gates,
+            List<SlideOnProfile> slides,
+            Offset from,
+            Offset to) {
         public Strip {
             posts = List.copyOf(posts);
             gates = List.copyOf(gates);
+            slides = List.copyOf(slides);
         }
     }
 
@@ -95,6 +107,7 @@ public final class RunProfile {
         for (PostDetail post : posts) post(post);
         for (Bay bay : run.bays()) if (shows(bay.start()) && shows(bay.end())) bay(bay);
         for (PlacedGate gate : gates) gate(gate);
+        for (SlideOnProfile slide : slides) marks.addAll(slide.marks(this::at));
         bayLabels();
         double below = lowest() - scale.real(0.42);
         shots();
@@ -218,6 +231,15 @@ public final class RunProfile {
                             "clear",
                             ""));
         }
+        for (SlideOnProfile slide : slides)
+            label(
+                    wanted,
+                    widths,
+                    lines,
+                    of,
+                    slide.gate(),
+                    x(slide.middleStationIn()),
+                    List.of(slide.gate() + "  " + units.length(slide.clear()), "clear, slides", ""));
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < wanted.size(); i++) order.add(i);
         order.sort(java.util.Comparator.comparingDouble(wanted::get));

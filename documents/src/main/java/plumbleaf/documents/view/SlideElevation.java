@@ -109,7 +109,7 @@ public final class SlideElevation {
                     at(r, z - half),
                     at(r, z + half),
                     Look.visible(Layer.MEMBERS).of(member.id())));
-            marks.add(Text.small(at(r, z + half + scale.real(0.06)), "splice")
+            marks.add(Text.small(at(r, z + half + scale.real(0.1)), "splice")
                     .centred()
                     .with(Look.note().of(member.id())));
         }

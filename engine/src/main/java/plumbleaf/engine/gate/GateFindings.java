@@ -21,6 +21,9 @@ final class GateFindings {
     /** Above this weight two people lift: common practice, no source. */
     private static final Force ONE_PERSON = Force.pounds(50);
 
+    /** Above this a leaf is not lifted by hand at all. Judgement; the crew sheet says the same. */
+    private static final Force TWO_PEOPLE = Force.pounds(150);
+
     private GateFindings() {}
 
     static Finding hand(Gate gate, boolean hingeSaid, boolean swingSaid) {
@@ -103,6 +106,12 @@ final class GateFindings {
                 Measure.demand(Math.max(0, gap), limit, "in"));
     }
 
+    private static String lifted(Force wet) {
+        return wet.compareTo(TWO_PEOPLE) > 0
+                ? "a hoist or a lift sets it, nobody under it."
+                : "two people or a lift to hang it.";
+    }
+
     static List<Finding> leaf(Leaf leaf, GateParts parts, DisplayUnits display) {
         List<Finding> findings = new ArrayList<>();
         Force wet = leaf.weight().wet();
@@ -112,7 +121,7 @@ final class GateFindings {
                     "gate.lift",
                     Severity.CAUTION,
                     leaf.id(),
-                    leaf.id() + " weighs " + pounds + " wet: two people or a lift to hang it.",
+                    leaf.id() + " weighs " + pounds + " wet: " + lifted(wet),
                     Basis.commonPractice("two people above 50 lb"),
                     Optional.of(Measure.demand(wet.pounds(), ONE_PERSON.pounds(), "lb")),
                     List.of()));

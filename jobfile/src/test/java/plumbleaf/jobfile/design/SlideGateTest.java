@@ -217,4 +217,44 @@ class SlideGateTest {
         assertThat(FALLOW.design().quote().takeoff().findings())
                 .noneSatisfy(finding -> assertThat(finding.id()).contains("long"));
     }
+
+    /** The same yard with a leaf on hinges that strikes a bank inside: its run has room for a slide on both sides. */
+    private static final Yard STRIKING = FALLOW.with("\"kind\": \"slide\"", "\"kind\": \"swing\"")
+            .with(
+                    "\"station\": \"30'\", \"opening\": \"16'\", \"slides\": \"left\"",
+                    "\"station\": \"34'\", \"opening\": \"6'\", \"hinge\": \"left\", \"swing\": \"in\"")
+            .with(
+                    "\"slide\": { \"tail\": \"9'\", \"overlap\": \"4\\\"\", \"beside\": \"in\", \"rollers\":"
+                            + " \"ROLLER-CAGE-3\", \"uprights\": \"5'\", \"mouthAcross\": \"4\\\"\" },",
+                    "")
+            .with(
+                    "\"station\": \"38'\", \"in\": \"4'\", \"setup\": \"H1\", \"rod\": \"4' 2-3/4\\\"\"",
+                    "\"station\": \"36'\", \"in\": \"4'\", \"setup\": \"H1\", \"rod\": \"3' 9\\\"\"");
+
+    private static List<Remedy> slides(Yard yard) {
+        return Yard.findings(yard.design(), "swing.strikes").get(0).remedies().stream()
+                .filter(remedy -> remedy.id().equals("slide"))
+                .toList();
+    }
+
+    @Test
+    void aLeafThatStrikesMayBecomeASlideWhereItsRunBackHasRoom() {
+        List<Remedy> both = slides(STRIKING);
+        assertThat(both).extracting(Remedy::words).hasSize(2).allMatch(words -> words.startsWith("make it a slide"));
+        assertThat(both)
+                .allSatisfy(remedy -> assertThat(remedy.edit().orElseThrow())
+                        .contains("gates[G1].kind=slide")
+                        .contains("gates[G1].slides="));
+    }
+
+    /** Half of six feet for its tail and six feet of travel do not go into the four feet before it. */
+    @Test
+    void itIsNotOfferedWhereItsRunBackHasNoRoom() {
+        Yard nearTheStart = STRIKING.with("\"station\": \"34'\", \"opening\"", "\"station\": \"4'\", \"opening\"")
+                .with("\"station\": \"36'\", \"in\"", "\"station\": \"7'\", \"in\"");
+        assertThat(slides(nearTheStart))
+                .extracting(Remedy::words)
+                .isNotEmpty()
+                .allMatch(words -> words.contains("opens to the right"));
+    }
 }

@@ -103,6 +103,7 @@ class DrawnEqualsTakenCheck {
                                 "given"))
                         .toList(),
                 List.of(),
+                List.of(),
                 Offset.ZERO,
                 run.line().line().length().asOffset());
         return RunProfile.of(strip, DisplayUnits.US, Scale.ratio(48)).marks();

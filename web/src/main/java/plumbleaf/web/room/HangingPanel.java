@@ -20,6 +20,27 @@ final class HangingPanel {
     private HangingPanel() {}
 
     static Panel of(Opened opened, String at, String id) {
+        boolean slides =
+                opened.text().value(at + ".kind").filter("slide"::equals).isPresent();
+        return slides ? slide(opened, at, id) : hung(opened, at, id);
+    }
+
+    /** A slide has no hinge, and stays open where it is left. */
+    private static Panel slide(Opened opened, String at, String id) {
+        String loads = at + ".loads";
+        return Panel.of("Latch and loads", id)
+                .withFields(List.of(
+                        opened.choice(at + ".latch.model", "Latch", id, Choices.latches(opened.catalogue())),
+                        opened.field(at + ".latch.height", "Latch above ground", Unit.INCHES, id),
+                        opened.field(loads + ".person", "Person on the nose", Unit.POUNDS, id),
+                        opened.field(loads + ".ice", "Ice, thickness", Unit.INCHES, id),
+                        opened.field(loads + ".serviceGust", "Still moved in a gust of", Unit.MPH, id),
+                        opened.field(loads + ".slamSpeed", "Runs into its stop with", Unit.MPH, id),
+                        opened.field(loads + ".laterRise", "Ground rises later by", Unit.INCHES, id),
+                        opened.field(loads + ".shotError", "Shots are good to", Unit.INCHES, id)));
+    }
+
+    private static Panel hung(Opened opened, String at, String id) {
         List<Field> fields = new ArrayList<>(List.of(
                 opened.field(at + ".hinges.count", "Hinges", Unit.COUNT, id),
                 opened.field(at + ".hinges.fromTop", "Top hinge below the top", Unit.INCHES, id),

@@ -3,7 +3,10 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.PostDesign;
+import plumbleaf.engine.design.SlideDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Offset;
@@ -17,6 +20,10 @@ import plumbleaf.web.page.Unit;
 
 /** What holds each post of a gate: picked, measured, and for a post that stands already pulled by hand. */
 final class HoldPanels {
+    private static final String FIRST = "hingePost";
+    private static final String LAST = "latchPost";
+    private static final String REAR = "rearPost";
+
     private static final List<Choice> KINDS = List.of(
             new Choice("new-footing", "a new footing"),
             new Choice("driven", "driven into the ground"),
@@ -37,17 +44,22 @@ final class HoldPanels {
 
     static List<Panel> of(Opened opened, String gate, String id) {
         HoldPanels panels = new HoldPanels(opened, id);
-        boolean pair =
-                opened.text().value(gate + ".kind").filter("pair"::equals).isPresent();
-        return List.of(
-                panels.post(
-                        gate + ".hingePost.support",
-                        "hingePost",
-                        pair ? "What holds the left post" : "What holds the hinge post"),
-                panels.post(
-                        gate + ".latchPost.support",
-                        "latchPost",
-                        pair ? "What holds the right post" : "What holds the latch post"));
+        String kind = opened.text().value(gate + ".kind").orElse("swing");
+        return switch (kind) {
+            case "pair" ->
+                List.of(
+                        panels.post(gate + ".hingePost.support", FIRST, "What holds the left post"),
+                        panels.post(gate + ".latchPost.support", LAST, "What holds the right post"));
+            case "slide" ->
+                List.of(
+                        panels.post(gate + ".hingePost.support", FIRST, "What holds the front roller post"),
+                        panels.post(gate + ".slide.rearPost.support", REAR, "What holds the rear roller post"),
+                        panels.post(gate + ".latchPost.support", LAST, "What holds the receiver post"));
+            default ->
+                List.of(
+                        panels.post(gate + ".hingePost.support", FIRST, "What holds the hinge post"),
+                        panels.post(gate + ".latchPost.support", LAST, "What holds the latch post"));
+        };
     }
 
     private Panel post(String at, String which, String heading) {
@@ -150,10 +162,18 @@ final class HoldPanels {
 
     private List<PostDesign> designed(String which) {
         return opened.design()
-                .flatMap(design -> design.gate(id)
-                        .flatMap(gate -> design.post(which.equals("hingePost") ? gate.hingePost() : gate.latchPost())))
+                .flatMap(design ->
+                        design.gate(id).flatMap(gate -> named(gate, which).flatMap(design::post)))
                 .map(List::of)
                 .orElse(List.of());
+    }
+
+    private static Optional<String> named(GateDesign gate, String which) {
+        return switch (which) {
+            case FIRST -> Optional.of(gate.hingePost());
+            case REAR -> gate.slide().map(SlideDesign::rearPost);
+            default -> Optional.of(gate.latchPost());
+        };
     }
 
     private List<Row> rows(String which) {

@@ -29,6 +29,7 @@ import plumbleaf.documents.view.RunProfile;
 import plumbleaf.documents.view.SagBar;
 import plumbleaf.documents.view.SitePlan;
 import plumbleaf.documents.view.SlideElevation;
+import plumbleaf.documents.view.SlideOnProfile;
 import plumbleaf.documents.view.SlideSection;
 import plumbleaf.documents.view.SlideSubject;
 import plumbleaf.documents.view.SlideWay;
@@ -151,6 +152,11 @@ final class Pictures {
                 design.ground().profile(run.run()),
                 subjects.posts(run),
                 placed(gate -> gate.asked().run().equals(run.run())),
+                design.gates().stream()
+                        .filter(gate -> gate.asked().run().equals(run.run()))
+                        .flatMap(gate -> PacketSubjects.slide(design.job(), design, gate).stream())
+                        .map(SlideOnProfile::new)
+                        .toList(),
                 Offset.inches(from),
                 Offset.inches(to));
         return RunProfile.of(strip, units, fitting(to - from, 1, STRIP_PAPER_IN, HIGH_IN));
@@ -174,7 +180,7 @@ final class Pictures {
         double high = slide.plan().leaf().outline().topAtPin().inches();
         pictures.add(picture(SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6, WIDE_IN, HIGH_IN)), true));
         pictures.add(picture(SlideWay.of(slide, fitting(wide * 1.1, high, WIDE_IN, HIGH_IN)), true));
-        pictures.add(picture(SlideSection.of(slide, fitting(high, high * 1.6, HALF_IN, HIGH_IN)), false));
+        pictures.add(picture(SlideSection.of(slide, fitting(high * 0.7, high * 1.3, HALF_IN, 1.8 * HALF_IN)), false));
     }
 
     private void pair(GateDesign gate, GateSubject a, GateSubject b, List<Picture> pictures) {
