@@ -236,6 +236,30 @@ class PacketTest {
         }
     }
 
+    /** Papers that last know a slide, and ask nothing of hinges or boards that it has not. */
+    @ParameterizedTest
+    @CsvSource({
+        "care-card, receiver",
+        "as-built, Run-back",
+        "hand-over, stops at both ends",
+        "permit, behind its own fence"
+    })
+    void aSlideIsOnThePapersThatLast(String paper, String says) throws Exception {
+        Design design = design(example("fallow-gate.json"));
+        for (PaperFile file : Papers.of(design.job(), design, OPTIONS)) {
+            if (!file.name().equals(paper + ".pdf")) continue;
+            try (PDDocument pdf = Loader.loadPDF(file.bytes())) {
+                String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+                assertThat(text)
+                        .contains(says)
+                        .doesNotContainIgnoringCase("hinge")
+                        .doesNotContain("boards");
+            }
+            return;
+        }
+        throw new AssertionError("No paper " + paper);
+    }
+
     private static boolean hasReader(String python) {
         try {
             Process process = new ProcessBuilder(python, "-c", "import ezdxf")
