@@ -8,7 +8,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import plumbleaf.engine.job.Billing;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.pricing.Progress;
 import plumbleaf.engine.pricing.Statement;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.schedule.NoticeDate;
 import plumbleaf.engine.schedule.WorkSpan;
 import plumbleaf.jobfile.result.ResultFile;
@@ -36,8 +38,17 @@ final class BillVerb implements Callable<Integer> {
         List<NoticeDate> notices = NoticeDate.of(
                 job.money().billing().notices(),
                 WorkSpan.of(designed.design().quote().schedule(), job.log().hours()));
-        answer.document(ResultFile.statement(job.title(), statement, notices));
+        Billing billing = job.money().billing();
+        Progress progress = Progress.of(statement, billing);
+        answer.document(ResultFile.statement(job.title(), statement, progress, billing, notices));
         answer.say(lines(job, statement));
+        if (!billing.measured().isEmpty()) {
+            answer.say("");
+            answer.say(lines(progress));
+        }
+        if (!billing.submittals().isEmpty()) answer.say("");
+        for (Billing.Submittal each : billing.submittals())
+            answer.say("Submittal " + each.what() + ": " + each.words());
         if (!notices.isEmpty()) answer.say("");
         for (NoticeDate notice : notices) answer.say(notice.notice().what() + ": " + notice.words());
         if (!notices.isEmpty()) answer.say("Days as you were told them; local law governs. No legal advice.");
@@ -62,6 +73,31 @@ final class BillVerb implements Callable<Integer> {
         columns.row("Due now", statement.due().text());
         columns.row("Not billed yet", statement.unbilled().text());
         columns.row("Still to come in", statement.balance().text());
+        return columns.lines(0);
+    }
+
+    /** What the work is worth as it stands. */
+    private static List<String> lines(Progress progress) {
+        Columns columns = new Columns("lrrr");
+        columns.row("Schedule of values", "value", "installed", "stored");
+        for (Progress.Line line : progress.lines())
+            columns.row(
+                    "  " + line.of().what() + ", " + DecimalText.upTo(line.of().installed(), 2) + " in and "
+                            + DecimalText.upTo(line.of().stored(), 2) + " stored of "
+                            + DecimalText.upTo(line.of().quantity(), 2) + " "
+                            + line.of().unit(),
+                    line.value().text(),
+                    line.installed().text(),
+                    line.stored().text());
+        columns.row(
+                "All lines",
+                progress.values().text(),
+                progress.installed().text(),
+                progress.stored().text());
+        columns.row("Of the contract, in no line", progress.apart().text(), "", "");
+        columns.row("Installed and stored", progress.earned().text(), "", "");
+        columns.row("Kept back of that", progress.retained().text(), "", "");
+        columns.row("To bill next", progress.next().text(), "", "");
         return columns.lines(0);
     }
 }

@@ -173,6 +173,24 @@ class MoneyVerbsTest {
     }
 
     @Test
+    void aBillByProgressSaysWhatIsInstalledAndWhatIsStored() throws IOException {
+        String billing = """
+                "billing": {"retainage": "10%", "bills": [{"date": "2027-05-03", "what": "first", "amount": "$500.00"}],
+                  "measured": [{"what": "posts", "unit": "each", "quantity": 20, "each": "$85.00", "installed": 8, "stored": 6}],
+                  "submittals": [{"what": "stain sample", "sent": "2027-04-20"}]},""";
+        // 8 x 85 = 680 in, 6 x 85 = 510 stored, 1190 in all; less 500 billed; a tenth of 1190 kept back.
+        assertThat(Terminal.run("bill", job("job.json", billing).toString()).out())
+                .containsPattern("8 in and 6 stored of 20 each +\\$1,700.00 +\\$680.00 +\\$510.00\n")
+                .containsPattern("Installed and stored +\\$1,190.00 *\n")
+                .containsPattern("Kept back of that +\\$119.00 *\n")
+                .containsPattern("To bill next +\\$690.00 *\n")
+                .contains("Submittal stain sample: sent on 2027-04-20, not back yet");
+        Path much = job("much.json", billing.replace("\"stored\": 6", "\"stored\": 13"));
+        assertThat(Terminal.run("bill", much.toString()).errorLines().toString())
+                .contains("measured[0].stored", "more is installed and stored than the contract holds");
+    }
+
+    @Test
     void jobsSideBySideAreLaidInDaysAndWrittenAsACalendar() throws IOException {
         Path out = folder.resolve("days.ics");
         Terminal run = Terminal.run(

@@ -41,6 +41,8 @@ class StatementTest {
                         0.10,
                         List.of(new Billing.Bill(DAY, "on signing", Money.dollars(5000))),
                         List.of(new Billing.Paid(DAY, "check", Money.dollars(4500))),
+                        List.of(),
+                        List.of(),
                         List.of()));
         assertThat(half.contract()).isEqualTo(Money.dollars(10_500));
         assertThat(half.retained()).isEqualTo(Money.dollars(500));
@@ -57,6 +59,8 @@ class StatementTest {
                                 new Billing.Bill(DAY, "on signing", Money.dollars(5000)),
                                 new Billing.Bill(DAY, "when done", Money.dollars(5000))),
                         List.of(new Billing.Paid(DAY, "check", Money.dollars(4500))),
+                        List.of(),
+                        List.of(),
                         List.of()));
         assertThat(done.retained()).isEqualTo(Money.ZERO);
         assertThat(done.due()).isEqualTo(Money.dollars(5500));

@@ -40,6 +40,7 @@ final class OfferForm {
             TextKind.oneOf("a day to count from", List.of(NoticeFrom.values()), NoticeFrom::key);
     private static final int MOST_DAYS = 1000;
     private static final double MOST_ALLOWED = 10_000;
+    private static final double MOST_MEASURED = 1e6;
     private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);
 
     private OfferForm() {}
@@ -88,7 +89,54 @@ final class OfferForm {
                     each.neededCount("days", 0, MOST_DAYS, 0),
                     each.needed("from", NOTICE_FROM, NoticeFrom.FIRST_WORK),
                     Open.of(each.given("sent", TextKind.DATE))));
-        return new Billing(billing.given("retainage", TextKind.shareUpTo(0.5)).orElse(0.0), bills, paid, notices);
+        return new Billing(
+                billing.given("retainage", TextKind.shareUpTo(0.5)).orElse(0.0),
+                bills,
+                paid,
+                notices,
+                measured(billing),
+                submittals(billing));
+    }
+
+    private static List<Billing.Measured> measured(Fields billing) {
+        List<Billing.Measured> lines = new ArrayList<>();
+        for (Fields line : billing.objects("measured")) {
+            Billing.Measured each = new Billing.Measured(
+                    line.needed("what", TextKind.WORDS, ""),
+                    line.words("unit"),
+                    line.givenNumber("quantity", 0, MOST_MEASURED).orElse(0.0),
+                    line.needed("each", TextKind.MONEY, Money.ZERO),
+                    line.givenNumber("installed", 0, MOST_MEASURED).orElse(0.0),
+                    line.givenNumber("stored", 0, MOST_MEASURED).orElse(0.0));
+            if (!line.has("quantity"))
+                line.refuse("quantity", "nobody said how much of it the contract holds", "write the whole quantity");
+            else if (each.installed() + each.stored() > each.quantity() * (1 + 1e-9))
+                line.refuse(
+                        "stored",
+                        "more is installed and stored than the contract holds",
+                        "take what is built in off the pile, or write the change down and raise the quantity");
+            lines.add(each);
+        }
+        return lines;
+    }
+
+    private static List<Billing.Submittal> submittals(Fields billing) {
+        List<Billing.Submittal> submittals = new ArrayList<>();
+        for (Fields each : billing.objects("submittals")) {
+            Billing.Submittal submittal = new Billing.Submittal(
+                    each.needed("what", TextKind.WORDS, ""),
+                    Open.of(each.given("sent", TextKind.DATE)),
+                    Open.of(each.given("back", TextKind.DATE)));
+            boolean early = submittal.back().isSaid()
+                    && submittal.back().or(SOME_DAY).isBefore(submittal.sent().or(LocalDate.MAX));
+            if (early)
+                each.refuse(
+                        "back",
+                        "it came back before it was sent",
+                        "write the day it was sent, and the day it came back");
+            submittals.add(submittal);
+        }
+        return submittals;
     }
 
     static List<KeptPrice> kept(Fields money) {
@@ -143,6 +191,21 @@ final class OfferForm {
                         .count("days", notice.days())
                         .put("from", NOTICE_FROM, notice.from())
                         .putIfAny("sent", TextKind.DATE, notice.sent().value()));
+        out.objects(
+                "measured",
+                billing.measured(),
+                (line, entries) -> entries.words("what", line.what())
+                        .words("unit", line.unit())
+                        .number("quantity", line.quantity())
+                        .put("each", TextKind.MONEY, line.each())
+                        .number("installed", line.installed())
+                        .number("stored", line.stored()));
+        out.objects(
+                "submittals",
+                billing.submittals(),
+                (submittal, entries) -> entries.words("what", submittal.what())
+                        .putIfAny("sent", TextKind.DATE, submittal.sent().value())
+                        .putIfAny("back", TextKind.DATE, submittal.back().value()));
     }
 
     private static Parsed<BigDecimal> price(String text) {

@@ -3,8 +3,10 @@ package plumbleaf.jobfile.result;
 import java.util.List;
 import plumbleaf.engine.design.Difference;
 import plumbleaf.engine.design.Offered;
+import plumbleaf.engine.job.Billing;
 import plumbleaf.engine.labour.LearnedRate;
 import plumbleaf.engine.labour.TaskVariance;
+import plumbleaf.engine.pricing.Progress;
 import plumbleaf.engine.pricing.Statement;
 import plumbleaf.engine.schedule.NoticeDate;
 import plumbleaf.engine.takeoff.ItemVariance;
@@ -16,8 +18,9 @@ import plumbleaf.jobfile.offer.Together;
 final class LedgerJson {
     private LedgerJson() {}
 
-    static Node statement(String title, Statement statement, List<NoticeDate> notices) {
-        return Json.object()
+    static Node statement(
+            String title, Statement statement, Progress progress, Billing billing, List<NoticeDate> notices) {
+        Json.Members out = Json.object()
                 .put("title", title)
                 .put("total", statement.total().plain())
                 .put("changes", statement.changes().plain())
@@ -28,7 +31,39 @@ final class LedgerJson {
                 .put("due", statement.due().plain())
                 .put("unbilled", statement.unbilled().plain())
                 .put("balance", statement.balance().plain())
-                .put("notices", notices, LedgerJson::notice)
+                .put("notices", notices, LedgerJson::notice);
+        if (!billing.measured().isEmpty()) out.put("progress", progress(progress));
+        if (!billing.submittals().isEmpty()) out.put("submittals", billing.submittals(), LedgerJson::submittal);
+        return out.build();
+    }
+
+    private static Node progress(Progress progress) {
+        return Json.object()
+                .put("lines", progress.lines(), LedgerJson::line)
+                .put("values", progress.values().plain())
+                .put("apart", progress.apart().plain())
+                .put("installed", progress.installed().plain())
+                .put("stored", progress.stored().plain())
+                .put("earned", progress.earned().plain())
+                .put("retained", progress.retained().plain())
+                .put("next", progress.next().plain())
+                .build();
+    }
+
+    private static Node line(Progress.Line line) {
+        return Json.object()
+                .put("what", line.of().what())
+                .put("unit", line.of().unit())
+                .put("value", line.value().plain())
+                .put("installed", line.installed().plain())
+                .put("stored", line.stored().plain())
+                .build();
+    }
+
+    private static Node submittal(Billing.Submittal submittal) {
+        return Json.object()
+                .put("what", submittal.what())
+                .put("words", submittal.words())
                 .build();
     }
 

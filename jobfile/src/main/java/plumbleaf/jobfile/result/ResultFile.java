@@ -8,10 +8,12 @@ import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.design.Offered;
 import plumbleaf.engine.ground.GroundPoint;
 import plumbleaf.engine.job.Assumption;
+import plumbleaf.engine.job.Billing;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.labour.LearnedRate;
 import plumbleaf.engine.labour.TaskVariance;
 import plumbleaf.engine.pricing.Price;
+import plumbleaf.engine.pricing.Progress;
 import plumbleaf.engine.pricing.Statement;
 import plumbleaf.engine.schedule.NoticeDate;
 import plumbleaf.engine.takeoff.ItemVariance;
@@ -93,8 +95,9 @@ public final class ResultFile {
     }
 
     /** What the customer owes. */
-    public static Node statement(String title, Statement statement, List<NoticeDate> notices) {
-        return LedgerJson.statement(title, statement, notices);
+    public static Node statement(
+            String title, Statement statement, Progress progress, Billing billing, List<NoticeDate> notices) {
+        return LedgerJson.statement(title, statement, progress, billing, notices);
     }
 
     /** Options ticked together: one design, or why there is none. */

@@ -162,7 +162,9 @@ final class FullJob {
             "allowances": [{ "charge": "rock-hole", "count": 2, "why": "ledge next door" }], "exclusions": ["Painting."],
             "billing": { "retainage": "10%", "bills": [{ "date": "2027-08-01", "what": "on signing", "amount": "$500.00" }],
               "paid": [{ "date": "2027-08-09", "how": "check", "amount": "$450.00" }],
-              "notices": [{ "what": "preliminary notice", "days": 20, "from": "first-work", "sent": "2027-08-10" }] },
+              "notices": [{ "what": "preliminary notice", "days": 20, "from": "first-work", "sent": "2027-08-10" }],
+              "measured": [{ "what": "posts", "unit": "each", "quantity": 40, "each": "$85.00", "installed": 20, "stored": 10 }],
+              "submittals": [{ "what": "galvanizing certificate", "sent": "2027-08-02", "back": "2027-08-09" }] },
             "kept": [{ "of": "crew", "price": "66.5" }],
             "validUntil": "2027-09-01", "stages": [{ "when": "on signing", "share": "33.3%" }, { "when": "when done", "share": "66.7%" }]
           },

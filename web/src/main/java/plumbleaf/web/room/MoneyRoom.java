@@ -58,6 +58,8 @@ final class MoneyRoom {
             panels.add(OfferPanels.allowances(opened, design.quote().price()));
             panels.add(stages(design.quote().price()));
             panels.add(OfferPanels.bills(opened, design));
+            panels.add(ProgressPanels.progress(opened, design));
+            panels.add(ProgressPanels.submittals(opened, design));
             panels.add(OfferPanels.notices(opened, design));
             panels.add(OfferPanels.calls(opened, design.job()));
             panels.add(hours(design));
