@@ -7,6 +7,7 @@ import java.util.List;
  * Where the work is and what it must stand.
  *
  * @param uses in the order of {@link Use}; never empty
+ * @param access how one gets to the line
  * @param start the first day work may begin, where it was agreed
  */
 public record Site(
@@ -17,6 +18,7 @@ public record Site(
         SiteWind wind,
         Frost frost,
         Soil soil,
+        Access access,
         Stated<LocalDate> start) {
     public Site {
         uses = List.copyOf(uses);

@@ -9,6 +9,7 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Access;
 import plumbleaf.engine.job.Allowance;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.MoistureReading;
@@ -16,6 +17,8 @@ import plumbleaf.engine.job.OldFence;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.labour.Labours;
+import plumbleaf.engine.labour.Phase;
+import plumbleaf.engine.labour.Reaching;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.labour.Works;
 import plumbleaf.engine.pricing.ChargePer;
@@ -26,6 +29,8 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.pricing.Pricing;
 import plumbleaf.engine.pricing.Terms;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.takeoff.Assembly;
 import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.Saws;
@@ -52,7 +57,11 @@ public final class Quotes {
         List<Leaf> leaves =
                 assembly.leaves().stream().map(Assembly.BuiltLeaf::leaf).toList();
         LoadList load = LoadList.of(takeoff, leaves, book.rules().truck());
-        List<Work> works = new ArrayList<>(Works.of(assembly, job.site().soil()));
+        List<Work> open = Works.of(assembly, job.site().soil());
+        List<Work> works =
+                new ArrayList<>(Reaching.of(open, assembly, job.site().access(), SWELL));
+        List<Finding> access =
+                access(job.site().access(), Labours.of(open, book.labour()), Labours.of(works, book.labour()));
         TornOut torn = TornOut.of(job.existing(), book.rules().truck());
         for (OldFence fence : job.existing().fences()) works.addAll(Works.tearOut(fence));
         if (torn.plugs() > 0) works.add(Work.of("pull-plug", torn.plugs(), "old concrete"));
@@ -70,7 +79,37 @@ public final class Quotes {
                 assembly.spoilYards(SWELL));
         Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
         return new Quote(
-                NeedDays.on(takeoff, load, schedule), load, torn, labour, schedule, price, notes(job, book, torn));
+                NeedDays.on(takeoff, load, schedule),
+                load,
+                torn,
+                labour,
+                schedule,
+                price,
+                notes(job, book, torn, access));
+    }
+
+    /** What the way to the line does to the hours. */
+    private static List<Finding> access(Access access, Labour open, Labour reached) {
+        if (!access.isByHand() && access.carry().isZero()) return List.of();
+        StringBuilder words = new StringBuilder();
+        if (access.isByHand())
+            words.append("The way to the line is ")
+                    .append(LengthText.inchesOnly(
+                            access.passage().or(Length.ZERO).inches()))
+                    .append(" wide and the digger needs ")
+                    .append(LengthText.inchesOnly(access.machine().inches()))
+                    .append(": holes are dug by hand. ");
+        if (!access.carry().isZero())
+            words.append("Concrete, soil and posts are carried ")
+                    .append(LengthText.feetAndInches(access.carry().inches()))
+                    .append(". ");
+        words.append("Digging and setting takes ")
+                .append(DecimalText.fixed(reached.hours(Phase.SET), 1))
+                .append(" hours of one person instead of ")
+                .append(DecimalText.fixed(open.hours(Phase.SET), 1))
+                .append(".");
+        return List.of(Checked.note(
+                "schedule.access", Severity.PASS, "site", words.toString(), Basis.judgement("the way to the line")));
     }
 
     private static ColdWeather cold(Job job) {
@@ -83,8 +122,8 @@ public final class Quotes {
         return !readings.isEmpty() && readings.get(readings.size() - 1).moisture() <= DRY_ENOUGH;
     }
 
-    private static List<Finding> notes(Job job, PriceBook book, TornOut torn) {
-        List<Finding> notes = new ArrayList<>();
+    private static List<Finding> notes(Job job, PriceBook book, TornOut torn, List<Finding> access) {
+        List<Finding> notes = new ArrayList<>(access);
         if (book.isEmpty())
             notes.add(note("There is no price book " + book.id()
                     + " here, so nothing is priced. Name one that is, or bring it in."));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumbleaf.engine.job.Access;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Exposure;
 import plumbleaf.engine.job.FirstPull;
@@ -62,6 +63,7 @@ final class SiteForm {
                 wind(site.object("wind"), uses),
                 frost(site.object("frost")),
                 soil(site.object("soil")),
+                access(site.object("access")),
                 Open.of(site.given("start", TextKind.DATE)));
     }
 
@@ -95,6 +97,23 @@ final class SiteForm {
                         publicWay ? "beside a public way" : "a fence away from the public"),
                 wind.assumedNumber("topographic", 1, 4, 1, "level country: no hill or escarpment"),
                 wind.assumedNumber("elevation", 0.5, 1.1, 1, "sea level, on the safe side"));
+    }
+
+    /** Widths are not assumed aloud: they matter only where a way is said to be narrow. */
+    private static Access access(Fields access) {
+        return new Access(
+                Open.of(access.given("passage", Words.OPENING)),
+                access.given("machine", Words.OPENING).orElse(Access.USUAL_MACHINE),
+                access.given("carry", Words.ASIDE).orElse(Length.ZERO));
+    }
+
+    private static void writeAccess(Access access, Entries out) {
+        out.putIfAny("passage", TextKind.LENGTH, access.passage().value())
+                .putIfAny(
+                        "machine",
+                        TextKind.LENGTH,
+                        Optional.of(access.machine()).filter(is -> !is.equals(Access.USUAL_MACHINE)))
+                .putIfAny("carry", TextKind.LENGTH, met(access.carry()));
     }
 
     private static Frost frost(Fields frost) {
@@ -190,6 +209,7 @@ final class SiteForm {
                         .words("source", site.frost().source())
                         .putIfAny("from", MONTH, months(site).stream().findFirst())
                         .putIfAny("through", MONTH, months(site).stream().reduce((one, next) -> next)));
+        out.object("access", access -> writeAccess(site.access(), access));
         Soil soil = site.soil();
         out.object(
                 "soil",

@@ -135,9 +135,45 @@ final class MoneyRoom {
                             task.name(),
                             DecimalText.upTo(task.days(), 1),
                             task.first().match(said -> said.is().toString(), unsaid -> ""))));
+        List<Row> way = opened.findings().stream()
+                .filter(finding -> finding.id().equals("schedule.access"))
+                .map(finding -> new Row("schedule.access", "The way to the line", "", finding.message(), ""))
+                .toList();
         return Panel.of("Days", "")
-                .withFields(List.of(opened.fields()
-                        .choice("site.start", "Work may start on", Unit.WORDS, "site", List.of(), "no day agreed")))
+                .withRows(way)
+                .withFields(List.of(
+                        opened.fields()
+                                .choice(
+                                        "site.start",
+                                        "Work may start on",
+                                        Unit.WORDS,
+                                        "site",
+                                        List.of(),
+                                        "no day agreed"),
+                        opened.fields()
+                                .choice(
+                                        "site.access.passage",
+                                        "Narrowest place on the way",
+                                        Unit.INCHES,
+                                        "site",
+                                        List.of(),
+                                        "nothing in the way"),
+                        opened.fields()
+                                .choice(
+                                        "site.access.machine",
+                                        "Width the digger needs",
+                                        Unit.INCHES,
+                                        "site",
+                                        List.of(),
+                                        "36 in."),
+                        opened.fields()
+                                .choice(
+                                        "site.access.carry",
+                                        "Carried from the truck",
+                                        Unit.FEET,
+                                        "site",
+                                        List.of(),
+                                        "the truck stands beside")))
                 .withTables(List.of(new Table("Crew-days", List.of("Work", "Days", "From"), lines)));
     }
 }
