@@ -56,6 +56,17 @@ class GuideNumbersTest {
         assertThat(printed).containsAll(GuideSums.names());
     }
 
+    /** An example that nobody tells about is no example. */
+    @Test
+    void everyExampleIsToldOf() throws IOException {
+        String told = Files.readString(GuideNumber.GUIDE.resolve("examples.md"), StandardCharsets.UTF_8);
+        try (Stream<Path> jobs = Files.list(Path.of("..", "examples"))) {
+            for (Path job :
+                    jobs.filter(file -> file.toString().endsWith(".json")).toList())
+                assertThat(told).contains("`" + job.getFileName() + "`");
+        }
+    }
+
     @Test
     void everyLinkLeadsSomewhere() throws IOException {
         try (Stream<Path> more =

@@ -154,9 +154,19 @@ class PdfChecksTest {
         return List.of("nursery-lane-settled.json", "gannet-spit.json");
     }
 
+    static List<String> accepted() {
+        return List.of(
+                "nursery-lane-settled.json",
+                "gannet-spit.json",
+                "elder-row.json",
+                "tanner-steps.json",
+                "pool-court.json",
+                "reed-lane.json");
+    }
+
     /** Each page as a grid of sixteen shades. With {@code -Dpapers.accept=true} what is drawn now is accepted. */
     @ParameterizedTest
-    @MethodSource("pictured")
+    @MethodSource("accepted")
     void pagesLookAsAccepted(String example) throws IOException {
         Path file = ACCEPTED.resolve(example.replace(".json", ".pages.txt"));
         List<String> now = new ArrayList<>();
@@ -178,7 +188,7 @@ class PdfChecksTest {
         }
     }
 
-    /** The comparison tells any page from its neighbor. */
+    /** The comparison tells any page from its neighbor; not where one long even line fills sheet after sheet. */
     @ParameterizedTest
     @MethodSource("pictured")
     void anotherPageIsNotTakenForIt(String example) throws IOException {
