@@ -22,7 +22,7 @@ final class GroundReview {
     /** A hollow shallower than this is no low point. Judgement. */
     private static final Length HOLLOW = Length.inches(2);
 
-    /** Ground with more slips than this is rough ground: the rest is told without looking again. */
+    /** Ground with more slips than this is rough ground: it is told without looking again. */
     private static final int MOST_BLUNDERS = 20;
 
     /** How many of the nearest points stand in for the ground round a shot. */
@@ -102,21 +102,34 @@ final class GroundReview {
             findings.add(say.extrapolated(run.id(), last, end, profile.gradeAfter(end)));
     }
 
-    /** The worst first; the others are looked at again without it, since one bad reading puts its neighbours off too. */
+    /**
+     * The worst first; those that were off beside it are looked at again without it, since one bad reading puts its neighbours off too. A shot
+     * that lay well among all of them is never blamed, however far apart those that are left stand.
+     */
     private void offTheirNeighbours(List<ProfilePoint> all) {
         List<ProfilePoint> points = new ArrayList<>(all);
-        while (true) {
-            int worst = -1;
-            Length most = GroundFindings.BLUNDER;
+        List<ProfilePoint> doubtful = List.of();
+        for (int round = 0; ; round++) {
+            List<ProfilePoint> still = new ArrayList<>();
+            List<Length> by = new ArrayList<>();
+            int worst = 0;
             for (int i = 1; i + 1 < points.size(); i++) {
+                if (round > 0 && !doubtful.contains(points.get(i))) continue;
                 Length off = offItsNeighbours(points.get(i - 1), points.get(i), points.get(i + 1));
-                if (off.compareTo(most) <= 0) continue;
-                most = off;
-                worst = i;
+                if (off.compareTo(GroundFindings.BLUNDER) <= 0) continue;
+                still.add(points.get(i));
+                by.add(off);
+                if (off.compareTo(by.get(worst)) > 0) worst = by.size() - 1;
             }
-            if (worst < 0) return;
-            findings.add(say.blunder(points.get(worst).shot(), most));
-            points.remove(worst);
+            if (round == 0 && still.size() > MOST_BLUNDERS) {
+                for (int i = 0; i < still.size(); i++)
+                    findings.add(say.blunder(still.get(i).shot(), by.get(i)));
+                return;
+            }
+            if (still.isEmpty()) return;
+            findings.add(say.blunder(still.get(worst).shot(), by.get(worst)));
+            points.remove(still.remove(worst));
+            doubtful = still;
         }
     }
 
