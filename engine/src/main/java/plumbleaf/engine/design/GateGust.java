@@ -13,17 +13,14 @@ import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.job.Joint;
-import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HingeForce;
 import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.MeetingForces;
 import plumbleaf.engine.sag.WindWay;
-import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.Bolt;
 import plumbleaf.engine.strength.GustPart;
-import plumbleaf.engine.strength.Interaction;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.strength.TubeStrength;
 
@@ -47,11 +44,8 @@ final class GateGust {
 
     /** One way the wind may blow: the case without it, the case with 0.6 of it, and what part of it is left in a plain gust. */
     private record Blown(CaseForces still, CaseForces windy, double gustPart) {
-        /** What acts at so many times the wind. */
-        BaseAction at(Function<CaseForces, BaseAction> of, double dead, double wind) {
-            BaseAction weight = of.apply(still);
-            BaseAction blows = of.apply(windy).plus(weight.times(-1)).times(gustPart / ASD);
-            return weight.times(dead).plus(blows.times(wind));
+        PostGust on(Function<CaseForces, BaseAction> of) {
+            return new PostGust(of.apply(still), of.apply(windy), gustPart);
         }
 
         /** The hinges' forces at so many times the wind. */
@@ -82,39 +76,11 @@ final class GateGust {
     /** Steel and footing of one of its posts. */
     RatedGust post(PostDesign post, Function<CaseForces, BaseAction> of, Optional<FootingGust> footing) {
         List<GustPart> parts = new ArrayList<>();
-        Section steel = steelOf(post);
-        Length height = post.post().outOfGround();
         for (Blown one : blown) {
-            parts.add(part(
-                    "post " + post.id(),
-                    one,
-                    of,
-                    action -> Interaction.ratio(steel, action, height),
-                    action -> Interaction.ratio(steel, action.times(1 / TubeStrength.SAFETY), height)));
-            footing.ifPresent(
-                    is -> parts.add(part("footing " + is.part(), one, of, is::allowableUse, is::ultimateUse)));
+            parts.add(one.on(of).steel(post));
+            one.on(of).footing(footing).ifPresent(parts::add);
         }
         return RatedGust.of(speed, parts);
-    }
-
-    private static Section steelOf(PostDesign post) {
-        return post.section().match(steel -> steel, wood -> {
-            throw new IllegalArgumentException("A gate hangs on steel, not on " + wood.id());
-        });
-    }
-
-    private static GustPart part(
-            String link,
-            Blown one,
-            Function<CaseForces, BaseAction> of,
-            ToDoubleFunction<BaseAction> allowableUse,
-            ToDoubleFunction<BaseAction> ultimateUse) {
-        return GustPart.solved(
-                link,
-                times -> Math.max(
-                        allowableUse.applyAsDouble(one.at(of, 1, ASD * times)),
-                        allowableUse.applyAsDouble(one.at(of, Combination.LESS_D_W.dead(), ASD * times))),
-                times -> ultimateUse.applyAsDouble(one.at(of, 1, times)));
     }
 
     /** The drop rod of a pair, which both leaves push. Its forces are those of the closed gate. */

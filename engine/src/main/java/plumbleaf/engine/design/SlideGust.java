@@ -4,16 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
-import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.MemberForce;
 import plumbleaf.engine.sag.SlideCase;
-import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.GustPart;
-import plumbleaf.engine.strength.Interaction;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.strength.TubeStrength;
 
@@ -31,10 +27,8 @@ final class SlideGust {
 
     /** A place of the way with and without wind, and what part of the wind is left in a plain gust. */
     private record Blown(SlideCase still, SlideCase windy, double gustPart) {
-        BaseAction at(Function<SlideCase, BaseAction> of, double dead, double wind) {
-            BaseAction weight = of.apply(still);
-            BaseAction blows = of.apply(windy).plus(weight.times(-1)).times(gustPart / ASD);
-            return weight.times(dead).plus(blows.times(wind));
+        PostGust on(Function<SlideCase, BaseAction> of) {
+            return new PostGust(of.apply(still), of.apply(windy), gustPart);
         }
     }
 
@@ -55,36 +49,12 @@ final class SlideGust {
     /** Steel and footing of one of its posts. */
     RatedGust post(PostDesign post, Function<SlideCase, BaseAction> of) {
         List<GustPart> parts = new ArrayList<>();
-        Section steel = post.section().match(is -> is, wood -> {
-            throw new IllegalArgumentException("A slide gate stands on steel, not on " + wood.id());
-        });
-        Length height = post.post().outOfGround();
         Optional<FootingGust> footing = GatePosts.footing(site, post);
         for (Blown one : blown) {
-            parts.add(part(
-                    "post " + post.id(),
-                    one,
-                    of,
-                    action -> Interaction.ratio(steel, action, height),
-                    action -> Interaction.ratio(steel, action.times(1 / TubeStrength.SAFETY), height)));
-            footing.ifPresent(
-                    is -> parts.add(part("footing " + is.part(), one, of, is::allowableUse, is::ultimateUse)));
+            parts.add(one.on(of).steel(post));
+            one.on(of).footing(footing).ifPresent(parts::add);
         }
         return RatedGust.of(speed, parts);
-    }
-
-    private static GustPart part(
-            String link,
-            Blown one,
-            Function<SlideCase, BaseAction> of,
-            ToDoubleFunction<BaseAction> allowable,
-            ToDoubleFunction<BaseAction> ultimate) {
-        return GustPart.solved(
-                link,
-                times -> Math.max(
-                        allowable.applyAsDouble(one.at(of, 1, ASD * times)),
-                        allowable.applyAsDouble(one.at(of, Combination.LESS_D_W.dead(), ASD * times))),
-                times -> ultimate.applyAsDouble(one.at(of, 1, times)));
     }
 
     /** Its frame, on the straight line through what its members use without and with the wind, and its guide wheels where their capacity is known. */
