@@ -17,7 +17,10 @@ final class SlideStrength {
     private static final String FORMULA =
             "Pr/(2 Pc) + Mr/Mc, or Pr/Pc + 8/9 Mr/Mc; with torsion over 0.2: Pr/Pc + Mr/Mc + (Vr/Vc + Tr/Tc)2";
 
-    /** Interaction counts a post that is held at grade alone; a frame member is held at both ends. */
+    /**
+     * Interaction counts a post that is held at grade alone; a frame member is held at both ends, so its length is cut by the post's factor.
+     * Source: AISC 360-22 Commentary Table C-A-7.1, case e, from memory.
+     */
     private static final double CANTILEVER = 2.1;
 
     private SlideStrength() {}
