@@ -74,6 +74,12 @@ final class PlaneFrame {
         return this;
     }
 
+    /** Holds both ways alike and turns freely. */
+    PlaneFrame hinge(String id, String from, String to, double k) {
+        links.add(new Link(id, from, to, place(from), Vector.X, Vector.Y, k, k, 0, 0, 0, 0));
+        return this;
+    }
+
     PlaneFrame load(String node, double fx, double fy, double mz) {
         loads.add(new Load.AtNode(node, new Vector(fx, fy, 0), new Vector(0, 0, mz)));
         return this;
