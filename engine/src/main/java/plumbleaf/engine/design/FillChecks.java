@@ -95,7 +95,8 @@ final class FillChecks {
                             still.span(),
                             still.runsOn(),
                             still.downLbPerIn(),
-                            asWindLbPerIn)
+                            asWindLbPerIn,
+                            still.pressed())
                     .windRatio());
         }
         return style.infill()
@@ -174,7 +175,21 @@ final class FillChecks {
                 bay.slopeLength(),
                 runsOn(),
                 own + hung / bay.rails().size(),
-                wind.inPsi() * share));
+                wind.inPsi() * share,
+                pressed()));
+    }
+
+    /** Stretched fabric presses the rail it hangs on. */
+    private Force pressed() {
+        return style.infill()
+                .match(
+                        up -> Force.ZERO,
+                        both -> Force.ZERO,
+                        lying -> Force.ZERO,
+                        panel -> Force.ZERO,
+                        fabric -> FabricTension.usual(run.infill(), run.bottomGap())
+                                .inTopRail(),
+                        mesh -> Force.ZERO);
     }
 
     /** Swaged rails of chain link run through the caps of their posts. */
@@ -189,7 +204,7 @@ final class FillChecks {
         return catalogue.section(panel.picket()).map(section -> {
             double pitch = section.width().inches() + panel.gap().inches();
             return new SteelRailCheck(
-                    "picket", section, rows.widestSpace(run.infill()), false, 0, wind.inPsi() * pitch);
+                    "picket", section, rows.widestSpace(run.infill()), false, 0, wind.inPsi() * pitch, Force.ZERO);
         });
     }
 

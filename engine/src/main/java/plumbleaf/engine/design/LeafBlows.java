@@ -24,7 +24,7 @@ final class LeafBlows {
     private final Length top;
     private final Screen screen;
     private final boolean asFence;
-    private final int leg;
+    private final int wall;
     private final Span span;
 
     /** A leaf that closes the opening between two distances from the face nearer the run's start. */
@@ -40,9 +40,9 @@ final class LeafBlows {
                 .fill()
                 .match(is -> true, bare -> false, style -> false, pickets -> false, mesh -> false, sheet -> false);
         Offset from = site.gate().station().asOffset();
-        this.leg = site.wind().legAt(from);
+        this.wall = site.wind().wallAt(from);
         this.span =
-                site.wind().onLeg(leg, from.plus(fromFace), from.plus(toFace)).orElseThrow();
+                site.wind().onWall(wall, from.plus(fromFace), from.plus(toFace)).orElseThrow();
     }
 
     /** The only leaf closes the whole opening, a leaf of a pair its own end of it. */
@@ -73,12 +73,12 @@ final class LeafBlows {
     /** A leaf filled as its fence shares the fence's wind; one filled otherwise is taken as a wall of its own, with its own solidity. */
     LeafWind shut() {
         if (!asFence) return open();
-        return LeafWind.shut(site.wind().design(leg), span);
+        return LeafWind.shut(site.wind().design(wall), span);
     }
 
     LeafWind shutIn(Speed gust) {
         if (!asFence) return openIn(gust);
-        return LeafWind.shut(site.wind().gust(leg, gust), span);
+        return LeafWind.shut(site.wind().gust(wall, gust), span);
     }
 
     LeafWind open() {

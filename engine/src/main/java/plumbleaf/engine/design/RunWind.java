@@ -12,6 +12,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Site;
 import plumbleaf.engine.job.SiteWind;
+import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Speed;
@@ -22,10 +23,23 @@ import plumbleaf.engine.wind.TributaryWind;
 import plumbleaf.engine.wind.WallStretch;
 import plumbleaf.engine.wind.WindTables;
 
-/** Wind on every leg of a run, in the design wind and in any gust: what its posts and leaves carry. Strength level. */
+/**
+ * Wind on every wall of a run, in the design wind and in any gust: what its posts and leaves carry. Strength level.
+ *
+ * <p>A wall goes from corner to corner. Legs that meet in a mere bend, and the chords of a curve, are one wall of their length along the fence: only so does a free
+ * end that is followed by a bend keep its end zone, and no bend in a straight fence gets one. Where a run closes on itself its first wall returns round the corner
+ * from its last, or goes on from it where it began in the middle of a side. An end at a house or at another's fence counts as free, on the safe side.
+ * Source: ASCE 7-16 Figure 29.3-1 for straight walls; a curve as a straight wall of its length is judgement. Check: RunWindTest.
+ */
 final class RunWind {
     private final RunLine line;
+    private final boolean ring;
     private final List<WallStretch> stretches = new ArrayList<>();
+    private final double lengthIn;
+    /** How far the first wall reaches back before the run's start, over the end of a run that closes on itself in the middle of a side. */
+    private final double backIn;
+
+    private final List<Double> startsIn = new ArrayList<>();
     private final List<List<Span>> openings = new ArrayList<>();
     private final List<LegWind> designs = new ArrayList<>();
     private final List<LegWind> plainGusts = new ArrayList<>();
@@ -33,8 +47,8 @@ final class RunWind {
     private final SiteWind site;
     private final WindTables tables;
 
-    /** The gates of a leg mostly ask for the same gust. */
-    private record Gust(int leg, Speed speed) {}
+    /** The gates of a wall mostly ask for the same gust. */
+    private record Gust(int wall, Speed speed) {}
 
     /**
      * @param surface height of what stops the wind
@@ -50,17 +64,63 @@ final class RunWind {
             List<Gate> gates,
             WindTables tables) {
         this.line = line;
+        this.ring = run.isRing();
         this.site = site.wind();
         this.tables = tables;
-        PlanLine plan = line.line();
-        for (int leg = 0; leg < plan.legs(); leg++) {
-            Length before = leg > 0 ? plan.lengths().get(leg - 1) : Length.ZERO;
-            Length after = leg + 1 < plan.legs() ? plan.lengths().get(leg + 1) : Length.ZERO;
-            stretches.add(new WallStretch(plan.lengths().get(leg), surface, surface.plus(gap), screen, before, after));
-            openings.add(openings(run, gates, leg));
-            designs.add(LegWind.of(this.site, stretches.get(leg), openings.get(leg), tables));
-            plainGusts.add(gust(leg, this.site.speed()));
+        this.lengthIn = line.line().length().inches();
+        List<Length> walls = walls(run, line.line());
+        this.backIn = ring && walls.size() > 1 && closesStraight(line.line())
+                ? walls.remove(walls.size() - 1).inches()
+                : 0;
+        if (backIn > 0) walls.set(0, walls.get(0).plus(new Length(backIn)));
+        double start = -backIn;
+        for (int wall = 0; wall < walls.size(); wall++) {
+            Length before = neighbour(walls, wall - 1);
+            Length after = neighbour(walls, wall + 1);
+            startsIn.add(start);
+            start += walls.get(wall).inches();
+            stretches.add(new WallStretch(walls.get(wall), surface, surface.plus(gap), screen, before, after));
         }
+        for (int wall = 0; wall < walls.size(); wall++) {
+            openings.add(openings(run, gates, wall));
+            designs.add(LegWind.of(this.site, stretches.get(wall), openings.get(wall), tables));
+            plainGusts.add(gust(wall, this.site.speed()));
+        }
+    }
+
+    /** Lengths from corner to corner. */
+    private static List<Length> walls(Run run, PlanLine plan) {
+        List<Length> walls = new ArrayList<>();
+        for (int leg = 0; leg < plan.legs(); leg++) {
+            Length length = plan.lengths().get(leg);
+            if (leg > 0 && goesOn(run, plan, leg))
+                walls.set(walls.size() - 1, last(walls).plus(length));
+            else walls.add(length);
+        }
+        return walls;
+    }
+
+    private static boolean goesOn(Run run, PlanLine plan, int leg) {
+        boolean curve = run.legs().get(leg).chord().match(chord -> chord.is().index() > 0, straight -> false);
+        return curve || PostRole.atTurn(plan.turnAt(leg)) == PostRole.LINE;
+    }
+
+    private static boolean closesStraight(PlanLine plan) {
+        return PostRole.atTurn(plan.directions()
+                        .get(plan.legs() - 1)
+                        .leftTurnTo(plan.directions().get(0)))
+                == PostRole.LINE;
+    }
+
+    private static Length last(List<Length> walls) {
+        return walls.get(walls.size() - 1);
+    }
+
+    /** What returns round a corner: nothing at the end of a run that does not close on itself. */
+    private Length neighbour(List<Length> walls, int wall) {
+        if (wall >= 0 && wall < walls.size()) return walls.get(wall);
+        if (!ring) return Length.ZERO;
+        return wall < 0 ? last(walls) : walls.get(0);
     }
 
     /** All that the wind on a run is worked out from, the tables apart. */
@@ -75,12 +135,12 @@ final class RunWind {
         return new Blowing(line, site, stretches, openings);
     }
 
-    private List<Span> openings(Run run, List<Gate> gates, int leg) {
-        double start = line.line().stationOfVertex(leg).inches();
+    private List<Span> openings(Run run, List<Gate> gates, int wall) {
+        double start = startsIn.get(wall);
         List<Span> spans = new ArrayList<>();
         for (Gate gate : gates) {
-            if (!gate.run().equals(run.id()) || line.line().legAt(gate.station().asOffset()) != leg) continue;
-            double from = gate.station().inches() - start;
+            if (!gate.run().equals(run.id()) || wallAt(gate.station().asOffset()) != wall) continue;
+            double from = onItsWall(gate.station().asOffset()) - start;
             spans.add(new Span(
                     Length.inches(from), Length.inches(from + gate.opening().inches())));
         }
@@ -88,51 +148,64 @@ final class RunWind {
         return spans;
     }
 
-    /** Design wind on a leg. */
-    LegWind design(int leg) {
-        return designs.get(leg);
+    /** Design wind on a wall. */
+    LegWind design(int wall) {
+        return designs.get(wall);
     }
 
-    /** Design wind on every leg. */
-    List<LegWind> designOfLegs() {
+    /** Design wind on every wall. */
+    List<LegWind> designOfWalls() {
         return List.copyOf(designs);
     }
 
-    /** A gust without the standard's floor on a leg. */
-    LegWind gust(int leg, Speed speed) {
-        return gusts.computeIfAbsent(new Gust(leg, speed), asked -> blown(leg, speed));
+    /** A gust without the standard's floor on a wall. */
+    LegWind gust(int wall, Speed speed) {
+        return gusts.computeIfAbsent(new Gust(wall, speed), asked -> blown(wall, speed));
     }
 
-    private LegWind blown(int leg, Speed speed) {
-        return LegWind.gust(site, speed, stretches.get(leg), openings.get(leg), tables);
+    private LegWind blown(int wall, Speed speed) {
+        return LegWind.gust(site, speed, stretches.get(wall), openings.get(wall), tables);
     }
 
-    int legAt(Offset station) {
-        return line.line().legAt(station);
+    /** A station as its wall counts: below zero where it lies on what the first wall reaches back over. */
+    private double onItsWall(Offset station) {
+        boolean back = backIn > 0 && station.inches() >= lengthIn - backIn;
+        return back ? station.inches() - lengthIn : station.inches();
     }
 
-    Length legLength(int leg) {
-        return line.line().lengths().get(leg);
+    /** The wall a station lies on; a corner belongs to the wall that begins there. */
+    int wallAt(Offset station) {
+        double stationIn = onItsWall(station);
+        for (int wall = 1; wall < startsIn.size(); wall++) {
+            if (stationIn < startsIn.get(wall)) return wall - 1;
+        }
+        return stretches.size() - 1;
     }
 
-    /** A station, from the start of its leg. */
-    Length alongLeg(int leg, Offset station) {
-        double start = line.line().stationOfVertex(leg).inches();
-        return Length.inches(Math.max(0, station.inches() - start));
+    Length wallLength(int wall) {
+        return stretches.get(wall).length();
     }
 
-    /** A stretch between two stations of a leg, from the leg's start; empty where none of it lies on the leg. */
-    Optional<Span> onLeg(int leg, Offset from, Offset to) {
-        double start = line.line().stationOfVertex(leg).inches();
-        double length = line.line().lengths().get(leg).inches();
-        double first = Math.max(0, from.inches() - start);
-        double last = Math.min(length, to.inches() - start);
+    /** A station, from the start of its wall. */
+    Length alongWall(int wall, Offset station) {
+        return Length.inches(Math.max(0, onItsWall(station) - startsIn.get(wall)));
+    }
+
+    /** A stretch between two stations of a wall, from the wall's start; empty where none of it lies on the wall. */
+    Optional<Span> onWall(int wall, Offset from, Offset to) {
+        double start = startsIn.get(wall);
+        double fromIn = onItsWall(from);
+        double toIn = fromIn + to.inches() - from.inches();
+        double first = Math.max(0, fromIn - start);
+        double last = Math.min(stretches.get(wall).length().inches(), toIn - start);
         return last > first ? Optional.of(new Span(Length.inches(first), Length.inches(last))) : Optional.empty();
     }
 
     /**
-     * What a post carries of the fence: half of each bay beside it. At a corner each leg pushes square to itself; the larger of the two counts, since the wind
+     * What a post carries of the fence: half of each bay beside it. At a corner each wall pushes square to itself; the larger of the two counts, since the wind
      * comes from one side at a time.
+     *
+     * @param from below zero at the first post of a run that closes on itself: so far back along its last wall
      */
     Optional<TributaryWind> on(Offset from, Offset to) {
         return worst(from, to, designs);
@@ -145,13 +218,16 @@ final class RunWind {
 
     private Optional<TributaryWind> worst(Offset from, Offset to, List<LegWind> winds) {
         Optional<TributaryWind> worst = Optional.empty();
-        for (int leg = 0; leg < stretches.size(); leg++) {
-            Optional<Span> share = onLeg(leg, from, to);
-            if (share.isEmpty()) continue;
-            TributaryWind here = winds.get(leg).over(share.get());
-            if (worst.isEmpty() || here.momentAtGrade().compareTo(worst.get().momentAtGrade()) > 0)
-                worst = Optional.of(here);
-        }
-        return worst;
+        for (int wall = 0; wall < stretches.size(); wall++)
+            worst = heavier(worst, onWall(wall, from, to).map(winds.get(wall)::over));
+        if (!ring || backIn > 0 || from.inches() >= 0) return worst;
+        int lastWall = stretches.size() - 1;
+        Offset end = new Offset(lengthIn);
+        return heavier(worst, onWall(lastWall, end.plus(from), end).map(winds.get(lastWall)::over));
+    }
+
+    private static Optional<TributaryWind> heavier(Optional<TributaryWind> one, Optional<TributaryWind> other) {
+        if (one.isEmpty() || other.isEmpty()) return one.or(() -> other);
+        return other.get().momentAtGrade().compareTo(one.get().momentAtGrade()) > 0 ? other : one;
     }
 }

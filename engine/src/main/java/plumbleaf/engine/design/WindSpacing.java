@@ -32,8 +32,8 @@ import plumbleaf.engine.wind.LegWind;
  * Source: AISC 360-22 H1-1b. Check: WindSpacingTest.
  */
 final class WindSpacing implements SpacingLimit {
-    /** Of a run with more legs, the first ones stand for it. */
-    private static final int MOST_LEGS = 12;
+    /** Of a run with more walls, the first ones stand for it. */
+    private static final int MOST_WALLS = 12;
 
     /** Farther apart no rail reaches. */
     private static final Length ASKED = Length.feet(20);
@@ -42,7 +42,7 @@ final class WindSpacing implements SpacingLimit {
     private final Map<String, Engineered> all = new LinkedHashMap<>();
     private final DisplayUnits display;
 
-    private record Engineered(RunWind wind, List<LegWind> legs, Moment allowable, Length most) {}
+    private record Engineered(RunWind wind, List<LegWind> walls, Moment allowable, Length most) {}
 
     /** @param winds on the runs of the job, in their order */
     WindSpacing(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds) {
@@ -54,7 +54,7 @@ final class WindSpacing implements SpacingLimit {
             if (style.isEmpty()) continue;
             RunWind wind = winds.get(i);
             Engineered one = new Engineered(
-                    wind, wind.designOfLegs(), allowable(run, picks.of(run), style.get(), catalogue), run.maxBay());
+                    wind, wind.designOfWalls(), allowable(run, picks.of(run), style.get(), catalogue), run.maxBay());
             all.put(run.id(), one);
             if (engineered) runs.put(run.id(), one);
         }
@@ -70,10 +70,10 @@ final class WindSpacing implements SpacingLimit {
     private Finding solved(String run, Engineered one) {
         Length nearEnd = ASKED;
         Length inside = Length.ZERO;
-        for (int leg = 0; leg < one.legs().size() && leg < MOST_LEGS; leg++) {
-            Length length = one.wind().legLength(leg);
-            Length first = spacing(one, leg, length, Length.ZERO);
-            Length middle = spacing(one, leg, length, length.times(0.5));
+        for (int wall = 0; wall < one.walls().size() && wall < MOST_WALLS; wall++) {
+            Length length = one.wind().wallLength(wall);
+            Length first = spacing(one, wall, length, Length.ZERO);
+            Length middle = spacing(one, wall, length, length.times(0.5));
             if (first.compareTo(nearEnd) < 0) nearEnd = first;
             if (middle.compareTo(inside) > 0) inside = middle;
             if (first.compareTo(inside) > 0) inside = first;
@@ -100,8 +100,8 @@ final class WindSpacing implements SpacingLimit {
                 Basis.clause("ASCE 7-16 29.3; AISC 360-22 H1 or NDS 2018 3.9, solved for"));
     }
 
-    private static Length spacing(Engineered one, int leg, Length length, Length from) {
-        return PostSpacing.longestFrom(one.legs().get(leg), length, from, one.allowable(), ASKED);
+    private static Length spacing(Engineered one, int wall, Length length, Length from) {
+        return PostSpacing.longestFrom(one.walls().get(wall), length, from, one.allowable(), ASKED);
     }
 
     private static Moment allowable(Run run, PickedRun pick, FenceStyle style, Catalogue catalogue) {
@@ -116,11 +116,11 @@ final class WindSpacing implements SpacingLimit {
     public Length longestFrom(String run, Offset from) {
         Engineered engineered = runs.get(run);
         if (engineered == null) return NONE.longestFrom(run, from);
-        int leg = engineered.wind().legAt(from);
+        int wall = engineered.wind().wallAt(from);
         return PostSpacing.longestFrom(
-                engineered.legs().get(leg),
-                engineered.wind().legLength(leg),
-                engineered.wind().alongLeg(leg, from),
+                engineered.walls().get(wall),
+                engineered.wind().wallLength(wall),
+                engineered.wind().alongWall(wall, from),
                 engineered.allowable(),
                 engineered.most());
     }

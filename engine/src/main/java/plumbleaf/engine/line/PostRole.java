@@ -1,5 +1,7 @@
 package plumbleaf.engine.line;
 
+import plumbleaf.engine.quantity.Angle;
+
 /** What a post does in the fence. */
 public enum PostRole {
     LINE("line"),
@@ -10,6 +12,9 @@ public enum PostRole {
     ROLLER("roller"),
     WALL("wall");
 
+    /** A corner turned less than this is a bend, and its post a line post. Common practice, no source. */
+    private static final Angle CORNER_FROM = Angle.degrees(10);
+
     private final String key;
 
     PostRole(String key) {
@@ -19,5 +24,10 @@ public enum PostRole {
     /** As files hold it. */
     public String key() {
         return key;
+    }
+
+    /** That of the run's own post where its line turns so much, to either side. */
+    public static PostRole atTurn(Angle turn) {
+        return Math.abs(turn.radians()) > CORNER_FROM.radians() ? CORNER : LINE;
     }
 }

@@ -19,7 +19,6 @@ import plumbleaf.engine.job.RunEnd;
 import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SlideSpec;
-import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.support.Support;
@@ -29,9 +28,6 @@ import plumbleaf.engine.support.Support;
  * then the best between each two of them.
  */
 final class RunPosts {
-    /** A corner turned less than this is a bend, and its post a line post. Common practice, no source. */
-    private static final Angle CORNER = Angle.degrees(10);
-
     /** Clear ground between an old plug and a new hole. Common practice, no source. */
     private static final Length PLUG_CLEAR = Length.inches(1);
 
@@ -124,10 +120,8 @@ final class RunPosts {
         if (!run.isLoneGate()) {
             double endIn = line.length().inches();
             wanted.add(run.isRing() ? own(0, PostRole.CORNER) : end(run.first(), 0, 1));
-            for (int vertex = 1; vertex < line.legs(); vertex++) {
-                boolean corner = Math.abs(line.turnAt(vertex).radians()) > CORNER.radians();
-                wanted.add(own(line.stationOfVertex(vertex).inches(), corner ? PostRole.CORNER : PostRole.LINE));
-            }
+            for (int vertex = 1; vertex < line.legs(); vertex++)
+                wanted.add(own(line.stationOfVertex(vertex).inches(), PostRole.atTurn(line.turnAt(vertex))));
             wanted.add(end(run.last(), endIn, -1));
             for (FitPart part : run.fits()) {
                 if (part.from().inches() > 0) wanted.add(own(part.from().inches(), PostRole.LINE));

@@ -18,6 +18,9 @@ public final class SecondOrder {
     /** Above this, first-order numbers are off by more than a tenth. Source: AISC 360-22 C2.1, where 1.1 lets them do in braced frames (from memory). */
     public static final double TELLS = 1.1;
 
+    /** Below this half angle a span is straight to seven digits, and its closed forms lose theirs. */
+    private static final double TINY = 1e-3;
+
     private SecondOrder() {}
 
     /**
@@ -39,6 +42,33 @@ public final class SecondOrder {
         double tangent = StrictMath.tan(x);
         double left = 1 - p * tangent / (a * turningLbInPerRad);
         return left > 0 ? tangent / x / left : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Largest moment of an evenly loaded simple span that is pressed at its ends, over that without: {@code 2 (sec u - 1) / u2}, {@code u = L/2 sqrt(P / EI)}.
+     * Infinite at the buckling load. Source: AISC 360-10 Commentary Figure C-C2.2, case 1. Check: SecondOrderCheck (PD5 to PD8).
+     *
+     * @param pressed P
+     * @param stiffnessLbIn2 E I
+     * @param span L
+     */
+    public static double spanMoment(Force pressed, double stiffnessLbIn2, Length span) {
+        double u = halfSpan(pressed, stiffnessLbIn2, span);
+        if (u >= Math.PI / 2) return Double.POSITIVE_INFINITY;
+        return u < TINY ? 1 : 2 * (1 / StrictMath.cos(u) - 1) / (u * u);
+    }
+
+    /**
+     * Its largest deflection over that without: {@code 12 (2 sec u - 2 - u2) / (5 u4)}. Infinite at the buckling load. Source and check as {@link #spanMoment}.
+     */
+    public static double spanBow(Force pressed, double stiffnessLbIn2, Length span) {
+        double u = halfSpan(pressed, stiffnessLbIn2, span);
+        if (u >= Math.PI / 2) return Double.POSITIVE_INFINITY;
+        return u < TINY ? 1 : 12 * (2 / StrictMath.cos(u) - 2 - u * u) / (5 * u * u * u * u);
+    }
+
+    private static double halfSpan(Force pressed, double stiffnessLbIn2, Length span) {
+        return span.inches() / 2 * Math.sqrt(pressed.pounds() / stiffnessLbIn2);
     }
 
     /**

@@ -9,36 +9,63 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.Section;
 
 /**
  * A rail of pipe or tube between two posts: weight bends it down, wind across, both as on a simple span. One that runs on over its posts sags less, as the end
- * span of a long beam does. Source: AISC 360-22 F7, F8, H1.1 (ASD). Check: SteelRailCheckTest.
+ * span of a long beam does. Stretched fabric presses it from end to end as well, which makes it bow more. Source: AISC 360-22 F7, F8, H1.1 (ASD). Check:
+ * SteelRailCheckTest, SecondOrderCheck.
  *
  * @param what it is in plain words: {@code rail}, {@code picket}
  * @param runsOn whether it runs on over its posts in one piece
  * @param downLbPerIn weight on it
  * @param windLbPerIn strength-level wind on it
+ * @param pressed along it
  */
 public record SteelRailCheck(
-        String what, Section section, Length span, boolean runsOn, double downLbPerIn, double windLbPerIn) {
+        String what,
+        Section section,
+        Length span,
+        boolean runsOn,
+        double downLbPerIn,
+        double windLbPerIn,
+        Force pressed) {
     /** Part of strength-level wind in allowable-stress design. Source: ASCE 7-16 2.4.1. */
     private static final double ASD = 0.6;
 
     /** What a rail may sag in a bay before one sees it. Judgement. */
     private static final Length SEEN = Length.inches(0.25);
 
-    private double momentLbIn(double loadLbPerIn) {
-        return loadLbPerIn * span.inches() * span.inches() / 8;
+    /** Below this share of its strength the axial term counts half. Source: AISC 360-22 H1.1. */
+    private static final double LITTLE_AXIAL = 0.2;
+
+    /** Stands for what is beyond all measure. */
+    private static final double BUCKLED = 1e6;
+
+    private double momentLbIn(double loadLbPerIn, double inertiaIn4) {
+        double bowed = SecondOrder.spanMoment(pressed, Steel.ELASTIC_MODULUS.psi() * inertiaIn4, span);
+        return bowed * loadLbPerIn * span.inches() * span.inches() / 8;
     }
 
-    /** {@code Mx/Mcx + My/Mcy} under weight and 0.6 wind; the vector sum of the two for a round one. */
+    /**
+     * {@code Mx/Mcx + My/Mcy} under weight and 0.6 wind; the vector sum of the two for a round one. Where it is pressed the moments grow with its bow, and
+     * {@code P/(2 Pc)} is added, or {@code P/Pc} to 8/9 of them from {@code P/Pc = 0.2} up.
+     */
     public double windRatio() {
+        double bending = bendingRatio();
+        double axial = pressed.pounds()
+                * TubeStrength.SAFETY
+                / TubeStrength.compression(section, span).pounds();
+        return Math.min(BUCKLED, axial >= LITTLE_AXIAL ? axial + 8.0 / 9 * bending : axial / 2 + bending);
+    }
+
+    private double bendingRatio() {
         TubeStrength strength = TubeStrength.of(section);
-        double down = momentLbIn(downLbPerIn);
-        double across = ASD * momentLbIn(windLbPerIn);
+        double down = momentLbIn(downLbPerIn, section.ixIn4());
+        double across = ASD * momentLbIn(windLbPerIn, section.iyIn4());
         if (section.isRound())
             return Math.sqrt(down * down + across * across)
                     / strength.allowableX().poundInches();
@@ -53,7 +80,9 @@ public record SteelRailCheck(
     public Offset sag() {
         double l = span.inches();
         double factor = runsOn ? 0.0069 : 5.0 / 384;
-        return Offset.inches(factor * downLbPerIn * l * l * l * l / (Steel.ELASTIC_MODULUS.psi() * section.ixIn4()));
+        double stiffness = Steel.ELASTIC_MODULUS.psi() * section.ixIn4();
+        double bowed = SecondOrder.spanBow(pressed, stiffness, span);
+        return Offset.inches(Math.min(BUCKLED, bowed * factor * downLbPerIn * l * l * l * l / stiffness));
     }
 
     /** Strength in wind, and sag where it lies. */
@@ -63,7 +92,9 @@ public record SteelRailCheck(
                 what + ".wind",
                 underWind,
                 part,
-                capital() + " of " + part + ", " + section.name() + ": weight and wind together take "
+                capital() + " of " + part + ", " + section.name() + ": weight"
+                        + (pressed.isZero() ? " and wind" : ", wind and the pull of stretched fabric")
+                        + " together take "
                         + DecimalText.fixed(windRatio(), 2) + " of its bending strength.",
                 Basis.clause("AISC 360-22 F7, F8, H1.1 (ASD, omega 1.67)"),
                 Measure.demand(windRatio(), 1, ""));

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import plumbleaf.engine.job.Exposure;
 import plumbleaf.engine.job.SiteWind;
 import plumbleaf.engine.job.WindEdition;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.wind.LegWind;
@@ -25,7 +26,7 @@ import plumbleaf.reference.vectors.Vectors;
 /**
  * Wind on walls, signs and open screens: the wall table against the commentary's own equation, printed sign sheets, and a fence by hand.
  * Source: ASCE 7-16 commentary C29.3.1 equation behind Figure 29.3-1; sign calculation to ASCE 7-10 (W1); sign permit calculation, Everett WA, record
- * 1852116 page 79, to Table 29.4-2 (W2); the fence by hand from Figure 29.3-1.
+ * 1852116 page 79, to Table 29.4-2 (W2); sign calculation, Zephyrhills FL, record 63749 page 5 (W4: what a given push does to two posts); the fence by hand from Figure 29.3-1.
  * Tolerance: table cells exactly (the equation rounded to 0.05); sheets 0.1 %; the hand calculation 0.5 of its last digit.
  */
 class WallWindCheck {
@@ -68,6 +69,20 @@ class WallWindCheck {
         TributaryWind wind = WallWind.of(site, sign, TABLES).over(Length.ZERO, side);
         sheet.check("F_lb", wind.force().pounds());
         sheet.check("F_asd_lb", 0.6 * wind.force().pounds());
+    }
+
+    /** A flat pressure on a sign between two posts: the moment at grade, and what each post must have of section. */
+    @Test
+    void aSignOnTwoPosts() {
+        Vector sheet = Vectors.one("wind", "W4");
+        double areaFt2 = sheet.in("width_ft") * sheet.in("height_ft");
+        double factors = sheet.in("factor_Fu") * sheet.in("factor_Ct");
+        Pressure mean = Pressure.psf(sheet.in("p_psf") * factors);
+        TributaryWind both =
+                new TributaryWind(Force.pounds(mean.psf() * areaFt2), Length.feet(sheet.in("arm_ft")), mean, "given");
+        sheet.check("M_lbft", both.momentAtGrade().inPoundFeet());
+        TributaryWind one = both.times(sheet.in("share"));
+        sheet.check("S_req_in3", one.momentAtGrade().poundInches() / sheet.in("Fb_psi"));
     }
 
     @Test
