@@ -258,6 +258,7 @@ class StrangersAtEveryDoorTest {
                 Map.entry("name", papers),
                 Map.entry("revision", List.of("1")),
                 Map.entry("book", List.of("example-2027")),
+                Map.entry("chapter", List.of("index", "nowhere")),
                 Map.entry("table", List.of("materials.csv")),
                 Map.entry("number", List.of("1", "2")),
                 Map.entry("file", List.of("nothing")),

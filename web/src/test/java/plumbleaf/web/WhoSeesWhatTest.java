@@ -140,17 +140,20 @@ class WhoSeesWhatTest {
                 .toList());
         routes = Routes.all(
                 requestMappingHandlerMapping,
-                Map.of(
-                        "id", List.of(job.id().text()),
-                        "room", List.of(Room.values()).stream().map(Room::key).toList(),
-                        "name", papers,
-                        "revision", List.of("1", "2"),
-                        "book", List.of("example-2027"),
-                        "table", List.of("materials.csv", "history.csv"),
-                        "number", List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"),
-                        "file", List.of(photo, officeFile),
-                        "secret", List.of(Secret.fresh().text()),
-                        "link", List.of(links.of(job.id()).get(0).id())));
+                Map.ofEntries(
+                        Map.entry("id", List.of(job.id().text())),
+                        Map.entry(
+                                "room",
+                                List.of(Room.values()).stream().map(Room::key).toList()),
+                        Map.entry("name", papers),
+                        Map.entry("revision", List.of("1", "2")),
+                        Map.entry("book", List.of("example-2027")),
+                        Map.entry("chapter", List.of("index", "money", "nowhere")),
+                        Map.entry("table", List.of("materials.csv", "history.csv")),
+                        Map.entry("number", List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12")),
+                        Map.entry("file", List.of(photo, officeFile)),
+                        Map.entry("secret", List.of(Secret.fresh().text())),
+                        Map.entry("link", List.of(links.of(job.id()).get(0).id()))));
     }
 
     @Test

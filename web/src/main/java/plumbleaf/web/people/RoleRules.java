@@ -19,6 +19,7 @@ public final class RoleRules {
             "/",
             "/me",
             "/calendar(\\.ics)?",
+            "/guide(/.*)?",
             "/jobs/[a-z0-9]+",
             "/jobs/[a-z0-9]+/(ground|line|gates|strength|stock|papers)",
             "/jobs/[a-z0-9]+/papers/(files|pages)/[^/]+",

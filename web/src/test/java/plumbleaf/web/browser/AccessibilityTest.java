@@ -81,8 +81,17 @@ class AccessibilityTest {
     }
 
     private List<String> pages() {
-        List<String> pages = new ArrayList<>(
-                List.of("/", "/new", "/calendar", "/yard", "/rates", "/books", "/trash", "/?find=nothing"));
+        List<String> pages = new ArrayList<>(List.of(
+                "/",
+                "/new",
+                "/calendar",
+                "/yard",
+                "/rates",
+                "/books",
+                "/trash",
+                "/guide/rooms",
+                "/guide?q=soil",
+                "/?find=nothing"));
         for (Room room : Room.values()) pages.add("/jobs/" + job + "/" + room.key());
         pages.add("/jobs/" + job + "/history");
         pages.add("/jobs/" + job + "/files");
