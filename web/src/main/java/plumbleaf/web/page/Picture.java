@@ -31,13 +31,25 @@ public record Picture(String name, String svg, boolean wide, List<Handle> handle
     /**
      * A thing in the drawing that moves one length in the job.
      *
-     * @param of     the thing: {@code G1}
+     * @param of     the thing, as the drawing marks it: {@code G1}
      * @param path   the length it moves: {@code gates[0].station}
      * @param name   what that length is: {@code Station of gate G1}
-     * @param axis   {@code x} or {@code y}, of the drawing in real inches
-     * @param sign   1 where the length grows with the axis, -1 where it falls
+     * @param way    where the length grows, in the drawing's real inches
      * @param inches what it is now
      * @param step   the trade's own step it snaps to, in inches
+     * @param least  what it cannot be less than, in inches; far below nothing where a length may be negative
+     * @param metric whether it is told in millimeters
      */
-    public record Handle(String of, String path, String name, String axis, int sign, double inches, double step) {}
+    public record Handle(
+            String of, String path, String name, Way way, double inches, double step, double least, boolean metric) {}
+
+    /** A direction of length one, x to the right and y up. */
+    public record Way(double dx, double dy) {
+        public static final Way UP = new Way(0, 1);
+        public static final Way DOWN = new Way(0, -1);
+
+        public static Way right(int sign) {
+            return new Way(sign, 0);
+        }
+    }
 }

@@ -27,6 +27,8 @@ record Edit(String path, Unit unit, String value) {
     DocumentText on(DocumentText text) {
         String whole = unit.complete(value);
         if (RunEndText.isAt(path)) return RunEndText.on(text, path, whole);
+        if (SetPostText.isAt(path)) return SetPostText.on(text, path, whole);
+        if (MidRailText.isAt(path) && !whole.isEmpty()) return MidRailText.on(text, path, whole);
         if (LegCurve.isAt(path) && !whole.isEmpty()) return LegCurve.on(text, path, whole);
         if (whole.isEmpty()) return text.without(path);
         return onPlace(opened(text), whole);

@@ -3,35 +3,190 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.documents.view.GateSubject;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.gate.HingePin;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Member;
+import plumbleaf.engine.gate.MemberRole;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.LeafSpec;
+import plumbleaf.engine.job.Side;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.web.page.Picture.Handle;
+import plumbleaf.web.page.Picture.Way;
 
-/** What can be taken hold of in the drawings of a job: gates along their run, shots up and down. */
+/**
+ * What can be taken hold of in the drawings of a job: gates and posts along their run, corners along their leg, shots up and down, and on
+ * a leaf its rails, its hinges and the posts it hangs between.
+ */
 record Handles(DocumentText text, Design design) {
-    private static final double INCH = 1;
-    private static final double QUARTER_INCH = 0.25;
+    private static final double MM = 1 / 25.4;
+    private static final double ANY = -1e7;
+
+    /** Where a corner post and the corner it stands on count as one place. */
+    private static final double SAME_IN = 8;
 
     /** On an unrolled run. */
     List<Handle> onProfile(RunLayout run) {
+        Way right = Way.right(run.line().insideIsLeft() ? 1 : -1);
+        List<Handle> handles = new ArrayList<>(along(run, station -> right, id -> id));
+        for (int i = 0; i < text.count("ground.shots"); i++) {
+            String at = "ground.shots[" + i + "]";
+            if (text.value(at + ".run").orElse("").equals(run.run())) height(at).ifPresent(handles::add);
+        }
+        return handles;
+    }
+
+    /** On the plan: the same things, each along its own leg. */
+    List<Handle> onPlan() {
         List<Handle> handles = new ArrayList<>();
-        int rightward = run.line().insideIsLeft() ? 1 : -1;
+        for (RunLayout run : design.layout().runs()) {
+            PlanLine line = run.line().line();
+            handles.addAll(along(
+                    run,
+                    station -> {
+                        Direction leg = line.directionAt(Offset.inches(station));
+                        return new Way(leg.east(), leg.north());
+                    },
+                    id -> id + " " + id + "a"));
+        }
+        return handles;
+    }
+
+    /** How a drawing shows the way along a run at a station. */
+    private interface AlongRun {
+        Way at(double stationIn);
+    }
+
+    /** How a drawing marks a gate. */
+    private interface GateMark {
+        String of(String id);
+    }
+
+    private List<Handle> along(RunLayout run, AlongRun way, GateMark mark) {
+        List<Handle> handles = new ArrayList<>();
         for (int i = 0; i < text.count("gates"); i++) {
             String at = "gates[" + i + "]";
             if (!text.value(at + ".run").orElse("").equals(run.run())) continue;
             String id = text.value(at + ".id").orElse("");
             length(at + ".station")
-                    .ifPresent(station -> handles.add(
-                            new Handle(id, at + ".station", "Station of gate " + id, "x", rightward, station, INCH)));
+                    .ifPresent(station -> handles.add(handle(
+                            mark.of(id), at + ".station", "Station of gate " + id, way.at(station), station, inch())));
         }
-        for (int i = 0; i < text.count("ground.shots"); i++) {
-            String at = "ground.shots[" + i + "]";
-            if (!text.value(at + ".run").orElse("").equals(run.run())) continue;
-            height(at).ifPresent(handles::add);
+        String at = place("runs", run.run());
+        if (at.isEmpty()) return handles;
+        for (Post post : run.posts()) {
+            double station = post.station().inches();
+            if (post.role() == PostRole.LINE)
+                handles.add(handle(
+                        post.id(),
+                        SetPostText.path(at, post.id()),
+                        "Station of post " + post.id(),
+                        way.at(station),
+                        station,
+                        inch()));
+            else leg(run, post, at, way).ifPresent(handles::add);
         }
         return handles;
+    }
+
+    /** A corner or the far end: it makes the leg before it longer or shorter, where that leg was taped as one length. */
+    private Optional<Handle> leg(RunLayout run, Post post, String at, AlongRun way) {
+        PlanLine line = run.line().line();
+        if (text.count(at + ".legs") != line.legs()) return Optional.empty();
+        boolean stands = post.role() == PostRole.CORNER || post.role() == PostRole.END || post.role() == PostRole.WALL;
+        for (int vertex = 1; stands && vertex <= line.legs(); vertex++) {
+            double station = line.stationOfVertex(vertex).inches();
+            if (Math.abs(station - post.station().inches()) > SAME_IN) continue;
+            String path = at + ".legs[" + (vertex - 1) + "].length";
+            String name = "Length of leg " + run.run() + "." + vertex;
+            return length(path).map(now -> handle(post.id(), path, name, way.at(station - 1), now, inch()));
+        }
+        return Optional.empty();
+    }
+
+    /** On the frame of a leaf between its posts. */
+    List<Handle> onFrame(GateDesign gate, GateSubject subject) {
+        List<Handle> handles = new ArrayList<>();
+        Gate asked = gate.asked();
+        String at = place("gates", gate.id());
+        Leaf leaf = subject.leaf();
+        LeafSpec spec = asked.leaf();
+        int railIndex = 0;
+        for (Member member : leaf.members()) {
+            if (member.role() == MemberRole.TOP_RAIL)
+                handles.add(up(
+                        member.id(),
+                        at + ".leaf.infill",
+                        "Height of the infill",
+                        spec.infill().inches()));
+            if (member.role() == MemberRole.BOTTOM_RAIL)
+                handles.add(up(
+                        member.id(),
+                        at + ".leaf.bottomGap",
+                        "Gap under the leaf",
+                        spec.bottomGap().inches()));
+            if (member.role() == MemberRole.MID_RAIL)
+                midRail(member, at, spec, leaf, railIndex++).ifPresent(handles::add);
+        }
+        List<HingePin> pins = leaf.pins();
+        if (pins.size() >= 2) {
+            handles.add(up(
+                    pins.get(0).id(),
+                    at + ".hinges.fromBottom",
+                    "Lower hinge above the frame's bottom",
+                    asked.hinges().fromBottom().inches()));
+            handles.add(handle(
+                    pins.get(pins.size() - 1).id(),
+                    at + ".hinges.fromTop",
+                    "Upper hinge below the frame's top",
+                    Way.DOWN,
+                    asked.hinges().fromTop().inches(),
+                    half()));
+        }
+        if (!subject.isPair()) {
+            int towardsLatch = leaf.hand().hinge() == Side.LEFT ? 1 : -1;
+            handles.add(handle(
+                    subject.latchPost(),
+                    at + ".opening",
+                    "Opening of gate " + gate.id(),
+                    Way.right(towardsLatch),
+                    asked.opening().inches(),
+                    half()));
+        }
+        return handles;
+    }
+
+    /** One rail alone, or one of those whose heights were given: rails that share the height evenly have none of their own. */
+    private Optional<Handle> midRail(Member member, String at, LeafSpec spec, Leaf leaf, int index) {
+        boolean given = index < spec.midRailsAt().size();
+        if (!given && (spec.midRails() != 1 || index > 0)) return Optional.empty();
+        double bottom = leaf.outline().corners().get(0).z().inches();
+        double now = given
+                ? spec.midRailsAt().get(index).inches()
+                : Math.min(member.from().r().inches(), member.to().r().inches())
+                                == member.from().r().inches()
+                        ? member.from().z().inches() - bottom
+                        : member.to().z().inches() - bottom;
+        return Optional.of(
+                up(member.id(), at + ".leaf.midRailsAt[" + index + "]", "Mid rail above the frame's bottom", now));
+    }
+
+    private Handle up(String of, String path, String name, double now) {
+        return handle(of, path, name, Way.UP, now, half());
+    }
+
+    private Handle handle(String of, String path, String name, Way way, double now, double step) {
+        return new Handle(of, path, name, way, now, step, 0, isMetric());
     }
 
     /** The height of a shot in the form it was taken in: a larger rod reading is lower ground. */
@@ -44,12 +199,39 @@ record Handles(DocumentText text, Design design) {
                         id,
                         at + "." + form.key,
                         form.words + " of shot " + id,
-                        "y",
-                        form.sign,
+                        form.up ? Way.UP : Way.DOWN,
                         now.get(),
-                        QUARTER_INCH));
+                        quarter(),
+                        ANY,
+                        isMetric()));
         }
         return Optional.empty();
+    }
+
+    /** An item of a list by its place: {@code runs[0]}; empty where it is none of the file's own. */
+    private String place(String list, String id) {
+        for (int i = 0; i < text.count(list); i++)
+            if (text.value(list + "[" + i + "].id").orElse("").equals(id)) return list + "[" + i + "]";
+        return "";
+    }
+
+    private boolean isMetric() {
+        return design.job().display() == DisplayUnits.METRIC;
+    }
+
+    /** Along a run: an inch, or a centimeter. */
+    private double inch() {
+        return isMetric() ? 10 * MM : 1;
+    }
+
+    /** On a leaf: half an inch, or a centimeter. */
+    private double half() {
+        return isMetric() ? 10 * MM : 0.5;
+    }
+
+    /** Of the ground: a quarter inch, or half a centimeter. */
+    private double quarter() {
+        return isMetric() ? 5 * MM : 0.25;
     }
 
     private Optional<Double> length(String path) {
@@ -59,19 +241,19 @@ record Handles(DocumentText text, Design design) {
     }
 
     private enum Form {
-        ROD("rod", "Rod", -1),
-        ELEVATION("elevation", "Elevation", 1),
-        FALLS("falls", "Fall", -1),
-        RISES("rises", "Rise", 1);
+        ROD("rod", "Rod", false),
+        ELEVATION("elevation", "Elevation", true),
+        FALLS("falls", "Fall", false),
+        RISES("rises", "Rise", true);
 
         private final String key;
         private final String words;
-        private final int sign;
+        private final boolean up;
 
-        Form(String key, String words, int sign) {
+        Form(String key, String words, boolean up) {
             this.key = key;
             this.words = words;
-            this.sign = sign;
+            this.up = up;
         }
     }
 }

@@ -88,6 +88,7 @@ final class LineRoom {
     private static Panel stretches(Opened opened, String at, String id) {
         List<Panel.Strip> strips = new ArrayList<>();
         for (int i = 0; i < opened.text().count(at + ".legs"); i++) strips.add(LegFields.of(opened, at, id, i));
+        strips.addAll(placed(opened, at, id));
         strips.addAll(Listed.strips(opened, Ledger.CHECK_TAPE, at + ".checks", "Check tape"));
         strips.addAll(Listed.strips(opened, Ledger.FIT_PART, at + ".fits", "Fit"));
         strips.addAll(Listed.strips(opened, Ledger.OTHER_POSTS, at + ".otherPosts", "Posts"));
@@ -101,6 +102,21 @@ final class LineRoom {
                         Ledger.OTHER_POSTS.entry(opened, at + ".otherPosts"),
                         Ledger.NO_DIG.entry(opened, at + ".noDig")))
                 .withStrips(strips);
+    }
+
+    /** Posts that somebody put where they stand; each is let go by taking it out. */
+    private static List<Panel.Strip> placed(Opened opened, String at, String id) {
+        List<Panel.Strip> strips = new ArrayList<>();
+        for (int i = 0; i < opened.text().count(at + ".set"); i++) {
+            String item = at + ".set[" + i + "]";
+            String post = opened.text().value(item + ".id").orElse(id);
+            strips.add(new Panel.Strip(
+                    post,
+                    item,
+                    "stays where it was put",
+                    List.of(opened.field(item + ".station", "Station", Unit.FEET, post))));
+        }
+        return strips;
     }
 
     private static Panel posts(RunLayout run, Figures figures) {

@@ -76,7 +76,7 @@ final class Pictures {
     }
 
     Picture site() {
-        return picture(siteDrawing(), true);
+        return picture(siteDrawing(), true).with(handles.onPlan());
     }
 
     private Drawing siteDrawing() {
@@ -222,7 +222,7 @@ final class Pictures {
         double wide = leaf.width().inches() * 1.5;
         double high = leaf.outline().topAtPin().inches() * 1.3;
         Scale scale = fitting(wide, high, HALF_IN, HIGH_IN);
-        pictures.add(picture(GateElevation.frame(subject, scale), false));
+        pictures.add(picture(GateElevation.frame(subject, scale), false).with(handles.onFrame(gate, subject)));
         double reach = leaf.outline().latchEdge().inches();
         Scale small = fitting(reach * 2.2, reach * 2.2, HALF_IN, HIGH_IN);
         if (!subject.isPair()) pictures.add(picture(SwingPlan.of(mark, subject.swing(), reach, units, small), false));

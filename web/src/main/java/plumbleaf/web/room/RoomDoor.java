@@ -67,6 +67,28 @@ class RoomDoor {
         return change(request, id, roomOf(room), version, List.of(new Edit(path, shown, value)));
     }
 
+    /** What one value would come to, asked while something is dragged: nothing is kept. */
+    @PostMapping("/{room}/try")
+    ResponseEntity<String> tryOut(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @RequestParam long version,
+            @RequestParam String path,
+            @RequestParam String value) {
+        StoredJob job = open(id);
+        if (job.version() != version)
+            return ResponseEntity.status(HttpStatus.CONFLICT).build();
+        return rooms.apply(job, new Edit(path, Unit.WORDS, value))
+                .match(
+                        fine -> shown(
+                                request,
+                                HttpStatus.OK,
+                                rooms.view(roomOf(room), job.withDocument(fine.text()), Typed.NOTHING, sight(request))),
+                        refused -> ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT)
+                                .build());
+    }
+
     /** A remedy: the same kind of edit, written by the engine. */
     @PostMapping("/{room}/press")
     ResponseEntity<String> press(

@@ -10,4 +10,9 @@ package plumbleaf.web.store;
  * @param redo     whether there is one to go forward to
  */
 public record StoredJob(
-        JobId id, String title, long version, long revision, String document, boolean undo, boolean redo) {}
+        JobId id, String title, long version, long revision, String document, boolean undo, boolean redo) {
+    /** The same with another text, which is not kept. */
+    public StoredJob withDocument(String other) {
+        return new StoredJob(id, title, version, revision, other, undo, redo);
+    }
+}

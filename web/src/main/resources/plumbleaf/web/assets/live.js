@@ -1,74 +1,51 @@
 import { takeHold } from "./handles.js";
 import { morph } from "./morph.js";
+import { waitingJobs } from "./queue.js";
+import { decided, put, queue, sendWith } from "./sending.js";
 import { keepSpaces } from "./space.js";
+import { triesWith } from "./tries.js";
 import { keepZoom } from "./zoom.js";
 
-// Edits go out one at a time, in the order they were made, each on the version the last answer showed. So an answer can never overwrite a
-// newer one, and what was typed while the line was down is sent when it is back.
-const waiting = [];
-let sending = false;
+// What is typed, picked or dragged answers on this page without loading it again.
 const line = document.getElementById("line");
-
 const inside = () => document.getElementById("inside");
 const shownVersion = () => Number(inside()?.dataset.version ?? 0);
+const refused = new Map();
 
 function say(words) {
     line.textContent = words;
     line.hidden = !words;
 }
 
-function enqueue(form, button) {
-    const fields = new URLSearchParams(new FormData(form));
-    if (button?.name) fields.set(button.name, button.value);
-    const path = fields.get("path") ?? "";
-    const at = form.getAttribute("action");
-    push({ at, fields, path });
-}
+const fieldOf = (path) => [...document.querySelectorAll("form.field")].find((form) => form.elements.namedItem("path").value === path);
+const valueShown = (form) => {
+    const control = form?.elements.namedItem("value");
+    if (!control) return undefined;
+    return control.options ? ([...control.options].find((option) => option.defaultSelected) ?? control.options[0])?.value : control.defaultValue;
+};
 
-// A later value for the same field takes the place of one that is still waiting.
-function push(edit) {
-    const last = waiting.findIndex((other, i) => edit.path && other.path === edit.path && !(i === 0 && sending));
-    if (last >= 0) waiting.splice(last, 1);
-    waiting.push(edit);
-    send();
+function enqueue(form, button) {
+    const fields = new FormData(form);
+    if (button?.name) fields.set(button.name, button.value);
+    const pairs = [...fields].filter(([name, value]) => name !== "_csrf" && name !== "version" && typeof value === "string");
+    const path = fields.get("path") ?? "";
+    refused.delete(path);
+    const known = form.matches(".field") ? { was: valueShown(form), of: form.dataset.of ?? "" } : {};
+    put({ at: form.getAttribute("action"), path, fields: pairs, ...known });
 }
 
 function move(path, value) {
-    const fields = new URLSearchParams({ _csrf: document.querySelector("meta[name=csrf]").content, path, unit: "WORDS", value });
-    push({ at: inside().dataset.at + "/edit", fields, path });
+    const form = fieldOf(path);
+    const known = form ? { was: valueShown(form), of: form.dataset.of ?? "" } : {};
+    tries.end();
+    put({ at: inside().dataset.at + "/edit", path, fields: [["path", path], ["unit", "WORDS"], ["value", value]], ...known });
 }
 
-async function send() {
-    if (sending || waiting.length === 0) return;
-    sending = true;
-    const edit = waiting[0];
-    edit.fields.set("version", String(shownVersion()));
-    let answer;
-    try {
-        answer = await fetch(edit.at, { method: "POST", body: edit.fields, headers: { "X-Live": "1" }, redirect: "error" });
-    } catch {
-        sending = false;
-        say(waiting.length === 1 ? "No connection. One change is kept here and will be sent again." : `No connection. ${waiting.length} changes are kept here and will be sent again.`);
-        setTimeout(send, 1500);
-        return;
-    }
-    waiting.shift();
-    sending = false;
-    if (answer.ok || answer.status === 409 || answer.status === 422) {
-        if (answer.status === 409) waiting.length = 0;
-        show(await answer.text());
-        say("");
-    } else {
-        waiting.length = 0;
-        say("That change was not kept. Load the page again and repeat it.");
-    }
-    send();
-}
-
-function show(html) {
-    const page = new DOMParser().parseFromString(html, "text/html");
+function show(page, { done = "", refused: bad = "" }) {
     const next = page.getElementById("inside");
     if (!next || Number(next.dataset.version) < shownVersion()) return;
+    refused.delete(done);
+    if (bad) keepRefused(page, bad);
     const kept = typing();
     for (const old of document.querySelectorAll(".was")) old.remove();
     const before = new Map([...document.querySelectorAll("[data-number]")].map((number) => [number.dataset.number, number.textContent]));
@@ -78,9 +55,67 @@ function show(html) {
     keepZoom();
     keepSpaces();
     restore(kept);
+    showRefused();
     document.getElementById("conflict")?.focus();
-    takeHold(move);
+    takeHold(move, tries);
     if (kept.held) document.querySelector(`.sheet [data-of="${CSS.escape(kept.held)}"][tabindex]`)?.focus({ preventScroll: true });
+}
+
+// While something is dragged, the numbers and the other drawings show what it would come to; the drawing in the hand stays as it is.
+function showTry(page, figure) {
+    const numbers = page.getElementById("numbers");
+    if (!numbers) return;
+    const kept = typing();
+    for (const old of document.querySelectorAll(".was")) old.remove();
+    const others = [...document.querySelectorAll(".sheets > figure")].filter((other) => other.dataset.key !== figure);
+    for (const other of others) {
+        const next = [...page.querySelectorAll(".sheets > figure")].find((one) => one.dataset.key === other.dataset.key);
+        if (next) morph(other, next);
+    }
+    const verdicts = [document, page].map((one) => one.querySelector("#job-bar .verdict"));
+    if (verdicts[0] && verdicts[1]) morph(...verdicts);
+    morph(document.getElementById("numbers"), numbers);
+    keepZoom();
+    keepSpaces();
+    restore(kept);
+}
+const tries = triesWith(showTry);
+
+// Away from a job's rooms: which jobs have changes on this device that have not gone yet.
+function sayWaiting() {
+    const jobs = waitingJobs(document.querySelector("meta[name=person]")?.content ?? "");
+    if (!jobs.length) return;
+    line.hidden = false;
+    line.textContent = "Changes wait on this device. They are sent when their job is opened: ";
+    for (const { job, count } of jobs) {
+        const link = document.createElement("a");
+        link.href = "/jobs/" + job;
+        const named = [...document.querySelectorAll("main a")].find((other) => other.getAttribute("href")?.startsWith("/jobs/" + job));
+        link.textContent = `${named?.textContent.trim() || "a job"} (${count})`;
+        line.append(link, " ");
+    }
+}
+
+// What was typed and refused stays in its field, with what is wrong with it, until something else is typed there.
+function keepRefused(page, path) {
+    for (const form of page.querySelectorAll("form.field.refused"))
+        if (form.elements.namedItem("path").value === path)
+            refused.set(path, { value: form.elements.namedItem("value").value, problem: form.querySelector(".problem")?.textContent ?? "" });
+}
+
+function showRefused() {
+    for (const [path, { value, problem }] of refused) {
+        const form = fieldOf(path);
+        if (!form || form.matches(".refused") || !problem) continue;
+        form.classList.add("refused");
+        const control = form.elements.namedItem("value");
+        control.value = value;
+        control.setAttribute("aria-invalid", "true");
+        const words = document.createElement("strong");
+        words.className = "problem";
+        words.textContent = problem;
+        form.querySelector(".about").replaceChildren(words);
+    }
 }
 
 function showChange(number, was) {
@@ -98,7 +133,7 @@ function showChange(number, was) {
 function typing() {
     const active = document.activeElement;
     const texts = new Map();
-    for (const edit of waiting) if (edit.path) texts.set(edit.path, edit.fields.get("value"));
+    for (const edit of queue?.list() ?? []) if (edit.path && !edit.asked) texts.set(edit.path, new Map(edit.fields).get("value"));
     const form = active?.closest?.("form[data-live]");
     const path = form?.elements.namedItem("path")?.value;
     const dirty = active?.matches?.("input[name=value]") && active.value !== active.defaultValue && active.dataset.sent !== active.value;
@@ -127,8 +162,13 @@ document.addEventListener("change", (event) => {
 
 document.addEventListener("submit", (event) => {
     const form = event.target;
+    if (form.matches("#conflict form:not([data-live])")) decided(false);
     if (!form.matches("form[data-live]")) return;
     event.preventDefault();
+    if (form.closest("#conflict")) {
+        decided(true);
+        return;
+    }
     const value = form.matches(".field") ? form.elements.namedItem("value") : null;
     if (value && value.dataset.sent === value.value) return;
     if (value) {
@@ -147,10 +187,13 @@ document.addEventListener("keydown", (event) => {
     button.form.requestSubmit(button);
 });
 
+// Post P7 and its footing F7 are looked for together.
+const withHoles = (things) => [...new Set(things.flatMap((one) => (/^[PF]\d/.test(one) ? ["P" + one.slice(1), "F" + one.slice(1)] : [one])))];
+
 // The thing that is pointed at or focused is ringed everywhere it appears; a line for several things rings them all, and is ringed by each.
 function ring(of) {
     for (const old of document.querySelectorAll(".ring")) old.classList.remove("ring");
-    for (const one of of.split(" ")) {
+    for (const one of withHoles(of.split(" "))) {
         if (!one) continue;
         for (const thing of document.querySelectorAll(`[data-of~="${CSS.escape(one)}"]`)) if (!thing.matches(".panel")) thing.classList.add("ring");
     }
@@ -175,6 +218,8 @@ document.addEventListener("keydown", (event) => {
 });
 
 for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
-takeHold(move);
-addEventListener("online", send);
-addEventListener("beforeunload", (event) => { if (waiting.length) event.preventDefault(); });
+takeHold(move, tries);
+if (queue) {
+    restore(typing());
+    sendWith(show, say);
+} else sayWaiting();

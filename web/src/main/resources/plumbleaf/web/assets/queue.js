@@ -1,0 +1,95 @@
+// Changes to a job that are still to be sent. They lie on this device (local storage), so a closed page or a dead battery loses none of them,
+// and whichever page of this job opens next, under the same name, sends them. Made to be used by any page, with or without a server behind it:
+//
+//     const queue = queueOf(job, person);
+//     queue.put({ at, path, fields, base });   one more; a later value for the same path takes the place of one that has not gone yet
+//     queue.first(); queue.list(); queue.count();
+//     queue.went(id, version);                 kept by the server: what follows now rests on that version
+//     queue.drop(id);                          given up: refused, or the other one's change was kept
+//     queue.mark(id, { asked: true });         someone changed the job first; it waits for a word
+//     waitingJobs(person);                     [{ job, count }] of every job with changes on this device
+//
+// at      address that takes the change by POST: /jobs/<id>/<room>/edit, .../press, .../write-down, .../undo
+// path    place in the job file that it sets; empty for a change that sets no single place
+// fields  the form's pairs [[name, value], ...] without _csrf and version, which belong to the moment of sending
+// base    the version of the job that the person saw when making it
+const SHELF = "plumbleaf.waiting.";
+
+const shelfOf = (job, person) => SHELF + encodeURIComponent(person) + "." + job;
+let memory = new Map();
+
+function read(shelf) {
+    try {
+        return JSON.parse(localStorage.getItem(shelf) ?? "[]");
+    } catch {
+        return memory.get(shelf) ?? [];
+    }
+}
+
+function write(shelf, edits) {
+    memory.set(shelf, edits);
+    try {
+        if (edits.length) localStorage.setItem(shelf, JSON.stringify(edits));
+        else localStorage.removeItem(shelf);
+    } catch {
+        // No room or not allowed: what waits lives as long as the page does, and the page says so before it is closed.
+    }
+}
+
+/** Whether what waits would outlive this page. */
+export function outlives() {
+    try {
+        localStorage.setItem(SHELF + "try", "1");
+        localStorage.removeItem(SHELF + "try");
+        return true;
+    } catch {
+        return false;
+    }
+}
+
+export function queueOf(job, person) {
+    const shelf = shelfOf(job, person);
+    const going = new Set();
+    const list = () => read(shelf);
+    const change = (how) => write(shelf, how(list()));
+    return {
+        list,
+        count: () => list().length,
+        first: () => list()[0],
+        put(edit) {
+            const id = Date.now().toString(36) + "-" + Math.random().toString(36).slice(2, 10);
+            const replaced = (other) => edit.path && other.path === edit.path && !going.has(other.id);
+            change((edits) => [...edits.filter((other) => !replaced(other)), { ...edit, id }]);
+            return id;
+        },
+        goes: (id) => going.add(id),
+        stays: (id) => going.delete(id),
+        went(id, version) {
+            going.delete(id);
+            change((edits) => edits.filter((edit) => edit.id !== id).map((edit) => ({ ...edit, base: version })));
+        },
+        drop(id) {
+            going.delete(id);
+            change((edits) => edits.filter((edit) => edit.id !== id));
+        },
+        mark(id, more) {
+            going.delete(id);
+            change((edits) => edits.map((edit) => (edit.id === id ? { ...edit, ...more } : edit)));
+        },
+    };
+}
+
+export function waitingJobs(person) {
+    const jobs = [];
+    try {
+        const own = SHELF + encodeURIComponent(person) + ".";
+        for (let i = 0; i < localStorage.length; i++) {
+            const shelf = localStorage.key(i);
+            const count = shelf.startsWith(own) ? read(shelf).length : 0;
+            if (count) jobs.push({ job: shelf.slice(own.length), count });
+        }
+    } catch {
+        // A browser that keeps nothing has nothing waiting.
+    }
+    return jobs;
+}

@@ -1,0 +1,166 @@
+import { outlives, queueOf } from "./queue.js";
+
+// Sends what waits in the queue, one change at a time, in the order they were made, each on the version that its maker saw. So an answer never
+// overwrites a newer one. A lost connection, a server that is down and a sign-in that ran out lose nothing: the rest is sent when it is back.
+const AGAIN_SOON = 1500;
+const AGAIN_LATER = 6000;
+const TO_READ = 6000;
+const meta = (name) => document.querySelector(`meta[name=${name}]`)?.content ?? "";
+const inside = () => document.getElementById("inside");
+const shownVersion = () => Number(inside()?.dataset.version ?? 0);
+const changes = (count) => (count === 1 ? "1 change is" : `${count} changes are`);
+
+const job = location.pathname.match(/^\/jobs\/([a-z0-9]+)/)?.[1] ?? "";
+export const queue = job ? queueOf(job, meta("person")) : null;
+
+let busy = false;
+let timer = 0;
+let renewed = false;
+let noted = 0;
+let show = () => {};
+let say = () => {};
+
+/** @param shows puts an answer on the page  @param says what the line under the rooms reads; empty hides it */
+export function sendWith(shows, says) {
+    show = shows;
+    say = says;
+    if (!queue) return;
+    addEventListener("online", send);
+    addEventListener("offline", offline);
+    addEventListener("beforeunload", (event) => { if (queue.count() && !outlives()) event.preventDefault(); });
+    addEventListener("storage", (event) => { if (event.key?.endsWith("." + job)) send(); });
+    if (!navigator.onLine) offline();
+    if (queue.count()) say(`${changes(queue.count())} kept on this device from before, and sent now.`);
+    send();
+}
+
+export function put(edit) {
+    queue.put({ ...edit, base: shownVersion() });
+    send();
+}
+
+/** The person decided what becomes of the change that came second. */
+export function decided(mine) {
+    const first = queue.first();
+    if (!first?.asked) return;
+    if (mine) queue.mark(first.id, { asked: false, base: shownVersion() });
+    else queue.drop(first.id);
+    send();
+}
+
+function offline() {
+    const count = queue.count();
+    say(count ? `No connection. ${changes(count)} kept on this device and will be sent again.` : "No connection. What you change is kept on this device and sent when it is back.");
+}
+
+function later(milliseconds) {
+    clearTimeout(timer);
+    timer = setTimeout(send, milliseconds);
+}
+
+// Two pages of one job on one device share the queue; the lock lets one of them send at a time.
+async function send() {
+    if (busy || !queue?.count()) return;
+    busy = true;
+    try {
+        if (navigator.locks) await navigator.locks.request("plumbleaf." + job, sendAll);
+        else await sendAll();
+    } finally {
+        busy = false;
+    }
+}
+
+async function sendAll() {
+    for (let edit = queue.first(); edit && !edit.asked; edit = queue.first()) if (!(await sendOne(edit))) return;
+}
+
+/** Whether the next one may go. */
+async function sendOne(edit) {
+    if (!edit.at?.startsWith(`/jobs/${job}/`)) {
+        queue.drop(edit.id);
+        return true;
+    }
+    queue.goes(edit.id);
+    const body = new URLSearchParams(edit.fields);
+    body.set("_csrf", meta("csrf"));
+    body.set("version", String(edit.base));
+    let answer;
+    try {
+        answer = await fetch(edit.at, { method: "POST", body, headers: { "X-Live": "1" }, redirect: "manual" });
+    } catch {
+        return waits(edit, AGAIN_SOON, "No connection.");
+    }
+    if (answer.type === "opaqueredirect" || answer.status === 401) {
+        queue.stays(edit.id);
+        say(`You are signed out. ${changes(queue.count())} kept on this device: sign in again and they are sent.`);
+        return false;
+    }
+    if (answer.status >= 500 || answer.status === 429) return waits(edit, AGAIN_LATER, "The server cannot take changes now.");
+    if (answer.status === 403 && !renewed) return renew(edit);
+    renewed = false;
+    if (answer.ok) return kept(edit, await answer.text());
+    if (answer.status === 409) return second(edit, await answer.text());
+    queue.drop(edit.id);
+    if (answer.status === 422) show(new DOMParser().parseFromString(await answer.text(), "text/html"), { refused: edit.path });
+    else say(answer.status === 403 ? "That change is not yours to make." : "That change was not kept. Load the page again and repeat it.");
+    return true;
+}
+
+function waits(edit, milliseconds, why) {
+    queue.stays(edit.id);
+    say(`${why} ${changes(queue.count())} kept on this device and will be sent again.`);
+    later(milliseconds);
+    return false;
+}
+
+/** The page's token may be older than the sign-in; a fresh page has a fresh one. */
+async function renew(edit) {
+    renewed = true;
+    queue.stays(edit.id);
+    try {
+        const page = new DOMParser().parseFromString(await (await fetch(location.pathname)).text(), "text/html");
+        const fresh = page.querySelector("meta[name=csrf]")?.content;
+        if (fresh) document.querySelector("meta[name=csrf]").content = fresh;
+        return Boolean(fresh);
+    } catch {
+        return waits(edit, AGAIN_SOON, "No connection.");
+    }
+}
+
+function kept(edit, html) {
+    const page = new DOMParser().parseFromString(html, "text/html");
+    queue.went(edit.id, Number(page.getElementById("inside")?.dataset.version ?? edit.base + 1));
+    show(page, { done: edit.path });
+    if (Date.now() > noted) say("");
+    return true;
+}
+
+// Someone changed the job first. Where the field still holds what its maker saw, both changes stand; else the person is asked, and what
+// else waits, waits for the answer.
+function second(edit, html) {
+    const page = new DOMParser().parseFromString(html, "text/html");
+    const version = Number(page.getElementById("inside")?.dataset.version ?? 0);
+    const theirs = page.querySelector("#conflict p")?.textContent ?? "";
+    if (edit.path && edit.was !== undefined && valueIn(page, edit) === edit.was) {
+        queue.mark(edit.id, { base: version });
+        page.getElementById("conflict")?.remove();
+        show(page, {});
+        say(`Meanwhile: ${theirs} Your change is put in as well.`);
+        noted = Date.now() + TO_READ;
+        setTimeout(() => { if (!queue.count()) say(""); }, TO_READ);
+        return true;
+    }
+    if (edit.path) queue.mark(edit.id, { asked: true, base: version });
+    else queue.drop(edit.id);
+    show(page, {});
+    say("");
+    return !edit.path;
+}
+
+function valueIn(page, edit) {
+    for (const form of page.querySelectorAll("form.field")) {
+        if (form.elements.namedItem("path").value !== edit.path) continue;
+        return (form.dataset.of ?? "") === (edit.of ?? "") ? form.elements.namedItem("value").value : undefined;
+    }
+    return undefined;
+}

@@ -1,0 +1,148 @@
+package plumbleaf.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+import plumbleaf.web.page.Room;
+
+/** The drawing is the input: posts, corners and gates on plan and profile, rails, hinges and posts on the leaf. */
+class HandlesInBrowserTest extends InBrowser {
+    @Test
+    void aPostIsDraggedAlongThePlanAndStaysThere() {
+        go(Room.GROUND);
+        drag("P3", 12, 0);
+        waitForVersion(2);
+        assertThat(text()).containsPattern("\"set\": \\[ \\{ \"id\": \"P3\", \"station\": \"1\\d'");
+        go(Room.LINE);
+        assertThat(css("#numbers").getText()).contains("P3");
+    }
+
+    @Test
+    void aPostIsMovedByKeyOnTheProfileAndLetGoAgain() {
+        go(Room.LINE);
+        slider("P3").sendKeys(Keys.ARROW_RIGHT);
+        waitForVersion(2);
+        assertThat(text()).contains("\"set\": [ { \"id\": \"P3\", \"station\": \"13'\" } ]");
+        browser.findElement(By.cssSelector("[aria-label='Take P3 out']")).click();
+        waitForVersion(3);
+        assertThat(text()).doesNotContain("\"P3\"");
+    }
+
+    @Test
+    void aCornerIsDraggedAlongItsLegOnThePlan() {
+        go(Room.GROUND);
+        drag("P10", 20, 0);
+        waitForVersion(2);
+        assertThat(text()).doesNotContain("\"legs\": [{ \"length\": \"56'\"").containsPattern("\"length\": \"57' \\d");
+    }
+
+    @Test
+    void aGateMovesAlongItsLegOnThePlanByKey() {
+        go(Room.GROUND);
+        slider("G1 G1a").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        waitForVersion(2);
+        assertThat(text()).contains("\"station\": \"26' 2\\\"\"");
+    }
+
+    @Test
+    void theTopRailIsDraggedUpAndTheNumbersFollowWhileItMoves() {
+        go(Room.GATES);
+        WebElement rail = slider("G1a.m5");
+        String weight = number("G1a.wet");
+        Actions hand = new Actions(browser);
+        hand.moveToElement(rail)
+                .clickAndHold()
+                .moveByOffset(0, -10)
+                .moveByOffset(0, -10)
+                .perform();
+        waitUntil("document.querySelector('[data-number=\"G1a.wet\"]').textContent !== '" + weight + "'");
+        assertThat(css(".moving:not(:empty)").getText()).startsWith("Height of the infill: 6'");
+        assertThat(store.open(job.id()).orElseThrow().version()).isEqualTo(1);
+        hand.release().perform();
+        waitForVersion(2);
+        assertThat(text()).containsPattern("\"infill\": \"6' \\d[^\"]*\\\\\"\"");
+    }
+
+    @Test
+    void theLeafsHingesAndRailsMoveByHalfInchesWithTheArrowKeys() {
+        go(Room.GATES);
+        slider("G1a.h1").sendKeys(Keys.ARROW_UP);
+        waitForVersion(2);
+        assertThat(text()).contains("\"fromBottom\": \"9-1/2\\\"\"");
+        slider("G1a.h2").sendKeys(Keys.ARROW_UP);
+        waitForVersion(3);
+        assertThat(text()).contains("\"fromTop\": \"8-1/2\\\"\"");
+        slider("G1a.m4").sendKeys(Keys.ARROW_DOWN);
+        waitForVersion(4);
+        assertThat(text()).contains("\"midRailsAt\": [\"");
+        slider("G1a.m3").sendKeys(Keys.ARROW_UP);
+        waitForVersion(5);
+        assertThat(text()).contains("\"bottomGap\": \"3-1/2\\\"\"");
+    }
+
+    @Test
+    void theOpeningIsDraggedAtTheLatchPost() {
+        go(Room.GATES);
+        slider("P6").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        waitForVersion(2);
+        assertThat(text()).contains("\"opening\": \"4' 1\\\"\"");
+    }
+
+    @Test
+    void aFingerDragsAGateOnAPhone() {
+        phone();
+        go(Room.LINE);
+        browser.executeScript(
+                "document.querySelector('.sheet [data-of=G1][role=slider]').scrollIntoView({block: 'center', inline: 'center'})");
+        browser.executeScript("""
+                const part = document.querySelector('.sheet [data-of=G1][role=slider]');
+                const box = part.getBoundingClientRect();
+                const at = (type, x) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'touch', isPrimary: true,
+                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true, clientX: x, clientY: box.y + 5 }));
+                part.setPointerCapture = () => {};
+                at('pointerdown', box.x + 5);
+                at('pointermove', box.x + 30);
+                at('pointerup', box.x + 30);
+                """);
+        waitForVersion(2);
+        assertThat(text()).doesNotContain("\"run\": \"R1\", \"station\": \"26'\", \"opening\"");
+    }
+
+    @Test
+    void aFingerThatScrollsAwayChangesNothing() {
+        go(Room.LINE);
+        browser.executeScript("""
+                const part = document.querySelector('.sheet [data-of=G1][role=slider]');
+                const at = (type, x) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'touch', isPrimary: true,
+                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true, clientX: x, clientY: 300 }));
+                part.setPointerCapture = () => {};
+                at('pointerdown', 300);
+                at('pointermove', 340);
+                at('pointercancel', 340);
+                """);
+        assertThat(css(".sheet [data-of=G1][role=slider]").getAttribute("transform"))
+                .isEqualTo("translate(0 0)");
+        assertThat(store.open(job.id()).orElseThrow().version()).isEqualTo(1);
+    }
+
+    private WebElement slider(String of) {
+        return css(".sheet [data-of='" + of + "'][role=slider]");
+    }
+
+    private void drag(String of, int right, int down) {
+        new Actions(browser)
+                .clickAndHold(slider(of))
+                .moveByOffset(right / 2, down / 2)
+                .moveByOffset(right - right / 2, down - down / 2)
+                .release()
+                .perform();
+    }
+
+    private String number(String key) {
+        return css("[data-number='" + key + "']").getText();
+    }
+}

@@ -1,0 +1,128 @@
+package plumbleaf.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import plumbleaf.web.Trial;
+import plumbleaf.web.Workspace;
+import plumbleaf.web.desk.DemoJob;
+import plumbleaf.web.page.Room;
+import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.StoredJob;
+
+/** One person at the example job, in a real browser that may not complain of anything. */
+@Tag("browser")
+@SpringBootTest(classes = Workspace.class, webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
+abstract class InBrowser {
+    static final Duration PATIENCE = Duration.ofSeconds(15);
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    JobStore store;
+
+    @Autowired
+    DemoJob demo;
+
+    ChromeDriver browser;
+    StoredJob job;
+
+    @DynamicPropertySource
+    static void ownStore(DynamicPropertyRegistry properties) {
+        properties.add("plumbleaf.store", Trial::store);
+        properties.add("plumbleaf.mode", () -> "local");
+    }
+
+    @BeforeEach
+    void open() {
+        job = store.open(demo.put()).orElseThrow();
+        browser = Chromium.open(1280, 900);
+    }
+
+    @AfterEach
+    void close() {
+        List<String> complaints = browser.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(entry -> entry.getLevel() + " " + entry.getMessage())
+                .filter(line -> !line.contains("409 ()") && !line.contains("422 ()"))
+                .filter(line -> !line.contains("ERR_INTERNET_DISCONNECTED"))
+                // What a test machine without a graphics card says of itself, not of the page.
+                .filter(line -> !line.contains("GL Driver Message"))
+                .toList();
+        browser.quit();
+        assertThat(complaints).isEmpty();
+    }
+
+    void go(Room room) {
+        go("/jobs/" + job.id() + "/" + room.key());
+    }
+
+    void go(String path) {
+        browser.get("http://127.0.0.1:" + port + path);
+    }
+
+    void phone() {
+        browser.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", 390, "height", 844, "deviceScaleFactor", 2, "mobile", true));
+    }
+
+    void connection(boolean there) {
+        browser.executeCdpCommand("Network.enable", Map.of());
+        browser.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", !there, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
+    WebElement css(String selector) {
+        return browser.findElement(By.cssSelector(selector));
+    }
+
+    WebElement field(String path) {
+        return browser.findElement(
+                By.xpath("//form[input[@name='path' and @value=\"" + path + "\"]]//*[@name='value']"));
+    }
+
+    void type(String path, String value) {
+        field(path).sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB);
+    }
+
+    String value(String path) {
+        return Objects.requireNonNull(field(path).getAttribute("value"));
+    }
+
+    void waitForVersion(int version) {
+        waitUntil("Number(document.getElementById('inside').dataset.version) === " + version);
+    }
+
+    void waitUntil(String condition) {
+        new WebDriverWait(browser, PATIENCE)
+                .withMessage(condition)
+                .until(page -> Boolean.TRUE.equals(browser.executeScript("return " + condition)));
+    }
+
+    String line() {
+        return css("#line").getText();
+    }
+
+    String text() {
+        return store.open(job.id()).orElseThrow().document();
+    }
+}

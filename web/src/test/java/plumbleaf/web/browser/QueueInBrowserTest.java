@@ -1,0 +1,126 @@
+package plumbleaf.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import plumbleaf.web.page.Room;
+
+/** A line that goes down, a page that is closed, a job that someone else changed meanwhile: no change is lost, none overwrites another unseen. */
+class QueueInBrowserTest extends InBrowser {
+    @Test
+    void changesMadeWithoutAConnectionAreKeptAndSentInTheirOrder() {
+        go(Room.GATES);
+        connection(false);
+        type("gates[0].opening", "4' 6");
+        type("gates[0].leaf.bottomGap", "3 1/2");
+        waitUntil("document.getElementById('line').textContent.startsWith('No connection. 2 changes are')");
+        assertThat(value("gates[0].opening")).isEqualTo("4' 6");
+        connection(true);
+        waitForVersion(3);
+        assertThat(text()).contains("\"opening\": \"4' 6\"").contains("\"bottomGap\": \"3 1/2\\\"\"");
+        assertThat(css("#line").isDisplayed()).isFalse();
+    }
+
+    @Test
+    void whatWaitsOutlivesTheClosedPageAndShowsInItsFieldUntilItIsSent() {
+        go(Room.GATES);
+        connection(false);
+        type("gates[0].opening", "4' 6");
+        waitUntil("document.getElementById('line').textContent.startsWith('No connection. 1 change is')");
+        connection(true);
+        browser.executeScript("addEventListener('pagehide', () => {}); window.stop();");
+        go("/");
+        go(Room.GATES);
+        waitForVersion(2);
+        assertThat(text()).contains("\"opening\": \"4' 6\"");
+        assertThat(value("gates[0].opening")).isEqualTo("4' 6");
+    }
+
+    @Test
+    void aChangeOfSomeoneElseToTheSameFieldIsAskedAboutEvenAfterTheOwnPageWasClosed() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        assertThat(css("#conflict").getText()).contains("Odo: opening", "5'", "4' 6");
+        assertThat(text()).contains("\"opening\": \"5'\"");
+        browser.findElement(By.xpath("//button[text()='Put mine in']")).click();
+        waitForVersion(3);
+        assertThat(text()).contains("\"opening\": \"4' 6\"");
+        assertThat(waitingCount()).isZero();
+    }
+
+    @Test
+    void keepingTheirsGivesUpTheOwnChangeAndSendsTheRest() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        browser.executeScript(waiting("gates[0].leaf.bottomGap", "3 1/2", value("gates[0].leaf.bottomGap")));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        browser.findElement(By.xpath("//button[text()='Keep theirs']")).click();
+        waitForVersion(3);
+        assertThat(text()).contains("\"opening\": \"5'\"").contains("\"bottomGap\": \"3 1/2\\\"\"");
+    }
+
+    @Test
+    void aChangeElsewhereInTheJobLeavesBothStanding() {
+        go(Room.GATES);
+        somebodyChangesTheOpening();
+        type("gates[0].leaf.bottomGap", "3 1/2");
+        waitForVersion(3);
+        assertThat(line()).contains("Meanwhile: Odo: opening", "put in as well");
+        assertThat(text()).contains("\"opening\": \"5'\"").contains("\"bottomGap\": \"3 1/2\\\"\"");
+    }
+
+    @Test
+    void whatWasRefusedStaysInItsFieldWhileOtherChangesAreKept() {
+        go(Room.GATES);
+        type("gates[0].opening", "four feet");
+        type("gates[0].leaf.bottomGap", "3 1/2");
+        waitForVersion(2);
+        waitUntil("document.querySelector('form.field.refused [name=value]')?.value === 'four feet'");
+        assertThat(css("form.field.refused .problem").getText()).contains("length");
+    }
+
+    @Test
+    void theDeskSaysWhichJobHasChangesThatWait() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        go("/");
+        assertThat(line()).contains("Changes wait on this device", "(1)");
+        assertThat(css("#line a").getAttribute("href")).endsWith("/jobs/" + job.id());
+    }
+
+    private void somebodyChangesTheOpening() {
+        String changed = text().replace("\"opening\": \"4'\"", "\"opening\": \"5'\"");
+        assertThat(changed).isNotEqualTo(text());
+        store.edit(job.id(), 1, job.title(), changed, "opening 5'", "Odo");
+    }
+
+    /** As a page that was closed leaves it behind. */
+    private String waiting(String path, String value, String was) {
+        return """
+                const person = document.querySelector('meta[name=person]').content;
+                const shelf = 'plumbleaf.waiting.' + encodeURIComponent(person) + '.JOB';
+                const edits = JSON.parse(localStorage.getItem(shelf) ?? '[]');
+                edits.push({ id: 'e' + edits.length, at: '/jobs/JOB/gates/edit', path: PATH, base: 1, was: WAS, of: 'G1',
+                    fields: [['path', PATH], ['unit', 'INCHES'], ['value', VALUE]] });
+                localStorage.setItem(shelf, JSON.stringify(edits));
+                """.replace("JOB", job.id().text())
+                .replace("PATH", quoted(path))
+                .replace("WAS", quoted(was))
+                .replace("VALUE", quoted(value));
+    }
+
+    private static String quoted(String text) {
+        return '"' + text.replace("\"", "\\\"") + '"';
+    }
+
+    private long waitingCount() {
+        Object count = browser.executeScript("return localStorage.length");
+        return count instanceof Number number ? number.longValue() : -1;
+    }
+}
