@@ -35,7 +35,7 @@ import plumbleaf.engine.sag.IceDrop;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.HeldPost;
-import plumbleaf.engine.strength.PostStrength;
+import plumbleaf.engine.strength.WoodPostStrength;
 
 /** For whoever reviews the numbers: a summary first, what is assumed apart, then each check with its formula, its numbers and its result. */
 public final class CalculationBook {
@@ -526,14 +526,16 @@ public final class CalculationBook {
     }
 
     private static Block bending(PostDesign post, WoodPost wood, double moment) {
-        double allowed = PostStrength.of(wood).allowableInWind().poundInches();
-        double s = Math.min(wood.outline().sxIn3(), wood.outline().syIn3());
+        double s = Math.min(wood.sxIn3(), wood.syIn3());
+        double duration = WoodPostStrength.duration(post.check().governing().combination());
+        double psi = WoodPostStrength.of(wood).bending().psi() * duration;
         return new Block.Formula(
                 "Bending at grade, " + post.check().governing().name(),
-                "NDS 2018 4.3, wet service, size, incising, wind duration 1.6",
+                "NDS 2018 4.3 and 6.3, wet service, size, incising or steaming, duration "
+                        + DecimalText.upTo(duration, 2),
                 "Ma = Fb' S",
-                DecimalText.whole(allowed / s) + " psi \u00d7 " + DecimalText.fixed(s, 2) + " in\u00b3 = "
-                        + DecimalText.whole(allowed) + " lb-in in wind; demand " + DecimalText.whole(moment) + " lb-in",
+                DecimalText.whole(psi) + " psi \u00d7 " + DecimalText.fixed(s, 2) + " in\u00b3 = "
+                        + DecimalText.whole(psi * s) + " lb-in; demand " + DecimalText.whole(moment) + " lb-in",
                 "Used " + DecimalText.fixed(post.check().utilisation(), 2)
                         + " with weight, both ways of bending and shear as the clauses add them");
     }

@@ -25,6 +25,7 @@ import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.takeoff.BoltItem;
+import plumbleaf.engine.takeoff.LagItem;
 
 /** What the saw and the drill do for one gate's frame: bar by bar in sawing order, angles from square, long points, holes from one end. */
 public final class CutAndDrill {
@@ -229,6 +230,16 @@ public final class CutAndDrill {
                     bolt.sleeve()
                             .map(sleeve -> LengthText.exact(sleeve.inches()))
                             .orElse("\u2013"));
+        LagItem.of(leaf, gate.subject().parts())
+                .ifPresent(lags -> table.rowAbout(
+                        leaf.id(),
+                        "\u2610",
+                        DecimalText.whole(lags.count()),
+                        lags.name() + ", hinges on the wood post, turned in, never driven",
+                        "\u2013",
+                        subject.inches(lags.lead().inches()),
+                        "\u2013",
+                        "\u2013"));
         if (table.isEmpty()) return;
         paper.heading("Bolts")
                 .add(table.table())
@@ -308,12 +319,14 @@ public final class CutAndDrill {
                         .match(
                                 weld -> " Each hinge to the leaf: two fillets of "
                                         + subject.inches(weld.leg().inches()) + along,
-                                bolts -> "")
+                                bolts -> "",
+                                lags -> "")
                 + fixing.toPost()
                         .match(
                                 weld -> " Each hinge to its post: two fillets of "
                                         + subject.inches(weld.leg().inches()) + along,
-                                bolts -> "");
+                                bolts -> "",
+                                lags -> "");
     }
 
     private static String firstEnd(Member member) {

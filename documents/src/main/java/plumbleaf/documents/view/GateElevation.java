@@ -198,7 +198,7 @@ public final class GateElevation {
         return MemberShapes.seen(PicketShape.of(picket, leaf.outline()), outside);
     }
 
-    private static double postWide(plumbleaf.engine.section.Section section) {
+    private static double postWide(plumbleaf.engine.section.PostStock section) {
         return section.width().inches();
     }
 

@@ -17,7 +17,7 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** Puts a gate with its posts, footings and the ground under its swing into space. */
 public final class GateInSpace {
@@ -81,7 +81,7 @@ public final class GateInSpace {
     }
 
     private void post(
-            GateSubject subject, String id, Section section, double faceR, int beyond, Offset top, Footing footing) {
+            GateSubject subject, String id, PostStock section, double faceR, int beyond, Offset top, Footing footing) {
         double r = faceR + beyond * section.width().inches() / 2;
         double grade = zOf(subject) + subject.groundZ(r);
         double x = xOf(subject, r);
@@ -90,7 +90,7 @@ public final class GateInSpace {
         if (high > low)
             standing.add(new Block(
                     id,
-                    Stuff.STEEL,
+                    section.match(steel -> Stuff.STEEL, wood -> Stuff.WOOD),
                     section.isRound()
                             ? circle(x, section.depth().inches())
                             : box(x, section.width().inches(), section.depth().inches()),

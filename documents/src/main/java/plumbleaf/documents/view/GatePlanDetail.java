@@ -21,7 +21,7 @@ import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.SwingWay;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** The gate cut through at a hinge, seen from above, outside below: pins, gaps, and which way it swings. */
 public final class GatePlanDetail {
@@ -173,12 +173,22 @@ public final class GatePlanDetail {
                     look));
     }
 
-    private void post(Section section, double face, int away, String id) {
+    private void post(PostStock section, double face, int away, String id) {
         double wide = section.width().inches();
         double middle = face + away * wide / 2;
         Look look = Look.visible(Layer.POSTS).of(id);
-        double wall = section.nominalWall().inches();
-        if (section.isRound()) {
+        boolean wood = section.match(steel -> false, is -> true);
+        double wall = section.match(steel -> steel.nominalWall().inches(), is -> 0.0);
+        if (wood) {
+            double half = section.depth().inches() / 2;
+            if (section.isRound()) marks.add(Arc.circle(outside.at(middle, 0), half, look));
+            else
+                marks.add(Area.edged(
+                        Box.of(outside.at(middle - wide / 2, -half), outside.at(middle + wide / 2, half))
+                                .corners(),
+                        Material.END_GRAIN,
+                        look));
+        } else if (section.isRound()) {
             marks.add(Arc.circle(outside.at(middle, 0), wide / 2, look));
             marks.add(Arc.circle(outside.at(middle, 0), Math.max(wide / 2 - wall, wide / 8), look.as(LineKind.THIN)));
         } else {

@@ -10,7 +10,7 @@ import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.sag.PierSprings;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.BasePlateHold;
 import plumbleaf.engine.strength.ExistingHold;
 import plumbleaf.engine.strength.SocketHold;
@@ -38,27 +38,29 @@ final class GateFoot {
                 .map(presumed -> SitePulls.of(job, catalogue, presumed).band().orElse(presumed));
     }
 
-    /** Empty where nothing holds it that has numbers: soil without any, a hole that ends in the loose top. */
-    static Optional<PierSprings> of(GateSite site, Post post, Section steel, HoleSize hole) {
+    /** Empty where nothing holds it that has numbers: soil without any, a hole that ends in the loose top, a base under a wood post. */
+    static Optional<PierSprings> of(GateSite site, Post post, PostStock stock, HoleSize hole) {
         Optional<SoilBand> soil = band(site.job(), site.catalogue(), site.standards());
         Length loose = site.job().site().soil().deadTop();
         return post.support()
                 .match(
                         footing -> dug(soil, hole, loose).map(springs -> atGrade(springs, footing)),
-                        driven -> dug(soil, new HoleSize(steel.depth(), driven.depth()), loose),
-                        plate -> Optional.of(PierSprings.undug(
-                                BasePlateHold.spring(steel, plate, HALF),
-                                BasePlateHold.spring(steel, plate, 1),
-                                BasePlateHold.spring(steel, plate, TWICE))),
+                        driven -> dug(soil, new HoleSize(stock.depth(), driven.depth()), loose),
+                        plate -> stock.match(
+                                steel -> Optional.of(PierSprings.undug(
+                                        BasePlateHold.spring(steel, plate, HALF),
+                                        BasePlateHold.spring(steel, plate, 1),
+                                        BasePlateHold.spring(steel, plate, TWICE))),
+                                wood -> Optional.empty()),
                         socket -> Optional.of(PierSprings.undug(
-                                SocketHold.spring(steel, socket, HALF),
-                                SocketHold.spring(steel, socket, 1),
-                                SocketHold.spring(steel, socket, TWICE))),
+                                SocketHold.spring(stock, socket, HALF),
+                                SocketHold.spring(stock, socket, 1),
+                                SocketHold.spring(stock, socket, TWICE))),
                         wall -> Optional.of(PierSprings.undug(
                                 WallHinges.spring(wall.of(), HALF),
                                 WallHinges.spring(wall.of(), 1),
                                 WallHinges.spring(wall.of(), TWICE))),
-                        existing -> ExistingHold.of(existing, steel, soil)
+                        existing -> ExistingHold.of(existing, stock, soil)
                                 .map(held -> PierSprings.undug(held.soft(), held.likely(), held.stiff())));
     }
 

@@ -45,6 +45,7 @@ final class GateJoints {
         List<Finding> all = new ArrayList<>();
         for (HingeJoint each : HingeJoints.of(hung, catalogue)) all.add(each.finding(hung.cases(), basis));
         findings.addAll(worstOfEach(all));
+        findings.addAll(WoodPostJoints.findings(hung, basis, fixing -> HingeJoints.size(fixing, catalogue)));
         return findings;
     }
 

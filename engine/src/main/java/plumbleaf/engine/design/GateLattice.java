@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.Fastening;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Gate;
@@ -12,8 +13,10 @@ import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.PostSpec;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.Shape;
+import plumbleaf.engine.section.WoodPost;
 
 /**
  * Every build of a gate that a yard would think of: what the job pinned stays, the rest runs over what is stocked, auger sizes and depth steps. Both posts are alike
@@ -43,11 +46,18 @@ final class GateLattice {
     private static final Length NARROWEST_HOLE = Length.inches(8);
     private static final Length WIDEST_HOLE = Length.inches(24);
 
+    private static final Length WIDEST_WOOD = Length.inches(7.5);
+
+    /** Concrete beyond the corners of a wood post. Judgement. */
+    private static final Length COVER = Length.inches(2.5);
+
     private final Catalogue catalogue;
     private final GateBuild pinned;
     private final Gate gate;
     private final PriceBook book;
     private final boolean onWood;
+    private final boolean ontoSteel;
+    private final boolean ontoWood;
 
     /** @param book what it does not sell is not stocked */
     GateLattice(GateSite site, PriceBook book) {
@@ -57,6 +67,9 @@ final class GateLattice {
         this.book = book;
         this.onWood =
                 site.cladding().match(open -> false, wood -> true, pickets -> false, mesh -> false, sheet -> false);
+        Fastening hinged = site.hinge().fixing().toPost();
+        this.ontoSteel = hinged.match(welded -> true, bolted -> true, lagged -> false);
+        this.ontoWood = site.hasWoodPosts() && hinged.match(welded -> false, bolted -> true, lagged -> true);
     }
 
     /** Every leaf that would be welded. */
@@ -77,11 +90,11 @@ final class GateLattice {
     /** Every post in every hole. */
     List<FootPick> feet() {
         List<FootPick> feet = new ArrayList<>();
-        for (Section post : posts())
+        for (PostStock post : posts())
             for (HoleSize hole : holes(post)) {
-                Section latch = pinned.latchPost()
+                PostStock latch = pinned.latchPost()
                         .value()
-                        .flatMap(catalogue::section)
+                        .flatMap(catalogue::post)
                         .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
                         .orElse(post);
                 feet.add(new FootPick(post, latch, hole));
@@ -112,18 +125,29 @@ final class GateLattice {
         return sold.isEmpty() ? all : sold;
     }
 
-    private List<Section> posts() {
+    private List<PostStock> posts() {
         return pinned.hingePost()
                 .value()
-                .flatMap(catalogue::section)
+                .flatMap(catalogue::post)
                 .or(() -> StandingPost.of(gate.hingePost().support(), catalogue))
                 .map(List::of)
-                .orElseGet(() -> stocked(section ->
-                        section.family().equals("pipe") && within(section.depth(), NARROWEST_POST, WIDEST_POST)));
+                .orElseGet(this::stockedPosts);
+    }
+
+    /** Pipe of the yard; where the fence's own posts are of wood, and the hinge can be fixed to it, wood posts too. */
+    private List<PostStock> stockedPosts() {
+        List<PostStock> posts = new ArrayList<>();
+        if (ontoSteel)
+            posts.addAll(stocked(section ->
+                    section.family().equals("pipe") && within(section.depth(), NARROWEST_POST, WIDEST_POST)));
+        if (ontoWood)
+            for (WoodPost post : catalogue.woodPosts())
+                if (!book.of(post.id()).isEmpty() && post.depth().compareTo(WIDEST_WOOD) <= 0) posts.add(post);
+        return posts;
     }
 
     /** Where neither post is dug there is one size, which nobody digs. */
-    private List<HoleSize> holes(Section post) {
+    private List<HoleSize> holes(PostStock post) {
         if (!digs(gate.hingePost()) && !digs(gate.latchPost()))
             return List.of(new HoleSize(
                     pinned.hole().or(NARROWEST_HOLE), pinned.depth().or(SHALLOWEST)));
@@ -132,12 +156,18 @@ final class GateLattice {
                 .value()
                 .map(List::of)
                 .orElseGet(() -> catalogue.augers().stream()
-                        .filter(auger -> within(auger, NARROWEST_HOLE, WIDEST_HOLE)
-                                && auger.inches()
-                                        >= HOLE_OVER_POST * post.depth().inches())
+                        .filter(auger ->
+                                within(auger, NARROWEST_HOLE, WIDEST_HOLE) && auger.inches() >= leastHole(post))
                         .toList());
         for (Length diameter : diameters) for (Length depth : depths()) holes.add(new HoleSize(diameter, depth));
         return holes;
+    }
+
+    /** Three times as wide as a pipe; round a wood post room for 2-1/2 in. of concrete at its corners, as the fence's own have it. */
+    private static double leastHole(PostStock post) {
+        return post.match(
+                steel -> HOLE_OVER_POST * steel.depth().inches(),
+                wood -> wood.across().inches() + 2 * COVER.inches());
     }
 
     private List<Length> depths() {

@@ -120,6 +120,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
             path.addAll(holds.links(gate.id()));
         }
         heaveApart(site, gate.id(), hinge, latch).ifPresent(more::add);
+        for (PostDesign post : List.of(hinge, latch))
+            WoodPostLife.finding(post, site.basis(), site.job().display()).ifPresent(more::add);
         return new GatePosts(gate.onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
     }
 
@@ -289,7 +291,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         for (Checkpoint check : post.checks())
             links.add(
                     switch (check.check()) {
-                        case "steel" ->
+                        case "steel", "wood" ->
                             new LinkUse(
                                     name,
                                     post.id(),

@@ -32,7 +32,7 @@ import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.takeoff.FenceNeeds;
 import plumbleaf.engine.takeoff.GateNeeds;
 import plumbleaf.engine.takeoff.Needs;
@@ -147,7 +147,7 @@ final class GateSearch {
         return price.of(needs, works);
     }
 
-    private Money postPrice(Post post, Section section, HoleSize hole) {
+    private Money postPrice(Post post, PostStock section, HoleSize hole) {
         return postPrices.computeIfAbsent(new Standing(post.id(), section.id(), hole), key -> {
             Needs needs = Needs.none();
             List<Work> works = new ArrayList<>();

@@ -79,6 +79,20 @@ record GateSite(
         return catalogue.style(run.style());
     }
 
+    /** Whether the fence beside the gate stands on wood. */
+    boolean hasWoodPosts() {
+        String id = job.builds()
+                .of(run)
+                .post()
+                .value()
+                .or(() -> style().map(is -> is.posts().lineFor(run.infill())))
+                .orElse("");
+        return catalogue
+                .post(id)
+                .map(post -> post.match(steel -> false, wood -> true))
+                .orElse(false);
+    }
+
     HingeModel hinge() {
         return catalogue
                 .hinge(gate.hinges().model())

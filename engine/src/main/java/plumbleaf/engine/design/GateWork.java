@@ -35,7 +35,7 @@ import plumbleaf.engine.sag.PierSprings;
 import plumbleaf.engine.sag.PostPush;
 import plumbleaf.engine.sag.Sags;
 import plumbleaf.engine.sag.ShutAt;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.wind.TributaryWind;
 
 /** Designs one gate with one build: plan, sag, forces, footing, findings. */
@@ -344,18 +344,18 @@ final class GateWork {
         if (!hangs()) return Optional.empty();
         Post post = hingePost(plan, hang);
         boolean single = plan.hangs().size() == 1;
-        Section steel = build.postOf(hang.leaf().hand().hinge(), single);
-        return GateFoot.of(site, post, steel, build.hole()).map(foot -> hungGate(plan, hang, steel, foot));
+        PostStock stock = build.postOf(hang.leaf().hand().hinge(), single);
+        return GateFoot.of(site, post, stock, build.hole()).map(foot -> hungGate(plan, hang, stock, foot));
     }
 
-    private HungGate hungGate(GatePlan plan, LeafHang hang, Section steel, PierSprings foot) {
+    private HungGate hungGate(GatePlan plan, LeafHang hang, PostStock stock, PierSprings foot) {
         Post post = hingePost(plan, hang);
         boolean single = plan.hangs().size() == 1;
         return new HungGate(
                 hang.leaf(),
                 site.hinge(),
-                steel,
-                steel.depth().times(0.5),
+                stock,
+                stock.depth().times(0.5),
                 Length.inches(
                         Math.max(1, post.top().inches() - hang.pinElevation().inches())),
                 otherPost(plan, hang).grade().minus(hang.pinElevation()),

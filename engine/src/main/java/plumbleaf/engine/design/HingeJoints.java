@@ -10,7 +10,6 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Stress;
@@ -21,6 +20,7 @@ import plumbleaf.engine.strength.BoltRow;
 import plumbleaf.engine.strength.BoltStack;
 import plumbleaf.engine.strength.HingePlate;
 import plumbleaf.engine.strength.NetSection;
+import plumbleaf.engine.strength.WasherPull;
 import plumbleaf.engine.strength.WeldLines;
 
 /**
@@ -30,7 +30,8 @@ import plumbleaf.engine.strength.WeldLines;
  */
 final class HingeJoints {
     private static final String WELD_CLAUSE = "AISC 360-22 J2.4, J4.2(b); elastic vector method";
-    private static final String BOLT_CLAUSE = "AISC 360-22 J3.7, J3.8, J7(a); elastic vector method";
+    private static final String BOLT_CLAUSE =
+            "AISC 360-22 J3.7, J3.8, J7(a); AISI S100-16 J4.4.2; AISC 360-22 Table K2.1 or 360-10 K1-12; elastic vector method";
     private static final Stress ELECTRODE = Stress.ksi(70);
 
     private final HungGate gate;
@@ -38,7 +39,6 @@ final class HingeJoints {
     private final String post;
     private final HingeFixing fixing;
     private final Section stile;
-    private final Section postSection;
     private final Catalogue catalogue;
 
     private HingeJoints(HungLeaf hung, Catalogue catalogue) {
@@ -47,7 +47,6 @@ final class HingeJoints {
         this.post = hung.post();
         this.fixing = gate.hinge().fixing();
         this.stile = leaf.of(MemberRole.HINGE_STILE).get(0).section();
-        this.postSection = gate.hingePost();
         this.catalogue = catalogue;
     }
 
@@ -61,27 +60,44 @@ final class HingeJoints {
     private void at(int hinge, List<HingeJoint> all) {
         all.add(onLeaf(hinge));
         if (gate.isOnWall()) return;
-        all.add(onPost(hinge));
-        all.add(wall(hinge));
-        fixing.toPost().match(welded -> all, bolted -> {
-            all.add(drilled(hinge, bolted));
-            return all;
-        });
+        all.addAll(gate.hingePost()
+                .match(
+                        steel -> onSteel(hinge, steel),
+                        wood -> WoodPostJoints.of(gate, post, hinge, wood, size(fixing.toPost()))));
+    }
+
+    /** What carries a hinge in a steel post; lag screws hold nothing there, which its findings say. */
+    private List<HingeJoint> onSteel(int hinge, Section steel) {
+        List<HingeJoint> joints = new ArrayList<>();
+        fixing.toPost()
+                .match(
+                        welded -> joints.add(weld(
+                                "hinge.post-weld",
+                                "weld to post",
+                                id(hinge),
+                                welded,
+                                steel,
+                                pull -> postSide(pull, hinge))),
+                        bolted -> joints.add(bolts(
+                                "hinge.post-bolts",
+                                "bolts to post",
+                                id(hinge),
+                                bolted,
+                                steel,
+                                topOver(hinge),
+                                pull -> postSide(pull, hinge))),
+                        lagged -> false);
+        joints.add(wall(hinge, steel));
+        fixing.toPost().match(welded -> false, bolted -> joints.add(drilled(hinge, bolted, steel)), lagged -> false);
+        return joints;
+    }
+
+    private double topOver(int hinge) {
+        return gate.hingePostHeight().inches() - leaf.pins().get(hinge).z().inches();
     }
 
     private String id(int hinge) {
         return leaf.pins().get(hinge).id();
-    }
-
-    /** Forces on a fixing and the arms they have there: off its plate, across, along it; twist in its plane, tilt of its ends, roll about its line. */
-    private record Eccentric(double off, double across, double along, double twist, double tilt, double roll) {
-        Force perInch(WeldLines lines) {
-            return lines.perInch(off, across, along, twist, tilt, roll);
-        }
-
-        BoltRow.Share share(BoltRow row) {
-            return row.share(across, along, Math.abs(off), twist, tilt, roll);
-        }
     }
 
     private Eccentric leafSide(HingePull pull, int hinge) {
@@ -103,9 +119,7 @@ final class HingeJoints {
     }
 
     private Eccentric postSide(HingePull pull, int hinge) {
-        double p = gate.hinge().pinOffset().inches();
-        double down = pull.downLb(hinge);
-        return new Eccentric(pull.alongLb(hinge), pull.acrossLb(hinge), down, 0, down * p, pull.acrossLb(hinge) * p);
+        return Eccentric.onPost(pull, hinge, gate.hinge().pinOffset().inches());
     }
 
     private HingeJoint onLeaf(int hinge) {
@@ -120,27 +134,11 @@ final class HingeJoints {
                                 part,
                                 bolted,
                                 stile,
-                                pull -> leafSide(pull, hinge)));
-    }
-
-    private HingeJoint onPost(int hinge) {
-        String part = id(hinge);
-        return fixing.toPost()
-                .match(
-                        welded -> weld(
-                                "hinge.post-weld",
-                                "weld to post",
-                                part,
-                                welded,
-                                postSection,
-                                pull -> postSide(pull, hinge)),
-                        bolted -> bolts(
-                                "hinge.post-bolts",
-                                "bolts to post",
-                                part,
-                                bolted,
-                                postSection,
-                                pull -> postSide(pull, hinge)));
+                                stile.depth().inches(),
+                                pull -> leafSide(pull, hinge)),
+                        lagged -> {
+                            throw new IllegalStateException("A leaf of steel takes no lag screws");
+                        });
     }
 
     private interface Arms {
@@ -165,7 +163,9 @@ final class HingeJoints {
                 Bolt.SAFETY);
     }
 
-    private HingeJoint bolts(String id, String link, String part, Fastening.Bolted bolted, Section tube, Arms arms) {
+    /** @param topOver from the hinge to the tube's open top */
+    private HingeJoint bolts(
+            String id, String link, String part, Fastening.Bolted bolted, Section tube, double topOver, Arms arms) {
         BoltSize size = size(bolted);
         BoltStack stack = BoltStack.of(size, List.of(fixing.plateThickness(), tube.width()));
         Bolt bolt = new Bolt(bolted.diameter(), Bolt.A307, !stack.threadClearOf(fixing.plateThickness()));
@@ -177,6 +177,7 @@ final class HingeJoints {
         double bearing = HingePlate.boltBearing(tube.yieldStress(), bolted.diameter(), tube.designWall())
                         .pounds()
                 / Bolt.SAFETY;
+        double under = underWasher(size, tube, topOver);
         return new HingeJoint(
                 id,
                 link,
@@ -187,28 +188,48 @@ final class HingeJoints {
                     BoltRow.Share share = arms.of(pull).share(row);
                     return Math.max(
                             bolt.use(share.shear(), share.tension()),
-                            share.shear().pounds() / bearing);
+                            Math.max(
+                                    share.shear().pounds() / bearing,
+                                    share.tension().pounds() / under));
                 },
                 pull -> {
                     BoltRow.Share share = arms.of(pull).share(row);
                     return DecimalText.whole(share.shear().pounds()) + " lb shear and "
                             + DecimalText.whole(share.tension().pounds()) + " lb pull on a bolt, the wall bears "
-                            + DecimalText.whole(bearing) + " lb";
+                            + DecimalText.whole(bearing) + " lb, under the washer " + DecimalText.whole(under) + " lb";
                 },
-                "frv <= Fnv/2, T <= F'nt Ab/2, F'nt = 1.3 Fnt - 2 Fnt frv/Fnv; wall 1.8 Fy d t / 2",
+                "frv <= Fnv/2, T <= F'nt Ab/2, F'nt = 1.3 Fnt - 2 Fnt frv/Fnv; wall 1.8 Fy d t / 2; under the washer the lesser of 1.5 t dw Fu / 3"
+                        + " and of the wall under a pad as wide as the washer",
                 BOLT_CLAUSE,
                 Bolt.SAFETY);
     }
 
-    private BoltSize size(Fastening.Bolted bolted) {
-        return catalogue
-                .bolt(bolted.diameter())
-                .orElseGet(() ->
-                        new BoltSize(bolted.diameter(), 8, bolted.diameter(), Length.inches(0.165), bolted.hole()));
+    /** What a wall may be pulled with under a nut's washer: not pulled over it, and not pushed in. */
+    private static double underWasher(BoltSize size, Section tube, double topOver) {
+        Length over = size.washerOver();
+        HingePlate pad = new HingePlate(over, over, Length.inches(Math.max(0, topOver - over.inches() / 2)));
+        return Math.min(
+                WasherPull.allowable(tube, over).pounds(),
+                pad.allowable(tube, 1).pounds());
+    }
+
+    private BoltSize size(Fastening fastening) {
+        return size(fastening, catalogue);
+    }
+
+    static BoltSize size(Fastening fastening, Catalogue catalogue) {
+        return fastening.match(
+                welded -> size(welded.leg(), welded.leg(), catalogue),
+                bolted -> size(bolted.diameter(), bolted.hole(), catalogue),
+                lagged -> size(lagged.diameter(), lagged.diameter(), catalogue));
+    }
+
+    private static BoltSize size(Length diameter, Length hole, Catalogue catalogue) {
+        return catalogue.bolt(diameter).orElseGet(() -> BoltSize.ofNoTable(diameter, 8, Length.inches(0.165), hole));
     }
 
     /** The wall under the plate: pulled and tilted; pressed by the post's own bending below its top hinge. */
-    private HingeJoint wall(int hinge) {
+    private HingeJoint wall(int hinge, Section postSection) {
         double toTop = gate.hingePostHeight().inches()
                 - leaf.pins().get(hinge).z().inches()
                 - fixing.plateHeight().inches() / 2;
@@ -221,8 +242,8 @@ final class HingeJoints {
                 "hinge post wall",
                 post,
                 "its wall, " + postSection.name() + ", at hinge " + id(hinge) + near + ",",
-                pull -> wall.use(pull, hinge, pressed(pull, hinge), tilt(pull, hinge)),
-                pull -> wall.numbers(pull, hinge, pressed(pull, hinge), tilt(pull, hinge)),
+                pull -> wall.use(pull, hinge, pressed(pull, hinge, postSection), tilt(pull, hinge)),
+                pull -> wall.numbers(pull, hinge, pressed(pull, hinge, postSection), tilt(pull, hinge)),
                 postSection.isRound()
                         ? "P/(5.5 Fy t2 (1 + 0.25 lb/D) Qf / 1.67) + M/(0.8 lb Rn / 1.67)"
                         : "P/(Fy t2/(1 - b) (2 lb/B + 4 sqrt(1 - b) Qf) / 1.5) + M/(Mn / 1.5)",
@@ -237,7 +258,7 @@ final class HingeJoints {
     }
 
     /** U: the post's bending stress at the plate over 0.6 Fy; nothing bends it above its top hinge. */
-    private double pressed(HingePull pull, int hinge) {
+    private double pressed(HingePull pull, int hinge, Section postSection) {
         if (hinge == leaf.pins().size() - 1) return 0;
         double stress = momentLbIn(pull, hinge) / Math.min(postSection.sxIn3(), postSection.syIn3());
         return Math.min(1, stress / (0.6 * postSection.yieldStress().psi()));
@@ -246,10 +267,10 @@ final class HingeJoints {
     private double momentLbIn(HingePull pull, int hinge) {
         double toAxis =
                 gate.hinge().pinOffset().inches() + gate.hingePostCentre().inches();
-        return pull.momentLbIn(hinge, toAxis, gate.pinAcross().inches());
+        return pull.bent(hinge, toAxis, gate.pinAcross().inches()).sizeLbIn();
     }
 
-    private HingeJoint drilled(int hinge, Fastening.Bolted bolted) {
+    private HingeJoint drilled(int hinge, Fastening.Bolted bolted, Section postSection) {
         double allowed = NetSection.allowable(postSection, bolted.hole()).poundInches();
         return new HingeJoint(
                 "post.net",

@@ -16,7 +16,7 @@ import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateForces;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /**
  * What a leaf does to itself and to its posts, asked before anything else is. A leaf on two hinges and one hold is held by as many forces as statics finds: what it
@@ -109,7 +109,7 @@ final class LeafFirst {
     }
 
     private PostDesign design(
-            Post post, PickedGate build, Section section, List<CombinedAction> actions, boolean hangs) {
+            Post post, PickedGate build, PostStock section, List<CombinedAction> actions, boolean hangs) {
         return posts.gatePost(
                 post,
                 section,

@@ -7,6 +7,7 @@ import plumbleaf.engine.job.Bracket;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
 
 /**
@@ -22,8 +23,8 @@ public record PickedGate(
         Bracing bracing,
         Joint joint,
         Bracket bracket,
-        Section hingePost,
-        Section latchPost,
+        PostStock hingePost,
+        PostStock latchPost,
         HoleSize hole,
         Optional<Hanging> hanging) {
     PickedGate withDepth(Length depth) {
@@ -39,17 +40,17 @@ public record PickedGate(
     }
 
     /** On another hinge post. */
-    PickedGate on(Section post) {
+    PickedGate on(PostStock post) {
         return new PickedGate(frame, bracing, joint, bracket, post, latchPost, hole, hanging);
     }
 
     /** Both leaves of a pair on other posts. */
-    PickedGate bothOn(Section post) {
+    PickedGate bothOn(PostStock post) {
         return new PickedGate(frame, bracing, joint, bracket, post, post, hole, hanging);
     }
 
     /** The post a leaf hangs on: of a pair, the left leaf's is the one named first, the right leaf's the other. */
-    Section postOf(Side hinge, boolean single) {
+    PostStock postOf(Side hinge, boolean single) {
         return single || hinge == Side.LEFT ? hingePost : latchPost;
     }
 }

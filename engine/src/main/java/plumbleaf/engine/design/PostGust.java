@@ -4,14 +4,17 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
+import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.Interaction;
+import plumbleaf.engine.strength.PostStrength;
 import plumbleaf.engine.strength.TubeStrength;
+import plumbleaf.engine.strength.WoodPostStrength;
 
 /**
- * Steel and footing of a post that carries a gate, under one place of the gate's leaf while the wind grows: with the whole weight and with the part of it that may be
+ * Section and footing of a post that carries a gate, under one place of the gate's leaf while the wind grows: with the whole weight and with the part of it that may be
  * counted on. Source: ASCE 7-16 2.4.1 combinations 5 and 7.
  *
  * @param still what acts at grade without wind
@@ -22,14 +25,23 @@ record PostGust(BaseAction still, BaseAction windy, double gustPart) {
     private static final double ASD = Combination.D_W.wind();
 
     GustPart steel(PostDesign post) {
-        Section steel = post.section().match(is -> is, wood -> {
-            throw new IllegalArgumentException("A gate stands on steel, not on " + wood.id());
-        });
         Length height = post.post().outOfGround();
-        return part(
-                "post " + post.id(),
-                action -> Interaction.ratio(steel, action, height),
-                action -> Interaction.ratio(steel, action.times(1 / TubeStrength.SAFETY), height));
+        String link = "post " + post.id();
+        return post.section()
+                .match(
+                        steel -> part(
+                                link,
+                                action -> Interaction.ratio(steel, action, height),
+                                action -> Interaction.ratio(steel, action.times(1 / TubeStrength.SAFETY), height)),
+                        wood -> part(
+                                link,
+                                action -> wood(wood, action, height),
+                                action -> wood(wood, action.times(1 / WoodPostStrength.RESERVE), height)));
+    }
+
+    /** The wind's duration holds however weak the gust is. */
+    private static double wood(WoodPost post, BaseAction action, Length height) {
+        return PostStrength.of(post).ratio(new CombinedAction(Combination.D_W, "", "", action), height);
     }
 
     Optional<GustPart> footing(Optional<FootingGust> footing) {

@@ -6,7 +6,10 @@ import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.footing.DepthNeed;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.Interaction;
+import plumbleaf.engine.strength.PostStrength;
+import plumbleaf.engine.strength.WoodPostStrength;
 
 /** How a post's steel and footing were worked out, in a line each. */
 final class PostLinks {
@@ -14,16 +17,29 @@ final class PostLinks {
 
     static LinkWork steel(PostDesign post) {
         return new LinkWork(
-                "Pr/(2 Pc) + Mr/Mc, or Pr/Pc + 8/9 Mr/Mc; with torsion over 0.2: Pr/Pc + Mr/Mc + (Vr/Vc + Tr/Tc)2",
+                post.section()
+                        .match(
+                                steel ->
+                                        "Pr/(2 Pc) + Mr/Mc, or Pr/Pc + 8/9 Mr/Mc; with torsion over 0.2: Pr/Pc + Mr/Mc + (Vr/Vc + Tr/Tc)2",
+                                wood ->
+                                        "(fc/Fc')2 + fb1/(Fb1' (1 - fc/FcE1)) + fb2/(Fb2' (1 - fc/FcE2)); shear and twist fv/Fv'"),
                 numbers(post.check().governing().action())
                         + post.section()
                                 .match(
                                         steel -> "; "
                                                 + Interaction.capacities(
                                                         steel, post.post().outOfGround()),
-                                        wood -> "")
+                                        wood -> "; " + allowed(wood, post))
                         + "; " + post.section().name(),
-                "AISC 360-22 H1.1, H3.2 (ASD, omega 1.67)");
+                PostStrength.of(post.section()).clause().words());
+    }
+
+    private static String allowed(WoodPost wood, PostDesign post) {
+        WoodPostStrength strength = WoodPostStrength.of(wood);
+        double duration = WoodPostStrength.duration(post.check().governing().combination());
+        return "Fb' " + DecimalText.whole(strength.bending().psi() * duration) + ", Fc' before buckling "
+                + DecimalText.whole(strength.compression().psi() * duration) + ", Fv' "
+                + DecimalText.whole(strength.shear().psi() * duration) + " psi, CD " + DecimalText.upTo(duration, 2);
     }
 
     static LinkWork footing(PostDesign post) {

@@ -273,9 +273,7 @@ final class PostWork {
                                 true),
                         socket -> held(
                                 at,
-                                section.match(
-                                        steel -> SocketHold.held(post.id(), steel, socket, actions, basis(post)),
-                                        wood -> HeldPost.ofWood(post.id(), "a cored socket")),
+                                SocketHold.held(post.id(), section, socket, actions, basis(post)),
                                 post.outOfGround().plus(socket.depth()),
                                 true),
                         wall -> held(
@@ -285,14 +283,12 @@ final class PostWork {
                                 false),
                         existing -> held(
                                 at,
-                                section.match(
-                                        steel -> ExistingHold.held(
-                                                post.id(),
-                                                existing,
-                                                steel,
-                                                GateFoot.band(job, catalogue, standards),
-                                                actions),
-                                        wood -> HeldPost.ofWood(post.id(), "the ground it stood in before")),
+                                ExistingHold.held(
+                                        post.id(),
+                                        existing,
+                                        section,
+                                        GateFoot.band(job, catalogue, standards),
+                                        actions),
                                 post.outOfGround().plus(existing.embedment()),
                                 true));
     }

@@ -45,10 +45,13 @@ final class SagFindings {
 
     private static Finding release(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
         double soft = sag.releaseSoft().inches();
+        String good = display.length(limits.release());
         String message = gate + ": the latch corner falls " + display.length(sag.hangAllowance())
-                + " when the blocks are pulled, up to "
-                + display.length(soft) + " in soft soil; a good hang is within " + display.length(limits.release())
-                + ". Block it that much high.";
+                + " when the blocks are pulled: block it that much high. "
+                + (soft > limits.release().inches()
+                        ? "Were the ground soft it would fall " + display.length(soft) + ", more than the " + good
+                                + " of a good hang."
+                        : "Even in soft ground it falls no more than the " + good + " of a good hang.");
         return Checked.of(
                 "sag.release",
                 Severity.CAUTION,

@@ -11,7 +11,7 @@ import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** What would keep a latch corner up: a deeper footing, a stiffer post, each tried on the same leaf in soft soil. */
 final class SagRemedies {
@@ -39,7 +39,7 @@ final class SagRemedies {
             if (enough) break;
         }
         boolean first = true;
-        for (Section post : stiffer(site, build)) {
+        for (PostStock post : stiffer(site, build)) {
             double after = after(site, on(site, build, post), plan);
             boolean enough = after <= limit(site);
             if (first || enough)
@@ -50,17 +50,28 @@ final class SagRemedies {
         return found;
     }
 
-    private static List<Section> stiffer(GateSite site, PickedGate build) {
-        return site.catalogue().sections().stream()
-                .filter(section ->
-                        section.family().equals("pipe") && section.id().startsWith("F1083"))
-                .filter(section -> section.ixIn4() > build.hingePost().ixIn4())
-                .sorted(Comparator.comparingDouble(Section::ixIn4))
+    /** Pipe in the place of pipe, wood in the place of wood. */
+    private static List<PostStock> stiffer(GateSite site, PickedGate build) {
+        List<PostStock> all = build.hingePost()
+                .match(
+                        steel -> site.catalogue().sections().stream()
+                                .filter(section -> section.family().equals("pipe")
+                                        && section.id().startsWith("F1083"))
+                                .map(section -> (PostStock) section)
+                                .toList(),
+                        wood -> List.<PostStock>copyOf(site.catalogue().woodPosts()));
+        return all.stream()
+                .filter(post -> stiffness(post) > stiffness(build.hingePost()))
+                .sorted(Comparator.comparingDouble(SagRemedies::stiffness).thenComparing(PostStock::id))
                 .limit(STEPS)
                 .toList();
     }
 
-    private static PickedGate on(GateSite site, PickedGate build, Section post) {
+    private static double stiffness(PostStock post) {
+        return post.elasticModulus().psi() * post.ixIn4();
+    }
+
+    private static PickedGate on(GateSite site, PickedGate build, PostStock post) {
         boolean pair = site.gate().kind().match(swing -> false, is -> true, slide -> false, flagged -> false);
         return pair ? build.bothOn(post) : build.on(post);
     }

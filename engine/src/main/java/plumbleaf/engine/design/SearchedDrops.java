@@ -18,7 +18,7 @@ import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.LeafDrops;
 import plumbleaf.engine.sag.PierSprings;
 import plumbleaf.engine.sag.PostGive;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** What comes after hanging of every build of a gate, in soft soil: each leaf solved once, each post once, each hole once. */
 final class SearchedDrops {
@@ -46,8 +46,8 @@ final class SearchedDrops {
             LeafHang hang = plan.hangs().get(i);
             Post post = GateWork.hingePost(site, plan, hang);
             boolean first = plan.hangs().size() == 1 || hang.leaf().hand().hinge() == Side.LEFT;
-            Section steel = first ? tried.foot().hingePost() : tried.foot().latchPost();
-            Optional<PierSprings> springs = springs(post, steel, tried.foot().hole());
+            PostStock stock = first ? tried.foot().hingePost() : tried.foot().latchPost();
+            Optional<PierSprings> springs = springs(post, stock, tried.foot().hole());
             if (springs.isEmpty()) return List.of();
             boolean onWall = springs.get().soft().match(pier -> false, planes -> false, wall -> true);
             if (onWall) return List.of();
@@ -56,7 +56,7 @@ final class SearchedDrops {
                     leaves.computeIfAbsent(tried.leaf(), key -> GateWork.drops(site, tried.build(), plan));
             if (made.isEmpty()) return List.of();
             PostGive give = gives.computeIfAbsent(
-                    new PostAt(i, steel.id()),
+                    new PostAt(i, stock.id()),
                     key -> PostGive.of(
                             GateWork.hungGates(site, tried.build(), plan).get(leaf)));
             all.add(new On(made.get(leaf), give, springs.get()));
@@ -91,8 +91,8 @@ final class SearchedDrops {
         return findings;
     }
 
-    private Optional<PierSprings> springs(Post post, Section steel, HoleSize hole) {
+    private Optional<PierSprings> springs(Post post, PostStock stock, HoleSize hole) {
         return feet.computeIfAbsent(
-                new FootAt(post.id(), steel.id(), hole), key -> GateFoot.of(site, post, steel, hole));
+                new FootAt(post.id(), stock.id(), hole), key -> GateFoot.of(site, post, stock, hole));
     }
 }

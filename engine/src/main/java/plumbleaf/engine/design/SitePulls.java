@@ -12,9 +12,8 @@ import plumbleaf.engine.footing.PullFit;
 import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.job.FirstPull;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** What the first posts of a site showed when pulled: it takes the place of what the table presumes of the soil. */
 record SitePulls(List<PullFit> fits, int unread) {
@@ -24,7 +23,7 @@ record SitePulls(List<PullFit> fits, int unread) {
         int unread = 0;
         for (FirstPull first : job.site().soil().numbers().pulls()) {
             Optional<PullFit> fit = catalogue
-                    .section(first.post())
+                    .post(first.post())
                     .flatMap(post -> PullFit.of(first.pull(), stiffness(post), first.depth(), kind));
             if (fit.isPresent()) fits.add(fit.get());
             else unread++;
@@ -32,8 +31,8 @@ record SitePulls(List<PullFit> fits, int unread) {
         return new SitePulls(fits, unread);
     }
 
-    private static double stiffness(Section post) {
-        return Steel.ELASTIC_MODULUS.psi() * Math.min(post.ixIn4(), post.iyIn4());
+    private static double stiffness(PostStock post) {
+        return post.elasticModulus().psi() * Math.min(post.ixIn4(), post.iyIn4());
     }
 
     /** The softest of what was read, with its doubt; empty where nothing was. */

@@ -17,16 +17,17 @@ import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.Slam;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
+import plumbleaf.engine.strength.PostStrength;
 import plumbleaf.engine.strength.TubeStrength;
 
 /**
- * A leaf that is let slam: what its latch post takes at grade against what its steel may. In stiff soil, which gives least and so takes the hardest blow.
+ * A leaf that is let slam: what its latch post takes at grade against what it may; wood gets no more for a blow than for wind, since treated wood may not (NDS 2018 2.3.2). In stiff soil, which gives least and so takes the hardest blow.
  *
  * @param peak force at the strike
  * @param height of the strike above grade at the latch post
  */
-record SlamCheck(Force peak, Length height, Section post) {
+record SlamCheck(Force peak, Length height, PostStock post) {
     static final List<Remedy> CURES = List.of(
             cure("hold-back", "fit a hold-back, so that the wind cannot take it"),
             cure("closer", "fit a closer that checks the last of the swing"));
@@ -35,7 +36,7 @@ record SlamCheck(Force peak, Length height, Section post) {
      * @param foot what holds the latch post, in stiff ground
      * @param edge speed of the latch edge at the stop
      */
-    static SlamCheck of(HungGate gate, Section latchPost, BaseSpring foot, Speed edge) {
+    static SlamCheck of(HungGate gate, PostStock latchPost, BaseSpring foot, Speed edge) {
         double aboveGrade =
                 gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
         Length height = Length.inches(Math.max(0, aboveGrade));
@@ -48,7 +49,9 @@ record SlamCheck(Force peak, Length height, Section post) {
     }
 
     Moment allowed() {
-        return TubeStrength.of(post).allowableY();
+        return post.match(
+                steel -> TubeStrength.of(steel).allowableY(),
+                wood -> PostStrength.of(wood).allowableInWind());
     }
 
     Finding finding(String gate, Speed edge) {
@@ -58,7 +61,7 @@ record SlamCheck(Force peak, Length height, Section post) {
                 gate,
                 gate + ": let go at " + DecimalText.upTo(edge.mph(), 1) + " mph it strikes its latch post with up to "
                         + DecimalText.whole(peak.pounds()) + " lb, "
-                        + DecimalText.whole(atGrade().inPoundFeet()) + " lb-ft at grade; the steel may take "
+                        + DecimalText.whole(atGrade().inPoundFeet()) + " lb-ft at grade; it may take "
                         + DecimalText.whole(allowed().inPoundFeet())
                         + " lb-ft. A gust slams far harder than a hand: a hold-back or a closer keeps it from that.",
                 Basis.judgement("all of the leaf's energy taken by post and footing, F = (v / b) sqrt(I k)"),
@@ -76,7 +79,7 @@ record SlamCheck(Force peak, Length height, Section post) {
                         + " mph slams it at " + DecimalText.upTo(edge.mph(), 1) + " mph with up to "
                         + DecimalText.whole(peak.pounds()) + " lb, "
                         + DecimalText.whole(atGrade().inPoundFeet())
-                        + " lb-ft at grade of its latch post; the steel may take "
+                        + " lb-ft at grade of its latch post; it may take "
                         + DecimalText.whole(allowed().inPoundFeet()) + " lb-ft.",
                 Basis.judgement("the gust's work over one radian, all of it taken by post and footing"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));

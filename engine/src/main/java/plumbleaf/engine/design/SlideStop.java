@@ -1,7 +1,6 @@
 package plumbleaf.engine.design;
 
 import plumbleaf.engine.footing.PierSpring;
-import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
@@ -37,8 +36,10 @@ final class SlideStop {
 
     private static double stiffness(SlidePost post, Length height) {
         double h = height.inches();
-        double bending =
-                h * h * h / (3 * Steel.ELASTIC_MODULUS.psi() * post.steel().ixIn4());
+        double bending = h
+                * h
+                * h
+                / (3 * post.stock().elasticModulus().psi() * post.stock().ixIn4());
         PierSpring.Motion pier = along(post).under(Force.pounds(1), Moment.poundInches(h));
         return 1 / (bending + pier.sideways().inches() + pier.turn().radians() * h);
     }

@@ -20,7 +20,7 @@ import plumbleaf.engine.sag.SlideGate;
 import plumbleaf.engine.sag.SlideLoads;
 import plumbleaf.engine.sag.SlidePost;
 import plumbleaf.engine.sag.SlideSags;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.wind.LeafWind;
 import plumbleaf.engine.wind.Screen;
 import plumbleaf.engine.wind.TributaryWind;
@@ -94,12 +94,12 @@ final class SlideWork {
     }
 
     /** A post that stands in ground or on a slab; rollers on a wall are its maker's matter. */
-    private Optional<SlidePost> post(Post post, Section steel, Offset at) {
+    private Optional<SlidePost> post(Post post, PostStock stock, Offset at) {
         boolean wall = post.support()
                 .match(dug -> false, driven -> false, plate -> false, socket -> false, is -> true, old -> false);
-        Optional<PierSprings> foot = wall ? Optional.empty() : GateFoot.of(site, post, steel, build.hole());
+        Optional<PierSprings> foot = wall ? Optional.empty() : GateFoot.of(site, post, stock, build.hole());
         return foot.map(
-                is -> new SlidePost(steel, at, post.outOfGround(), post.grade().minus(plan.zero()), is, pushes(post)));
+                is -> new SlidePost(stock, at, post.outOfGround(), post.grade().minus(plan.zero()), is, pushes(post)));
     }
 
     /** What the fence beside a post pushes it with: half of each bay that ends at it. */

@@ -75,14 +75,14 @@ final class UsualBuilds {
     }
 
     PickedGate of(Gate gate, GateBuild pinned) {
-        Section hinge = pinned.hingePost()
+        PostStock hinge = pinned.hingePost()
                 .value()
-                .map(this::section)
+                .map(this::post)
                 .or(() -> StandingPost.of(gate.hingePost().support(), catalogue))
                 .orElseGet(() -> section(GATE_POST));
-        Section latch = pinned.latchPost()
+        PostStock latch = pinned.latchPost()
                 .value()
-                .map(this::section)
+                .map(this::post)
                 .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
                 .orElse(hinge);
         return new PickedGate(

@@ -8,6 +8,7 @@ import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Bracket;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
 
 /**
@@ -25,16 +26,16 @@ public record GateParts(
         Bracing bracing,
         Joint joint,
         Bracket bracket,
-        Section hingePost,
-        Section latchPost,
+        PostStock hingePost,
+        PostStock latchPost,
         HingeModel hinge,
         LatchModel latch,
         Cladding cladding,
         List<BoltSize> bolts) {
     /** For the right leaf of a pair, which hangs on the post that the left one has at its far side. */
     public GateParts turned() {
-        Section own = latchPost;
-        Section far = hingePost;
+        PostStock own = latchPost;
+        PostStock far = hingePost;
         return new GateParts(frame, bracing, joint, bracket, own, far, hinge, latch, cladding, bolts);
     }
 
@@ -43,8 +44,8 @@ public record GateParts(
             Section frame,
             int braces,
             Joint joint,
-            Section hingePost,
-            Section latchPost,
+            PostStock hingePost,
+            PostStock latchPost,
             HingeModel hinge,
             LatchModel latch,
             Cladding cladding,
@@ -56,7 +57,7 @@ public record GateParts(
     public BoltSize bolt(Length diameter) {
         for (BoltSize size : bolts) if (size.diameter().equals(diameter)) return size;
         Length hole = diameter.plus(Length.inches(1 / 16.0));
-        return new BoltSize(diameter, 10, diameter, Length.inches(0.134), hole);
+        return BoltSize.ofNoTable(diameter, 10, Length.inches(0.134), hole);
     }
 
     public GateParts {

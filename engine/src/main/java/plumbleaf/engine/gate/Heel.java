@@ -2,7 +2,7 @@ package plumbleaf.engine.gate;
 
 import plumbleaf.engine.catalogue.PinPlace;
 import plumbleaf.engine.quantity.Angle;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** Whether the hinge edge of a leaf clears its own post as it opens. */
 final class Heel {
@@ -21,7 +21,7 @@ final class Heel {
      * @param leadingFaceIn f, the face on the swing side, off the leaf's middle plane
      * @param pin its offset p from the post's face, and e off the leaf's plane to the swing side
      */
-    static Angle contact(Section post, double hingeEdgeIn, double leadingFaceIn, PinPlace pin, Angle wanted) {
+    static Angle contact(PostStock post, double hingeEdgeIn, double leadingFaceIn, PinPlace pin, Angle wanted) {
         double full = wanted.radians();
         double before = 0;
         for (int i = 1; i <= STEPS; i++) {
@@ -42,7 +42,7 @@ final class Heel {
         return wanted;
     }
 
-    private static boolean clear(Section post, double r0, double leadingFace, PinPlace pin, double q) {
+    private static boolean clear(PostStock post, double r0, double leadingFace, PinPlace pin, double q) {
         double cos = StrictMath.cos(q);
         double sin = StrictMath.sin(q);
         double half = post.depth().inches() / 2;

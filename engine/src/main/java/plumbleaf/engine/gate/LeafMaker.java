@@ -160,14 +160,17 @@ public final class LeafMaker {
     /** A bolted hinge is drilled evenly about its pin; a welded one is not. */
     private static List<Hole> hingeHoles(String what, double atIn, Fastening hinge) {
         List<Hole> holes = new ArrayList<>();
-        return hinge.match(welded -> holes, bolted -> {
-            double first = atIn - bolted.apart().inches() * (bolted.count() - 1) / 2;
-            for (int i = 0; i < bolted.count(); i++) {
-                double at = first + bolted.apart().inches() * i;
-                if (at > 0) holes.add(new Hole(what, Length.inches(at), Stated.of(bolted.hole())));
-            }
-            return holes;
-        });
+        return hinge.match(
+                welded -> holes,
+                bolted -> {
+                    double first = atIn - bolted.apart().inches() * (bolted.count() - 1) / 2;
+                    for (int i = 0; i < bolted.count(); i++) {
+                        double at = first + bolted.apart().inches() * i;
+                        if (at > 0) holes.add(new Hole(what, Length.inches(at), Stated.of(bolted.hole())));
+                    }
+                    return holes;
+                },
+                lagged -> holes);
     }
 
     private static List<Fitting> fittings(

@@ -7,7 +7,7 @@ import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /**
  * The sizes of a slide leaf along its way, r from the opening's face at the front roller post towards the receiver.
@@ -23,7 +23,7 @@ public record SlideShape(Length opening, Length tail, Length overlap, Length fro
     /** Closer together than this, two sets of rollers hold nothing level: judgement. */
     private static final Length LEAST_SPACING = Length.inches(18);
 
-    static SlideShape of(Gate gate, SlideSpec spec, Length opening, Section post, RollerModel rollers) {
+    static SlideShape of(Gate gate, SlideSpec spec, Length opening, PostStock post, RollerModel rollers) {
         Length front = post.depth().times(0.5);
         double off = post.width().inches() / 2 + rollers.standoff().inches();
         return new SlideShape(

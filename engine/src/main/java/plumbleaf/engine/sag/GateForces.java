@@ -12,7 +12,7 @@ import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.wind.LeafWind;
 
 /**
@@ -331,7 +331,7 @@ public final class GateForces {
                     hinge.z().inches());
             moment = moment.plus(arm.cross(turn.toGate(force)));
         }
-        Section post = gate.hingePost();
+        PostStock post = gate.hingePost();
         if (post.isRound()) return Math.sqrt(moment.x() * moment.x() + moment.y() * moment.y()) / post.sxIn3();
         return Math.abs(moment.y()) / post.sxIn3() + Math.abs(moment.x()) / post.syIn3();
     }

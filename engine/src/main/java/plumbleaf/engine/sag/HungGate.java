@@ -6,7 +6,7 @@ import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /**
  * A leaf on its hinges, its post and its footing.
@@ -24,7 +24,7 @@ import plumbleaf.engine.section.Section;
 public record HungGate(
         Leaf leaf,
         HingeModel hinge,
-        Section hingePost,
+        PostStock hingePost,
         Length hingePostCentre,
         Length hingePostHeight,
         Offset latchPostGrade,
@@ -48,7 +48,7 @@ public record HungGate(
     }
 
     /** The same gate on another post, whose own depth tells where its centre lies. */
-    public HungGate on(Section post) {
+    public HungGate on(PostStock post) {
         return new HungGate(
                 leaf,
                 hinge,

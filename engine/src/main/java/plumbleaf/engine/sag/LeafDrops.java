@@ -51,7 +51,8 @@ public final class LeafDrops {
         double footingIn = post.footShare(foot, underDead, underPound);
         PinnedLeaf withPerson = state(slackUnder(give, mix(1, 1, 0), shortened));
         double personIn = withPerson.on(give, mix(0, 1, 0)).dropIn();
-        return Sags.after(gate, Offset.inches(footingIn), personIn, life);
+        double creepIn = Sags.creepIn(post.lastingBend(), Offset.inches(post.bendShare(underDead, underPound)));
+        return Sags.after(gate, Offset.inches(footingIn), creepIn, personIn, life);
     }
 
     /**

@@ -20,10 +20,9 @@ import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.RailLoad;
-import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.wind.LeafWind;
 
 /**
@@ -411,10 +410,10 @@ final class LeafFrame {
     }
 
     /** A section whose depth lies along the member's own y. */
-    static Stiffness stiffness(Section section) {
+    static Stiffness stiffness(PostStock section) {
         return new Stiffness(
-                Steel.ELASTIC_MODULUS.psi(),
-                Steel.SHEAR_MODULUS.psi(),
+                section.elasticModulus().psi(),
+                section.shearModulus().psi(),
                 section.areaIn2(),
                 section.iyIn4(),
                 section.ixIn4(),

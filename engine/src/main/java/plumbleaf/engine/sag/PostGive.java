@@ -32,10 +32,25 @@ public final class PostGive {
 
     private final double[][] bending;
     private final double[][] wrenches;
+    private final double lastingBend;
 
-    private PostGive(double[][] bending, double[][] wrenches) {
+    private PostGive(double[][] bending, double[][] wrenches, double lastingBend) {
         this.bending = bending;
         this.wrenches = wrenches;
+        this.lastingBend = lastingBend;
+    }
+
+    /** How many times a lasting load bends the post over the years. */
+    double lastingBend() {
+        return lastingBend;
+    }
+
+    /** The post's own share of a movement: what it bends under these forces, by the forces of a pound there. */
+    double bendShare(double[] forces, double[] unitForces) {
+        double sum = 0;
+        for (int i = 0; i < bending.length; i++)
+            for (int j = 0; j < bending.length; j++) sum += unitForces[i] * bending[i][j] * forces[j];
+        return sum;
     }
 
     /** Of a gate's hinge post; its leaf only says where the pins are. */
@@ -69,7 +84,7 @@ public final class PostGive {
             for (int j = 0; j < wrenches.length; j++)
                 bending[i][j] = solved.displacement(
                         "pound " + j, Probe.shiftAt(pins.get(i / 3).id(), arm, AXES.get(i % 3)));
-        return new PostGive(bending, wrenches);
+        return new PostGive(bending, wrenches, gate.hingePost().lastingBend());
     }
 
     /** Movement of every pin, three directions each, under a pound at every pin, on this foot. */

@@ -150,13 +150,26 @@ public final class Sags {
     private static AfterHanging after(Loaded loaded, ByCause cause, LifeJudgement life) {
         GateFrame frame = loaded.person().frame();
         double personIn = loaded.person().solved().displacement(Loaded.PERSON, freeCorner(frame));
-        return after(frame.gate, cause.footing(), personIn, life);
+        return after(
+                frame.gate,
+                cause.footing(),
+                creepIn(frame.gate.hingePost().lastingBend(), cause.post()),
+                personIn,
+                life);
     }
 
-    /** @param personIn drop of the free corner under a person at the latch edge */
-    static AfterHanging after(HungGate gate, Offset footing, double personIn, LifeJudgement life) {
+    /** What a post of wood bends further under the leaf's own weight over the years, {@code (Kcr - 1)} times what it bent at once. Source: NDS 2018 3.5.2. */
+    static double creepIn(double lastingBend, Offset post) {
+        return (lastingBend - 1) * post.inches();
+    }
+
+    /**
+     * @param creepIn what the post itself creeps
+     * @param personIn drop of the free corner under a person at the latch edge
+     */
+    static AfterHanging after(HungGate gate, Offset footing, double creepIn, double personIn, LifeJudgement life) {
         return new AfterHanging(
-                footing.times(life.groundCreep()),
+                Offset.inches(footing.inches() * life.groundCreep() + creepIn),
                 Offset.inches(2 * life.wear().inches() * leverage(gate)),
                 footing.times(life.softSeason()),
                 Offset.inches(personIn * life.residual()));

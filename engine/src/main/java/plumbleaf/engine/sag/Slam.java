@@ -3,12 +3,11 @@ package plumbleaf.engine.sag;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.gate.Leaf;
-import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Speed;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** A leaf that slams shut against its latch post. */
 public final class Slam {
@@ -55,9 +54,9 @@ public final class Slam {
      *
      * @param height of the strike above grade
      */
-    public static double strikeStiffness(Section post, BaseSpring foot, Length height) {
+    public static double strikeStiffness(PostStock post, BaseSpring foot, Length height) {
         double h = height.inches();
-        double bending = h * h * h / (3 * Steel.ELASTIC_MODULUS.psi() * post.iyIn4());
+        double bending = h * h * h / (3 * post.elasticModulus().psi() * post.iyIn4());
         PierSpring.Motion pier = foot.across().under(Force.pounds(1), Moment.poundInches(h));
         return 1 / (bending + pier.sideways().inches() + pier.turn().radians() * h);
     }

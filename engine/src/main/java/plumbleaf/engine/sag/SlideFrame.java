@@ -182,7 +182,7 @@ final class SlideFrame {
                         post + "/" + (i - 1) + "-" + i,
                         post + "/" + (i - 1),
                         post + "/" + i,
-                        LeafFrame.stiffness(at.steel()),
+                        LeafFrame.stiffness(at.stock()),
                         Vector.X));
         }
         BaseSpring foot = soil.apply(at.foot());

@@ -3,7 +3,7 @@ package plumbleaf.engine.sag;
 import java.util.List;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /**
  * A post of a slide gate: one of the two that carry its rollers, or the one with the receiver.
@@ -15,7 +15,7 @@ import plumbleaf.engine.section.Section;
  * @param pushes of the fence beside it
  */
 public record SlidePost(
-        Section steel, Offset at, Length height, Offset grade, PierSprings foot, List<PostPush> pushes) {
+        PostStock stock, Offset at, Length height, Offset grade, PierSprings foot, List<PostPush> pushes) {
     public SlidePost {
         pushes = List.copyOf(pushes);
     }

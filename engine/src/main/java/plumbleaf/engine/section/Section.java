@@ -1,6 +1,7 @@
 package plumbleaf.engine.section;
 
 import java.util.function.Function;
+import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Stress;
@@ -96,6 +97,22 @@ public record Section(
     @Override
     public <T> T match(Function<Section, T> steel, Function<WoodPost, T> wood) {
         return steel.apply(this);
+    }
+
+    @Override
+    public Stress elasticModulus() {
+        return Steel.ELASTIC_MODULUS;
+    }
+
+    @Override
+    public Stress shearModulus() {
+        return Steel.SHEAR_MODULUS;
+    }
+
+    /** Steel does not creep in the open air. */
+    @Override
+    public double lastingBend() {
+        return 1;
     }
 
     /** Weight of a piece of this section. */

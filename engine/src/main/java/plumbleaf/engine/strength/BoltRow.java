@@ -12,8 +12,13 @@ import plumbleaf.engine.quantity.Length;
  * @param ends from the outermost bolt to the plate's end: the lever of a lone bolt along the row
  */
 public record BoltRow(int count, Length apart, Length lever, Length ends) {
-    /** The most that one bolt of the row carries. */
-    public record Share(Force shear, Force tension) {}
+    /**
+     * The most that one bolt of the row carries.
+     *
+     * @param shear all that pushes it sideways
+     * @param toRowDeg between that push and the row, 0 to 90
+     */
+    public record Share(Force shear, double toRowDeg, Force tension) {}
 
     /**
      * Elastic vector method: {@code shear = sqrt((Fr/n + T y/sum(y2))2 + (Fz/n)2)}, {@code pull = N/n + Mr y/sum(y2) + Mz/(n lever)}; every part counts as if it
@@ -38,6 +43,9 @@ public record BoltRow(int count, Length apart, Length lever, Length ends) {
         double sideways = Math.abs(across) / count + Math.abs(twist) * perMoment;
         double lengthways = Math.abs(along) / count;
         double pull = Math.max(0, off) / count + Math.abs(tilt) * perMoment + Math.abs(roll) / (count * lever.inches());
-        return new Share(Force.pounds(Math.sqrt(sideways * sideways + lengthways * lengthways)), Force.pounds(pull));
+        return new Share(
+                Force.pounds(Math.sqrt(sideways * sideways + lengthways * lengthways)),
+                StrictMath.toDegrees(StrictMath.atan2(sideways, lengthways)),
+                Force.pounds(pull));
     }
 }

@@ -11,11 +11,10 @@ import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.footing.PullFit;
 import plumbleaf.engine.footing.SoilBand;
-import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.support.PostFeel;
 import plumbleaf.engine.support.PullTest;
 import plumbleaf.engine.support.Support;
@@ -38,7 +37,7 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
     private static final double NOT_SHAKEN = 0.4;
 
     /** The springs of an existing post; empty where the site's soil has no numbers and nobody pulled it. */
-    public static Optional<ExistingHold> of(Support.Existing post, Section section, Optional<SoilBand> soil) {
+    public static Optional<ExistingHold> of(Support.Existing post, PostStock section, Optional<SoilBand> soil) {
         Optional<PullFit> worst = worstFit(post, section, soil);
         if (worst.isPresent()) {
             PullFit fit = worst.get();
@@ -65,11 +64,11 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
     }
 
     /** Of several pulls the one that found the ground softest. */
-    private static Optional<PullFit> worstFit(Support.Existing post, Section section, Optional<SoilBand> soil) {
+    private static Optional<PullFit> worstFit(Support.Existing post, PostStock section, Optional<SoilBand> soil) {
         PullFit.Kind kind = soil.map(SoilBand::likely)
                 .map(likely -> likely.match(growing -> PullFit.Kind.GROWING, constant -> PullFit.Kind.CONSTANT))
                 .orElse(PullFit.Kind.GROWING);
-        double stiffness = Steel.ELASTIC_MODULUS.psi() * Math.min(section.ixIn4(), section.iyIn4());
+        double stiffness = section.elasticModulus().psi() * Math.min(section.ixIn4(), section.iyIn4());
         Optional<PullFit> worst = Optional.empty();
         for (PullTest test : post.tests()) {
             Optional<PullFit> fit = PullFit.of(test, stiffness, post.embedment(), kind);
@@ -87,7 +86,7 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
     public static HeldPost held(
             String part,
             Support.Existing post,
-            Section section,
+            PostStock section,
             Optional<SoilBand> soil,
             List<CombinedAction> actions) {
         HeldPost.Notes notes = new HeldPost.Notes();
@@ -107,7 +106,12 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
                 Severity.CAUTION,
                 part,
                 "Post " + part + " is taken as " + section.name()
-                        + ": its wall cannot be seen. Pull its cap and measure it, or drill a small hole; look for rust at grade.",
+                        + section.match(
+                                steel ->
+                                        ": its wall cannot be seen. Pull its cap and measure it, or drill a small hole; look for rust at grade.",
+                                wood ->
+                                        ", sound: dig round it 6 in. deep and probe it with an awl. Where the awl goes in, or it sounds hollow, it carries"
+                                                + " less than is said here; set a new post."),
                 Basis.judgement("the lightest wall of its size, unless the build names it")));
         proof(notes, part, post, actions);
         return notes.done();
@@ -193,7 +197,8 @@ public record ExistingHold(PierSpring soft, PierSpring likely, PierSpring stiff,
                     part,
                     "Post " + part + ": " + DecimalText.whole(daily / 12)
                             + " lb-ft stand on it every day, a pull proved " + DecimalText.whole(proved / 12)
-                            + " lb-ft. Pull it harder, or set a new post.",
+                            + " lb-ft."
+                            + (daily > proved ? " Pull it harder, or set a new post." : ""),
                     basis,
                     Measure.demand(daily, proved, "lb-in")));
         if (all > proved)

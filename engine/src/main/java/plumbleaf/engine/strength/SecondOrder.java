@@ -6,12 +6,11 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.PierSpring;
-import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** What a post's own lean adds to what leans it: the weight it carries stands off its foot as soon as it moves. */
 public final class SecondOrder {
@@ -76,10 +75,10 @@ public final class SecondOrder {
      *
      * @param foot the softest that holds it
      */
-    public static double ofPost(Section post, Force weight, Length toTopHinge, PierSpring foot) {
+    public static double ofPost(PostStock post, Force weight, Length toTopHinge, PierSpring foot) {
         double turned = foot.under(Force.ZERO, Moment.poundInches(1)).turn().radians();
         double inertia = Math.min(post.ixIn4(), post.iyIn4());
-        return amplification(weight, Steel.ELASTIC_MODULUS.psi() * inertia, toTopHinge, 1 / turned);
+        return amplification(weight, post.elasticModulus().psi() * inertia, toTopHinge, 1 / turned);
     }
 
     public static Finding finding(String part, double amplification) {

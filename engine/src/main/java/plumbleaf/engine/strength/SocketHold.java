@@ -15,7 +15,7 @@ import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Stress;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.support.Slab;
 import plumbleaf.engine.support.Support;
 
@@ -55,14 +55,14 @@ public record SocketHold(Force upper, double peakLbPerIn) {
     }
 
     /** How the foot gives. */
-    public static BaseSpring spring(Section post, Support.CoreSocket in, double factor) {
+    public static BaseSpring spring(PostStock post, Support.CoreSocket in, double factor) {
         return BaseSpring.Planes.alike(
                 new SoilStiffness.Constant(GROUT.times(factor)).spring(new HoleSize(post.depth(), in.depth())));
     }
 
     /** Crushing of the grout and breaking out of the side, under every combination. */
     public static HeldPost held(
-            String part, Section post, Support.CoreSocket in, List<CombinedAction> actions, DesignBasis basis) {
+            String part, PostStock post, Support.CoreSocket in, List<CombinedAction> actions, DesignBasis basis) {
         HeldPost.Notes notes = new HeldPost.Notes();
         List<CombinedAction> still =
                 actions.stream().filter(one -> !one.combination().hasWind()).toList();
@@ -106,7 +106,7 @@ public record SocketHold(Force upper, double peakLbPerIn) {
     private static void bearing(
             HeldPost.Notes notes,
             String part,
-            Section post,
+            PostStock post,
             Support.CoreSocket in,
             CombinedAction at,
             Severity failed,

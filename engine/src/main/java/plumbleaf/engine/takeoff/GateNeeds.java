@@ -46,6 +46,7 @@ public final class GateNeeds {
             loose.add(Need.pieces(parts.latch().id(), parts.latch().name(), PartGroup.HARDWARE, 1, leaf.id()));
         for (Weld weld : leaf.welds()) weld(weld, parts.frame(), loose);
         for (BoltItem bolts : BoltItem.of(leaf, parts)) loose.addAll(bolts.needs(leaf.id()));
+        LagItem.of(leaf, parts).ifPresent(lags -> loose.add(lags.need(leaf.id())));
         Needs frame = new Needs(loose, bars);
         Needs whole = frame.plus(SteelNeeds.fittings(leaf));
         return parts.cladding()

@@ -25,6 +25,9 @@ import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.material.Moisture;
+import plumbleaf.engine.material.WoodGrade;
+import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
@@ -35,15 +38,34 @@ import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.section.Shape;
 import plumbleaf.engine.section.TubeProperties;
+import plumbleaf.engine.section.WoodPost;
 
 /** Gates to hang in tests, all invented. */
 final class HungGates {
     static final Section FRAME = tube(2, 0.083);
     static final Section ROUND_POST = pipe(2.875, 0.203);
     static final Section SQUARE_POST = tube(3, 0.188);
+    static final WoodPost WOOD_POST = woodPost();
     static final HingeModel HINGE = hinge(60_000);
 
     private HungGates() {}
+
+    private static WoodPost woodPost() {
+        WoodGrade grade = new WoodGrade(
+                "No. 2",
+                Stress.psi(850),
+                Stress.psi(550),
+                Stress.psi(165),
+                Stress.psi(375),
+                Stress.psi(525),
+                Stress.psi(1_200_000),
+                Stress.psi(440_000),
+                false);
+        WoodSpecies wood =
+                new WoodSpecies("w", "w", 0.55, Moisture.percent(30), 7.4, 4.8, 0.00259, grade, "made up", "memory");
+        Length side = Length.inches(5.5);
+        return new WoodPost("6x6", "6x6", false, side, side, wood, grade, true, false, "made up", "memory");
+    }
 
     /** A clad walk gate of some 130 lb on a schedule 40 post, 36 in. deep in medium sand. */
     static HungGate walkGate() {

@@ -19,13 +19,17 @@ import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.SoilRate;
 import plumbleaf.engine.quantity.Stress;
-import plumbleaf.engine.section.Section;
+import plumbleaf.engine.section.PostStock;
 
 /** The leaf solved once and put on any post drops as the whole frame does. */
 class LeafDropsTest {
     private static final Force PERSON = Force.pounds(200);
-    private static final List<Section> POSTS = List.of(
-            HungGates.ROUND_POST, HungGates.SQUARE_POST, HungGates.pipe(2.375, 0.154), HungGates.pipe(4.5, 0.237));
+    private static final List<PostStock> POSTS = List.of(
+            HungGates.WOOD_POST,
+            HungGates.ROUND_POST,
+            HungGates.SQUARE_POST,
+            HungGates.pipe(2.375, 0.154),
+            HungGates.pipe(4.5, 0.237));
 
     @Test
     void agreesWithTheWholeFrameOnEveryPostAndFooting() {
@@ -74,7 +78,7 @@ class LeafDropsTest {
     private static void agrees(HungGate gate) {
         Random random = new Random(20261128);
         LeafDrops drops = LeafDrops.of(gate, PERSON, LifeJudgement.USUAL);
-        for (Section post : POSTS) {
+        for (PostStock post : POSTS) {
             PostGive give = PostGive.of(gate.on(post));
             for (int i = 0; i < 3; i++) {
                 BaseSpring foot = foot(random);

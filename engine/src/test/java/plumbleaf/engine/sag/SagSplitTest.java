@@ -85,7 +85,7 @@ class SagSplitTest {
             HungGate stiffer = new HungGate(
                     gate.leaf(),
                     gate.hinge(),
-                    HungGates.stiffer(gate.hingePost(), factor),
+                    HungGates.stiffer((Section) gate.hingePost(), factor),
                     gate.hingePostCentre(),
                     gate.hingePostHeight(),
                     gate.latchPostGrade(),

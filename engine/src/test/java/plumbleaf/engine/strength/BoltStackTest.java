@@ -10,8 +10,16 @@ import plumbleaf.engine.quantity.Length;
 
 /** A half-inch bolt through a strap, a tube and a nailer, and shorter ones. */
 class BoltStackTest {
-    private static final BoltSize HALF =
-            new BoltSize(Length.inches(0.5), 13, Length.inches(0.4375), Length.inches(0.109), Length.inches(0.5625));
+    private static final BoltSize HALF = new BoltSize(
+            Length.inches(0.5),
+            13,
+            Length.inches(0.4375),
+            Length.inches(0.109),
+            Length.inches(0.5625),
+            Length.inches(1.0625),
+            Length.inches(1.375),
+            Length.inches(0.371),
+            Length.inches(0.3125));
 
     /** 1/4 + 2 + 1-1/2 + two washers 0.218 + nut 0.4375 + two threads 0.154 = 4.56: order 5 in. */
     @Test

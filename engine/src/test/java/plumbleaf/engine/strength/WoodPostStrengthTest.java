@@ -32,7 +32,17 @@ class WoodPostStrengthTest {
         WoodSpecies wood =
                 new WoodSpecies("w", "w", 0.55, Moisture.percent(30), 7.4, 4.8, 0.00259, grade, "made up", "memory");
         return new WoodPost(
-                "W", "w", Length.inches(side), Length.inches(side), wood, grade, timber, incised, "made up", "memory");
+                "W",
+                "w",
+                false,
+                Length.inches(side),
+                Length.inches(side),
+                wood,
+                grade,
+                timber,
+                incised,
+                "made up",
+                "memory");
     }
 
     private static double allowed(WoodPost post) {
@@ -87,5 +97,54 @@ class WoodPostStrengthTest {
             before = ratio;
         }
         assertThat(before).isGreaterThan(0.31);
+    }
+
+    /** A pole of 5 in.: S = pi 125/32 = 12.272 in3, four fifths of its Fb for the steam, nothing for water; its two moments as one. */
+    @Test
+    void aPoleBendsAnyWayAlike() {
+        WoodPost square = post(5, 1950, true, false, false);
+        WoodPost pole = new WoodPost(
+                "P",
+                "p",
+                true,
+                square.depth(),
+                square.width(),
+                square.species(),
+                square.grade(),
+                false,
+                false,
+                "made up",
+                "memory");
+        WoodPostStrength strength = WoodPostStrength.of(pole);
+        assertThat(strength.allowableInWind().poundInches()).isCloseTo(1950 * 0.8 * 1.6 * 12.27185, within(0.1));
+        Moment half = strength.allowableInWind().times(0.5);
+        BaseAction both = new BaseAction(Force.ZERO, Force.ZERO, Force.ZERO, half, half, Moment.ZERO);
+        assertThat(strength.ratio(new CombinedAction(Combination.D_W, "a", "b", both), Length.feet(6)))
+                .isCloseTo(Math.sqrt(0.5), within(1e-9));
+        assertThat(pole.jIn4()).isCloseTo(Math.PI * 625 / 32, within(1e-9));
+    }
+
+    /** A square of side a twists with J = 0.1406 a4 and tears at T / (0.208 a3). */
+    @Test
+    void aTwistedPostShears() {
+        WoodPost post = post(5.5, 850, false, true, false);
+        assertThat(post.jIn4() / Math.pow(5.5, 4)).isCloseTo(0.1406, within(0.0005));
+        BaseAction twisted =
+                new BaseAction(Force.ZERO, Force.ZERO, Force.ZERO, Moment.ZERO, Moment.ZERO, Moment.poundInches(5000));
+        double ratio =
+                WoodPostStrength.of(post).ratio(new CombinedAction(Combination.D_W, "a", "b", twisted), Length.feet(6));
+        assertThat(ratio).isCloseTo(5000 / (0.208 * 5.5 * 5.5 * 5.5) / (175 * 1.6), within(0.001));
+    }
+
+    /** Drilled 9/16 in. along the run: I = 76.255 - 0.5625 x 5.5^3 / 12 = 68.457 in4 for bending along, hardly less across. */
+    @Test
+    void aHoleTakesAwayWhatItCutsThrough() {
+        WoodPostStrength strength = WoodPostStrength.of(post(5.5, 850, false, true, false));
+        Moment moment = Moment.poundInches(10_000);
+        Length hole = Length.inches(0.5625);
+        assertThat(strength.drilled(moment, Moment.ZERO, hole, 1))
+                .isCloseTo(10_000 * 2.75 / 68.457 / 850, within(1e-4));
+        assertThat(strength.drilled(Moment.ZERO, moment, hole, 1))
+                .isCloseTo(10_000 * 2.75 / 76.174 / 850, within(1e-4));
     }
 }

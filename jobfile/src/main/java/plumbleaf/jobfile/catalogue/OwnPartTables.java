@@ -47,6 +47,7 @@ public final class OwnPartTables {
             "post_bolts", "0",
             "post_size_in", "0.1875",
             "post_drill_in", "0",
+            "post_length_in", "0",
             "leaf_fixing", "weld",
             "leaf_bolts", "0",
             "leaf_size_in", "0.1875",

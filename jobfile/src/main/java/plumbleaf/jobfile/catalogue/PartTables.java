@@ -42,6 +42,7 @@ public final class PartTables {
                 "post_bolts",
                 "post_size_in",
                 "post_drill_in",
+                "post_length_in",
                 "leaf_fixing",
                 "leaf_bolts",
                 "leaf_size_in",
@@ -173,13 +174,26 @@ public final class PartTables {
         return CsvTable.read(
                 file,
                 text,
-                List.of("diameter_in", "threads_per_in", "nut_in", "washer_in", "hole_in"),
+                List.of(
+                        "diameter_in",
+                        "threads_per_in",
+                        "nut_in",
+                        "washer_in",
+                        "hole_in",
+                        "washer_over_in",
+                        "wood_washer_over_in",
+                        "lag_root_in",
+                        "lag_tip_in"),
                 row -> new BoltSize(
                         inches(row, "diameter_in", 0.125, 2),
                         (int) row.number("threads_per_in", 4, 40),
                         inches(row, "nut_in", 0.05, 2),
                         inches(row, "washer_in", 0.02, 1),
-                        inches(row, "hole_in", 0.125, 3)));
+                        inches(row, "hole_in", 0.125, 3),
+                        inches(row, "washer_over_in", 0.25, 6),
+                        inches(row, "wood_washer_over_in", 0.25, 6),
+                        inches(row, "lag_root_in", 0.05, 2),
+                        inches(row, "lag_tip_in", 0.05, 2)));
     }
 
     public static CsvTable<StockLength> stockLengths(String file, String text) {
@@ -194,15 +208,29 @@ public final class PartTables {
         return CsvTable.read(file, text, List.of("diameter_in"), row -> inches(row, "diameter_in", 3, 60));
     }
 
-    /** Columns {@code post_fixing, post_bolts, post_size_in, post_drill_in} or those of the leaf; bolts stand {@code bolts_apart_in} apart. */
+    /**
+     * Columns {@code post_fixing, post_bolts, post_size_in, post_drill_in} or those of the leaf; bolts stand {@code bolts_apart_in} apart. Lag screws go into a wood post
+     * alone; they are as long as {@code post_length_in} says.
+     */
     private static Fastening fastening(CsvRow row, String side) {
-        String fixing = row.oneOf(side + "_fixing", List.of("weld", "bolt"));
+        boolean post = side.equals("post");
+        String fixing = row.oneOf(side + "_fixing", post ? List.of("weld", "bolt", "lag") : List.of("weld", "bolt"));
         Length size = inches(row, side + "_size_in", 0.0625, 2);
+        if (fixing.equals("lag")) return lagged(row, size);
         if (!fixing.equals("bolt")) return new Fastening.Welded(size);
         return new Fastening.Bolted(
                 (int) row.number(side + "_bolts", 1, 12),
                 size,
                 Length.inches(row.number(side + "_drill_in", size.inches(), size.inches() + 1)),
+                inches(row, "bolts_apart_in", 0, 24));
+    }
+
+    private static Fastening lagged(CsvRow row, Length size) {
+        return new Fastening.Lagged(
+                (int) row.number("post_bolts", 1, 12),
+                size,
+                Length.inches(row.number("post_drill_in", size.inches() / 4, size.inches())),
+                inches(row, "post_length_in", 1, 16),
                 inches(row, "bolts_apart_in", 0, 24));
     }
 

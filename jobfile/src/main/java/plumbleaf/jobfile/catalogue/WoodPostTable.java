@@ -18,6 +18,7 @@ public final class WoodPostTable {
         List<String> columns = List.of(
                 "id",
                 "name",
+                "round",
                 "depth_in",
                 "width_in",
                 "species",
@@ -46,11 +47,17 @@ public final class WoodPostTable {
             known = true;
         }
         if (!known) row.error("species", "there is no such wood", "write the id of a row of species.csv");
+        boolean round = row.yes("round");
+        Length depth = Length.inches(row.number("depth_in", 1.5, 16));
+        Length width = Length.inches(row.number("width_in", 1.5, 16));
+        if (round && !depth.equals(width))
+            row.error("width_in", "a pole is as wide as it is deep", "write its diameter in both columns");
         return new WoodPost(
                 row.needed("id"),
                 row.needed("name"),
-                Length.inches(row.number("depth_in", 1.5, 16)),
-                Length.inches(row.number("width_in", 1.5, 16)),
+                round,
+                depth,
+                round ? depth : width,
                 wood,
                 new WoodGrade(
                         row.needed("grade"),

@@ -421,8 +421,8 @@ final class JobChecks {
         for (GateBuild build : job.builds().gates()) {
             String at = "builds." + build.gate();
             section(build.frame(), at + ".frame");
-            section(build.hingePost(), at + ".hingePost");
-            section(build.latchPost(), at + ".latchPost");
+            post(build.hingePost(), at + ".hingePost");
+            post(build.latchPost(), at + ".latchPost");
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import plumbleaf.engine.gate.AsSetFit;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.takeoff.BoltItem;
+import plumbleaf.engine.takeoff.LagItem;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -31,6 +32,15 @@ final class AsSetJson {
                 .put("hinge", packer.hinge())
                 .put("alongIn", packer.along().inches())
                 .put("insideIn", packer.inside().inches())
+                .build();
+    }
+
+    static Node lag(LagItem lag) {
+        return Json.object()
+                .put("count", lag.count())
+                .put("diameterIn", lag.diameter().inches())
+                .put("lengthIn", lag.length().inches())
+                .put("leadIn", lag.lead().inches())
                 .build();
     }
 

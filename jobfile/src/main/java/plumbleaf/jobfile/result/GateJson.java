@@ -20,6 +20,7 @@ import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Release;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.takeoff.BoltItem;
+import plumbleaf.engine.takeoff.LagItem;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
@@ -58,6 +59,8 @@ final class GateJson {
                                 .orElseGet(() -> SlideJson.plan(slide))));
         members.put("asSetFits", plan.fits(), AsSetJson::fit);
         members.put("bolts", bolts(gate), AsSetJson::bolt);
+        List<LagItem> lags = lags(gate);
+        if (!lags.isEmpty()) members.put("lagScrews", lags, AsSetJson::lag);
         return members.put("loadPath", gate.loadPath(), GateJson::link).build();
     }
 
@@ -190,6 +193,12 @@ final class GateJson {
                 .put("numbers", link.work().numbers())
                 .put("clause", link.work().clause())
                 .build();
+    }
+
+    private static List<LagItem> lags(GateDesign gate) {
+        List<LagItem> lags = new ArrayList<>();
+        for (Leaf leaf : gate.plan().leaves()) LagItem.of(leaf, gate.parts()).ifPresent(lags::add);
+        return lags;
     }
 
     private static List<BoltItem> bolts(GateDesign gate) {

@@ -135,7 +135,7 @@ class SlideGateTest {
                                 + outline.corners().get(2).z().inches())
                         / 2
                 - usual.gate().receiver().grade().inches();
-        double steel = 3 * 29e6 * usual.gate().receiver().steel().ixIn4() / Math.pow(height, 3);
+        double steel = 3 * 29e6 * usual.gate().receiver().stock().ixIn4() / Math.pow(height, 3);
         double mass = usual.gate().plan().leaf().weight().wet().pounds() / 386.0886;
         assertThat(usual.stop().pounds()).isPositive().isLessThan(2 * 17.6 * Math.sqrt(steel * mass));
     }

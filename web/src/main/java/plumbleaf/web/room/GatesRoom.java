@@ -65,8 +65,8 @@ final class GatesRoom {
         String build = "builds." + id;
         String kind = opened.text().value(at + ".kind").orElse("swing");
         return List.of(
-                opened.pinned(build + ".hingePost", first(kind), id, Choices.posts(opened.catalogue())),
-                opened.pinned(build + ".latchPost", second(kind), id, Choices.posts(opened.catalogue())),
+                opened.pinned(build + ".hingePost", first(kind), id, Choices.linePosts(opened.catalogue())),
+                opened.pinned(build + ".latchPost", second(kind), id, Choices.linePosts(opened.catalogue())),
                 opened.field(build + ".hole", "Hole", Unit.INCHES, id),
                 opened.field(build + ".depth", "Footing depth", Unit.INCHES, id));
     }

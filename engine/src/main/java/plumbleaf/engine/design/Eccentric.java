@@ -1,0 +1,23 @@
+package plumbleaf.engine.design;
+
+import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.strength.BoltRow;
+import plumbleaf.engine.strength.WeldLines;
+
+/** Forces on a fixing and the arms they have there: off its plate, across, along it; twist in its plane, tilt of its ends, roll about its line. */
+record Eccentric(double off, double across, double along, double twist, double tilt, double roll) {
+    /** On a hinge's post: the pin stands off its face. */
+    static Eccentric onPost(HingePull pull, int hinge, double pinOffIn) {
+        double down = pull.downLb(hinge);
+        return new Eccentric(
+                pull.alongLb(hinge), pull.acrossLb(hinge), down, 0, down * pinOffIn, pull.acrossLb(hinge) * pinOffIn);
+    }
+
+    Force perInch(WeldLines lines) {
+        return lines.perInch(off, across, along, twist, tilt, roll);
+    }
+
+    BoltRow.Share share(BoltRow row) {
+        return row.share(across, along, Math.abs(off), twist, tilt, roll);
+    }
+}
