@@ -2,6 +2,7 @@ package plumbleaf.engine.catalogue;
 
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
 
 /**
  * The set of wheels on one roller post of a cantilever slide gate, with its bracket.
@@ -34,6 +35,11 @@ public record RollerModel(
         Length boltsApart,
         Force weight,
         String source) {
+    /** Whether its wheels run on this tube: grooved ones on a round tube alone. */
+    public boolean suits(Section tube) {
+        return (way == RollerWay.GROOVED) == tube.isRound() && takes(tube.depth());
+    }
+
     /** Whether it takes a tube of this depth. */
     public boolean takes(Length depth) {
         return depth.inches() >= least.inches() - 1e-9 && depth.inches() <= greatest.inches() + 1e-9;

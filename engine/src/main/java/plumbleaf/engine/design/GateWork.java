@@ -229,6 +229,7 @@ final class GateWork {
                 drop,
                 site.catalogue().hinges(),
                 site.catalogue().rollers(),
+                SlideFrames.of(site.catalogue()),
                 site.rodToHang().weight(),
                 display);
     }

@@ -12,6 +12,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.LeafShape;
 import plumbleaf.engine.job.Meeting;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SlideSpec;
@@ -19,6 +20,7 @@ import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.QuantityText;
+import plumbleaf.engine.quantity.Slope;
 
 /** Applies the edit of a remedy to a job in hand, as one press in a screen would to its file. */
 final class RemedyEdit {
@@ -67,9 +69,26 @@ final class RemedyEdit {
                 LengthText.length(value)
                         .value()
                         .map(gap -> gate.withLeaf(gate.leaf().withBottomGap(gap)));
+            case "leaf.shape", "leaf.shape.top", "leaf.shape.bottom" ->
+                shape(gate.leaf().shape(), key, value)
+                        .map(shape -> gate.withLeaf(gate.leaf().withShape(shape)));
+            case "regrade" -> Optional.of(gate.withGround(gate.ground().withRegrade(value.equals("true"))));
             case "hinges.model" -> Optional.of(gate.withHinges(gate.hinges().withModel(value)));
             default -> Optional.empty();
         };
+    }
+
+    /** A sloped leaf is said word by word: its kind, then its top, then its bottom. */
+    private static Optional<LeafShape> shape(LeafShape now, String key, String value) {
+        if (value.equals("square")) return Optional.of(new LeafShape.Square());
+        if (value.equals("sloped")) return Optional.of(new LeafShape.Sloped(Slope.ZERO, Slope.ZERO));
+        Optional<Slope> slope = QuantityText.slope(value).value();
+        return now.match(
+                square -> Optional.empty(),
+                raked -> Optional.empty(),
+                sloped -> slope.map(is -> key.endsWith("top")
+                        ? new LeafShape.Sloped(is, sloped.bottom())
+                        : new LeafShape.Sloped(sloped.top(), is)));
     }
 
     private static Optional<Gate> kind(Gate gate, String value) {
@@ -217,6 +236,7 @@ final class RemedyEdit {
             case "depth" ->
                 LengthText.length(value).value().map(build::withDepth).orElse(build);
             case "hingePost" -> build.withHingePost(value);
+            case "frame" -> build.withFrame(value);
             default -> build;
         };
     }

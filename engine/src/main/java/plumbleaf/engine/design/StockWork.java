@@ -11,6 +11,7 @@ import plumbleaf.engine.catalogue.FenceInfill;
 import plumbleaf.engine.catalogue.FenceRails;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Regrade;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.LocateTicket;
 import plumbleaf.engine.job.Run;
@@ -73,7 +74,7 @@ final class StockWork {
         List<PairTake> pairs = new ArrayList<>();
         for (GateDesign gate : gates) pairs.addAll(pair(gate, rods));
         return Quotes.of(
-                new Assembly(takes, bays, woven, leaves, pairs, slides(gates), job.gates()),
+                new Assembly(takes, bays, woven, leaves, pairs, slides(gates), job.gates(), regrades(gates)),
                 job,
                 book,
                 Saws.USUAL,
@@ -91,6 +92,12 @@ final class StockWork {
                         pair -> List.of(PairTake.of(gate.id(), pair, rods.rod(gate.asked()), leaves)),
                         slide -> List.<PairTake>of(),
                         flagged -> List.<PairTake>of());
+    }
+
+    private static List<Regrade> regrades(List<GateDesign> gates) {
+        List<Regrade> cuts = new ArrayList<>();
+        for (GateDesign gate : gates) cuts.addAll(gate.plan().regrades());
+        return cuts;
     }
 
     private static List<SlideTake> slides(List<GateDesign> gates) {

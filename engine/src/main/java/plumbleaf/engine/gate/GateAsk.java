@@ -9,6 +9,7 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.Section;
 
 /**
  * A gate and all that is needed to work it out.
@@ -19,6 +20,7 @@ import plumbleaf.engine.quantity.Length;
  * @param drop of the free lower latch corner once the leaf hangs; zero while it is not known yet
  * @param hingesToTry hinges that can be bought, for the remedies
  * @param rollersToTry sets of rollers that can be bought, for a slide gate
+ * @param framesToTry tubes a leaf may be welded of, where its own is none that rollers take
  * @param rodWeight of a drop rod with its guides, where the gate is a pair
  */
 public record GateAsk(
@@ -30,11 +32,28 @@ public record GateAsk(
         Length drop,
         List<HingeModel> hingesToTry,
         List<RollerModel> rollersToTry,
+        List<Section> framesToTry,
         Force rodWeight,
         DisplayUnits display) {
     public GateAsk {
         hingesToTry = List.copyOf(hingesToTry);
         rollersToTry = List.copyOf(rollersToTry);
+        framesToTry = List.copyOf(framesToTry);
+    }
+
+    /** A gate whose frame is as it is said. */
+    public GateAsk(
+            Gate gate,
+            Opening opening,
+            GateParts parts,
+            GroundUnder ground,
+            GapRule gap,
+            Length drop,
+            List<HingeModel> hingesToTry,
+            List<RollerModel> rollersToTry,
+            Force rodWeight,
+            DisplayUnits display) {
+        this(gate, opening, parts, ground, gap, drop, hingesToTry, rollersToTry, List.of(), rodWeight, display);
     }
 
     /** A gate on hinges without a drop rod. */
@@ -63,11 +82,39 @@ public record GateAsk(
                         drop,
                         hingesToTry,
                         rollersToTry,
+                        framesToTry,
                         rodWeight,
                         display);
     }
 
+    /** The same gate welded of another tube. */
+    GateAsk framed(Section frame) {
+        return new GateAsk(
+                gate,
+                opening,
+                parts.framed(frame),
+                ground,
+                gap,
+                drop,
+                hingesToTry,
+                rollersToTry,
+                framesToTry,
+                rodWeight,
+                display);
+    }
+
     GateAsk over(GroundUnder remembered) {
-        return new GateAsk(gate, opening, parts, remembered, gap, drop, hingesToTry, rollersToTry, rodWeight, display);
+        return new GateAsk(
+                gate,
+                opening,
+                parts,
+                remembered,
+                gap,
+                drop,
+                hingesToTry,
+                rollersToTry,
+                framesToTry,
+                rodWeight,
+                display);
     }
 }

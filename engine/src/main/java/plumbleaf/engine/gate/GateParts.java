@@ -39,6 +39,11 @@ public record GateParts(
         return new GateParts(frame, bracing, joint, bracket, own, far, hinge, latch, cladding, bolts);
     }
 
+    /** With another tube for the leaf. */
+    GateParts framed(Section other) {
+        return new GateParts(other, bracing, joint, bracket, hingePost, latchPost, hinge, latch, cladding, bolts);
+    }
+
     /** With diagonals of the frame's own tube. */
     public GateParts(
             Section frame,

@@ -24,6 +24,7 @@ import plumbleaf.engine.quantity.Slope;
  * @param meeting where the leaves of a pair meet
  * @param slide of a cantilever slide gate, its leaf and its way
  * @param swings of the stated hand, or of each in question, worst first; for a pair the worst of each leaf
+ * @param regrades ground that is shaved for it, where the job says so
  * @param everyHand all that were worked out: the four hinge and swing sides of a single leaf
  */
 public record GatePlan(
@@ -41,8 +42,10 @@ public record GatePlan(
         Optional<SlidePlan> slide,
         List<Swing> swings,
         List<Swing> everyHand,
+        List<Regrade> regrades,
         List<Finding> findings) {
     public GatePlan {
+        regrades = List.copyOf(regrades);
         hands = List.copyOf(hands);
         fits = List.copyOf(fits);
         hangs = List.copyOf(hangs);
@@ -74,6 +77,28 @@ public record GatePlan(
                 Optional.of(plan),
                 swings,
                 everyHand,
+                regrades,
+                findings);
+    }
+
+    /** The same with ground that is shaved for it. */
+    GatePlan regraded(List<Regrade> cuts) {
+        return new GatePlan(
+                gate,
+                hands,
+                sentence,
+                opening,
+                hingePostCentre,
+                latchPostCentre,
+                grade,
+                pinElevation,
+                fits,
+                hangs,
+                meeting,
+                slide,
+                swings,
+                everyHand,
+                cuts,
                 findings);
     }
 

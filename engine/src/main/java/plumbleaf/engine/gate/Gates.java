@@ -102,15 +102,30 @@ public final class Gates {
         for (AsSetFit fit : fits(ask)) findings.addAll(AsSetFindings.of(hang.leaf(), fit, kind.opens(), ask));
         String sentence = handSaid ? shown.ask().hand().sentence() : "Seen from outside: hand not yet said";
         return plan(
-                ask,
-                opening,
-                asked,
-                sentence,
-                List.of(hang),
-                Optional.empty(),
-                swings(inQuestion),
-                swings(all),
-                findings);
+                        ask,
+                        opening,
+                        asked,
+                        sentence,
+                        List.of(hang),
+                        Optional.empty(),
+                        swings(inQuestion),
+                        swings(all),
+                        findings)
+                .regraded(regrades(ask, List.of(shown)));
+    }
+
+    /** Ground that is shaved under the leaves that would strike it, where the job says so. */
+    static List<Regrade> regrades(GateAsk ask, List<Hung> leaves) {
+        List<Regrade> cuts = new ArrayList<>();
+        if (!ask.gate().ground().regrade()) return cuts;
+        for (Hung leaf : leaves)
+            if (!leaf.swing().clearsGround()) cut(ask, leaf).ifPresent(cuts::add);
+        return cuts;
+    }
+
+    private static Optional<Regrade> cut(GateAsk ask, Hung leaf) {
+        double marginIn = 2 * leaf.ask().shotError().inches();
+        return ArcCut.of(leaf.part(), leaf.ask(), leaf.swing(), ask.ground(), marginIn);
     }
 
     static GatePlan cannotBeMade(GateAsk ask, Opening opening, String why) {
@@ -224,6 +239,7 @@ public final class Gates {
                 Optional.empty(),
                 shown,
                 all,
+                List.of(),
                 Findings.join(findings));
     }
 }

@@ -62,15 +62,16 @@ final class PairGates {
         String sentence = "Seen from outside: a pair, " + gate.id() + "a on the left"
                 + kind.swing().value().map(way -> ", swings " + way.key()).orElse(", swing not yet said");
         return Gates.plan(
-                ask,
-                opening,
-                asked,
-                sentence,
-                hangs,
-                Optional.of(meeting),
-                Gates.swings(worstFirst),
-                Gates.swings(all),
-                findings);
+                        ask,
+                        opening,
+                        asked,
+                        sentence,
+                        hangs,
+                        Optional.of(meeting),
+                        Gates.swings(worstFirst),
+                        Gates.swings(all),
+                        findings)
+                .regraded(Gates.regrades(ask, shown));
     }
 
     /** Drawn out: the leaf that opens first has the latch, the other one the stop strip and the rod; with two rods each has its own. */

@@ -50,6 +50,8 @@ final class SlideFindings {
         double needed = 2 * ask.gate().loads().shotError().inches();
         String at = place(travel.at());
         Measure measure = Measure.provided(running, needed, "in");
+        Optional<Regrade> cut = SlideRemedies.asked(ask, slide);
+        if (cut.isPresent()) return SwingFindings.shaved(display, cut.get());
         if (running < 0)
             return new Checked(
                     "slide.strikes",

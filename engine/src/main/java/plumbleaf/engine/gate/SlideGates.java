@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.RollerModel;
-import plumbleaf.engine.catalogue.RollerWay;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.geometry.Direction;
@@ -16,6 +15,7 @@ import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
+import plumbleaf.engine.section.Section;
 
 /** Works a cantilever slide gate out: the leaf with its tail, its way over the ground, what is to be said of both. */
 final class SlideGates {
@@ -42,9 +42,18 @@ final class SlideGates {
     }
 
     private boolean suits(RollerModel rollers) {
-        boolean grooved = rollers.way() == RollerWay.GROOVED;
-        return grooved == ask.parts().frame().isRound()
-                && rollers.takes(ask.parts().frame().depth());
+        return rollers.suits(ask.parts().frame());
+    }
+
+    /** The tube of its leaf, where a set of rollers takes it; else the first of those to try that one does. */
+    static Optional<Section> frameOnRollers(GateAsk ask) {
+        Section own = ask.parts().frame();
+        if (taken(ask, own)) return Optional.of(own);
+        return ask.framesToTry().stream().filter(each -> taken(ask, each)).findFirst();
+    }
+
+    private static boolean taken(GateAsk ask, Section frame) {
+        return ask.rollersToTry().stream().anyMatch(each -> each.suits(frame));
     }
 
     private GatePlan plan(boolean cures) {
@@ -77,7 +86,8 @@ final class SlideGates {
                         List.of(),
                         List.of(),
                         findings)
-                .sliding(slide);
+                .sliding(slide)
+                .regraded(SlideRemedies.asked(ask, slide).map(List::of).orElse(List.of()));
     }
 
     private SlideShape shape(RollerModel rollers) {

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Volume;
 
 /** What would let a slide leaf run clear, each worked out over the same ground. */
 final class SlideRemedies {
@@ -49,17 +51,30 @@ final class SlideRemedies {
                 Optional.empty(),
                 Optional.of(gate + "leaf.bottomGap="
                         + LengthText.exact(ask.gate().leaf().bottomGap().inches() + up))));
+        Regrade cut = cut(ask, now, missing);
+        found.add(new Remedy(
+                "grade-runback",
+                "shave the ground along its way by up to " + ask.display().length(cut.deepest()) + ", a foot wide, "
+                        + DecimalText.upTo(cut.soil().cubicFeet(), 2) + " cu ft of soil, if it may be cut",
+                OptionalDouble.of(1),
+                Optional.empty(),
+                Optional.of(gate + "regrade=true")));
+        return found;
+    }
+
+    /** The ground that is shaved along its way until it runs clear by twice the error of the shots; empty where the job does not say so or nothing is missing. */
+    static Optional<Regrade> asked(GateAsk ask, SlidePlan now) {
+        double marginIn = 2 * ask.gate().loads().shotError().inches();
+        double missing = marginIn - now.travel().running().inches();
+        return ask.gate().ground().regrade() && missing > 0 ? Optional.of(cut(ask, now, missing)) : Optional.empty();
+    }
+
+    private static Regrade cut(GateAsk ask, SlidePlan now, double missingIn) {
+        double marginIn = 2 * ask.gate().loads().shotError().inches();
         double bottom = ask.gate().leaf().bottomGap().inches();
         double taken = ask.drop().inches() + now.travel().laterRise().inches();
         double volume = now.travel().tooHighIn3(bottom, marginIn, taken, SHAVED_IN);
-        found.add(new Remedy(
-                "grade-runback",
-                "shave the ground along its way by up to " + ask.display().length(missing) + ", a foot wide, "
-                        + DecimalText.upTo(volume / 1728, 2) + " cu ft of soil, if it may be cut",
-                OptionalDouble.of(1),
-                Optional.empty(),
-                Optional.empty()));
-        return found;
+        return new Regrade(ask.gate().id(), Volume.cubicInches(volume), Length.inches(missingIn));
     }
 
     private static OptionalDouble ratio(double needed, double provided) {

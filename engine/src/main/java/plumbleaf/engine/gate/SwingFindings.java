@@ -21,7 +21,17 @@ final class SwingFindings {
 
     /** @param part the gate, or a leaf of a pair */
     static List<Finding> of(String part, GateAsk ask, SwingAsk now, Swing swing, Cures cures) {
-        if (!swing.clearsGround()) return List.of(strikes(part, ask, now, swing, cures));
+        if (!swing.clearsGround()) {
+            Optional<Regrade> cut = ask.gate().ground().regrade()
+                    ? ArcCut.of(
+                            part, now, swing, ask.ground(), 2 * now.shotError().inches())
+                    : Optional.empty();
+            Finding ground =
+                    cut.map(is -> shaved(ask.display(), is)).orElseGet(() -> strikes(part, ask, now, swing, cures));
+            return cut.isEmpty() || swing.clearsObstacles()
+                    ? List.of(ground)
+                    : List.of(ground, obstacle(part, ask, now, swing, cures));
+        }
         if (!swing.clearsObstacles()) return List.of(obstacle(part, ask, now, swing, cures));
         double needed = 2 * swing.shotError().inches();
         double running = swing.running().clear().inches();
@@ -60,6 +70,19 @@ final class SwingFindings {
                 Basis.job("the ground as measured"),
                 Optional.of(swing.room()),
                 cures.wanted() ? SwingRemedies.of(ask, now, swing, cures.ofASingleLeaf()) : List.of());
+    }
+
+    /** The ground is cut before the leaf is hung: what is asked of the crew, and of whoever owns the ground. */
+    static Finding shaved(DisplayUnits display, Regrade cut) {
+        return Checked.note(
+                "gate.regrade",
+                Severity.CAUTION,
+                cut.part(),
+                cut.part() + " clears once the ground under it is shaved by up to " + display.length(cut.deepest())
+                        + ", " + DecimalText.upTo(cut.soil().cubicFeet(), 2)
+                        + " cu ft of soil, before it is hung: drain the cut away from the gate, spare roots, and have"
+                        + " utilities located first. The posts keep the depth that was asked below the cut.",
+                Basis.job("ground to be shaved"));
     }
 
     private static Finding obstacle(String part, GateAsk ask, SwingAsk now, Swing swing, Cures cures) {

@@ -15,6 +15,7 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
+import plumbleaf.engine.section.Section;
 
 /**
  * What would let a dragging leaf clear, each change worked out over the same ground and offered only when the leaf then clears. Prices come later, from
@@ -26,9 +27,6 @@ final class SwingRemedies {
 
     private static final double MOVE_STEP_IN = 6;
     private static final double MOVE_MOST_IN = 240;
-
-    /** Less than this is rounding. */
-    private static final double NOTHING_IN = 1e-9;
 
     /** An opening held back below this is no cure. */
     private static final int LEAST_HOLD_BACK_DEG = 45;
@@ -122,7 +120,9 @@ final class SwingRemedies {
                 "square-bottom",
                 "make its bottom level: " + result(tried) + "; " + closedGap(gap),
                 tried,
-                Optional.empty());
+                was.top().isZero()
+                        ? edit("leaf.shape", "square")
+                        : edits("leaf.shape=sloped", "leaf.shape.top=" + percent(was.top()), "leaf.shape.bottom=0%"));
     }
 
     /** The rise for each degree that lifts every angle clear: the largest of shortage over angle, then tried as a real hinge. */
@@ -173,36 +173,16 @@ final class SwingRemedies {
             offer("hold-back", "stop it at " + low + " degrees: " + result(tried), tried, edit("opens", low + " deg"));
     }
 
-    /** Soil to shave so that the hung leaf clears by the margin: what is missing of it, summed over rings and angles. */
+    /** Ground shaved under the swing until the hung leaf clears by the margin. */
     private void gradeTheArc() {
-        Swings along = Swings.over(now, ask.ground());
-        int rings = 120;
-        int angles = 180;
-        double dr = (along.tipIn() - along.fromIn()) / rings;
-        double dq = now.opens().radians() / angles;
-        List<OpenAt> low = new ArrayList<>();
-        for (int j = 0; j < angles; j++) {
-            OpenAt open = OpenAt.angle((j + 0.5) * dq);
-            if (along.runningAt(open.rad()).clearIn() < marginIn + NOTHING_IN) low.add(open);
-        }
-        double volumeIn3 = 0;
-        double deepest = 0;
-        for (int i = 0; i < rings; i++) {
-            double r = along.fromIn() + (i + 0.5) * dr;
-            for (OpenAt open : low) {
-                double shortBy = marginIn - along.runningAt(r, open);
-                if (shortBy <= 0) continue;
-                volumeIn3 += shortBy * r * dr * dq;
-                deepest = Math.max(deepest, shortBy);
-            }
-        }
-        if (volumeIn3 == 0) return;
-        double depth = Math.max(deepest, marginIn - dragging.running().clear().inches());
+        Optional<Regrade> cut = ArcCut.of(ask.gate().id(), now, dragging, ask.ground(), marginIn);
+        if (cut.isEmpty()) return;
         double there = dragging.closedThere().inches();
         OptionalDouble ratio = there > 0 ? OptionalDouble.of((there - marginIn) / there) : OptionalDouble.empty();
-        String words = "shave the ground under the swing by up to " + length(depth) + ", "
-                + DecimalText.upTo(volumeIn3 / 1728, 2) + " cu ft of soil, if it may be cut";
-        found.add(new Remedy("grade-arc", words, ratio, Optional.empty(), Optional.empty()));
+        String words = "shave the ground under the swing by up to "
+                + length(cut.get().deepest().inches()) + ", "
+                + DecimalText.upTo(cut.get().soil().cubicFeet(), 2) + " cu ft of soil, if it may be cut";
+        found.add(new Remedy("grade-arc", words, ratio, Optional.empty(), edit("regrade", "true")));
     }
 
     /** The nearest place on the leg, by half feet, where the leaf clears. */
@@ -229,25 +209,42 @@ final class SwingRemedies {
         }
     }
 
-    /** A leaf that slides past its own fence, to each side where its leg has room for the run-back and it runs clear. */
+    /**
+     * A leaf that slides past its own fence, to each side where its leg has room for the run-back and it runs clear; of the first tube that rollers take, where they
+     * do not take the one it has.
+     */
     private void slide() {
+        Optional<Section> frame = SlideGates.frameOnRollers(ask);
+        if (frame.isEmpty()) return;
+        Section own = ask.parts().frame();
+        boolean same = frame.get().equals(own);
+        GateAsk framed = same ? ask : ask.framed(frame.get());
         for (Side side : Side.values()) {
             GateKind.Slide kind =
                     new GateKind.Slide(side, SlideSpec.usual(now.opening().clear()));
             Optional<SlidePlan> tried =
-                    SlideGates.plan(ask, now.opening(), kind, false).slide();
+                    SlideGates.plan(framed, now.opening(), kind, false).slide();
             boolean atStart = now.opening().hingeAtStart(side);
             double room = (atStart ? now.opening().roomBefore() : now.opening().roomAfter()).inches();
             if (tried.isEmpty()
                     || tried.get().travel().running().inches() < marginIn
                     || -tried.get().shape().openEnd().inches() > room) continue;
             double clear = tried.get().travel().running().inches();
+            String slides = edits("kind=slide", "hinge=", "swing=", "opens=", "holdOpen=", "slides=" + side.key())
+                    .orElseThrow();
+            String welded =
+                    "builds." + ask.gate().id() + ".frame=" + frame.get().id();
             found.add(new Remedy(
                     "slide",
-                    "make it a slide that opens to the " + side.key() + ": clears by " + length(clear),
+                    "make it a slide that opens to the " + side.key()
+                            + (same
+                                    ? ""
+                                    : ", its leaf of " + frame.get().name() + " on the "
+                                            + tried.get().rollers().name())
+                            + ": clears by " + length(clear),
                     OptionalDouble.of(marginIn / clear),
                     Optional.empty(),
-                    edits("kind=slide", "hinge=", "swing=", "opens=", "holdOpen=", "slides=" + side.key())));
+                    Optional.of(same ? slides : slides + Remedy.AND_THEN + welded)));
         }
     }
 
@@ -316,6 +313,10 @@ final class SwingRemedies {
 
     private String length(double inches) {
         return ask.display().length(inches);
+    }
+
+    private static String percent(Slope slope) {
+        return DecimalText.upTo(100 * slope.ratio(), 4) + "%";
     }
 
     private Optional<String> edits(String... changes) {

@@ -9,6 +9,7 @@ import plumbleaf.engine.quantity.Length;
  * @param station of the post face nearer the run's start
  * @param opening clear distance between the post faces
  * @param asSet the opening as measured between the standing posts; empty until it was
+ * @param ground what is done to the ground at it
  */
 public record Gate(
         String id,
@@ -24,33 +25,74 @@ public record Gate(
         GateLoads loads,
         List<AsSet> asSet,
         Release release,
-        List<Obstacle> obstacles) {
+        List<Obstacle> obstacles,
+        GateGround ground) {
     public Gate {
         asSet = List.copyOf(asSet);
         obstacles = List.copyOf(obstacles);
     }
 
+    /** On ground that is left as it is. */
+    public Gate(
+            String id,
+            GateKind kind,
+            String run,
+            Length station,
+            Length opening,
+            LeafSpec leaf,
+            PostSpec hingePost,
+            PostSpec latchPost,
+            HingeSpec hinges,
+            LatchSpec latch,
+            GateLoads loads,
+            List<AsSet> asSet,
+            Release release,
+            List<Obstacle> obstacles) {
+        this(
+                id,
+                kind,
+                run,
+                station,
+                opening,
+                leaf,
+                hingePost,
+                latchPost,
+                hinges,
+                latch,
+                loads,
+                asSet,
+                release,
+                obstacles,
+                GateGround.AS_IT_IS);
+    }
+
     public Gate withKind(GateKind changed) {
         return new Gate(
                 id, changed, run, station, opening, leaf, hingePost, latchPost, hinges, latch, loads, asSet, release,
-                obstacles);
+                obstacles, ground);
     }
 
     public Gate withStation(Length changed) {
         return new Gate(
                 id, kind, run, changed, opening, leaf, hingePost, latchPost, hinges, latch, loads, asSet, release,
-                obstacles);
+                obstacles, ground);
     }
 
     public Gate withLeaf(LeafSpec changed) {
         return new Gate(
                 id, kind, run, station, opening, changed, hingePost, latchPost, hinges, latch, loads, asSet, release,
-                obstacles);
+                obstacles, ground);
     }
 
     public Gate withHinges(HingeSpec changed) {
         return new Gate(
                 id, kind, run, station, opening, leaf, hingePost, latchPost, changed, latch, loads, asSet, release,
-                obstacles);
+                obstacles, ground);
+    }
+
+    public Gate withGround(GateGround changed) {
+        return new Gate(
+                id, kind, run, station, opening, leaf, hingePost, latchPost, hinges, latch, loads, asSet, release,
+                obstacles, changed);
     }
 }

@@ -45,6 +45,11 @@ public record GateBuild(
         return new GateBuild(gate, frame, flat, bracing, joint, bracket, hingePost, latchPost, hole, Stated.of(deep));
     }
 
+    public GateBuild withFrame(String section) {
+        return new GateBuild(
+                gate, Stated.of(section), flat, bracing, joint, bracket, hingePost, latchPost, hole, depth);
+    }
+
     public GateBuild withHingePost(String section) {
         return new GateBuild(gate, frame, flat, bracing, joint, bracket, Stated.of(section), latchPost, hole, depth);
     }

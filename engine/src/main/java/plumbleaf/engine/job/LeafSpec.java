@@ -83,6 +83,21 @@ public record LeafSpec(
                 fill);
     }
 
+    public LeafSpec withShape(LeafShape other) {
+        return new LeafSpec(
+                other,
+                top,
+                infill,
+                bottomGap,
+                hingeGap,
+                latchGap,
+                infillBelowFrame,
+                infillAboveFrame,
+                midRails,
+                midRailsAt,
+                fill);
+    }
+
     public LeafSpec withFill(LeafFill other) {
         return new LeafSpec(
                 shape,

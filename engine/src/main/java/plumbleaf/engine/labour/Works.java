@@ -6,6 +6,7 @@ import plumbleaf.engine.catalogue.BoardTop;
 import plumbleaf.engine.catalogue.FenceTrim;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Regrade;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.OldFence;
@@ -38,6 +39,8 @@ public final class Works {
         for (PairTake pair : assembly.pairs()) works.addAll(pair(pair, soil));
         for (SlideTake slide : assembly.slides()) works.addAll(slide(slide));
         for (Gate gate : assembly.gates()) works.addAll(wallHinges(gate));
+        for (Regrade cut : assembly.regrades())
+            works.add(Work.of("shave-ground", cut.soil().cubicFeet(), cut.part()));
         return works;
     }
 

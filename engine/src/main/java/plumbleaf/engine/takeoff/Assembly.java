@@ -9,6 +9,7 @@ import plumbleaf.engine.catalogue.FenceInfill;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Regrade;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Stain;
 import plumbleaf.engine.line.Bay;
@@ -25,8 +26,22 @@ public record Assembly(
         List<BuiltLeaf> leaves,
         List<PairTake> pairs,
         List<SlideTake> slides,
-        List<Gate> gates) {
+        List<Gate> gates,
+        List<Regrade> regrades) {
+    /** On ground that is left as it is. */
+    public Assembly(
+            List<PostTake> posts,
+            List<StyledBay> bays,
+            List<WovenRun> woven,
+            List<BuiltLeaf> leaves,
+            List<PairTake> pairs,
+            List<SlideTake> slides,
+            List<Gate> gates) {
+        this(posts, bays, woven, leaves, pairs, slides, gates, List.of());
+    }
+
     public Assembly {
+        regrades = List.copyOf(regrades);
         posts = List.copyOf(posts);
         bays = List.copyOf(bays);
         woven = List.copyOf(woven);

@@ -12,6 +12,7 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.job.AsSet;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateGround;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Joint;
@@ -24,6 +25,7 @@ import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Angle;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
@@ -115,6 +117,20 @@ class GatesTest {
         }
         double said = Double.parseDouble(grade.words().replaceAll(".*, ([0-9.]+) cu ft.*", "$1"));
         assertThat(said).isCloseTo(sum / 1728, within(0.006)).isPositive();
+    }
+
+    @Test
+    void groundThatIsShavedNoLongerStopsTheLeaf() {
+        GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
+        Gate shaved = asked.gate().withGround(new GateGround(true));
+        GatePlan plan = Gates.plan(GateSamples.ask(shaved, asked.opening(), asked.parts(), asked.ground()));
+        assertThat(plan.findings()).noneMatch(finding -> finding.id().equals("swing.strikes"));
+        Finding said = finding(plan, "gate.regrade");
+        assertThat(said.severity()).isEqualTo(Severity.CAUTION);
+        Regrade cut = plan.regrades().get(0);
+        assertThat(cut.deepest().inches()).isGreaterThanOrEqualTo(0.5);
+        assertThat(said.message()).contains(DecimalText.upTo(cut.soil().cubicFeet(), 2) + " cu ft of soil");
+        assertThat(Gates.plan(asked).regrades()).isEmpty();
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Optional;
 import plumbleaf.engine.job.AsSet;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.GateGround;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.GateLoads;
 import plumbleaf.engine.job.HingeSpec;
@@ -60,7 +61,8 @@ final class GateForm {
                 loads(gate.object("loads")),
                 asSet(gate),
                 release(gate),
-                obstacles(gate));
+                obstacles(gate),
+                new GateGround(gate.flag("regrade")));
     }
 
     /** The fence's fit decides how a leaf is shaped when nobody says. */
@@ -245,6 +247,7 @@ final class GateForm {
                 (obstacle, entries) -> entries.words("what", obstacle.what())
                         .put("along", TextKind.OFFSET, obstacle.along())
                         .put("side", TextKind.LENGTH, obstacle.side()));
+        if (gate.ground().regrade()) out.flag("regrade", true);
     }
 
     private static Entries writeSwing(GateKind.Swing swing, Entries out) {

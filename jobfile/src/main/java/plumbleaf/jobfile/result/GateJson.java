@@ -15,6 +15,7 @@ import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Hand;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
+import plumbleaf.engine.gate.Regrade;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Release;
@@ -57,6 +58,7 @@ final class GateJson {
                         gate.slide()
                                 .map(carried -> SlideJson.carried(slide, carried, design))
                                 .orElseGet(() -> SlideJson.plan(slide))));
+        members.put("regrades", plan.regrades(), GateJson::regrade);
         members.put("asSetFits", plan.fits(), AsSetJson::fit);
         members.put("bolts", bolts(gate), AsSetJson::bolt);
         List<LagItem> lags = lags(gate);
@@ -94,6 +96,14 @@ final class GateJson {
                 .ifPresent(pair ->
                         members.put("ratedGustMph", PostJson.rated(pair.rated().get(at))));
         return members.build();
+    }
+
+    private static Node regrade(Regrade cut) {
+        return Json.object()
+                .put("part", cut.part())
+                .put("soilFt3", cut.soil().cubicFeet())
+                .put("deepestIn", cut.deepest().inches())
+                .build();
     }
 
     private static String kindKey(GateKind kind) {

@@ -94,7 +94,7 @@ final class FullJob {
                 }
               ],
               "release": { "kind": "released", "revision": "B", "date": "2027-08-21", "by": "I. Tarbat", "beforePosts": true },
-              "obstacles": [{ "what": "meter box", "along": "-10\\"", "side": "20\\"" }]
+              "regrade": true, "obstacles": [{ "what": "meter box", "along": "-10\\"", "side": "20\\"" }]
             },
             {
               "id": "G2", "kind": "pair", "run": "R2", "station": "10'", "opening": "12'", "split": "37.5%", "active": "left", "swing": "in",

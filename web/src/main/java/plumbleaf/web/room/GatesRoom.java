@@ -49,6 +49,7 @@ final class GatesRoom {
                 opened.choice(at + ".swing", "Swings", id, Choices.WAYS),
                 opened.field(at + ".opens", "Opens", Unit.DEGREES, id),
                 opened.choice(at + ".hinges.model", "Hinges", id, Choices.hinges(opened.catalogue()))));
+        fields.add(regrade(opened, at, id));
         if (pair)
             fields.addAll(List.of(
                     opened.field(at + ".leaf.latchGap", "Gap between the leaves", Unit.INCHES, id),
@@ -59,6 +60,12 @@ final class GatesRoom {
                     opened.field(at + ".meeting.stop", "Center stop high", Unit.INCHES, id),
                     opened.field(at + ".meeting.strip", "Stop strip wide", Unit.INCHES, id)));
         return fields;
+    }
+
+    /** Whether the ground that the leaf would strike is shaved. */
+    static Field regrade(Opened opened, String at, String id) {
+        return opened.fields()
+                .choice(at + ".regrade", "Ground shaved to clear", Unit.COUNT, id, Choices.TRUE_FALSE, "no");
     }
 
     private static List<Field> build(Opened opened, String at, String id) {

@@ -29,7 +29,8 @@ final class SlideFields {
                 opened.field(at + ".slide.overlap", "Nose into the receiver", Unit.INCHES, id),
                 opened.field(at + ".slide.mouthUp", "Mouth over and under", Unit.INCHES, id),
                 opened.field(at + ".slide.mouthAcross", "Mouth to each side", Unit.INCHES, id),
-                opened.field(at + ".slide.uprights", "Uprights at most apart", Unit.INCHES, id));
+                opened.field(at + ".slide.uprights", "Uprights at most apart", Unit.INCHES, id),
+                GatesRoom.regrade(opened, at, id));
     }
 
     private static List<Choice> rollers(Catalogue catalogue) {
