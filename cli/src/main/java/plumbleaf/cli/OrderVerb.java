@@ -36,6 +36,12 @@ final class OrderVerb implements Callable<Integer> {
             description = "Write every line with its waste, cost and reasons as a table, for the office.")
     private String takeoffFile = "";
 
+    @Option(
+            names = "--receiving",
+            paramLabel = "FILE",
+            description = "Write the table to count on at the tailgate, for plumbleaf yard --receive.")
+    private String receiving = "";
+
     @Option(names = "--over", description = "Write over a file that is there.")
     private boolean over;
 
@@ -51,6 +57,7 @@ final class OrderVerb implements Callable<Integer> {
         Takeoff takeoff = designed.design().quote().takeoff();
         if (!csv.isEmpty()) Written.text(Path.of(csv), OrderTables.order(takeoff), over);
         if (!takeoffFile.isEmpty()) Written.text(Path.of(takeoffFile), OrderTables.takeoff(takeoff), over);
+        if (!receiving.isEmpty()) Written.text(Path.of(receiving), OrderTables.receiving(takeoff), over);
         answer.document(Json.object()
                 .put("title", designed.design().job().title())
                 .put("takeoff", Json.list(takeoff.lines(), ResultFile::takeoffLine))

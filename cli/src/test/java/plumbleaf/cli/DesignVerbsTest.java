@@ -114,7 +114,7 @@ class DesignVerbsTest {
         Files.writeString(
                 yard,
                 Files.readString(yard)
-                        + "rack,TUBE-2x2x0.083,bar,20',2,,,here,,\nshelf,concrete,goods,,4,0.6,ft3,here,,\n");
+                        + "rack,TUBE-2x2x0.083,bar,20',2,,,here,\nshelf,concrete,goods,,4,0.6,ft3,here,\n");
         Terminal used = Terminal.run("order", NURSERY, "--yard", yard.toString());
         assertThat(used.out()).contains("Out of the yard:", "rack", "shelf");
         Path csv = folder.resolve("order.csv");
@@ -137,6 +137,42 @@ class DesignVerbsTest {
         Terminal load = Terminal.run("load", NURSERY, "--payload", "900 lb");
         assertThat(load.out()).contains("set day", "hang day", "leaf G1a, built", "Caution: set day: the load is ");
         assertThat(Terminal.run("load", NURSERY, "--payload", "900").code()).isEqualTo(2);
+    }
+
+    @Test
+    void whatComesGoesIntoTheYardAndWaitsForItsJob() throws IOException {
+        Path yard = folder.resolve("yard.csv");
+        Terminal.run("yard", yard.toString(), "--new");
+        assertThat(Files.readString(yard)).endsWith("mark,item,kind,length,count,contents,of,state,job\n");
+        String order = Terminal.run("order", NURSERY, "--yard", yard.toString()).out();
+        Path sheet = folder.resolve("receiving.csv");
+        Terminal.run("order", NURSERY, "--receiving", sheet.toString());
+        List<String> rows = Files.readAllLines(sheet);
+        assertThat(rows.get(0)).isEqualTo("supplier,item,name,ordered,unit,needed_for,needed_by,came");
+        rows.set(1, rows.get(1) + "1");
+        Files.write(sheet, rows);
+        Terminal first = Terminal.run("yard", yard.toString(), "--receive", NURSERY, "--came", sheet.toString());
+        assertThat(first.out()).contains("Y1", "kept for ", "Short:");
+        assertThat(Terminal.run("order", NURSERY, "--yard", yard.toString()).out())
+                .isEqualTo(order);
+        Terminal rest = Terminal.run("yard", yard.toString(), "--receive", NURSERY);
+        assertThat(rest.out()).contains("Everything that was ordered is here.").doesNotContain("TUBE-");
+        Terminal.run("yard", yard.toString(), "--take", NURSERY);
+        assertThat(Files.readString(yard)).doesNotContain(",kept,F").contains(",out,");
+        assertThat(Terminal.run("yard", yard.toString(), "--not-received", NURSERY)
+                        .code())
+                .isEqualTo(2);
+        Terminal.run("yard", yard.toString(), "--return", NURSERY);
+        Terminal.run("yard", yard.toString(), "--not-received", NURSERY);
+        assertThat(Files.readString(yard)).endsWith("mark,item,kind,length,count,contents,of,state,job\n");
+        rows.set(1, rows.get(1) + "x");
+        Files.write(sheet, rows);
+        assertThat(Terminal.run("yard", yard.toString(), "--receive", NURSERY, "--came", sheet.toString())
+                        .err())
+                .contains("receiving.csv:2: came \"1x\"");
+        assertThat(Terminal.run("yard", yard.toString(), "--came", sheet.toString())
+                        .code())
+                .isEqualTo(2);
     }
 
     @Test

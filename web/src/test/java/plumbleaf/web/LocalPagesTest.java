@@ -287,25 +287,47 @@ class LocalPagesTest {
                 .contains("shelf,concrete,goods,,5,")
                 .doesNotContain(",out,");
         String page = send(get(at(Room.STOCK) + "/receiving")).getContentAsString();
-        Matcher first = Pattern.compile(
-                        "name=\"supplier\" value=\"([^\"]*)\"><input type=\"hidden\" name=\"item\" value=\"([^\"]*)\"")
-                .matcher(page);
+        Matcher first = Pattern.compile("name=\"tick\" value=\"([^\"]*)\"").matcher(page);
         assertThat(first.find()).isTrue();
+        String line = first.group(1).replace("&amp;", "&");
+        String price = price();
         MockHttpServletResponse counted = send(post(at(Room.STOCK) + "/receiving")
                 .with(csrf())
-                .param("supplier", first.group(1))
-                .param("item", first.group(2))
-                .param("came", "0"));
+                .param("tick", line)
+                .param("came." + line, "1"));
         assertThat(counted.getStatus()).isEqualTo(303);
         assertThat(send(get(at(Room.STOCK) + "/receiving")).getContentAsString())
-                .contains(" short</td>", "Count again");
-        assertThat(send(post(at(Room.STOCK) + "/receiving")
-                                .with(csrf())
-                                .param("supplier", "nobody")
-                                .param("item", "nothing")
-                                .param("came", "1"))
-                        .getStatus())
-                .isEqualTo(422);
+                .contains("1 came, ", " short", "Undo: ");
+        assertThat(send(get("/yard.csv")).getContentAsString()).contains("\nY1,", ",kept,Kiln yard,");
+        assertThat(send(get("/yard")).getContentAsString()).contains("Kept for jobs", "came for Kiln yard: 1 ");
+        assertThat(send(get(at(Room.STOCK))).getContentAsString()).contains("Came for this job", "<td>Y1</td>");
+        assertThat(price()).isEqualTo(price);
+        MockHttpServletResponse wrong = send(post(at(Room.STOCK) + "/receiving")
+                .with(csrf())
+                .param("tick", line)
+                .param("came." + line, "many"));
+        assertThat(wrong.getStatus()).isEqualTo(422);
+        assertThat(wrong.getContentAsString()).contains("is no count; write a whole number", "value=\"many\"");
+        assertThat(send(post(at(Room.STOCK) + "/receiving").with(csrf())).getContentAsString())
+                .contains("Nothing is ticked");
+        send(post(at(Room.STOCK) + "/take-from-yard").with(csrf()));
+        assertThat(send(post(at(Room.STOCK) + "/receiving/undo").with(csrf()).param("line", line))
+                        .getContentAsString())
+                .contains("some of it has been taken or set free since");
+        send(post(at(Room.STOCK) + "/give-back").with(csrf()));
+        send(post(at(Room.STOCK) + "/receiving/undo").with(csrf()).param("line", line));
+        assertThat(send(get("/yard.csv")).getContentAsString()).doesNotContain(",kept,");
+        assertThat(send(get(at(Room.STOCK) + "/receiving")).getContentAsString())
+                .doesNotContain("<h2>Short</h2>", "Undo: ");
+        send(post(at(Room.STOCK) + "/receiving")
+                .with(csrf())
+                .param("tick", line)
+                .param("came." + line, "3"));
+        MockHttpServletResponse tooMany = send(free("4"));
+        assertThat(tooMany.getStatus()).isEqualTo(422);
+        assertThat(tooMany.getContentAsString()).contains("Kiln yard has 3; write a whole number up to that");
+        send(free("2"));
+        assertThat(send(get("/yard.csv")).getContentAsString()).contains("\nY2,", ",here,Kiln yard,");
         web.perform(multipart("/yard")
                 .file(new MockMultipartFile(
                         "file",
@@ -313,6 +335,22 @@ class LocalPagesTest {
                         "text/csv",
                         "mark,item,kind,length,count,contents,of,state,job\n".getBytes(StandardCharsets.UTF_8)))
                 .with(csrf()));
+    }
+
+    private MockHttpServletRequestBuilder free(String count) {
+        return post("/yard/back")
+                .with(csrf())
+                .param("mark", "Y1")
+                .param("job", "Kiln yard")
+                .param("number", job.id().text())
+                .param("count", count);
+    }
+
+    private String price() throws Exception {
+        Matcher total = Pattern.compile("Total[^$]*\\$[0-9,.]+")
+                .matcher(send(get(at(Room.MONEY))).getContentAsString());
+        assertThat(total.find()).isTrue();
+        return total.group();
     }
 
     @Test

@@ -316,6 +316,7 @@ class WhoSeesWhatTest {
                 .containsExactlyInAnyOrder(
                         "/jobs/{id}/files",
                         "/jobs/{id}/stock/receiving",
+                        "/jobs/{id}/stock/receiving/undo",
                         "/jobs/{id}/{room}/write-down",
                         "/me/keys",
                         "/me/keys/end",

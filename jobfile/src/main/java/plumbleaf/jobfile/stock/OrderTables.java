@@ -65,6 +65,25 @@ public final class OrderTables {
         return csv.text();
     }
 
+    /** Lines to count at the tailgate; what came is written in the last column, and {@link CameTable} reads it back. */
+    public static String receiving(Takeoff takeoff) {
+        SafeCsv csv =
+                new SafeCsv().row("supplier", "item", "name", "ordered", "unit", "needed_for", "needed_by", "came");
+        bySupplier(takeoff).forEach((supplier, lines) -> {
+            for (TakeoffLine line : lines)
+                csv.row(
+                        supplier,
+                        line.item(),
+                        line.sold().name(),
+                        Long.toString(line.units()),
+                        line.sold().unit().key(),
+                        line.need().work(),
+                        day(line),
+                        "");
+        });
+        return csv.text();
+    }
+
     /** Every line of the take-off with its reasons, for the office. */
     public static String takeoff(Takeoff takeoff) {
         SafeCsv csv = new SafeCsv()

@@ -3,6 +3,7 @@ package plumbleaf.jobfile.stock;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
@@ -19,21 +20,15 @@ public final class YardFile {
     private static final List<String> COLUMNS =
             List.of("mark", "item", "kind", "length", "count", "contents", "of", "state", "job");
 
-    /** What tells a job from another of its title. A yard counted by hand may leave the column out. */
+    /** What tells a job from another of its title. A yard counted by hand may leave the column out, and one without jobs has none. */
     private static final String JOB_MARK = "job_mark";
 
-    /** As the file is written. */
-    public static final List<String> HEADINGS = List.copyOf(headings());
+    /** The day a job needs what is kept for it; only where something is. */
+    private static final String NEEDED_BY = "needed_by";
 
     private static final int MOST = 100_000;
 
     private YardFile() {}
-
-    private static List<String> headings() {
-        List<String> headings = new ArrayList<>(COLUMNS);
-        headings.add(JOB_MARK);
-        return headings;
-    }
 
     /**
      * A yard, or what is wrong with its file.
@@ -55,13 +50,14 @@ public final class YardFile {
     private static YardRow row(CsvRow row, Set<String> marks) {
         String mark = row.needed("mark");
         YardRow.Kind kind = kind(row.oneOf("kind", List.of("bar", "offcut", "goods")));
-        YardRow.State state =
-                row.oneOf("state", List.of("here", "out")).equals("out") ? YardRow.State.OUT : YardRow.State.HERE;
+        YardRow.State state = state(row.oneOf("state", List.of("here", "kept", "out")));
         Taker job = new Taker(row.text("job"), row.has(JOB_MARK) ? row.text(JOB_MARK) : "");
-        if (state == YardRow.State.HERE && !marks.add(mark))
+        if (state != YardRow.State.OUT && !marks.add(mark))
             row.error("mark", "two things in the yard have this mark", "mark one of them anew");
         if (state == YardRow.State.OUT && job.isNobody())
             row.error("job", "it is out, but not with which job", "name the job, or write here");
+        if (state == YardRow.State.KEPT && job.isNobody())
+            row.error("job", "it is kept, but not for which job", "name the job, or write here");
         boolean goods = kind == YardRow.Kind.GOODS;
         Length length = goods ? Length.ZERO : row.read("length", LengthText::length, Length.inches(1));
         if (!goods && length.isZero()) row.error("length", "a bar has a length", "write it like 6' 2\"");
@@ -76,7 +72,15 @@ public final class YardFile {
                 goods ? row.number("contents", 0.0001, MOST) : 1,
                 goods ? row.read("of", YardFile::unit, NetUnit.PIECES) : NetUnit.FEET,
                 state,
-                job);
+                job,
+                row.has(NEEDED_BY) ? row.text(NEEDED_BY) : "");
+    }
+
+    private static YardRow.State state(String key) {
+        for (YardRow.State state : YardRow.State.values()) {
+            if (state.key().equals(key)) return state;
+        }
+        return YardRow.State.HERE;
     }
 
     private static YardRow.Kind kind(String key) {
@@ -94,15 +98,21 @@ public final class YardFile {
     }
 
     public static String write(Yard yard) {
+        List<YardRow> rows =
+                yard.rows().stream().filter(row -> isWorthARow(yard, row)).toList();
+        boolean marked = rows.stream().anyMatch(row -> !row.job().mark().isEmpty());
+        boolean dated = rows.stream().anyMatch(row -> !row.neededBy().isEmpty());
+        List<String> headings = new ArrayList<>(COLUMNS);
+        if (marked) headings.add(JOB_MARK);
+        if (dated) headings.add(NEEDED_BY);
         SafeCsv csv = new SafeCsv()
                 .remark(
-                        "The yard: bars, offcuts and goods on hand, and what is out with jobs. kind bar, offcut or goods;"
-                                + " state here or out.")
-                .row(HEADINGS);
-        for (YardRow row : yard.rows()) {
-            if (row.count() == 0 && row.job().isNobody() && !isOut(yard, row.mark())) continue;
+                        "The yard: bars, offcuts and goods on hand, what is kept for a job, and what is out with one. kind"
+                                + " bar, offcut or goods; state here, kept or out.")
+                .row(headings);
+        for (YardRow row : rows) {
             boolean goods = row.kind() == YardRow.Kind.GOODS;
-            csv.row(
+            List<String> cells = new ArrayList<>(List.of(
                     row.mark(),
                     row.item(),
                     row.kind().key(),
@@ -111,15 +121,48 @@ public final class YardFile {
                     goods ? DecimalText.upTo(row.contents(), 4) : "",
                     goods ? row.of().key() : "",
                     row.state().key(),
-                    row.job().title(),
-                    row.job().mark());
+                    row.job().title()));
+            if (marked) cells.add(row.job().mark());
+            if (dated) cells.add(row.neededBy());
+            csv.row(cells);
         }
         return csv.text();
     }
 
     /** A row used up stays while a job may give it back. */
-    private static boolean isOut(Yard yard, String mark) {
-        return yard.rows().stream()
-                .anyMatch(row -> row.state() == YardRow.State.OUT && row.mark().equals(mark));
+    private static boolean isWorthARow(Yard yard, YardRow row) {
+        return row.count() > 0
+                || isOffcutOfAJob(row)
+                || yard.rows().stream()
+                        .anyMatch(other -> other.isOut() && other.mark().equals(row.mark()));
+    }
+
+    /** One that is gone stands in the way of giving back. */
+    private static boolean isOffcutOfAJob(YardRow row) {
+        return row.kind() == YardRow.Kind.OFFCUT && !row.job().isNobody();
+    }
+
+    /**
+     * A yard with one thing more.
+     *
+     * @param typed cells by their heading; what is left out is empty
+     */
+    public static Answer add(Yard yard, Map<String, String> typed) {
+        String row = new SafeCsv()
+                .row(COLUMNS)
+                .row(COLUMNS.stream()
+                        .map(column -> column.equals("state")
+                                ? YardRow.State.HERE.key()
+                                : typed.getOrDefault(column, "").strip())
+                        .toList())
+                .text();
+        Set<String> marks = new LinkedHashSet<>();
+        for (YardRow there : yard.rows()) {
+            if (!there.isOut()) marks.add(there.mark());
+        }
+        CsvTable<YardRow> table = CsvTable.read("what is counted in", row, COLUMNS, cells -> row(cells, marks));
+        List<YardRow> rows = new ArrayList<>(yard.rows());
+        rows.addAll(table.rows());
+        return new Answer(new Yard(rows), table.errors());
     }
 }

@@ -10,6 +10,8 @@ import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.SawRules;
 import plumbleaf.engine.money.Money;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.takeoff.NetUnit;
 import plumbleaf.engine.takeoff.StockTake;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.jobfile.input.InputError;
@@ -67,6 +69,54 @@ class YardTest {
         Yard read = read(YardFile.write(after));
         assertThat(read).isEqualTo(after);
         assertThat(read.givenBack(KILN)).isEqualTo(yard);
+    }
+
+    @Test
+    void whatCameIsKeptForItsJobUntilItIsTakenOrFree() {
+        Delivered posts = new Delivered("POST", true, Length.feet(21), 6, 1, NetUnit.FEET, "2027-04-19");
+        Delivered bags = new Delivered("concrete", false, Length.ZERO, 20, 0.6, NetUnit.CUBIC_FEET, "");
+        Yard before = read(TEXT);
+        Yard yard = read(YardFile.write(before.received(KILN, posts).received(KILN, bags)));
+        assertThat(yard.onHand()).isEqualTo(before.onHand());
+        assertThat(yard.asSeenBy(KILN).onHand()).isEqualTo(before.onHand());
+        assertThat(yard.knows(KILN)).isFalse();
+        assertThat(yard.keptFor(KILN)).extracting(YardRow::mark).containsExactly("Y1", "Y2");
+        assertThat(yard.keptFor(KILN).get(0).neededBy()).isEqualTo("2027-04-19");
+        assertThat(yard.received(KILN, posts).kept(KILN, posts)).isEqualTo(12);
+        assertThat(yard.notReceived(KILN, posts).notReceived(KILN, bags)).isEqualTo(before);
+
+        Yard taken = read(YardFile.write(yard.after(KILN, takeoff())));
+        assertThat(taken.keptFor(KILN)).isEmpty();
+        assertThat(taken.with(KILN, "Y1")).isEqualTo(6);
+        assertThat(taken.came(KILN, posts)).isEqualTo(6);
+        assertThat(taken.givenBack(KILN)).isEqualTo(yard);
+        assertThatThrownBy(() -> taken.notReceived(KILN, posts)).hasMessage("Of 6 of POST only 0 still lie here");
+
+        Yard back = read(YardFile.write(taken.cameBack(KILN, "Y1", 2).cameBack(KILN, "shelf", 1)));
+        assertThat(back.with(KILN, "Y1")).isEqualTo(4);
+        assertThat(back.came(KILN, posts)).isEqualTo(6);
+        assertThat(back.asSeenBy(MILL).onHand().barsOf("POST").get(0).lengthNm())
+                .isEqualTo(252 * INCH);
+        assertThat(back.asSeenBy(KILN).onHand().barsOf("POST")).isEmpty();
+        assertThat(back.onHand().goods().get(0).count()).isEqualTo(8);
+        assertThat(back.asSeenBy(KILN).onHand()).isEqualTo(before.onHand());
+        assertThatThrownBy(() -> back.cameBack(KILN, "Y1", 5)).hasMessage("The job has 4 of Y1, not 5");
+        assertThat(back.cameBack(KILN, "Y1", 4).came(KILN, posts)).isEqualTo(6);
+    }
+
+    @Test
+    void anEmptyYardHasTheColumnsSomebodyFillsInByHandAndNoMore() {
+        assertThat(YardFile.write(Yard.empty())).endsWith("\n" + HEADINGS);
+        assertThat(YardFile.write(read(TEXT))).contains("\n" + HEADINGS).doesNotContain("job_mark");
+    }
+
+    @Test
+    void whatIsKeptNamesItsJob() {
+        assertThat(YardFile.read("yard.csv", HEADINGS + "a,T,bar,6',1,,,kept,\n")
+                        .errors()
+                        .get(0)
+                        .text())
+                .isEqualTo("yard.csv:2: job: it is kept, but not for which job; name the job, or write here");
     }
 
     @Test

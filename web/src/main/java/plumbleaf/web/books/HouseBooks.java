@@ -9,9 +9,11 @@ import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.takeoff.Sold;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.pricebook.PriceRise;
+import plumbleaf.jobfile.stock.ItemNames;
 import plumbleaf.web.store.Database;
 
 /** Price books by name: those of the house, and the one that comes with the program. What is kept here has been read without an error. */
@@ -58,6 +60,13 @@ public class HouseBooks {
             book.ifPresent(found -> read.put(key, found));
         }
         return book;
+    }
+
+    /** What things are called in the books of the house, and then in those that come with the program. */
+    public ItemNames itemNames() {
+        List<Sold> sold = new ArrayList<>();
+        for (String name : names()) book(name).ifPresent(book -> sold.addAll(book.materials()));
+        return new ItemNames(sold);
     }
 
     /** Changes whenever the book does, so that what was designed from an older one is not shown again. */

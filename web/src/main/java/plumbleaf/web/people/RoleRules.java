@@ -37,7 +37,7 @@ public final class RoleRules {
             "/sign-out",
             "/me/(password|keys|keys/end)",
             "/jobs/[a-z0-9]+/files",
-            "/jobs/[a-z0-9]+/stock/(write-down|receiving)");
+            "/jobs/[a-z0-9]+/stock/(write-down|receiving|receiving/undo)");
 
     private static final Set<String> READING = Set.of("GET", "HEAD");
 

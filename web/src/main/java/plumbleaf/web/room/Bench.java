@@ -26,6 +26,7 @@ import plumbleaf.jobfile.offer.FitPrices;
 import plumbleaf.jobfile.offer.Offers;
 import plumbleaf.jobfile.offer.Together;
 import plumbleaf.jobfile.pricebook.PriceBooks;
+import plumbleaf.jobfile.stock.ItemNames;
 import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.Yard;
 import plumbleaf.web.books.HouseBooks;
@@ -132,6 +133,11 @@ class Bench {
     /** The book as the job sees it, with the prices it keeps. */
     PriceBook book(Taker taker, Job job) {
         return PriceBooks.kept(job, today(taker, job));
+    }
+
+    /** What things are called where they are sold. */
+    ItemNames itemNames() {
+        return books.itemNames();
     }
 
     /** The yard as it stands. */

@@ -3,19 +3,42 @@ package plumbleaf.web.room;
 /**
  * A line of the receiving page.
  *
+ * @param key of the line
  * @param ordered units of sale
- * @param came counted so far; empty where nobody has counted
+ * @param came counted so far
+ * @param counted whether anybody has counted
+ * @param need when it has to be there and for what, in words; empty before the days are laid out
+ * @param typed what stands in the field: what is missing, or what somebody wrote
  */
-public record ReceiptLine(String supplier, String item, String name, long ordered, String unit, String came) {
-    /** Whether fewer came than were ordered. */
-    public boolean isShort() {
-        return !came.isEmpty() && Long.parseLong(came) < ordered;
+public record ReceiptLine(
+        String key,
+        String supplier,
+        String name,
+        long ordered,
+        String unit,
+        long came,
+        boolean counted,
+        String need,
+        String typed,
+        boolean ticked) {
+    /** Whether some of it is still to come. */
+    public boolean isOpen() {
+        return came < ordered;
     }
 
-    /** What is still to come, in words; empty while nobody has counted. */
-    public String left() {
-        if (came.isEmpty()) return "";
-        long missing = ordered - Long.parseLong(came);
-        return missing <= 0 ? "all here" : missing + " short";
+    /** Whether fewer came than were ordered. */
+    public boolean isShort() {
+        return counted && isOpen();
+    }
+
+    public long missing() {
+        return ordered - came;
+    }
+
+    /** How it stands, in words. */
+    public String stands() {
+        if (!counted) return "";
+        if (isOpen()) return came + " came, " + missing() + " short";
+        return came > ordered ? "all here, " + (came - ordered) + " over" : "all here";
     }
 }

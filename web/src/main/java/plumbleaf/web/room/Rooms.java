@@ -60,7 +60,7 @@ public class Rooms {
             case LINE -> LineRoom.panels(opened, bench.fitPrices(opened));
             case GATES -> GatesRoom.panels(opened);
             case STRENGTH -> StrengthRoom.panels(opened);
-            case STOCK -> and(StockRoom.panels(opened, bench.yard()), SiteLog.panel(opened));
+            case STOCK -> and(StockRoom.panels(opened, bench.yard(), bench.itemNames()), SiteLog.panel(opened));
             case MONEY -> and(MoneyRoom.panels(opened, bench.offers(opened)), PriceKeeping.panel(opened, bench));
             case PAPERS -> new PapersRoom(opened, shelf, sight).panels();
         };

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -26,7 +28,7 @@ import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.yard.HouseYard;
-import plumbleaf.web.yard.Receipts;
+import plumbleaf.web.yard.TailGate;
 
 /** Order, load list and receiving of a job, and what it takes out of the yard. */
 @Controller
@@ -37,15 +39,15 @@ class StockDoor {
     private final JobStore store;
     private final Bench bench;
     private final HouseYard yard;
-    private final Receipts receipts;
+    private final TailGate gate;
     private final Pages pages;
     private final WhoIsThere who;
 
-    StockDoor(JobStore store, Bench bench, HouseYard yard, Receipts receipts, Pages pages, WhoIsThere who) {
+    StockDoor(JobStore store, Bench bench, HouseYard yard, TailGate gate, Pages pages, WhoIsThere who) {
         this.store = store;
         this.bench = bench;
         this.yard = yard;
-        this.receipts = receipts;
+        this.gate = gate;
         this.pages = pages;
         this.who = who;
     }
@@ -90,50 +92,93 @@ class StockDoor {
 
     @GetMapping("/receiving")
     ResponseEntity<String> receiving(HttpServletRequest request, @PathVariable String id) {
-        Map<String, Long> came = receipts.of(id);
+        return receiving(request, id, HttpStatus.OK, List.of());
+    }
+
+    /** What is ticked of one delivery: into the yard, kept for the job. */
+    @PostMapping("/receiving")
+    ResponseEntity<String> count(HttpServletRequest request, @PathVariable String id) {
+        Set<String> ticked = ticked(request);
+        List<TailGate.Count> counts = new ArrayList<>();
+        List<String> errors = new ArrayList<>();
+        for (TakeoffLine line : ordered(id)) {
+            if (!ticked.remove(TailGate.key(line))) continue;
+            String came = typed(request, line);
+            if (came.matches("\\d{1," + MOST_DIGITS + "}"))
+                counts.add(new TailGate.Count(line, Integer.parseInt(came)));
+            else errors.add(line.sold().name() + ": \"" + came + "\" is no count; write a whole number up to 9999999");
+        }
+        if (!ticked.isEmpty()) errors.add("The order has changed since: look at it again");
+        if (counts.isEmpty() && errors.isEmpty()) errors.add("Nothing is ticked");
+        if (!errors.isEmpty()) return receiving(request, id, HttpStatus.UNPROCESSABLE_CONTENT, errors);
+        gate.take(id, opened(id).taker(), counts, me(request));
+        return back(id, "/receiving");
+    }
+
+    /** One line as if it had not come. */
+    @PostMapping("/receiving/undo")
+    ResponseEntity<String> undo(HttpServletRequest request, @PathVariable String id, @RequestParam String line) {
+        Taker job = opened(id).taker();
+        for (TakeoffLine ordered : ordered(id)) {
+            if (!TailGate.key(ordered).equals(line)) continue;
+            if (gate.undo(id, job, ordered, me(request))) return back(id, "/receiving");
+            return receiving(
+                    request,
+                    id,
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    List.of(ordered.sold().name()
+                            + ": some of it has been taken or set free since; give it back first"));
+        }
+        throw new ResponseStatusException(HttpStatus.UNPROCESSABLE_CONTENT);
+    }
+
+    private ResponseEntity<String> receiving(
+            HttpServletRequest request, String id, HttpStatus status, List<String> errors) {
+        Map<String, Long> came = gate.soFar(id);
+        Set<String> ticked = ticked(request);
         List<ReceiptLine> lines = new ArrayList<>();
         for (TakeoffLine line : ordered(id)) {
-            Long count = came.get(Receipts.key(line.sold().supplier(), mark(line)));
+            String key = TailGate.key(line);
+            long count = came.getOrDefault(key, 0L);
             lines.add(new ReceiptLine(
+                    key,
                     line.sold().supplier(),
-                    mark(line),
                     line.sold().name(),
                     line.units(),
                     line.sold().unit().key(),
-                    count == null ? "" : Long.toString(count)));
+                    count,
+                    came.containsKey(key),
+                    need(line),
+                    errors.isEmpty() ? Long.toString(Math.max(0, line.units() - count)) : typed(request, line),
+                    ticked.contains(key)));
         }
         return pages.html(
-                HttpStatus.OK,
+                status,
                 "receiving.jte",
-                Map.of("frame", pages.frame(request, "Receiving"), "job", id, "lines", lines));
+                Map.of("frame", pages.frame(request, "Receiving"), "job", id, "lines", lines, "errors", errors));
     }
 
-    /** One count: what came of one line. */
-    @PostMapping("/receiving")
-    ResponseEntity<String> count(
-            HttpServletRequest request,
-            @PathVariable String id,
-            @RequestParam String supplier,
-            @RequestParam String item,
-            @RequestParam String came) {
-        boolean known = ordered(id).stream()
-                .anyMatch(line ->
-                        line.sold().supplier().equals(supplier) && mark(line).equals(item));
-        boolean number = came.strip().matches("\\d{1," + MOST_DIGITS + "}");
-        if (!known || !number) throw new ResponseStatusException(HttpStatus.UNPROCESSABLE_CONTENT);
-        receipts.count(id, supplier, item, Long.parseLong(came.strip()), me(request));
-        return back(id, "/receiving");
+    private static Set<String> ticked(HttpServletRequest request) {
+        String[] ticked = request.getParameterValues("tick");
+        return new TreeSet<>(ticked == null ? List.of() : List.of(ticked));
+    }
+
+    private static String typed(HttpServletRequest request, TakeoffLine line) {
+        String came = request.getParameter("came." + TailGate.key(line));
+        return came == null ? "" : came.strip();
+    }
+
+    private static String need(TakeoffLine line) {
+        String day = OrderTables.day(line);
+        return day.isEmpty()
+                ? line.need().work()
+                : "by " + day + ", " + line.need().work();
     }
 
     private List<TakeoffLine> ordered(String id) {
         return design(id).quote().takeoff().lines().stream()
                 .filter(line -> line.units() > 0)
                 .toList();
-    }
-
-    /** An item may be ordered in two lengths. */
-    private static String mark(TakeoffLine line) {
-        return line.item() + " x " + line.sold().contents();
     }
 
     private Design design(String id) {

@@ -17,9 +17,11 @@ import plumbleaf.engine.takeoff.PartGroup;
 import plumbleaf.engine.takeoff.StockTake;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.stock.ItemNames;
 import plumbleaf.jobfile.stock.OrderTables;
 import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.Yard;
+import plumbleaf.jobfile.stock.YardRow;
 import plumbleaf.web.page.Link;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
@@ -43,7 +45,7 @@ final class StockRoom {
     }
 
     /** What the job uses of the yard, and whether it has been taken. */
-    private static Panel yard(Opened opened, Takeoff takeoff, Yard yard) {
+    private static Panel yard(Opened opened, Takeoff takeoff, Yard yard, ItemNames names) {
         Taker job = opened.taker();
         List<Table.Line> lines = new ArrayList<>();
         for (StockTake take : takeoff.taken())
@@ -56,6 +58,17 @@ final class StockRoom {
         List<Table> tables = new ArrayList<>();
         if (!lines.isEmpty()) tables.add(new Table("Out of the yard", List.of("Mark", "Count", "What"), lines));
         if (!kept.isEmpty()) tables.add(new Table("Offcuts worth keeping", List.of("What", "Length"), kept));
+        List<Table.Line> waits = new ArrayList<>();
+        for (YardRow row : yard.keptFor(job))
+            waits.add(new Table.Line(
+                    "",
+                    List.of(
+                            row.mark(),
+                            Integer.toString(row.count()),
+                            named(names, row),
+                            row.neededBy().isEmpty() ? "" : "by " + row.neededBy())));
+        if (!waits.isEmpty())
+            tables.add(new Table("Came for this job", List.of("Mark", "Count", "What", "Needed"), waits));
         if (tables.isEmpty()) return Panel.of("Yard", "");
         boolean taken = yard.knows(job);
         Panel.Press press = taken
@@ -67,7 +80,12 @@ final class StockRoom {
                 .withPresses(stuck ? List.of() : List.of(press));
     }
 
-    static List<Panel> panels(Opened opened, Yard yard) {
+    private static String named(ItemNames names, YardRow row) {
+        String size = ItemNames.size(row);
+        return names.of(row) + (size.isEmpty() ? "" : ", " + size);
+    }
+
+    static List<Panel> panels(Opened opened, Yard yard, ItemNames names) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < opened.text().count("runs"); i++) {
             String id = opened.text().value("runs[" + i + "].id").orElse("");
@@ -83,7 +101,7 @@ final class StockRoom {
             if (!notes.isEmpty()) panels.add(0, Panel.of("Order", "").withNotes(notes));
             panels.addAll(order(design.quote().takeoff()));
             panels.add(plans(design.quote().takeoff()));
-            panels.add(yard(opened, design.quote().takeoff(), yard));
+            panels.add(yard(opened, design.quote().takeoff(), yard, names));
         });
         return panels;
     }

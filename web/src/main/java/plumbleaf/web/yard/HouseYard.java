@@ -2,6 +2,7 @@ package plumbleaf.web.yard;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -48,6 +49,13 @@ public class HouseYard {
     public List<InputError> bring(String text, String who) {
         YardFile.Answer answer = YardFile.read("yard.csv", text);
         if (answer.errors().isEmpty()) change(yard -> answer.yard(), "counted", who);
+        return answer.errors();
+    }
+
+    /** One thing more, typed like a row of the file, or what is wrong with it. */
+    public List<InputError> add(Map<String, String> typed, String who) {
+        YardFile.Answer answer = YardFile.add(yard(), typed);
+        if (answer.errors().isEmpty()) change(yard -> answer.yard(), "counted in", who);
         return answer.errors();
     }
 

@@ -45,6 +45,13 @@ public class Receipts {
         });
     }
 
+    /** As if nobody had counted it. */
+    public void forget(String job, String supplier, String item) {
+        sql.sql("delete from receipt where job = ? and supplier = ? and item = ?")
+                .params(job, supplier, item)
+                .update();
+    }
+
     public static String key(String supplier, String item) {
         return supplier + "|" + item;
     }

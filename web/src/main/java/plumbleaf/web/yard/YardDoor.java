@@ -17,9 +17,10 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import plumbleaf.jobfile.input.InputError;
-import plumbleaf.jobfile.stock.YardFile;
+import plumbleaf.jobfile.stock.ItemNames;
+import plumbleaf.jobfile.stock.Taker;
 import plumbleaf.jobfile.stock.YardRow;
-import plumbleaf.jobfile.table.SafeCsv;
+import plumbleaf.web.books.HouseBooks;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
 
@@ -29,11 +30,13 @@ class YardDoor {
     private static final int MOST_ERRORS = 60;
 
     private final HouseYard yard;
+    private final HouseBooks books;
     private final Pages pages;
     private final WhoIsThere who;
 
-    YardDoor(HouseYard yard, Pages pages, WhoIsThere who) {
+    YardDoor(HouseYard yard, HouseBooks books, Pages pages, WhoIsThere who) {
         this.yard = yard;
+        this.books = books;
         this.pages = pages;
         this.who = who;
     }
@@ -83,14 +86,7 @@ class YardDoor {
     /** One more mark, read like a row of the file. */
     @PostMapping("/yard/add")
     ResponseEntity<String> add(HttpServletRequest request, @RequestParam Map<String, String> typed) {
-        String row = new SafeCsv()
-                .row(YardFile.HEADINGS.stream()
-                        .map(column -> column.equals("state")
-                                ? "here"
-                                : typed.getOrDefault(column, "").strip())
-                        .toList())
-                .text();
-        List<InputError> errors = yard.bring(yard.file() + row, name(request));
+        List<InputError> errors = yard.add(typed, name(request));
         if (errors.isEmpty()) return back();
         return shown(
                 request,
@@ -99,6 +95,31 @@ class YardDoor {
                         .limit(MOST_ERRORS)
                         .map(error -> error.field() + ": " + error.problem() + "; " + error.cure())
                         .toList());
+    }
+
+    /** What a job has here or on site and does not need, free for any other. */
+    @PostMapping("/yard/back")
+    ResponseEntity<String> cameBack(
+            HttpServletRequest request,
+            @RequestParam String mark,
+            @RequestParam String job,
+            @RequestParam String number,
+            @RequestParam String count) {
+        Taker taker = new Taker(job, number);
+        int has = yard.yard().with(taker, mark);
+        boolean good = count.strip().matches("[1-9]\\d{0,4}") && Integer.parseInt(count.strip()) <= has;
+        if (!good)
+            return shown(
+                    request,
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    List.of(mark + ": " + (job.isEmpty() ? "nobody" : job) + " has " + has
+                            + "; write a whole number up to that"));
+        int some = Integer.parseInt(count.strip());
+        yard.change(
+                before -> before.cameBack(taker, mark, some),
+                some + " of " + mark + " free, from " + job,
+                name(request));
+        return back();
     }
 
     private String name(HttpServletRequest request) {
@@ -112,10 +133,12 @@ class YardDoor {
     }
 
     private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, List<String> errors) {
+        ItemNames names = books.itemNames();
         List<YardLine> here = new ArrayList<>();
+        List<YardLine> kept = new ArrayList<>();
         List<YardLine> out = new ArrayList<>();
         for (YardRow row : yard.yard().rows()) {
-            if (row.count() > 0) (row.isHere() ? here : out).add(YardLine.of(row));
+            if (row.count() > 0) (row.isHere() ? here : row.isKept() ? kept : out).add(YardLine.of(row, names));
         }
         return pages.html(
                 status,
@@ -125,6 +148,10 @@ class YardDoor {
                         pages.frame(request, "Yard"),
                         "here",
                         here,
+                        "kept",
+                        kept,
+                        "items",
+                        names.all(),
                         "out",
                         out,
                         "history",

@@ -1,25 +1,39 @@
 package plumbleaf.web.yard;
 
-import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.jobfile.stock.ItemNames;
 import plumbleaf.jobfile.stock.YardRow;
+import plumbleaf.web.store.JobId;
 
 /**
  * A line of the yard's page.
  *
- * @param job that left it, or that has it; empty for what was counted in
+ * @param item what it is, in words
+ * @param job that left it, that it is kept for, or that has it; empty for what was counted in
+ * @param jobMark what the yard knows that job by
+ * @param number of that job in the house; empty where it is not known here
+ * @param neededBy day the job needs it by; may be empty
  */
-public record YardLine(String mark, int count, String item, String size, String job) {
-    static YardLine of(YardRow row) {
+public record YardLine(
+        String mark,
+        int count,
+        String item,
+        String code,
+        String size,
+        String job,
+        String jobMark,
+        String number,
+        String neededBy) {
+    static YardLine of(YardRow row, ItemNames names) {
+        String number = row.job().mark();
         return new YardLine(
-                row.mark(), row.count(), row.item(), size(row), row.job().title());
-    }
-
-    private static String size(YardRow row) {
-        return switch (row.kind()) {
-            case BAR -> LengthText.feetAndInches(row.length().inches());
-            case OFFCUT -> LengthText.feetAndInches(row.length().inches()) + " offcut";
-            case GOODS -> DecimalText.upTo(row.contents(), 2) + " " + row.of().key() + " each";
-        };
+                row.mark(),
+                row.count(),
+                names.of(row),
+                row.item(),
+                ItemNames.size(row),
+                row.job().title(),
+                number,
+                JobId.isOne(number) ? number : "",
+                row.neededBy());
     }
 }
