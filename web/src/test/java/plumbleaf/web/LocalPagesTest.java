@@ -175,7 +175,7 @@ class LocalPagesTest {
         assertThat(answer.getStatus()).isEqualTo(303);
         assertThat(text())
                 .contains("{ \"date\": \"2027-05-03\", \"task\": \"stake-out\", \"quantity\": 4, \"hours\": 1.5 }");
-        assertThat(send(get(at(Room.MONEY))).getContentAsString()).contains("<td>1.5</td>");
+        assertThat(send(get(at(Room.MONEY))).getContentAsString()).contains("data-head=\"Taken\">1.5</td>");
     }
 
     @Test
@@ -251,7 +251,7 @@ class LocalPagesTest {
                         .getStatus())
                 .isEqualTo(303);
         assertThat(send(get(at(Room.STOCK))).getContentAsString())
-                .contains("Out of the yard", "<td>shelf</td>", "Take from the yard, leave the offcuts");
+                .contains("Out of the yard", "data-head=\"Mark\">shelf</td>", "Take from the yard, leave the offcuts");
         assertThat(send(get(at(Room.STOCK))).getContentAsString())
                 .contains("<g data-of=\"P1\">")
                 .containsPattern("<tr data-of=\"([^\"]* )?P1[ \"]");

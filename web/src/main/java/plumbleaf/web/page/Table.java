@@ -14,6 +14,13 @@ public record Table(String caption, List<String> heads, List<Line> lines) {
         lines = List.copyOf(lines);
     }
 
+    private static final int ON_A_PHONE = 3;
+
+    /** Whether a phone shows every row as a small sheet of its own: four columns do not fit beside each other. */
+    public boolean isWide() {
+        return heads.size() > ON_A_PHONE;
+    }
+
     /** @param of the thing a row is about, ringed in the drawing; may be empty */
     public record Line(String of, List<String> cells) {
         public Line {

@@ -27,19 +27,25 @@ final class GateNumbers {
         this.figures = figures;
     }
 
-    static List<Panel> panels(GateDesign gate, Figures figures) {
+    /** How it swings and how far it drops: what one changes the gate for. */
+    static List<Panel> answers(GateDesign gate, Figures figures) {
         GateNumbers numbers = new GateNumbers(gate, figures);
         List<Panel> panels = new ArrayList<>();
         for (LeafHang hang : gate.plan().hangs()) panels.add(numbers.swing(hang));
-        for (HungLeaf leaf : gate.hung()) {
-            panels.add(numbers.sag(leaf));
-            panels.add(numbers.hinges(leaf));
-        }
-        gate.pair().ifPresent(pair -> panels.add(PairNumbers.panel(gate.id(), pair, figures)));
+        for (HungLeaf leaf : gate.hung()) panels.add(numbers.sag(leaf));
         gate.plan()
                 .slide()
                 .ifPresent(slide ->
                         panels.add(SlideNumbers.way(gate.id(), gate.plan().sentence(), slide, figures)));
+        return panels;
+    }
+
+    /** Hinges, the load path, the pieces of the leaf. */
+    static List<Panel> details(GateDesign gate, Figures figures) {
+        GateNumbers numbers = new GateNumbers(gate, figures);
+        List<Panel> panels = new ArrayList<>();
+        for (HungLeaf leaf : gate.hung()) panels.add(numbers.hinges(leaf));
+        gate.pair().ifPresent(pair -> panels.add(PairNumbers.panel(gate.id(), pair, figures)));
         gate.slide().ifPresent(slide -> panels.addAll(SlideNumbers.carried(gate.id(), slide, figures)));
         if (!gate.loadPath().isEmpty()) panels.add(numbers.loadPath());
         for (Leaf leaf : gate.plan().leaves()) panels.add(numbers.leaf(leaf));

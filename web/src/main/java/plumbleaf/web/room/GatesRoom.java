@@ -2,12 +2,14 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import plumbleaf.engine.design.GateDesign;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Unit;
 
-/** The gates: opening, hand, leaf, posts; how it hangs, swings and sags. */
+/** The gates: what is wrong first, then how each swings and sags, then what makes it so: opening, hand, leaf, posts. */
 final class GatesRoom {
     private GatesRoom() {}
 
@@ -16,20 +18,20 @@ final class GatesRoom {
         for (int i = 0; i < opened.text().count("gates"); i++) {
             String id = opened.text().value("gates[" + i + "].id").orElse("");
             List<Note> notes = Notes.about(opened.findings(), List.of(id, id + "a", id + "b"));
-            panels.add(Panel.of("Gate " + id, id)
-                    .withNotes(Notes.pressing(notes))
-                    .withFields(gate(opened, "gates[" + i + "]", id)));
-            panels.add(SlideFields.kinds(
-                    opened.text().value("gates[" + i + "].kind").orElse("swing"), id));
-            panels.addAll(LeafPanels.of(opened, "gates[" + i + "]", id));
-            panels.add(Panel.of("Posts", id).withFields(build(opened, "gates[" + i + "]", id)));
-            panels.add(HangingPanel.of(opened, "gates[" + i + "]", id));
-            panels.addAll(HoldPanels.of(opened, "gates[" + i + "]", id));
+            String at = "gates[" + i + "]";
+            Optional<GateDesign> design = opened.design().flatMap(made -> made.gate(id));
+            List<Note> pressing = Notes.pressing(notes);
+            if (!pressing.isEmpty()) panels.add(Panel.of("Gate " + id, id).withNotes(pressing));
+            design.ifPresent(gate -> panels.addAll(GateNumbers.answers(gate, opened.figures())));
+            panels.add(Panel.of("Opening and hand of " + id, id).withFields(gate(opened, at, id)));
+            panels.add(SlideFields.kinds(opened.text().value(at + ".kind").orElse("swing"), id));
+            panels.addAll(LeafPanels.of(opened, at, id));
+            panels.add(Panel.of("Posts", id).withFields(build(opened, at, id)));
+            panels.add(HangingPanel.of(opened, at, id));
+            panels.addAll(HoldPanels.of(opened, at, id));
             List<Note> cautions = Notes.cautions(notes);
             if (!cautions.isEmpty()) panels.add(Panel.of("Cautions", id).withNotes(cautions));
-            opened.design()
-                    .flatMap(design -> design.gate(id))
-                    .ifPresent(gate -> panels.addAll(GateNumbers.panels(gate, opened.figures())));
+            design.ifPresent(gate -> panels.addAll(GateNumbers.details(gate, opened.figures())));
         }
         return panels;
     }

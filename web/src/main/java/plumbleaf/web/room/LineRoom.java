@@ -2,12 +2,15 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plumbleaf.documents.view.FillWords;
+import plumbleaf.engine.design.Design;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.money.Money;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.offer.FitPrices;
 import plumbleaf.web.page.Field;
@@ -33,7 +36,7 @@ final class LineRoom {
         panels.addAll(RulesPanels.panels(opened));
         opened.design()
                 .ifPresent(design -> design.layout().runs().forEach(run -> {
-                    panels.add(posts(run, opened.figures()));
+                    panels.add(posts(run, design, opened));
                     panels.add(bays(run, opened));
                 }));
         return panels;
@@ -119,9 +122,15 @@ final class LineRoom {
         return strips;
     }
 
-    private static Panel posts(RunLayout run, Figures figures) {
+    /** Every post with its hole and what is bought for the two, beside what is found about it. */
+    private static Panel posts(RunLayout run, Design design, Opened opened) {
+        Figures figures = opened.figures();
+        Map<String, Money> costs = PostCosts.of(design.quote().takeoff());
         List<Table.Line> lines = new ArrayList<>();
-        for (Post post : run.posts())
+        List<String> parts = new ArrayList<>();
+        for (Post post : run.posts()) {
+            parts.add(post.id());
+            parts.add("F" + post.id().substring(1));
             lines.add(new Table.Line(
                     post.id(),
                     List.of(
@@ -129,10 +138,23 @@ final class LineRoom {
                             post.role().key(),
                             figures.length(post.station()),
                             figures.signed(post.grade()),
-                            figures.length(post.top().minus(post.grade())))));
+                            figures.length(post.top().minus(post.grade())),
+                            hole(design, post.id(), figures),
+                            costs.getOrDefault(post.id(), Money.ZERO).text())));
+        }
         return Panel.of("Posts of run " + run.run(), run.run())
+                .withNotes(Notes.about(opened.findings(), parts))
                 .withTables(List.of(new Table(
-                        "Centers, from the start", List.of("Post", "Kind", "Station", "Ground", "Stands up"), lines)));
+                        "Centers, from the start; the cost is what is bought for a post and its hole",
+                        List.of("Post", "Kind", "Station", "Ground", "Stands up", "Hole", "Cost"),
+                        lines)));
+    }
+
+    private static String hole(Design design, String id, Figures figures) {
+        return design.post(id)
+                .filter(post -> !post.hole().isZero())
+                .map(post -> figures.length(post.hole()) + " \u00d7 " + figures.length(post.depth()))
+                .orElse("\u2013");
     }
 
     private static Panel bays(RunLayout run, Opened opened) {

@@ -60,7 +60,8 @@ public final class Veil {
     }
 
     private static Picture picture(Picture picture) {
-        return new Picture(words(picture.name()), words(picture.svg()), picture.wide(), List.of());
+        return new Picture(
+                words(picture.name()), words(picture.svg()), picture.wide(), List.of(), words(picture.space()));
     }
 
     private static Panel panel(Panel panel) {

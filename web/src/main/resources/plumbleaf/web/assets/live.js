@@ -2,6 +2,7 @@ import { takeHold } from "./handles.js";
 import { morph } from "./morph.js";
 import { waitingJobs } from "./queue.js";
 import { decided, put, queue, sendWith } from "./sending.js";
+import { keepSheets, seeInDrawing } from "./sheets.js";
 import { keepSpaces } from "./space.js";
 import { triesWith } from "./tries.js";
 import { keepZoom } from "./zoom.js";
@@ -54,6 +55,7 @@ function show(page, { done = "", refused: bad = "" }) {
     for (const number of document.querySelectorAll("[data-number]")) showChange(number, before.get(number.dataset.number));
     keepZoom();
     keepSpaces();
+    keepSheets();
     restore(kept);
     showRefused();
     document.getElementById("conflict")?.focus();
@@ -203,15 +205,19 @@ document.addEventListener("pointerover", (event) => { if (!pinned) ring(thingAt(
 document.addEventListener("focusin", (event) => { if (!pinned) ring(thingAt(event.target)); });
 // A click on a line or a thing drawn holds its ring while one looks for it elsewhere on the page; a click beside it, or Escape, lets go.
 let pinned = "";
-function pin(of) {
+function pin(of, target) {
     pinned = of;
     ring(of);
+    seeInDrawing(target?.closest?.(".drawing") ? "" : of);
     for (const one of of.split(" ")) {
         const fold = one && document.querySelector(`details.fold[data-of="${CSS.escape(one)}"]`);
         if (fold) { fold.open = true; fold.scrollIntoView({ block: "nearest" }); }
     }
 }
-document.addEventListener("click", (event) => pin(event.target.closest?.("tr[data-of], .sheet [data-of]")?.dataset.of ?? ""));
+document.addEventListener("click", (event) => {
+    if (event.target.closest?.(".seen, [data-leaf]")) return;
+    pin(event.target.closest?.("tr[data-of], .row[data-of], .note[data-of], .sheet [data-of]")?.dataset.of ?? "", event.target);
+});
 document.addEventListener("keydown", (event) => {
     if (event.key === "Escape") pin("");
     if (event.key === "Enter" && event.target.matches?.("tr[data-of]")) pin(event.target.dataset.of);

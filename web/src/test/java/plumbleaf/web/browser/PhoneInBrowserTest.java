@@ -1,0 +1,84 @@
+package plumbleaf.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import plumbleaf.web.page.Room;
+
+/** What one does with a thumb: see the drawing and its answer, leaf through, change, find the thing a line speaks of. */
+class PhoneInBrowserTest extends InBrowser {
+    @BeforeEach
+    void narrow() {
+        phone();
+    }
+
+    @Test
+    void howTheGateSwingsAndSagsStandsBeforeWhatIsTyped() {
+        go(Room.GATES);
+        List<String> headings = browser.findElements(By.cssSelector("#numbers h2")).stream()
+                .map(WebElement::getText)
+                .toList();
+        assertThat(headings.subList(0, 4)).containsExactly("Gate G1", "Swing", "Sag", "Opening and hand of G1");
+    }
+
+    @Test
+    void theStripOfDrawingsIsAsHighAsTheOneInView() {
+        go(Room.GATES);
+        assertThat(css(".leafing output").getText()).isEqualTo("1 of 6");
+        long first = high(".sheets");
+        assertThat(first).isEqualTo(high(".sheets > figure"));
+        css("[data-leaf='1']").click();
+        waitUntil("document.querySelector('.leafing output').textContent === '2 of 6'");
+        css("[data-leaf='1']").click();
+        waitUntil("document.querySelector('.leafing output').textContent === '3 of 6'");
+        assertThat(high(".sheets")).isLessThan(first).isEqualTo(high(".sheets > figure:nth-child(3)"));
+    }
+
+    @Test
+    void aTappedLineLeadsToItsThingInTheDrawing() {
+        go(Room.LINE);
+        WebElement row = css("#numbers tr[data-of=P11]");
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", row);
+        row.click();
+        assertThat(row.getAttribute("class")).contains("ring");
+        css("button.seen").click();
+        waitUntil("document.querySelector('.leafing output').textContent === '2 of 2'");
+        assertThat(browser.findElements(By.cssSelector(".sheet .ring[data-of=P11]")))
+                .isNotEmpty();
+        assertThat(browser.findElements(By.cssSelector(".sheet .ring[data-of=F11]")))
+                .isNotEmpty();
+        assertThat(browser.findElements(By.cssSelector("button.seen"))).isEmpty();
+    }
+
+    @Test
+    void noNumberOfATableIsCutOff() {
+        for (Room room : Room.values()) {
+            go(room);
+            Object cut = browser.executeScript("""
+                    return [...document.querySelectorAll('.panel .cards td')]
+                        .filter(cell => cell.offsetParent && cell.getBoundingClientRect().right > 390)
+                        .map(cell => cell.textContent)""");
+            assertThat(cut).as(room.word()).isEqualTo(List.of());
+        }
+    }
+
+    @Test
+    void everythingToPressIsAsBigAsAThumb() {
+        for (Room room : Room.values()) {
+            go(room);
+            Object small = browser.executeScript("""
+                    return [...document.querySelectorAll('button, summary, select, .rooms a')]
+                        .filter(one => one.offsetParent && one.getBoundingClientRect().height < 43 && !one.closest('.entry'))
+                        .map(one => one.textContent.trim() + ' ' + one.getBoundingClientRect().height)""");
+            assertThat(small).as(room.word()).isEqualTo(List.of());
+        }
+    }
+
+    private long high(String selector) {
+        return css(selector).getSize().getHeight();
+    }
+}
