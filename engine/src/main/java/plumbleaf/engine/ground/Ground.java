@@ -51,8 +51,7 @@ public record Ground(
         GroundFindings say = new GroundFindings(display);
         List<Finding> findings = new ArrayList<>(levelled.findings());
         Placing placing = new Placing(levelled, runs, say);
-        List<GroundPoint> points = new ArrayList<>();
-        for (LevelledShot shot : levelled.shots()) placing.place(shot).ifPresent(points::add);
+        List<GroundPoint> points = placing.all();
         findings.addAll(placing.findings());
         points.sort(Comparator.comparing(GroundPoint::shot, ShotOrder.BY_ID));
         List<Profile> profiles = new ArrayList<>();

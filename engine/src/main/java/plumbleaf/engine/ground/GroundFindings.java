@@ -56,7 +56,7 @@ record GroundFindings(DisplayUnits display) {
                 "ground.place",
                 Severity.CANNOT_SAY,
                 id,
-                "Shot " + id + " lies on a run or beyond a shot that is not there. It was left out.",
+                "Shot " + id + " lies on a run or beyond or taped from a shot that is not there. It was left out.",
                 Basis.job("ground book"));
     }
 
@@ -117,6 +117,64 @@ record GroundFindings(DisplayUnits display) {
                         + " apart: the ground is taken as straight there. Shoot every hollow and crest.",
                 Basis.judgement("50 ft between shots"),
                 Measure.demand(apart.inches(), GAP.inches(), "in"));
+    }
+
+    /** What two tapes may lack, or a third one be off, before somebody misread one. Common practice, no source. */
+    private static final double TAPE_IN = 500;
+
+    /** Nobody reads a tape to a point of the ground better than this. Judgement. */
+    private static final Length TAPE_LEAST = Length.inches(1);
+
+    /** Tapes that meet at less than 30 degrees, or at more than 150, double every error of theirs. Judgement. */
+    private static final double FLAT = 0.5;
+
+    /** How two tapes meet. */
+    Finding tapes(String id, ShotPlace.Tapes tapes, TapedPoint point) {
+        String where = "Shot " + id + " lies " + text(tapes.length()) + " from " + tapes.from() + " and "
+                + text(tapes.andLength()) + " from " + tapes.and();
+        if (!point.lacks().isZero())
+            return Checked.of(
+                    "ground.tapes",
+                    Severity.MUST_FIX,
+                    id,
+                    where + ": the two tapes lack " + text(point.lacks())
+                            + " to meet. It was put on the line between the two. Tape it again.",
+                    Basis.commonPractice("1 in 500 with a tape"),
+                    Measure.demand(
+                            point.lacks().inches(),
+                            allowed(tapes.length().plus(tapes.andLength())).inches(),
+                            "in"));
+        boolean flat = point.sine() < FLAT;
+        return Checked.note(
+                "ground.tapes",
+                flat ? Severity.CAUTION : Severity.PASS,
+                id,
+                where
+                        + (flat
+                                ? ": the tapes meet at so flat an angle that an inch on a tape moves it "
+                                        + DecimalText.upTo(1 / Math.max(point.sine(), 0.01), 1)
+                                        + " in. Tape it from points further round."
+                                : ", on the " + (tapes.left() ? "left" : "right")
+                                        + " of the way from the first to the second"
+                                        + (tapes.check().isPresent() ? "." : "; no third tape checks it.")),
+                Basis.judgement("tapes that meet at 30 to 150 degrees"));
+    }
+
+    /** How a third tape closes. */
+    Finding thirdTape(String id, ShotPlace.Tape tape, Length worked) {
+        Length off = worked.asOffset().minus(tape.length().asOffset()).size();
+        return Checked.of(
+                "ground.third-tape",
+                Severity.MUST_FIX,
+                id,
+                "From " + tape.from() + " to " + id + " the third tape read " + text(tape.length())
+                        + "; the other two make it " + text(worked) + ", " + text(off) + " off.",
+                Basis.commonPractice("1 in 500 with a tape"),
+                Measure.demand(off.inches(), allowed(tape.length()).inches(), "in"));
+    }
+
+    private static Length allowed(Length taped) {
+        return new Length(Math.max(TAPE_LEAST.inches(), taped.inches() / TAPE_IN));
     }
 
     Finding unmeasured(String run) {

@@ -56,7 +56,8 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
                         after -> shot(after.shot())
                                 .flatMap(before -> stationOf(before.shot(), asked))
                                 .map(station -> station.plus(after.over().asOffset())),
-                        at -> Optional.empty());
+                        at -> Optional.empty(),
+                        tapes -> Optional.empty());
     }
 
     /**

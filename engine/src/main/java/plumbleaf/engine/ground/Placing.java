@@ -2,14 +2,16 @@ package plumbleaf.engine.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.Foot;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
-/** Puts levelled shots on the map: by station of their run, or by east and north. */
+/** Puts levelled shots on the map: by station of their run, by east and north, or where two tapes meet. */
 final class Placing {
     /** Nearer than this to a run's line a shot counts as on it (conventions of the ground book). */
     static final Length ON_LINE = Length.inches(3);
@@ -34,22 +36,75 @@ final class Placing {
                 .match(
                         on -> on.run().equals(run) && near(on.inside()),
                         after -> after.run().equals(run) && near(after.inside()),
-                        at -> false);
+                        at -> false,
+                        tapes -> false);
     }
 
     private static boolean near(Offset inside) {
         return inside.size().compareTo(ON_LINE) <= 0;
     }
 
+    /** Every shot that has a place; those taped from others once these have theirs. */
+    List<GroundPoint> all() {
+        List<GroundPoint> points = new ArrayList<>();
+        Map<String, PlanPoint> known = new TreeMap<>();
+        List<LevelledShot> waiting = new ArrayList<>();
+        for (LevelledShot shot : levelled.shots()) {
+            if (tapes(shot).isPresent()) waiting.add(shot);
+            else place(shot).ifPresent(point -> keep(point, points, known));
+        }
+        for (int before = -1; before != waiting.size(); ) {
+            before = waiting.size();
+            List<LevelledShot> still = new ArrayList<>();
+            for (LevelledShot shot : waiting) {
+                Optional<GroundPoint> point = byTapes(shot, tapes(shot).orElseThrow(), known);
+                if (point.isEmpty()) still.add(shot);
+                else keep(point.get(), points, known);
+            }
+            waiting = still;
+        }
+        for (LevelledShot shot : waiting) findings.add(say.noPlace(shot.id()));
+        return points;
+    }
+
+    private static void keep(GroundPoint point, List<GroundPoint> points, Map<String, PlanPoint> known) {
+        points.add(point);
+        known.put(point.shot(), point.point().plan());
+    }
+
+    private static Optional<ShotPlace.Tapes> tapes(LevelledShot shot) {
+        return shot.shot()
+                .place()
+                .match(on -> Optional.empty(), after -> Optional.empty(), at -> Optional.empty(), Optional::of);
+    }
+
+    private Optional<GroundPoint> byTapes(LevelledShot shot, ShotPlace.Tapes tapes, Map<String, PlanPoint> known) {
+        PlanPoint from = known.get(tapes.from());
+        PlanPoint and = known.get(tapes.and());
+        if (from == null || and == null || from.isSamePlace(and)) return Optional.empty();
+        PlanPoint third = tapes.check().map(check -> known.get(check.from())).orElse(null);
+        if (tapes.check().isPresent() && third == null) return Optional.empty();
+        TapedPoint point = TapedPoint.of(from, tapes.length(), and, tapes.andLength(), tapes.left());
+        findings.add(say.tapes(shot.id(), tapes, point));
+        tapes.check()
+                .filter(check -> third != null)
+                .ifPresent(check -> findings.add(say.thirdTape(
+                        shot.id(),
+                        check,
+                        new Length(third.distanceTo(point.at()).inches()))));
+        return Optional.of(byPlan(shot, point.at(), ""));
+    }
+
     /** The point of a shot; none when its run or the shot it was taped from is unknown. */
-    Optional<GroundPoint> place(LevelledShot levelledShot) {
+    private Optional<GroundPoint> place(LevelledShot levelledShot) {
         Shot shot = levelledShot.shot();
         return shot.place()
                 .match(
                         on -> byStation(
                                 levelledShot, on.run(), Optional.of(on.station().asOffset()), on.inside()),
                         after -> byStation(levelledShot, after.run(), levelled.stationOf(shot), after.inside()),
-                        at -> Optional.of(byPlan(levelledShot, new PlanPoint(at.east(), at.north()), "")));
+                        at -> Optional.of(byPlan(levelledShot, new PlanPoint(at.east(), at.north()), "")),
+                        tapes -> Optional.empty());
     }
 
     private Optional<GroundPoint> byStation(LevelledShot shot, String runId, Optional<Offset> station, Offset inside) {

@@ -37,7 +37,7 @@ public record Arc(Length radius, Angle left, Length sagitta) {
             legs.add(new Leg(
                     chord,
                     i == 0 ? tangent : new Heading.Turn(Angle.ZERO),
-                    Taped.LEVEL,
+                    Stated.of(Taped.LEVEL),
                     Stated.of(new ArcChord(this, i, count))));
         return legs;
     }

@@ -211,6 +211,7 @@ public final class Layouts {
         say.steps(run.id(), bays, step, StepSize.words(run, style)).ifPresent(findings::add);
         checkHeights(run, bays, beside);
         findings.addAll(TapedCorners.of(run, line.line(), say));
+        findings.addAll(TapedLegs.of(run, line.line(), profile, say));
         findings.addAll(TieIns.of(run, bays, profile, say));
         return new RunLayout(
                 run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven(), style);

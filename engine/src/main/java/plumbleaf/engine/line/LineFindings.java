@@ -2,10 +2,12 @@ package plumbleaf.engine.line;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Arc;
 import plumbleaf.engine.job.CheckTape;
@@ -15,6 +17,7 @@ import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.Keeping;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
@@ -136,7 +139,7 @@ record LineFindings(DisplayUnits display) {
                 "The curve of " + run + ", radius " + text(arc.radius()) + ", is set out in " + chords
                         + (chords == 1 ? " chord of " : " chords of ") + text(chord) + ", each " + text(off)
                         + " off the curve in its middle; at most " + text(arc.sagitta())
-                        + ". Its posts stand on the bisectors; wind is taken chord by chord, on the safe side.",
+                        + ". Its posts stand on the bisectors; the wind takes it as one wall of its length.",
                 Basis.job("sagitta of the curve"),
                 Measure.demand(off.inches(), arc.sagitta().inches(), "in"));
     }
@@ -178,6 +181,40 @@ record LineFindings(DisplayUnits display) {
                         + text(off) + " off.",
                 Basis.commonPractice("1 in 500 with a tape"),
                 Measure.demand(off.inches(), allowed.inches(), "in"));
+    }
+
+    /** @param leg from 0 */
+    Finding tapedAlong(String run, int leg, Length tape, Length level) {
+        return Checked.note(
+                "line.tape",
+                Severity.PASS,
+                run,
+                "Leg " + run + "." + (leg + 1) + " was taped along the ground: " + text(tape) + " on the tape are "
+                        + text(level) + " in plan, " + text(TapedLegs.less(tape, level))
+                        + " less, reckoned with the shots under it.",
+                Basis.clause("plane geometry, L = sqrt(S^2 - dz^2) from shot to shot"));
+    }
+
+    /** Nobody said, and it matters: the question, with both answers to press. */
+    Finding tapeUnsaid(String run, int leg, Length tape, Length along) {
+        String edit = "runs[" + run + "].legs[" + leg + "].taped=";
+        return new Checked(
+                "line.tape",
+                Severity.CAUTION,
+                run,
+                "How was the tape held on leg " + run + "." + (leg + 1)
+                        + "? Nobody said: it is taken as level. Had it lain along the"
+                        + " ground, its " + text(tape) + " would be " + text(along) + " in plan, "
+                        + text(TapedLegs.less(tape, along)) + " less.",
+                Basis.commonPractice("1 in 500 with a tape"),
+                Optional.empty(),
+                List.of(
+                        answer("tape-level", "it was held level", edit + Taped.LEVEL.key()),
+                        answer("tape-slope", "it lay along the ground", edit + Taped.SLOPE.key())));
+    }
+
+    private static Remedy answer(String id, String words, String edit) {
+        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.of(edit));
     }
 
     Finding tieIn(String run, Offset station, RunEnd.Neighbour theirs) {

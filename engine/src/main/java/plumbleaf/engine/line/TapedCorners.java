@@ -34,7 +34,8 @@ final class TapedCorners {
         return findings;
     }
 
-    private static Length allowed(Length taped) {
+    /** What a tape of this length may be off. */
+    static Length allowed(Length taped) {
         return new Length(Math.max(LEAST.inches(), taped.inches() / ONE_IN));
     }
 }

@@ -8,6 +8,7 @@ import plumbleaf.engine.job.Heading;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Start;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -106,10 +107,11 @@ final class CornerForm {
                 if (leg.has(key)) leg.refuse(key, "a leg by offsets has its length from them", "leave it away");
             boolean some = worked.get().inches() >= 1;
             if (!some) leg.refuse("off", "this corner lies on the one before", "write the offsets as taped");
-            return new Leg(some ? worked.get() : Length.feet(8), heading, Taped.LEVEL);
+            return new Leg(some ? worked.get() : Length.feet(8), heading);
         }
         Length length = leg.needed("length", Words.LEG, Length.feet(8));
-        Leg made = new Leg(length, heading, leg.assumed("taped", Words.TAPED, Taped.LEVEL, Words.CUSTOM));
+        Taped taped = leg.assumed("taped", Words.TAPED, Taped.LEVEL, Words.CUSTOM);
+        Leg made = new Leg(length, heading, leg.has("taped") ? Stated.of(taped) : Stated.open(), Stated.open());
         if (!before.isEmpty()) triangle(leg, made, before.get(before.size() - 1));
         return made;
     }
@@ -140,7 +142,7 @@ final class CornerForm {
                                         ? diagonal.tape().asOffset()
                                         : diagonal.tape().asOffset().negated()),
                         by -> out.put("along", TextKind.OFFSET, by.along()).put("off", SIDED, by.left()));
-        if (!curve && !offsets) out.put("taped", Words.TAPED, leg.taped());
+        if (!curve && !offsets) leg.tape().value().ifPresent(taped -> out.put("taped", Words.TAPED, taped));
     }
 
     static List<CheckTape> checks(Fields run) {

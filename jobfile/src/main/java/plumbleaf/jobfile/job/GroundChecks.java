@@ -1,5 +1,6 @@
 package plumbleaf.jobfile.job;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import plumbleaf.engine.ground.Breakline;
 import plumbleaf.engine.ground.GroundBook;
 import plumbleaf.engine.ground.Setup;
 import plumbleaf.engine.ground.Shot;
+import plumbleaf.engine.ground.ShotPlace;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.jobfile.input.Nearest;
 
@@ -49,6 +51,7 @@ final class GroundChecks {
         for (int i = 0; i < ground.breaklines().size(); i++)
             breakline(ground.breaklines().get(i), "ground.breaklines[" + i + "]");
         circles();
+        tapedInCircles();
         stations();
     }
 
@@ -63,7 +66,8 @@ final class GroundChecks {
                         onRun -> checks.runThere(onRun.run(), at + ".run"),
                         after -> checks.runThere(after.run(), at + ".run")
                                 && base(after.shot(), after.run(), at + ".after"),
-                        plan -> true);
+                        plan -> true,
+                        tapes -> tapes(tapes, at + ".tapes"));
         shot.height()
                 .match(
                         rod -> isKnownOrEmpty(rod.setup(), setups.keySet())
@@ -77,6 +81,45 @@ final class GroundChecks {
                                         at + ".from",
                                         "there is no shot " + falls.shot(),
                                         nearest(falls.shot(), shots.keySet(), "name a shot of this job")));
+    }
+
+    /** Three points that are there, the first two not one, and tapes that do not go in a circle. */
+    private boolean tapes(ShotPlace.Tapes tapes, String at) {
+        boolean known = tapeFrom(tapes.from(), at + ".from") & tapeFrom(tapes.and(), at + ".and");
+        if (tapes.check().isPresent()) known &= tapeFrom(tapes.check().get().from(), at + ".check");
+        if (known && tapes.from().equals(tapes.and()))
+            return refuse(at + ".and", "both tapes begin at " + tapes.from(), "tape from two points");
+        return known;
+    }
+
+    private boolean tapeFrom(String id, String field) {
+        return isKnownOrEmpty(id, shots.keySet())
+                || refuse(field, "there is no shot " + id, nearest(id, shots.keySet(), "name a shot of this job"));
+    }
+
+    /** A place taped from points that are themselves taped from it can never be found. */
+    private void tapedInCircles() {
+        Set<String> placed = new LinkedHashSet<>();
+        for (boolean more = true; more; ) {
+            more = false;
+            for (Shot shot : shots.values()) if (placed.containsAll(tapedFrom(shot))) more |= placed.add(shot.id());
+        }
+        for (int i = 0; i < ground.shots().size(); i++) {
+            Shot shot = ground.shots().get(i);
+            if (!placed.contains(shot.id()) && shots.keySet().containsAll(tapedFrom(shot)))
+                checks.refuse(
+                        "ground.shots[" + i + "].tapes",
+                        shot.id() + " is taped from points that are taped from it",
+                        "tape it from points that have a place of their own");
+        }
+    }
+
+    private static List<String> tapedFrom(Shot shot) {
+        return shot.place().match(onRun -> List.of(), after -> List.of(), plan -> List.of(), tapes -> {
+            List<String> from = new ArrayList<>(List.of(tapes.from(), tapes.and()));
+            tapes.check().ifPresent(check -> from.add(check.from()));
+            return from;
+        });
     }
 
     /** What was left empty has been said where it was read. */
@@ -95,7 +138,11 @@ final class GroundChecks {
             return refuse(field, "there is no shot " + id, nearest(id, shots.keySet(), "name a shot of this job"));
         boolean sameRun = shots.get(id)
                 .place()
-                .match(onRun -> onRun.run().equals(run), after -> after.run().equals(run), plan -> false);
+                .match(
+                        onRun -> onRun.run().equals(run),
+                        after -> after.run().equals(run),
+                        plan -> false,
+                        tapes -> false);
         return sameRun || refuse(field, id + " has no station on " + run, "name a shot on " + run);
     }
 
@@ -160,11 +207,11 @@ final class GroundChecks {
         for (int i = 0; i < ground.shots().size(); i++) {
             Shot shot = ground.shots().get(i);
             String at = "ground.shots[" + i + "]";
-            String key = shot.place().match(onRun -> ".station", after -> ".over", plan -> "");
-            String run = shot.place().match(onRun -> onRun.run(), after -> after.run(), plan -> "");
+            String key = shot.place().match(onRun -> ".station", after -> ".over", plan -> "", tapes -> "");
+            String run = shot.place().match(onRun -> onRun.run(), after -> after.run(), plan -> "", tapes -> "");
             if (key.isEmpty() || !checks.runLengths().containsKey(run)) continue;
             if (known.containsKey(shot.id())) checks.stationInside(run, known.get(shot.id()), at + key);
-            else if (shots.containsKey(shot.place().match(onRun -> "", after -> after.shot(), plan -> "")))
+            else if (shots.containsKey(shot.place().match(onRun -> "", after -> after.shot(), plan -> "", tapes -> "")))
                 checks.refuse(
                         at + ".after",
                         shot.id() + " lies after a shot whose station is not found",
@@ -184,6 +231,7 @@ final class GroundChecks {
                         after -> known.containsKey(after.shot())
                                 ? Optional.of(further(known.get(after.shot()), after.over()))
                                 : Optional.empty(),
-                        plan -> Optional.empty());
+                        plan -> Optional.empty(),
+                        tapes -> Optional.empty());
     }
 }

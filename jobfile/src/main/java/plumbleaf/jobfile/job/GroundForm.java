@@ -11,6 +11,7 @@ import plumbleaf.engine.ground.Setup;
 import plumbleaf.engine.ground.Shot;
 import plumbleaf.engine.ground.ShotHeight;
 import plumbleaf.engine.ground.ShotPlace;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.jobfile.input.Entries;
@@ -60,7 +61,7 @@ final class GroundForm {
                 fields.words("note"));
     }
 
-    /** By station of a run, so far after another shot, or by east and north. */
+    /** By station of a run, so far after another shot, by east and north, or where two tapes meet. */
     private static ShotPlace place(Fields fields) {
         String run = fields.words("run");
         Optional<Length> station = fields.given("station", Words.STATION);
@@ -77,13 +78,18 @@ final class GroundForm {
         boolean byPlan = fields.has("east") || fields.has("north");
         boolean byTape = fields.has("after") || fields.has("over");
         boolean byStation = fields.has("station");
-        int ways = (byPlan ? 1 : 0) + (byTape ? 1 : 0) + (byStation ? 1 : 0);
+        boolean byTapes = fields.has("tapes");
+        int ways = (byPlan ? 1 : 0) + (byTape ? 1 : 0) + (byStation ? 1 : 0) + (byTapes ? 1 : 0);
         if (ways != 1) {
             fields.refuse(
                     "",
                     ways == 0 ? "this shot has no place" : "this shot has more than one place",
-                    "give station, or after and over, or east and north");
+                    "give station, or after and over, or east and north, or tapes");
             return new ShotPlace.At(Offset.ZERO, Offset.ZERO);
+        }
+        if (byTapes) {
+            noneOf(fields, "a shot by tapes", List.of("run", "in", "out"));
+            return tapes(fields.object("tapes"));
         }
         if (byPlan) {
             both(fields, "east", "north");
@@ -94,6 +100,31 @@ final class GroundForm {
         if (byStation) return new ShotPlace.OnRun(run, station.orElse(Length.ZERO), inside);
         both(fields, "after", "over");
         return new ShotPlace.After(run, after, over.orElse(Length.ZERO), inside);
+    }
+
+    /** Two tapes from known points, and a third to check them. */
+    private static ShotPlace tapes(Fields tapes) {
+        both(tapes, "check", "checkLength");
+        Optional<Length> checked = tapes.given("checkLength", Words.LEG);
+        String check = tapes.words("check");
+        return new ShotPlace.Tapes(
+                tapes.needed("from", TextKind.WORDS, ""),
+                tapes.needed("length", Words.LEG, Length.feet(8)),
+                tapes.needed("and", TextKind.WORDS, ""),
+                tapes.needed("andLength", Words.LEG, Length.feet(8)),
+                tapes.needed("side", Words.SIDE, Side.LEFT) == Side.LEFT,
+                checked.map(length -> new ShotPlace.Tape(check, length)));
+    }
+
+    private static void writeTapes(ShotPlace.Tapes tapes, Entries out) {
+        out.words("from", tapes.from())
+                .put("length", TextKind.LENGTH, tapes.length())
+                .words("and", tapes.and())
+                .put("andLength", TextKind.LENGTH, tapes.andLength())
+                .put("side", Words.SIDE, tapes.left() ? Side.LEFT : Side.RIGHT);
+        tapes.check()
+                .ifPresent(
+                        check -> out.words("check", check.from()).put("checkLength", TextKind.LENGTH, check.length()));
     }
 
     /** A rod reading from a setup, an elevation, or a fall or rise from another shot. */
@@ -184,6 +215,10 @@ final class GroundForm {
                         },
                         at -> {
                             out.put("east", TextKind.OFFSET, at.east()).put("north", TextKind.OFFSET, at.north());
+                            return "";
+                        },
+                        tapes -> {
+                            out.object("tapes", entries -> writeTapes(tapes, entries));
                             return "";
                         });
         shot.height()

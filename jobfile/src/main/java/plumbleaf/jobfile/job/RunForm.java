@@ -18,7 +18,6 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Stain;
 import plumbleaf.engine.job.Start;
 import plumbleaf.engine.job.Stated;
-import plumbleaf.engine.job.Taped;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
@@ -180,7 +179,7 @@ final class RunForm {
                     "sagitta",
                     "this takes " + chords.size() + " chords, more than " + MOST_CHORDS,
                     "write a larger sagitta, or split the curve");
-        return List.of(new Leg(Length.feet(8), heading, Taped.LEVEL));
+        return List.of(new Leg(Length.feet(8), heading));
     }
 
     /** Only to say what is missing: legs are objects and never read as text. */

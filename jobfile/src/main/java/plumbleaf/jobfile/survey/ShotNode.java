@@ -21,11 +21,11 @@ public final class ShotNode {
     }
 
     public static Offset east(Shot shot) {
-        return shot.place().match(onRun -> Offset.ZERO, after -> Offset.ZERO, at -> at.east());
+        return shot.place().match(onRun -> Offset.ZERO, after -> Offset.ZERO, at -> at.east(), tapes -> Offset.ZERO);
     }
 
     public static Offset north(Shot shot) {
-        return shot.place().match(onRun -> Offset.ZERO, after -> Offset.ZERO, at -> at.north());
+        return shot.place().match(onRun -> Offset.ZERO, after -> Offset.ZERO, at -> at.north(), tapes -> Offset.ZERO);
     }
 
     public static Offset elevation(Shot shot) {

@@ -29,7 +29,9 @@ final class FullJob {
               { "id": "S2", "run": "R1", "after": "S1", "over": "7'", "rises": "3\\"", "out": "1'" },
               { "id": "S3", "run": "R1", "station": "9'", "from": "S1", "falls": "2\\"", "in": "5 mm" },
               { "id": "S4", "east": "3'", "north": "-2'", "elevation": "7.3 mm" },
-              { "id": "S5", "run": "R2", "station": "1'", "setup": "H2", "rod": "0\\"" }
+              { "id": "S5", "run": "R2", "station": "1'", "setup": "H2", "rod": "0\\"" },
+              { "id": "S6", "tapes": { "from": "S4", "length": "7'", "and": "S5", "andLength": "9'", "side": "right",
+                "check": "S1", "checkLength": "5'" }, "elevation": "1\\"" }
             ],
             "breaklines": [{ "what": "curb", "shots": ["S1", "S2"] }],
             "later": [{ "run": "R1", "from": "0'", "to": "4'", "rise": "60 mm", "why": "pavers" }]

@@ -105,6 +105,13 @@ final class GroundRoom {
         addWhereSaid(opened, fields, at + ".east", "East", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".north", "North", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".over", "Over", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".tapes.from", "Taped from", Unit.WORDS, id);
+        addWhereSaid(opened, fields, at + ".tapes.length", "The tape", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".tapes.and", "And from", Unit.WORDS, id);
+        addWhereSaid(opened, fields, at + ".tapes.andLength", "That tape", Unit.FEET, id);
+        addWhereSaid(opened, fields, at + ".tapes.side", "Side", Unit.WORDS, id);
+        addWhereSaid(opened, fields, at + ".tapes.check", "Checked from", Unit.WORDS, id);
+        addWhereSaid(opened, fields, at + ".tapes.checkLength", "Third tape", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".in", "In", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".out", "Out", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".rod", "Rod", Unit.INCHES, id);

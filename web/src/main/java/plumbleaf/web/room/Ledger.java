@@ -355,13 +355,22 @@ enum Ledger {
             blank("backsight", "Rod read there", Blank.Kind.INCHES)),
     SHOT(
             "ground.shots",
-            "A shot by rod or height",
+            "A shot: on or beside a run, by east and north, or by two tapes",
             "Add shot",
             "S",
-            blank("run", "Run", Blank.Kind.PICKED),
+            blank("run", "Run", Blank.Kind.MAYBE),
             blank("station", "Station", Blank.Kind.FEET),
             blank("in", "Off the run, inside", Blank.Kind.FEET),
             blank("out", "Off the run, outside", Blank.Kind.FEET),
+            blank("east", "Or east of the origin", Blank.Kind.FEET),
+            blank("north", "And north of it", Blank.Kind.FEET),
+            blank("tapes.from", "Or taped from", Blank.Kind.MAYBE),
+            blank("tapes.length", "The tape", Blank.Kind.FEET),
+            blank("tapes.and", "And from", Blank.Kind.MAYBE),
+            blank("tapes.andLength", "That tape", Blank.Kind.FEET),
+            blank("tapes.side", "Side, from the first to the second", Blank.Kind.MAYBE),
+            blank("tapes.check", "Checked from", Blank.Kind.MAYBE),
+            blank("tapes.checkLength", "Third tape", Blank.Kind.FEET),
             blank("setup", "Setup of the level", Blank.Kind.MAYBE),
             blank("rod", "Rod", Blank.Kind.INCHES),
             blank("elevation", "Or its elevation", Blank.Kind.INCHES),
@@ -508,7 +517,7 @@ enum Ledger {
             case LOT_LINE -> Choices.CERTIFIED;
             case ACCESSIBLE, POOL_GATE -> answers(blank, opened);
             case POOL_RUN, HARD_GROUND, CLIMBABLE, PRIVATE_LINE, LATER -> Choices.ids(opened.text(), "runs");
-            case SHOT -> Choices.ids(opened.text(), blank.key().equals("setup") ? "ground.setups" : "runs");
+            case SHOT -> ofShot(blank, opened);
             case SETUP -> marks(opened);
             case POINT_FILE -> Choices.SURVEY_UNITS;
             case BILL,
@@ -527,6 +536,15 @@ enum Ledger {
                     OVERNIGHT,
                     TICKET,
                     BREAKLINE -> List.of();
+        };
+    }
+
+    private static List<Choice> ofShot(Blank blank, Opened opened) {
+        return switch (blank.key()) {
+            case "setup" -> Choices.ids(opened.text(), "ground.setups");
+            case "tapes.side" -> Choices.SIDES;
+            case "run" -> Choices.ids(opened.text(), "runs");
+            default -> Choices.ids(opened.text(), "ground.shots");
         };
     }
 
