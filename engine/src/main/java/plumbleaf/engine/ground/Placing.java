@@ -3,6 +3,7 @@ package plumbleaf.engine.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import plumbleaf.engine.finding.Finding;
@@ -82,17 +83,16 @@ final class Placing {
         PlanPoint from = known.get(tapes.from());
         PlanPoint and = known.get(tapes.and());
         if (from == null || and == null || from.isSamePlace(and)) return Optional.empty();
-        PlanPoint third = tapes.check().map(check -> known.get(check.from())).orElse(null);
-        if (tapes.check().isPresent() && third == null) return Optional.empty();
+        if (tapes.check().filter(check -> !known.containsKey(check.from())).isPresent()) return Optional.empty();
         TapedPoint point = TapedPoint.of(from, tapes.length(), and, tapes.andLength(), tapes.left());
         findings.add(say.tapes(shot.id(), tapes, point));
-        tapes.check()
-                .filter(check -> third != null)
-                .ifPresent(check -> findings.add(say.thirdTape(
-                        shot.id(),
-                        check,
-                        new Length(third.distanceTo(point.at()).inches()))));
+        tapes.check().ifPresent(check -> closes(shot.id(), check, point, known));
         return Optional.of(byPlan(shot, point.at(), ""));
+    }
+
+    private void closes(String shot, ShotPlace.Tape check, TapedPoint point, Map<String, PlanPoint> known) {
+        PlanPoint third = Objects.requireNonNull(known.get(check.from()));
+        findings.add(say.thirdTape(shot, check, third.distanceTo(point.at())));
     }
 
     /** The point of a shot; none when its run or the shot it was taped from is unknown. */

@@ -85,8 +85,10 @@ final class GroundChecks {
 
     /** Three points that are there, the first two not one, and tapes that do not go in a circle. */
     private boolean tapes(ShotPlace.Tapes tapes, String at) {
-        boolean known = tapeFrom(tapes.from(), at + ".from") & tapeFrom(tapes.and(), at + ".and");
-        if (tapes.check().isPresent()) known &= tapeFrom(tapes.check().get().from(), at + ".check");
+        boolean first = tapeFrom(tapes.from(), at + ".from");
+        boolean second = tapeFrom(tapes.and(), at + ".and");
+        boolean third = tapes.check().isEmpty() || tapeFrom(tapes.check().get().from(), at + ".check");
+        boolean known = first && second && third;
         if (known && tapes.from().equals(tapes.and()))
             return refuse(at + ".and", "both tapes begin at " + tapes.from(), "tape from two points");
         return known;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.design.Design;
@@ -27,8 +28,8 @@ class RunWindTest {
     }
 
     /** Design wind on each post by its station. */
-    private static TreeMap<Double, Double> pounds(Design design) {
-        TreeMap<Double, Double> pounds = new TreeMap<>();
+    private static NavigableMap<Double, Double> pounds(Design design) {
+        NavigableMap<Double, Double> pounds = new TreeMap<>();
         for (PostDesign post : design.posts())
             pounds.put(
                     post.post().station().inches(),
@@ -55,7 +56,7 @@ class RunWindTest {
     /** Its first post is one along a side of 48 ft, as the post on the side across is. */
     @Test
     void aYardThatBeginsInTheMiddleOfASideHasNoEndThere() {
-        TreeMap<Double, Double> square = pounds(fence(
+        NavigableMap<Double, Double> square = pounds(fence(
                 "{ \"length\": \"24'\" }, { \"length\": \"48'\"" + TURN + ", { \"length\": \"48'\"" + TURN
                         + ", { \"length\": \"48'\"" + TURN + ", { \"length\": \"24'\"" + TURN,
                 ", \"ends\": [ \"free\", { \"kind\": \"joins\", \"run\": \"R1\" } ]"));
@@ -67,9 +68,9 @@ class RunWindTest {
     /** A leg entered in two pieces is one fence; so is one with a bend of three degrees. */
     @Test
     void aBendIsNoEnd() {
-        TreeMap<Double, Double> whole =
+        NavigableMap<Double, Double> whole =
                 pounds(fence("{ \"length\": \"64'\" }", ", \"set\": [ { \"id\": \"P90\", \"station\": \"8'\" } ]"));
-        TreeMap<Double, Double> pieces =
+        NavigableMap<Double, Double> pieces =
                 pounds(fence("{ \"length\": \"8'\" }, { \"length\": \"56'\", \"turn\": \"3 deg left\" }", ""));
         assertThat(pieces.keySet()).isEqualTo(whole.keySet());
         whole.forEach((station, force) -> assertThat(pieces.get(station)).isCloseTo(force, within(1e-6)));
@@ -78,9 +79,9 @@ class RunWindTest {
     /** The chords of a curve of 40 ft radius, each shorter than twice the height, still have free ends at the curve's own. */
     @Test
     void aCurveIsOneWall() {
-        TreeMap<Double, Double> curve = pounds(
+        NavigableMap<Double, Double> curve = pounds(
                 fence("{ \"bearing\": \"0 deg\", \"arc\": { \"radius\": \"40'\", \"turn\": \"90 deg left\" } }", ""));
-        double inside = curve.tailMap(300.0, false).values().iterator().next();
+        double inside = curve.higherEntry(300.0).getValue();
         assertThat(curve.firstEntry().getValue()).isGreaterThan(inside);
         assertThat(curve.firstEntry().getValue()).isCloseTo(curve.lastEntry().getValue(), within(1e-6));
     }
