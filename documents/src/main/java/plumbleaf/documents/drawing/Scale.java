@@ -38,6 +38,9 @@ public record Scale(double realPerPaper, String words) {
     private static final List<Integer> METRIC =
             List.of(1, 2, 5, 10, 15, 20, 25, 50, 75, 100, 150, 200, 250, 500, 1000, 2000, 5000);
 
+    private static final int MOST_HALVINGS = 10;
+    private static final double INCHES_IN_A_FOOT = 12;
+
     public Scale {
         if (!(realPerPaper > 0 && realPerPaper < 1e7))
             throw new IllegalArgumentException("A scale is above 0, was " + DecimalText.shortest(realPerPaper));
@@ -52,14 +55,23 @@ public record Scale(double realPerPaper, String words) {
                 .orElseGet(() -> ratio(least));
     }
 
-    /** The first usual scale, from large to small, at which a drawing made for it fits a room on paper; the smallest when none does. */
+    /** The first usual scale, from large to small, at which a drawing made for it fits a room on paper; where none does, the smallest halved until it fits. */
     public static Drawing fitted(Function<Scale, Drawing> draw, double paperWidth, double paperHeight) {
         Drawing drawing = draw.apply(US.get(1));
         for (Scale scale : US.subList(1, US.size())) {
             drawing = draw.apply(scale);
-            if (drawing.paperWidthIn() <= paperWidth && drawing.paperHeightIn() <= paperHeight) return drawing;
+            if (fits(drawing, paperWidth, paperHeight)) return drawing;
+        }
+        double per = US.get(US.size() - 1).realPerPaper;
+        for (int halvings = 0; halvings < MOST_HALVINGS && !fits(drawing, paperWidth, paperHeight); halvings++) {
+            per *= 2;
+            drawing = draw.apply(new Scale(per, "1\" = " + DecimalText.whole(per / INCHES_IN_A_FOOT) + "'"));
         }
         return drawing;
+    }
+
+    private static boolean fits(Drawing drawing, double paperWidth, double paperHeight) {
+        return drawing.paperWidthIn() <= paperWidth && drawing.paperHeightIn() <= paperHeight;
     }
 
     /** As {@link #fitting}, from the metric row: 1 to 10, 1 to 20. */

@@ -10,6 +10,7 @@ import plumbleaf.documents.mark.LinkCode;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.view.PlacedGate;
 import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.Site;
 import plumbleaf.documents.view.Sizes;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.finding.Finding;
@@ -107,6 +108,11 @@ public record PacketSubject(
                 .flatMap(gate -> gate.subjects().stream())
                 .map(PlacedGate::new)
                 .toList();
+    }
+
+    /** What the site plan shows of the job. */
+    public Site site() {
+        return new Site(job, layout, ground, placedGates(), slidePlans());
     }
 
     /** The slide gates as a plan draws them. */

@@ -15,7 +15,6 @@ import plumbleaf.documents.view.SitePlan;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
-import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.PropertyLine;
 import plumbleaf.engine.job.Run;
@@ -47,13 +46,7 @@ public final class PermitSheet {
         line(paper, subject);
         rules(paper, subject);
         Drawing plan = Scale.fitted(
-                scale -> SitePlan.of(
-                        subject.job(),
-                        subject.layout(),
-                        unshot(subject.ground()),
-                        subject.placedGates(),
-                        subject.slidePlans(),
-                        scale),
+                scale -> SitePlan.of(subject.site().unshot(), scale),
                 Pages.columnWidth(subject.options().size()),
                 PLAN_HIGH_IN);
         paper.heading("Where it stands");
@@ -77,12 +70,6 @@ public final class PermitSheet {
 
     private static String named(String words) {
         return words.isEmpty() ? "____________" : words;
-    }
-
-    /** The plan without the shots: they are the contractor's business. */
-    private static Ground unshot(Ground ground) {
-        return new Ground(
-                List.of(), ground.profiles(), ground.profileLines(), List.of(), List.of(), List.of(), ground.display());
     }
 
     private static void fences(Paper.Builder paper, PacketSubject subject) {

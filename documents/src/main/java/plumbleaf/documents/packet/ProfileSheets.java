@@ -16,7 +16,13 @@ import plumbleaf.engine.quantity.Offset;
 
 /** Every run unrolled, in strips one under another, cut at posts so that the scale stays readable. */
 public final class ProfileSheets {
-    private static final double SCALE = 48;
+    /** From 1/4 in. to the foot down to 1/8 in. */
+    private static final List<Double> SCALES = List.of(48.0, 64.0, 96.0);
+
+    /** A run of more strips than this is drawn smaller where its posts stand far enough apart for their columns. */
+    private static final int MANY_STRIPS = 10;
+
+    private static final double COLUMN_IN = 0.98;
     private static final double BAND_SIDES_IN = 2.2;
     private static final int MOST_TRIES = 12;
     private static final double NARROWER = 0.85;
@@ -29,10 +35,19 @@ public final class ProfileSheets {
         List<Drawing> strips = new ArrayList<>();
         for (RunLayout run : subject.layout().runs()) {
             if (run.posts().size() < 2) continue;
-            Scale scale = Scale.fitting(1, 1, 1 / SCALE, 1 / SCALE);
+            Scale scale = scale(run, room.width());
             strips.addAll(fitting(subject, run, scale, room.width()));
         }
         return List.copyOf(strips);
+    }
+
+    private static Scale scale(RunLayout run, double wideIn) {
+        double length = run.line().line().length().inches();
+        double pitch = length / (run.posts().size() - 1);
+        double chosen = SCALES.get(0);
+        for (double per : SCALES)
+            if (length > MANY_STRIPS * chosen * (wideIn - BAND_SIDES_IN) && pitch / per >= COLUMN_IN) chosen = per;
+        return Scale.fitting(1, 1, 1 / chosen, 1 / chosen);
     }
 
     /** Cut at the nearest posts a strip may come out longer than its share: then the shares are made smaller until every strip has room. */

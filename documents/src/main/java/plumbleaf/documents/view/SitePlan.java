@@ -38,14 +38,25 @@ import plumbleaf.engine.job.Plug;
 import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
-/** The whole job from above, north up: runs with their posts, gates with their swing, what must not be dug, what was shot. */
+/**
+ * The job from above, north up: runs with their posts, gates with their swing, what must not be dug, what was shot. Where posts come too
+ * close on paper for their names, only those of ends, corners and gates are named and no shot is; {@link #part} then draws a piece of the
+ * site at a scale where all of them are.
+ */
 public final class SitePlan {
+    /** Posts nearer to one another than this on paper leave no room for a name. */
+    private static final double LEAST_PITCH_IN = 0.3;
+
+    private static final Box EVERYWHERE = new Box(-1e9, -1e9, 1e9, 1e9);
+
     private static final double POST_DOT_IN = 0.075;
     private static final double BAND_IN = 0.10;
     private static final double LEG_OFF_IN = 1.1;
@@ -55,39 +66,57 @@ public final class SitePlan {
     private final Ground ground;
     private final List<PlacedGate> gates;
     private final List<SlidePlan> slides;
+    private final Site site;
     private final Scale scale;
     private final Labels labels;
+    private final Box window;
+    private final boolean crowded;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SitePlan(
-            Job job, Layout layout, Ground ground, List<PlacedGate> gates, List<SlidePlan> slides, Scale scale) {
-        this.job = job;
-        this.layout = layout;
-        this.ground = ground;
-        this.gates = gates;
-        this.slides = slides;
+    private SitePlan(Site site, Scale scale, Box window) {
+        this.site = site;
+        this.job = site.job();
+        this.layout = site.layout();
+        this.ground = site.ground();
+        this.gates = site.gates();
+        this.slides = site.slides();
         this.scale = scale;
         this.labels = new Labels(scale);
+        this.window = window;
+        this.crowded = crowds(site, scale);
     }
 
-    /** What all of it covers on the ground, for choosing a scale. */
-    public static Box extents(Layout layout, Ground ground) {
-        Box box = Box.NOTHING;
-        for (RunLayout run : layout.runs())
-            for (PlanPoint vertex : run.line().line().vertices()) box = box.with(at(vertex));
-        for (GroundPoint point : ground.points())
-            box = box.with(at(point.point().plan()));
-        return box;
+    /** A piece of the site that has a sheet of its own. */
+    public record Piece(Box window, String name) {}
+
+    /** Whether posts come too close together at a scale to be named one by one. */
+    public static boolean crowds(Site site, Scale scale) {
+        return scale.paper(site.pitchIn()) < LEAST_PITCH_IN;
     }
 
-    public static Drawing of(Job job, Layout layout, Ground ground, List<PlacedGate> gates, Scale scale) {
-        return of(job, layout, ground, gates, List.of(), scale);
+    public static Drawing of(Site site, Scale scale) {
+        return of(site, scale, List.of());
     }
 
-    /** @param slides gates whose leaf slides, drawn with the strip of ground they need */
-    public static Drawing of(
-            Job job, Layout layout, Ground ground, List<PlacedGate> gates, List<SlidePlan> slides, Scale scale) {
-        return new SitePlan(job, layout, ground, gates, slides, scale).drawn();
+    /** @param pieces drawn as frames with their names, for finding the sheet of each */
+    public static Drawing of(Site site, Scale scale, List<Piece> pieces) {
+        return new SitePlan(site, scale, EVERYWHERE).drawn(pieces);
+    }
+
+    /** North and the scale, for a sheet of pieces. */
+    public static Drawing legend(Scale scale) {
+        Point middle = new Point(0, 0);
+        return Drawing.of(
+                "North and scale",
+                scale,
+                List.of(
+                        new NorthArrow(middle, Math.PI / 2, 0.8, Look.note()),
+                        ScaleBar.nearly(middle.plus(scale.real(-3.2), scale.real(-0.3)), 2.4, scale)));
+    }
+
+    /** What lies within a window of the site, with the name of every post; north and scale are the sheet's to show. */
+    public static Drawing part(Site site, Scale scale, Box window) {
+        return new SitePlan(site, scale, window).drawn(List.of());
     }
 
     private static double angle(Direction direction) {
@@ -95,28 +124,51 @@ public final class SitePlan {
     }
 
     private static Point at(PlanPoint place) {
-        return new Point(place.xIn(), place.yIn());
+        return Site.at(place);
     }
 
-    private Drawing drawn() {
+    private boolean whole() {
+        return window.equals(EVERYWHERE);
+    }
+
+    private boolean shows(Point place) {
+        return window.contains(Box.of(place, place));
+    }
+
+    private boolean shows(PlanPoint place) {
+        return shows(at(place));
+    }
+
+    private List<GroundPoint> shots() {
+        if (crowded) return List.of();
+        return ground.points().stream()
+                .filter(point -> shows(point.point().plan()))
+                .toList();
+    }
+
+    private Drawing drawn(List<Piece> pieces) {
         for (RunLayout run : layout.runs()) keepFree(run);
-        for (GroundPoint point : ground.points())
+        for (GroundPoint point : shots())
             labels.keepFree(
                     Box.of(at(point.point().plan()), at(point.point().plan())).grown(scale.real(0.04)));
         for (RunLayout run : layout.runs()) {
-            legs(run);
+            fence(run);
+            if (whole()) legs(run);
             ends(run, job.run(run.run()));
         }
         for (RunLayout run : layout.runs()) closed(run, job.run(run.run()));
-        marks.addAll(PlaceMarks.of(job, extents(layout, ground).grown(scale.real(1.0)), labels));
-        for (PlacedGate gate : gates) gate(gate);
-        for (SlidePlan slide : slides) slide(slide);
-        for (PrivateLine line : job.existing().lines()) line(line);
-        for (Plug plug : job.existing().plugs()) plug(plug);
-        for (Post post : layout.posts()) post(post);
+        Box near = whole() ? site.extents().grown(scale.real(1.0)) : window;
+        marks.addAll(PlaceMarks.of(job, near, labels));
+        for (PlacedGate gate : gates) if (shows(at(gate.axes(), 0, 0))) gate(gate);
+        for (SlidePlan slide : slides) if (shows(at(slide.at(slide.shape().nose(), Offset.ZERO)))) slide(slide);
+        for (PrivateLine line : job.existing().lines()) if (shows(on(line.run(), line.station()))) line(line);
+        for (Plug plug : job.existing().plugs()) if (shows(on(plug.run(), plug.station()))) plug(plug);
+        for (Post post : layout.posts()) if (shows(post.at())) post(post);
         for (RunLayout run : layout.runs()) sides(run);
-        for (GroundPoint point : ground.points()) shot(point);
-        furniture();
+        for (Piece piece : pieces) frame(piece);
+        for (Piece piece : pieces) name(piece);
+        for (GroundPoint point : shots()) shot(point);
+        if (whole()) furniture();
         return Drawing.of("Site plan", scale, marks);
     }
 
@@ -135,21 +187,32 @@ public final class SitePlan {
         return at(axes.plan(Offset.inches(alongIn), Offset.inches(sideIn)));
     }
 
-    /** The fence as a line between posts, broken at gates; each leg with its length set off to the outside. */
-    private void legs(RunLayout run) {
+    private PlanPoint on(String run, Length station) {
+        return layout.run(run).line().line().pointAt(station);
+    }
+
+    /** The fence as a line between posts, broken at gates. */
+    private void fence(RunLayout run) {
         PlanLine line = run.line().line();
-        run.bays().forEach(bay -> {
+        for (Bay bay : run.bays()) {
+            Point from = at(line.pointAt(bay.start()));
+            Point to = at(line.pointAt(bay.end()));
+            if (!shows(from.middle(to))) continue;
             List<Point> path = new ArrayList<>();
-            path.add(at(line.pointAt(bay.start())));
+            path.add(from);
             for (int i = 1; i < line.legs(); i++) {
                 double vertex = line.stationOfVertex(i).inches();
                 if (vertex > bay.start().inches() + 0.5 && vertex < bay.end().inches() - 0.5)
                     path.add(at(line.vertex(i)));
             }
-            path.add(at(line.pointAt(bay.end())));
+            path.add(to);
             marks.add(Stroke.through(path, Look.visible(Layer.FENCE).of(bay.id())));
-        });
-        List<PlanPoint> vertices = line.vertices();
+        }
+    }
+
+    /** Each leg with its length set off to the outside. */
+    private void legs(RunLayout run) {
+        List<PlanPoint> vertices = run.line().line().vertices();
         for (int i = 0; i + 1 < vertices.size(); i++) {
             Point from = at(vertices.get(i));
             Point to = at(vertices.get(i + 1));
@@ -214,6 +277,7 @@ public final class SitePlan {
             PlanLine line = run.line().line();
             Point from = at(line.pointAt(stretch.from()));
             Point to = at(line.pointAt(stretch.to()));
+            if (!shows(from.middle(to))) continue;
             double way = from.direction(to) + Math.PI / 2;
             double half = scale.real(BAND_IN);
             List<Point> band = List.of(
@@ -245,7 +309,7 @@ public final class SitePlan {
 
     private void end(RunEnd end, Point at, Direction leg, boolean first) {
         boolean wall = end.match(free -> false, isWall -> true, joins -> false, theirs -> false);
-        if (!wall) return;
+        if (!wall || !shows(at)) return;
         double along = StrictMath.atan2(leg.north(), leg.east());
         double away = first ? along + Math.PI : along;
         double half = scale.real(0.45);
@@ -388,6 +452,7 @@ public final class SitePlan {
         Box box = Box.of(at, at).grown(half * (gate ? 1.4 : 1));
         if (gate) marks.add(new Fill(box.corners(), look));
         else marks.add(Area.edged(box.corners(), Material.CLEAR, look));
+        if (crowded && post.role() == PostRole.LINE) return;
         double facing = StrictMath.atan2(post.facing().north(), post.facing().east());
         boolean insideLeft = layout.run(post.run()).line().insideIsLeft();
         marks.addAll(labels.beside(
@@ -397,13 +462,31 @@ public final class SitePlan {
                 Look.note().of(post.id())));
     }
 
-    /** Which side is which, once for each run, at the middle of its first leg. */
+    /** Which side is which, once for each run: beside its first leg, or beside the middle of what a window shows of it. */
     private void sides(RunLayout run) {
         PlanLine line = run.line().line();
-        Point middle = at(line.vertex(0)).shareOf(0.28, at(line.vertex(1)));
-        double along = StrictMath.atan2(
-                line.directions().get(0).north(), line.directions().get(0).east());
-        double outside = along + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
+        Point first = at(line.vertex(0));
+        Direction leg = line.directions().get(0);
+        if (shows(first))
+            marks.addAll(labels.beside(
+                    first,
+                    List.of("run " + run.run(), "station 0"),
+                    angle(leg) + Math.PI,
+                    Look.note().of(run.run())));
+        if (whole()) {
+            sides(run, first.shareOf(0.28, at(line.vertex(1))), leg);
+            return;
+        }
+        List<Bay> shown = run.bays().stream()
+                .filter(bay -> shows(line.pointAt(bay.start())) && shows(line.pointAt(bay.end())))
+                .toList();
+        if (shown.isEmpty()) return;
+        Offset middle = shown.get(shown.size() / 2).start();
+        sides(run, at(line.pointAt(middle)), line.directionAt(middle));
+    }
+
+    private void sides(RunLayout run, Point middle, Direction leg) {
+        double outside = angle(leg) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
         marks.addAll(labels.beside(
                 middle.towards(outside, scale.real(0.8)),
                 "outside",
@@ -414,11 +497,18 @@ public final class SitePlan {
                 "inside",
                 outside + Math.PI,
                 Look.note().in(Ink.SECOND)));
+    }
+
+    private void frame(Piece piece) {
+        List<Point> corners = piece.window().corners();
+        for (int i = 0; i < corners.size(); i++)
+            labels.keepFreeLine(corners.get(i), corners.get((i + 1) % corners.size()));
+        marks.add(Stroke.box(piece.window(), Look.hidden(Layer.SHEET)));
+    }
+
+    private void name(Piece piece) {
         marks.addAll(labels.beside(
-                at(line.vertex(0)),
-                List.of("run " + run.run(), "station 0"),
-                along + Math.PI,
-                Look.note().of(run.run())));
+                piece.window().centre(), piece.name(), -Math.PI / 4, Look.note().in(Ink.SECOND)));
     }
 
     private void shot(GroundPoint point) {
@@ -449,7 +539,7 @@ public final class SitePlan {
         Box box = Drawing.of("", scale, marks).frame();
         marks.add(new NorthArrow(northPlace(box), Math.PI / 2, 0.8, Look.note()));
         marks.add(ScaleBar.nearly(new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale));
-        if (ground.points().isEmpty()) return;
+        if (shots().isEmpty()) return;
         marks.add(Text.small(
                 new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.62)),
                 "Shots: heights from "

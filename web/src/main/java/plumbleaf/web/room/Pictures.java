@@ -27,6 +27,7 @@ import plumbleaf.documents.view.PlacedGate;
 import plumbleaf.documents.view.RatioBars;
 import plumbleaf.documents.view.RunProfile;
 import plumbleaf.documents.view.SagBar;
+import plumbleaf.documents.view.Site;
 import plumbleaf.documents.view.SitePlan;
 import plumbleaf.documents.view.SlideElevation;
 import plumbleaf.documents.view.SlideOnProfile;
@@ -80,12 +81,12 @@ final class Pictures {
     }
 
     private Drawing siteDrawing() {
-        Box extents = SitePlan.extents(design.layout(), design.ground());
-        Scale scale = fitting(extents.width() * 1.15, extents.height() * 1.3, WIDE_IN, HIGH_IN);
         List<SlidePlan> slides = design.gates().stream()
                 .flatMap(gate -> gate.plan().slide().stream())
                 .toList();
-        return SitePlan.of(design.job(), design.layout(), design.ground(), placed(gate -> true), slides, scale);
+        Site site = new Site(design.job(), design.layout(), design.ground(), placed(gate -> true), slides);
+        Box extents = site.extents();
+        return SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3, WIDE_IN, HIGH_IN));
     }
 
     /** The drawings that can be laid over those of another state of the job: the plan, each run whole, each leaf's frame. */
