@@ -40,11 +40,9 @@ public final class SiteSheet {
         Box all = Sheet.room(subject.options().sheets(), true);
         Box room = new Box(all.minX(), all.minY() + legend.paperHeightIn(), all.maxX(), all.maxY());
         Viewport corner = new Viewport(legend, new Point(all.maxX() - legend.paperWidthIn(), all.minY()), "");
-        List<SiteParts.Part> parts = SiteParts.of(site.layout(), near, room);
+        List<SiteParts.Part> parts = SiteParts.of(site, near, room);
         List<List<Viewport>> sheets = Shelves.of(
-                parts.stream()
-                        .map(part -> SitePlan.part(site, near, part.window()))
-                        .toList(),
+                parts.stream().map(SiteParts.Part::drawing).toList(),
                 parts.stream().map(SiteParts.Part::words).toList(),
                 room);
         List<SitePlan.Piece> pieces = new ArrayList<>();
@@ -55,7 +53,11 @@ public final class SiteSheet {
         List<Drawing> pages = new ArrayList<>();
         Viewport whole = centred(subject, fitted(subject, pieces), "Site plan, north up: where each sheet lies");
         pages.add(sheet(subject, List.of(whole)).page("1 of " + count));
-        for (List<Viewport> views : sheets) pages.add(sheet(subject, views).page((pages.size() + 1) + " of " + count));
+        for (List<Viewport> views : sheets) {
+            List<Viewport> shown = new ArrayList<>(views);
+            shown.add(corner);
+            pages.add(sheet(subject, shown).page((pages.size() + 1) + " of " + count));
+        }
         return pages;
     }
 
