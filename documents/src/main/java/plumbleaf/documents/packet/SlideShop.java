@@ -6,12 +6,12 @@ import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.engine.design.FrameWelds;
 import plumbleaf.engine.gate.Hole;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberEnd;
 import plumbleaf.engine.gate.Sticks;
-import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.quantity.Length;
 
 /** What the shop cuts, drills and welds for a slide leaf. */
@@ -57,20 +57,11 @@ public final class SlideShop {
         paper.add(cut.table());
         drill(paper, subject, leaf);
         paper.heading("Welds");
-        Table.Builder welds = Table.with(
-                Column.left("At"),
-                Column.left("Kind"),
-                Column.right("Length"),
-                Column.right("Runs"),
-                Column.words("Where"));
-        for (Weld weld : leaf.welds())
-            welds.row(
-                    weld.joint(),
-                    weld.kind().words(),
-                    subject.inches(weld.length().inches()),
-                    Integer.toString(weld.runs()),
-                    weld.where());
-        paper.add(welds.table());
+        paper.add(WeldTable.of(subject, leaf));
+        paper.note("Fillets with legs of "
+                + subject.inches(FrameWelds.leg(leaf.make().tube()).inches())
+                + ", 70 ksi filler, as the strength is worked out. Joints are counted two to an upright from the end of the tail on, the lower first. Tack all corners, check both diagonals"
+                + " and that both rails are straight, then weld in turn from the middle out.");
         LeafShop.panels(paper, subject, leaf);
         LeafShop.galvanizing(paper, subject, leaf);
         return paper.paper();
