@@ -64,6 +64,7 @@ public final class Designs {
         findings.addAll(yard.spacingFindings());
         OwnPartFindings.of(job.parts()).ifPresent(findings::add);
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
+        findings.addAll(new SlideRoom(job, yard.layout(), gates).findings());
         findings.addAll(SiteRules.of(job, yard.ground(), yard.layout(), gates, quote.schedule(), standards));
         SoilBand.of(job.site().soil(), standards.soil())
                 .ifPresent(soil ->
