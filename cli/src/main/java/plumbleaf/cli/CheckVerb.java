@@ -12,6 +12,7 @@ import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.MetricWords;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.json.Json;
 
@@ -56,7 +57,12 @@ final class CheckVerb implements Callable<Integer> {
         answer.say("  " + contents(job));
         for (Finding gap : reading.gaps()) answer.say("  " + gap.message());
         Columns assumed = new Columns("lll");
-        for (Assumption one : job.assumed()) assumed.row(one.field(), one.value(), one.why());
+        MetricWords metric = MetricWords.keeping(List.of());
+        for (Assumption one : job.assumed())
+            assumed.row(
+                    one.field(),
+                    job.display().said(one.value(), metric),
+                    job.display().said(one.why(), metric));
         if (!assumed.isEmpty()) answer.say("Not said, so assumed:");
         answer.say(assumed.lines(2));
         return ExitCode.FINE;

@@ -16,12 +16,14 @@ import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.design.Hanging;
 import plumbleaf.engine.design.HangingAsked;
 import plumbleaf.engine.design.PickedGate;
+import plumbleaf.engine.design.TradeNames;
 import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.MetricWords;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
@@ -89,7 +91,7 @@ final class ChooseVerb implements Callable<Integer> {
                 .put("title", job.title())
                 .put("choices", choices, ResultFile::choice)
                 .build());
-        for (GateChoice choice : choices) answer.say(lines(choice));
+        for (GateChoice choice : choices) answer.say(said(job, lines(choice)));
         if (!out.isEmpty()) answer.say("Wrote " + out + ".");
         boolean all =
                 choices.stream().allMatch(choice -> choice.choice().cheapest().isPresent());
@@ -153,6 +155,11 @@ final class ChooseVerb implements Callable<Integer> {
     /** The search looks at tubes and at rods that run as they should; what a rod's file does not say is read as the search took it. */
     private static Node braces(Bracing bracing) {
         return bracing.match(tubes -> Json.count(tubes.count()), cross -> Json.text("x"), rod -> Json.text("rod"));
+    }
+
+    private List<String> said(Job job, List<String> lines) {
+        MetricWords metric = TradeNames.metric(styles.catalogueOf(file), PriceBook.none(""));
+        return lines.stream().map(line -> job.display().said(line, metric)).toList();
     }
 
     private static List<String> lines(GateChoice choice) {

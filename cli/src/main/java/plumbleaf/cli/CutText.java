@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
 
 /** Cut plans for a terminal: each bar with its pieces in sawing order, and the proof beside the cost. */
@@ -13,15 +14,15 @@ final class CutText {
 
     private CutText() {}
 
-    static List<String> lines(String name, CutPlan plan) {
+    static List<String> lines(String name, CutPlan plan, DisplayUnits units) {
         List<String> lines = new ArrayList<>();
         lines.add(name + ": " + plan.bars().size() + (plan.bars().size() == 1 ? " bar, " : " bars, ")
                 + plan.cost().text()
                 + (plan.proven()
                         ? ", proven least"
                         : ", at least " + plan.lowerBound().text() + " whatever the plan"));
-        lines.add("  kerf " + inches(plan.saw().kerfNm()) + ", end trim "
-                + inches(plan.saw().endTrimNm())
+        lines.add("  kerf " + inches(units, plan.saw().kerfNm()) + ", end trim "
+                + inches(units, plan.saw().endTrimNm())
                 + ", " + setUps(plan));
         List<List<CutBar>> alike = new ArrayList<>();
         for (CutBar bar : plan.bars()) {
@@ -29,7 +30,7 @@ final class CutText {
             if (!last.isEmpty() && cutAlike(last.get(0), bar)) last.add(bar);
             else alike.add(new ArrayList<>(List.of(bar)));
         }
-        for (List<CutBar> bars : alike) lines.addAll(bars(bars));
+        for (List<CutBar> bars : alike) lines.addAll(bars(bars, units));
         return lines;
     }
 
@@ -54,13 +55,14 @@ final class CutText {
     }
 
     /** Bars that are cut alike, once, with the marks of all their pieces. */
-    private static List<String> bars(List<CutBar> bars) {
+    private static List<String> bars(List<CutBar> bars, DisplayUnits units) {
         CutBar first = bars.get(0);
         List<String> lines = new ArrayList<>();
-        lines.add("  " + bars.size() + " x " + feet(first.lengthNm()) + (first.fromOffcut() ? " offcut, " : ", ")
+        lines.add("  " + bars.size() + " x " + units.length(first.lengthNm() / NM_PER_INCH)
+                + (first.fromOffcut() ? " offcut, " : ", ")
                 + (first.offcutNm() == 0
                         ? "used up"
-                        : inches(first.offcutNm()) + (first.offcutUsable() ? " left to keep" : " scrap")));
+                        : inches(units, first.offcutNm()) + (first.offcutUsable() ? " left to keep" : " scrap")));
         Columns cuts = new Columns("rrl");
         for (int i = 0; i < first.cuts().size(); i++) {
             List<String> marks = new ArrayList<>();
@@ -69,17 +71,18 @@ final class CutText {
                 marks.add(cut.piece() + (cut.flip() ? " (turned)" : ""));
             }
             long longPoint = first.cuts().get(i).longPointNm();
-            cuts.row(feet(longPoint), inches(longPoint), String.join(", ", marks));
+            cuts.row(
+                    units.length(longPoint / NM_PER_INCH),
+                    units == DisplayUnits.US ? inches(units, longPoint) : "",
+                    String.join(", ", marks));
         }
         lines.addAll(cuts.lines(4));
         return lines;
     }
 
-    private static String inches(long nanometres) {
-        return LengthText.inchesOnly(nanometres / NM_PER_INCH);
-    }
-
-    private static String feet(long nanometres) {
-        return LengthText.feetAndInches(nanometres / NM_PER_INCH);
+    /** As saw stops are set: whole inches beside the feet, or millimeters. */
+    private static String inches(DisplayUnits units, long nanometres) {
+        double inches = nanometres / NM_PER_INCH;
+        return units == DisplayUnits.US ? LengthText.inchesOnly(inches) : units.length(inches);
     }
 }

@@ -38,7 +38,8 @@ final class CutVerb implements Callable<Integer> {
         for (CutPlan plan : takeoff.cutPlans()) {
             if (!first) answer.say("");
             first = false;
-            answer.say(CutText.lines(takeoff.nameOf(plan), plan));
+            answer.say(CutText.lines(
+                    takeoff.nameOf(plan), plan, designed.design().job().display()));
         }
         if (takeoff.cutPlans().isEmpty()) answer.say(List.of("Nothing is cut from bars in this job."));
         designed.warn(answer);

@@ -75,7 +75,7 @@ final class DesignVerb implements Callable<Integer> {
             columns.row(
                     "leaf " + leaf.id(),
                     units.length(leaf.width()) + " wide, "
-                            + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet");
+                            + units.weight(leaf.weight().wet().pounds()) + " wet");
         boolean single = gate.plan().hangs().size() == 1;
         for (LeafHang hang : gate.plan().hangs())
             columns.row("clearance" + (single ? "" : " " + hang.id()), clearance(hang.swing(), units));
@@ -99,7 +99,7 @@ final class DesignVerb implements Callable<Integer> {
         columns.row(
                 "drop rod",
                 pair.rods() + " x " + pair.rod().rod().name() + ", "
-                        + DecimalText.whole(pair.rod().push().pounds()) + " lb "
+                        + units.force(pair.rod().push().pounds()) + " "
                         + units.length(pair.rod().exposed()) + " above its sleeve, "
                         + DecimalText.fixed(pair.rod().utilisation(), 2) + " of what it may");
         for (int at = 0; at < pair.rated().size(); at++)

@@ -8,10 +8,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import plumbleaf.engine.design.TradeNames;
 import plumbleaf.engine.finding.Finding;
-import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.MetricWords;
 import plumbleaf.engine.quantity.Parsed;
 import plumbleaf.engine.quantity.QuantityText;
 import plumbleaf.engine.takeoff.LoadList;
@@ -63,9 +64,12 @@ final class LoadVerb implements Callable<Integer> {
                 .put("loads", list.loads(), LoadVerb::json)
                 .put("cautions", Json.list(list.findings(), finding -> Json.text(finding.message())))
                 .build());
-        for (LoadList.Load load : list.loads()) answer.say(lines(load));
+        DisplayUnits units = designed.design().job().display();
+        MetricWords metric = TradeNames.metric(designed.design());
+        for (LoadList.Load load : list.loads()) answer.say(lines(load, units));
         for (Finding finding : list.findings())
-            answer.say("Caution: " + finding.message() + " (" + finding.basis().words() + ")");
+            answer.say(units.said(
+                    "Caution: " + finding.message() + " (" + finding.basis().words() + ")", metric));
         designed.warn(answer);
         return designed.exitCode();
     }
@@ -110,26 +114,22 @@ final class LoadVerb implements Callable<Integer> {
                 .build();
     }
 
-    private static List<String> lines(LoadList.Load load) {
+    private static List<String> lines(LoadList.Load load, DisplayUnits units) {
         List<String> out = new ArrayList<>();
         out.add(load.stage().key() + ": about "
-                + DecimalText.whole(load.weight().pounds()) + " lb"
-                + (load.longest().isZero() ? "" : ", longest " + feet(load.longest())));
+                + units.weight(load.weight().pounds())
+                + (load.longest().isZero() ? "" : ", longest " + units.length(load.longest())));
         Columns columns = new Columns("rlllr");
         for (LoadList.LoadLine line : load.lines())
             columns.row(
                     Long.toString(line.count()),
                     line.unit(),
                     line.what() + (LoadList.isHeavy(line) ? ", two people" : ""),
-                    line.longest().isZero() ? "" : feet(line.longest()),
-                    DecimalText.whole(line.weight().pounds()) + " lb");
+                    line.longest().isZero() ? "" : units.length(line.longest()),
+                    units.weight(line.weight().pounds()));
         out.addAll(columns.lines(2));
         out.add("  not in the truck by habit: " + String.join("; ", load.stage().tools()));
         out.add("");
         return out;
-    }
-
-    private static String feet(Length length) {
-        return LengthText.feetAndInches(length.inches());
     }
 }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.StockTake;
 import plumbleaf.engine.takeoff.Takeoff;
@@ -62,21 +63,22 @@ final class OrderVerb implements Callable<Integer> {
                 .put("title", designed.design().job().title())
                 .put("takeoff", Json.list(takeoff.lines(), ResultFile::takeoffLine))
                 .build());
+        DisplayUnits units = designed.design().job().display();
         boolean first = true;
         for (Map.Entry<String, List<TakeoffLine>> supplier :
                 OrderTables.bySupplier(takeoff).entrySet()) {
             if (!first) answer.say("");
             first = false;
-            answer.say(supplier(supplier.getKey(), supplier.getValue()));
+            answer.say(supplier(supplier.getKey(), supplier.getValue(), units));
         }
         answer.say(otherWays(takeoff));
         answer.say(fromYard(takeoff));
-        answer.say("Whole order about " + DecimalText.whole(takeoff.weight().pounds()) + " lb.");
+        answer.say("Whole order about " + units.weight(takeoff.weight().pounds()) + ".");
         designed.warn(answer);
         return designed.exitCode();
     }
 
-    private static List<String> supplier(String name, List<TakeoffLine> lines) {
+    private static List<String> supplier(String name, List<TakeoffLine> lines, DisplayUnits units) {
         List<String> out = new ArrayList<>();
         out.add(name);
         Columns columns = new Columns("rlllrl");
@@ -88,11 +90,11 @@ final class OrderVerb implements Callable<Integer> {
                     line.sold().unit().key(),
                     line.sold().name(),
                     line.item(),
-                    DecimalText.whole(line.weight().pounds()) + " lb",
+                    units.weight(line.weight().pounds()),
                     need(line));
         }
         out.addAll(columns.lines(2));
-        out.add("  about " + DecimalText.whole(weight) + " lb");
+        out.add("  about " + units.weight(weight));
         return out;
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import plumbleaf.documents.packet.GatePaper;
 import plumbleaf.documents.packet.PacketSubject;
 import plumbleaf.documents.packet.SlidePaper;
+import plumbleaf.documents.paper.Said;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PostDetail;
 import plumbleaf.documents.view.SagBar;
@@ -16,6 +17,7 @@ import plumbleaf.engine.design.HingeUse;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.design.PostDesign;
+import plumbleaf.engine.design.TradeNames;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Post;
@@ -44,6 +46,7 @@ public final class PacketSubjects {
                 List.of(design.quote().price()),
                 gusts(job, design),
                 design.findings(),
+                new Said(job.display(), TradeNames.metric(design)),
                 options);
     }
 

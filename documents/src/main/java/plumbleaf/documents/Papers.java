@@ -49,6 +49,7 @@ public final class Papers {
     private final PacketSubject subject;
     private final List<Part> parts = new ArrayList<>();
     private final List<PaperFile> drawings = new ArrayList<>();
+    private final List<Paper> texts = new ArrayList<>();
 
     /** One paper on its pages. */
     private record Part(String file, String title, List<Drawing> pages) {}
@@ -99,6 +100,13 @@ public final class Papers {
         Papers papers = new Papers(subject);
         papers.collect();
         return papers.parts.stream().flatMap(part -> part.pages.stream()).toList();
+    }
+
+    /** The papers that are text rather than drawings, in the words they are printed with. */
+    public static List<Paper> texts(PacketSubject subject) {
+        Papers papers = new Papers(subject);
+        papers.collect();
+        return List.copyOf(papers.texts);
     }
 
     private List<PaperFile> files() {
@@ -165,7 +173,9 @@ public final class Papers {
     }
 
     private List<Drawing> set(Paper paper) {
-        return Pages.of(paper, subject.options().size());
+        Paper said = subject.said().paper(paper);
+        texts.add(said);
+        return Pages.of(said, subject.options().size());
     }
 
     private void drawing(String file, Drawing drawing) {

@@ -93,7 +93,8 @@ public final class Samples {
                 List.of("brace to the low", "hinge corner"),
                 Look.note()));
         marks.add(new NorthArrow(Point.at(wide * 0.75, high * 0.8), 1.2, 0.7, Look.note()));
-        marks.add(ScaleBar.nearly(Point.at(-scale.real(1), -scale.real(3.2)), 2, scale));
+        marks.add(ScaleBar.nearly(
+                Point.at(-scale.real(1), -scale.real(3.2)), 2, scale, plumbleaf.engine.quantity.DisplayUnits.US));
         marks.add(new WeldMark(
                 Point.at(wide, high + rise),
                 Point.at(wide + scale.real(0.5), high + rise + scale.real(0.5)),

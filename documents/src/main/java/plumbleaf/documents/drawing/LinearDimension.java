@@ -48,7 +48,7 @@ public record LinearDimension(
     }
 
     /** Whether lettering and both arrows fit between the extension lines. */
-    static boolean fits(String text, double spanPaperIn) {
+    public static boolean fits(String text, double spanPaperIn) {
         return Lettering.width(text, Text.SMALL, Text.Weight.REGULAR) + 2 * Arrow.LONG_IN + 0.04 <= spanPaperIn;
     }
 

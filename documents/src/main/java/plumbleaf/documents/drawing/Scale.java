@@ -2,7 +2,9 @@ package plumbleaf.documents.drawing;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
 
 /**
  * How much smaller than life a drawing is.
@@ -35,8 +37,11 @@ public record Scale(double realPerPaper, String words) {
             new Scale(1200, "1\" = 100'"),
             new Scale(2400, "1\" = 200'"),
             new Scale(4800, "1\" = 400'"));
-    private static final List<Integer> METRIC =
-            List.of(1, 2, 5, 10, 15, 20, 25, 50, 75, 100, 150, 200, 250, 500, 1000, 2000, 5000);
+    /** Reduction scales of ISO 5455, and those between that shops and site plans have besides. */
+    private static final List<Scale> METRIC = Stream.of(
+                    1, 2, 5, 10, 20, 25, 50, 75, 100, 200, 250, 500, 1000, 2000, 5000)
+            .map(Scale::ratio)
+            .toList();
 
     private static final int MOST_HALVINGS = 10;
     private static final double INCHES_IN_A_FOOT = 12;
@@ -46,26 +51,39 @@ public record Scale(double realPerPaper, String words) {
             throw new IllegalArgumentException("A scale is above 0, was " + DecimalText.shortest(realPerPaper));
     }
 
+    private static List<Scale> usual(DisplayUnits units) {
+        return units == DisplayUnits.US ? US : METRIC;
+    }
+
     /** The largest usual scale at which something of this size fits the room on paper. */
-    public static Scale fitting(double realWidth, double realHeight, double paperWidth, double paperHeight) {
+    public static Scale fitting(
+            DisplayUnits units, double realWidth, double realHeight, double paperWidth, double paperHeight) {
         double least = Math.max(realWidth / paperWidth, realHeight / paperHeight);
-        return US.stream()
+        return usual(units).stream()
                 .filter(scale -> scale.realPerPaper >= least)
                 .findFirst()
                 .orElseGet(() -> ratio(least));
     }
 
+    /** The same in feet and inches. */
+    public static Scale fitting(double realWidth, double realHeight, double paperWidth, double paperHeight) {
+        return fitting(DisplayUnits.US, realWidth, realHeight, paperWidth, paperHeight);
+    }
+
     /** The first usual scale, from large to small, at which a drawing made for it fits a room on paper; where none does, the smallest halved until it fits. */
-    public static Drawing fitted(Function<Scale, Drawing> draw, double paperWidth, double paperHeight) {
-        Drawing drawing = draw.apply(US.get(1));
-        for (Scale scale : US.subList(1, US.size())) {
+    public static Drawing fitted(
+            DisplayUnits units, Function<Scale, Drawing> draw, double paperWidth, double paperHeight) {
+        List<Scale> scales = usual(units);
+        Drawing drawing = draw.apply(scales.get(1));
+        for (Scale scale : scales.subList(1, scales.size())) {
             drawing = draw.apply(scale);
             if (fits(drawing, paperWidth, paperHeight)) return drawing;
         }
-        double per = US.get(US.size() - 1).realPerPaper;
+        double per = scales.get(scales.size() - 1).realPerPaper;
         for (int halvings = 0; halvings < MOST_HALVINGS && !fits(drawing, paperWidth, paperHeight); halvings++) {
             per *= 2;
-            drawing = draw.apply(new Scale(per, "1\" = " + DecimalText.whole(per / INCHES_IN_A_FOOT) + "'"));
+            String feet = "1\" = " + DecimalText.whole(per / INCHES_IN_A_FOOT) + "'";
+            drawing = draw.apply(units == DisplayUnits.US ? new Scale(per, feet) : ratio(per));
         }
         return drawing;
     }
@@ -74,16 +92,9 @@ public record Scale(double realPerPaper, String words) {
         return drawing.paperWidthIn() <= paperWidth && drawing.paperHeightIn() <= paperHeight;
     }
 
-    /** As {@link #fitting}, from the metric row: 1 to 10, 1 to 20. */
-    public static Scale fittingMetric(double realWidth, double realHeight, double paperWidth, double paperHeight) {
-        double least = Math.max(realWidth / paperWidth, realHeight / paperHeight);
-        for (int each : METRIC) if (each >= least) return ratio(each);
-        return ratio(least);
-    }
-
     /** Any other scale, named by its ratio. */
     public static Scale ratio(double realPerPaper) {
-        return new Scale(realPerPaper, "1 : " + DecimalText.upTo(realPerPaper, 1));
+        return new Scale(realPerPaper, "1:" + DecimalText.upTo(realPerPaper, 1));
     }
 
     /** Real inches that take up so many inches on paper. */

@@ -28,6 +28,7 @@ import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.Assumption;
 import plumbleaf.engine.job.Site;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
@@ -119,6 +120,9 @@ public final class CalculationBook {
     private static void basis(Paper.Builder paper, PacketSubject subject) {
         Site site = subject.job().site();
         paper.heading("Basis");
+        if (subject.units() == DisplayUnits.METRIC)
+            paper.note("Each formula is worked in the US units of the clause it stands in; its result is"
+                    + " given in both. Everything else is metric, but for names by which things are sold.");
         Table.Builder table = Table.with(Column.left("What"), Column.words("Value"), Column.words("From"));
         table.row(
                 "Basis of design",
@@ -250,7 +254,8 @@ public final class CalculationBook {
         hangs.sag().ice().ifPresent(ice -> ice(paper, ice));
         double wide = Pages.columnWidth(subject.options().size()) - 0.3;
         paper.add(new Block.Picture(
-                SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide), "Sag budget against its limits"));
+                SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide, subject.units()),
+                "Sag budget against its limits"));
         freeBodies(paper, subject, gate, hangs);
         cases(paper, hangs);
         Table.Builder hinges = Table.with(
@@ -295,6 +300,7 @@ public final class CalculationBook {
                 .findFirst();
         if (dead.isEmpty() || gate.leaf().pins().size() < 2) return;
         Drawing bodies = Scale.fitted(
+                subject.units(),
                 scale -> FreeBody.of(gate.subject(), dead.get(), scale),
                 Pages.columnWidth(subject.options().size()),
                 FREE_BODY_HIGH_IN);

@@ -73,8 +73,8 @@ public final class ConcreteSheet {
         Table.Builder table =
                 Table.with(Column.words("Order one of the two"), Column.right("How much"), Column.words("With it"));
         table.row(
-                order.bags() + " bags of " + DecimalText.whole(BAG.weight().pounds()) + " lb",
-                DecimalText.whole(order.mixWeight().pounds()) + " lb",
+                order.bags() + " bags of " + subject.units().weight(BAG.weight().pounds()),
+                subject.units().weight(order.mixWeight().pounds()),
                 DecimalText.fixed(order.waterGallons(), 0) + " gallons of water, about "
                         + DecimalText.fixed(Math.max(0.5, order.bags() / BAGS_AN_HOUR), 1) + " hours to mix for two");
         table.row(

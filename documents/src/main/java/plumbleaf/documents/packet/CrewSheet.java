@@ -118,13 +118,13 @@ public final class CrewSheet {
                 tick,
                 id + "clear opening, three times",
                 subject.length(gate.subject().plan().shape().opening().inches()),
-                "1/4\" off");
+                subject.within(4) + " off");
         checks.rowAbout(
                 gate.id(),
                 tick,
                 id + "between the roller posts, center to center",
                 subject.length(gate.subject().plan().shape().spacing().inches()),
-                "1/4\" off");
+                subject.within(4) + " off");
         checks.rowAbout(
                 gate.id(),
                 tick,
@@ -240,25 +240,30 @@ public final class CrewSheet {
                 "\u2610",
                 id + "clear opening, three times",
                 subject.length(gate.subject().plan().opening().clear().inches()),
-                "1/4\" off");
+                subject.within(4) + " off");
         checks.rowAbout(
                 gate.id(),
                 "\u2610",
                 id + (gate.isPair() ? "gap at the hinges / between the leaves" : "gap at the hinges / at the latch"),
                 subject.inches(gate.asked().leaf().hingeGap().inches()) + " / "
                         + subject.inches(gate.asked().leaf().latchGap().inches()),
-                "1/8\" off");
+                subject.within(2) + " off");
         checks.rowAbout(
                 gate.id(),
                 "\u2610",
                 id + "under the leaf at the hinge, closed",
                 subject.inches(gate.asked().leaf().bottomGap().inches()),
-                "1/2\" off");
+                subject.within(8) + " off");
         drops(checks, subject, gate, id);
         rooms(checks, subject, gate, id);
         for (AsSetFit fit : gate.subject().plan().fits()) packers(checks, subject, gate, fit, id);
         if (gate.isPair())
-            checks.rowAbout(gate.id(), "\u2610", id + "tops of both leaves where they meet", "level", "1/4\" off");
+            checks.rowAbout(
+                    gate.id(),
+                    "\u2610",
+                    id + "tops of both leaves where they meet",
+                    "level",
+                    subject.within(4) + " off");
         gate.pair()
                 .ifPresent(pair -> checks.rowAbout(
                         gate.id(),

@@ -34,6 +34,7 @@ import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.AsSet;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 
@@ -58,6 +59,7 @@ public final class GateSheets {
     private static Drawing general(PacketSubject subject, GatePaper gate) {
         Box room = Sheet.room(subject.options().sheets(), true);
         return Scale.fitted(
+                subject.units(),
                 scale -> PairElevation.frames(
                         gate.subjects().get(0), gate.subjects().get(1), gate.active(), scale),
                 room.width() - 0.1,
@@ -69,6 +71,7 @@ public final class GateSheets {
         Box room = Sheet.room(subject.options().sheets(), true);
         double share = isSmall(subject) ? 1 : 1 - NOTES_SHARE;
         return Scale.fitted(
+                subject.units(),
                 scale -> GateElevation.shop(gate.subject(), scale),
                 room.width() * share - 0.1,
                 room.height() - Viewport.TITLE_IN - 0.1);
@@ -90,6 +93,7 @@ public final class GateSheets {
             int row = i / across;
             double top = room.maxY() - row * high;
             Drawing detail = Scale.fitted(
+                    subject.units(),
                     scale -> JointDetail.of(gate.subject(), kind, scale),
                     wide - 0.3,
                     Math.min(high - Viewport.TITLE_IN - 0.2, JOINT_HIGH));
@@ -136,6 +140,7 @@ public final class GateSheets {
         Drawing elevation = general(subject, gate);
         double split = room.maxY() - room.height() * PAIR_HIGH;
         Drawing swing = Scale.fitted(
+                subject.units(),
                 scale -> PairSwing.of(gate.subjects().get(0), gate.subjects().get(1), scale),
                 room.width() - 0.1,
                 split - room.minY() - Viewport.TITLE_IN - 0.1);
@@ -178,35 +183,41 @@ public final class GateSheets {
                 gate,
                 "Gate shop drawing",
                 elevation.scale().words(),
-                shopCautions(gate),
+                shopCautions(subject, gate),
                 List.of(Viewport.centred(elevation, room, "Frame from outside")),
                 List.of()));
-        plumbleaf.documents.typeset.Column notes =
-                plumbleaf.documents.typeset.Column.of(shopNotes(subject, gate), room.width() - 0.1);
+        plumbleaf.documents.typeset.Column notes = plumbleaf.documents.typeset.Column.of(
+                subject.said().blocks(shopNotes(subject, gate)), room.width() - 0.1);
         sheets.add(sheet(
                 subject,
                 gate,
                 "Gate shop notes",
                 "",
-                shopCautions(gate),
+                shopCautions(subject, gate),
                 List.of(),
                 notes.at(new Point(room.minX(), room.maxY()))));
         double high = room.height() / 2 - Viewport.TITLE_IN - 0.1;
         List<Drawing> drawings = new ArrayList<>();
         List<String> titles = new ArrayList<>();
-        drawings.add(Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), room.width(), high));
+        drawings.add(
+                Scale.fitted(subject.units(), scale -> GatePlanDetail.of(gate.subject(), scale), room.width(), high));
         titles.add("Plan at the lower hinge");
         double end = gate.leaf().outline().latchEdge().inches();
         Swing swing = gate.subject().swing();
         drawings.add(Scale.fitted(
-                scale -> SwingPlan.of(gate.mark(), swing, end, subject.units(), scale), room.width(), high));
+                subject.units(),
+                scale -> SwingPlan.of(gate.mark(), swing, end, subject.units(), scale),
+                room.width(),
+                high));
         titles.add("Swing from above, outside below");
         drawings.add(plain(ClearanceCurve.of(gate.mark(), swing, room.width() - 1.2, subject.units())));
         titles.add("Room under the leaf before it drops, as it opens");
         for (GatePaper.Hangs hangs : gate.hangs()) {
-            drawings.add(plain(SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), room.width() - 0.4)));
+            drawings.add(
+                    plain(SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), room.width() - 0.4, subject.units())));
             titles.add("What the latch corner loses");
             drawings.add(Scale.fitted(
+                    subject.units(),
                     scale -> DeflectedLeaf.of(
                             gate.mark(), hangs.sag(), gate.leaf().hand().hinge(), scale),
                     room.width(),
@@ -259,10 +270,11 @@ public final class GateSheets {
         double split = room.minX() + room.width() * (1 - NOTES_SHARE);
         Box left = new Box(room.minX(), room.minY(), split - 0.1, room.maxY());
         double wide = room.maxX() - split - 0.1;
-        List<? extends Block> blocks = shopNotes(subject, gate);
+        List<Block> blocks = subject.said().blocks(shopNotes(subject, gate));
         plumbleaf.documents.typeset.Column notes = plumbleaf.documents.typeset.Column.of(blocks, wide);
         double over = room.height() - notes.highIn() - Viewport.TITLE_IN - 0.2;
-        Drawing plan = Scale.fitted(scale -> GatePlanDetail.of(gate.subject(), scale), wide, Math.max(over, 2.1));
+        Drawing plan = Scale.fitted(
+                subject.units(), scale -> GatePlanDetail.of(gate.subject(), scale), wide, Math.max(over, 2.1));
         Box top = new Box(
                 split + 0.1, room.maxY() - plan.paperHeightIn() - Viewport.TITLE_IN - 0.05, room.maxX(), room.maxY());
         List<Mark> loose = new ArrayList<>(notes.at(new Point(split + 0.1, top.minY() - 0.05)));
@@ -270,17 +282,17 @@ public final class GateSheets {
                 named(gate) + ", shop drawing",
                 subject.options().sheets(),
                 true,
-                subject.block(gate, "Gate shop drawing", elevation.scale().words(), shopCautions(gate)),
+                subject.block(gate, "Gate shop drawing", elevation.scale().words(), shopCautions(subject, gate)),
                 List.of(
                         Viewport.centred(elevation, left, "Frame from outside"),
                         Viewport.centred(plan, top, "Plan at the lower hinge")),
                 loose);
     }
 
-    private static List<String> shopCautions(GatePaper gate) {
+    private static List<String> shopCautions(PacketSubject subject, GatePaper gate) {
         List<String> cautions = new ArrayList<>();
         double pounds = gate.leaf().weight().wet().pounds();
-        cautions.add("The leaf weighs " + DecimalText.whole(pounds) + " lb wet: "
+        cautions.add("The leaf weighs " + subject.units().weight(pounds) + " wet: "
                 + (pounds > 100 ? "two people or a hoist lift it." : "keep hands out of the hinge gap."));
         cautions.add("No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the"
                 + " bath.");
@@ -321,18 +333,19 @@ public final class GateSheets {
         List<Length> diagonals = leaf.outline().diagonals();
         Table.Builder checks =
                 Table.with(Column.words("Check before welding out"), Column.right("Size"), Column.left("Within"));
-        checks.row("diagonal A to C", subject.length(diagonals.get(0).inches()), "1/8\"");
-        checks.row("diagonal B to D", subject.length(diagonals.get(1).inches()), "1/8\"");
-        checks.row("out to out", subject.length(leaf.width().inches()), "1/16\"");
-        checks.row("flat, corner to corner", "0\"", "1/8\"");
+        checks.row("diagonal A to C", subject.length(diagonals.get(0).inches()), subject.within(2));
+        checks.row("diagonal B to D", subject.length(diagonals.get(1).inches()), subject.within(2));
+        checks.row("out to out", subject.length(leaf.width().inches()), subject.within(1));
+        checks.row("flat, corner to corner", subject.inches(0), subject.within(2));
         blocks.add(checks.table());
         double cog = leaf.weight().centreOfGravity().r().inches()
                 - leaf.outline().corners().get(0).r().inches();
         double cogUp = leaf.weight().centreOfGravity().z().inches()
                 - leaf.outline().corners().get(0).z().inches();
         blocks.add(Block.Paragraph.of("Weight "
-                + DecimalText.whole(leaf.weight().wet().pounds()) + " lb wet, "
-                + DecimalText.whole(leaf.weight().dry().pounds()) + " lb dry. Center of gravity " + subject.length(cog)
+                + subject.units().weight(leaf.weight().wet().pounds()) + " wet, "
+                + subject.units().weight(leaf.weight().dry().pounds()) + " dry. Center of gravity "
+                + subject.length(cog)
                 + " from the hinge edge, " + subject.length(cogUp) + " above the lower hinge corner."));
         if (leaf.outline().crest().isCurved())
             blocks.add(Block.Paragraph.of(LeafShop.curve(leaf, inches -> subject.length(inches))));
@@ -341,9 +354,10 @@ public final class GateSheets {
                     camber(subject, hangs.sag().byTime().camber().inches()) + " Hang it blocked "
                             + subject.length(hangs.sag().hangAllowance().inches())
                             + " high; it comes down that much when the blocks go."));
-        blocks.add(Block.Paragraph.of(
-                "Heights are from the lower hinge corner of the outline, A. Sizes within 1/16\" (common practice, no"
-                        + " source). Finish: as the order says; keep zinc and paint off hinge bores and threads."));
+        blocks.add(
+                Block.Paragraph.of(
+                        "Heights are from the lower hinge corner of the outline, A. Sizes within " + subject.within(1)
+                                + " (common practice, no source). Finish: as the order says; keep zinc and paint off hinge bores and threads."));
         if (gate.asked().asSet().isEmpty())
             blocks.add(new Block.Blank(List.of("Opening: top", "middle", "bottom", "by, date"), 0.30));
         for (AsSetFit fit : gate.subject().plan().fits())
@@ -364,7 +378,8 @@ public final class GateSheets {
 
     private static String camber(PacketSubject subject, double inches) {
         return inches < 1.0 / 32
-                ? "The jig needs no camber: the leaf alone sags less than 1/32\"."
+                ? "The jig needs no camber: the leaf alone sags less than "
+                        + (subject.units() == DisplayUnits.US ? "1/32\"." : "1 mm.")
                 : "Build the jig with the latch corner high by " + subject.length(inches) + ", the leaf's own sag.";
     }
 
@@ -391,6 +406,7 @@ public final class GateSheets {
         double end = gate.leaf().outline().latchEdge().inches();
         double topHigh = room.height() * 0.55;
         Drawing plan = Scale.fitted(
+                subject.units(),
                 scale -> SwingPlan.of(gate.mark(), swing, end, subject.units(), scale),
                 half,
                 topHigh - Viewport.TITLE_IN);
@@ -403,7 +419,7 @@ public final class GateSheets {
         viewports.add(unscaled(curve, curveRoom, "Room under the leaf before it drops, as it opens"));
         double x = room.maxX() - half;
         for (GatePaper.Hangs hangs : gate.hangs()) {
-            Drawing bar = SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), half - 0.4);
+            Drawing bar = SagBar.of(gate.mark(), hangs.sag(), hangs.limits(), half - 0.4, subject.units());
             Drawing links = chain(gate, hangs, half - 0.4);
             double barFoot = room.maxY() - bar.paperHeightIn() - Viewport.TITLE_IN - 0.2;
             double linksFoot = room.minY();
@@ -412,6 +428,7 @@ public final class GateSheets {
             viewports.add(unscaled(
                     links, new Box(x, linksFoot, room.maxX(), linksTop), "Load path: how far each link is used"));
             Drawing bent = Scale.fitted(
+                    subject.units(),
                     scale -> DeflectedLeaf.of(
                             gate.mark(), hangs.sag(), gate.leaf().hand().hinge(), scale),
                     half,

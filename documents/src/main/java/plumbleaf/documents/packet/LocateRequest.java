@@ -38,6 +38,7 @@ public final class LocateRequest {
         paper.heading("What they ask").add(answers.table());
         paper.heading("Paint this white");
         Drawing sketch = Scale.fitted(
+                subject.units(),
                 scale -> WhiteLines.of(subject.job(), subject.layout().runs(), scale),
                 Pages.columnWidth(subject.options().size()),
                 SKETCH_HIGH_IN);

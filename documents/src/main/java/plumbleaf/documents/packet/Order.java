@@ -34,7 +34,7 @@ public final class Order {
                         .computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>())
                         .add(line);
         for (Map.Entry<String, List<TakeoffLine>> supplier : suppliers.entrySet())
-            supplier(paper, supplier.getKey(), supplier.getValue());
+            supplier(paper, subject, supplier.getKey(), supplier.getValue());
         if (!takeoff.taken().isEmpty())
             paper.say("Not ordered, taken out of the yard: "
                     + String.join(
@@ -56,8 +56,10 @@ public final class Order {
         return unit + (unit.endsWith("x") ? "es" : "s");
     }
 
-    private static String holds(TakeoffLine line) {
+    private static String holds(PacketSubject subject, TakeoffLine line) {
         boolean single = line.sold().of() == NetUnit.PIECES && line.sold().contents() == 1;
+        if (line.sold().of().key().equals("lb"))
+            return subject.units().weight(line.sold().contents());
         return single
                 ? ""
                 : DecimalText.upTo(line.sold().contents(), 2) + " "
@@ -82,7 +84,7 @@ public final class Order {
         return line.need().day().value().map(day -> day + ", " + work).orElse(work);
     }
 
-    private static void supplier(Paper.Builder paper, String supplier, List<TakeoffLine> lines) {
+    private static void supplier(Paper.Builder paper, PacketSubject subject, String supplier, List<TakeoffLine> lines) {
         paper.heading(supplier.isEmpty() ? "Supplier to be named" : supplier);
         Table.Builder table = Table.with(
                 Column.tick("Got"),
@@ -103,7 +105,7 @@ public final class Order {
                     unit(line),
                     line.sold().name(),
                     line.item(),
-                    holds(line),
+                    holds(subject, line),
                     swap(line),
                     need(line),
                     DecimalText.whole(line.weight().pounds()));

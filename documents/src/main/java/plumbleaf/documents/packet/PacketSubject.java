@@ -8,6 +8,7 @@ import plumbleaf.documents.drawing.Letterhead;
 import plumbleaf.documents.drawing.TitleBlock;
 import plumbleaf.documents.mark.LinkCode;
 import plumbleaf.documents.paper.Paper;
+import plumbleaf.documents.paper.Said;
 import plumbleaf.documents.view.PlacedGate;
 import plumbleaf.documents.view.PostDetail;
 import plumbleaf.documents.view.Site;
@@ -22,7 +23,9 @@ import plumbleaf.engine.job.LocateTicket;
 import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.pricing.Price;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.Takeoff;
 
@@ -34,6 +37,7 @@ import plumbleaf.engine.takeoff.Takeoff;
  * @param takeoff what is ordered; empty where the job has no price book
  * @param load    what goes on the truck, day by day; empty where the job has no price book
  * @param gusts   one sentence for each run and gate: the gust its build is rated for
+ * @param said    the units in which all of it is said
  */
 public record PacketSubject(
         Job job,
@@ -49,6 +53,7 @@ public record PacketSubject(
         List<Price> price,
         List<String> gusts,
         List<Finding> findings,
+        Said said,
         PaperOptions options) {
     public PacketSubject {
         posts = List.copyOf(posts);
@@ -79,6 +84,13 @@ public record PacketSubject(
     /** Room under a leaf: {@code 1-1/8"}, or {@code strikes, 2-7/8" short}. */
     public String room(double inches) {
         return inches < 0 ? "strikes, " + inches(-inches) + " short" : inches(inches);
+    }
+
+    /** How far off is still good, in sixteenths; on a metric job the round millimetres below: 1/16 in. is 1.5 mm there, 1/8 in. 3 mm. */
+    public String within(int sixteenths) {
+        return units() == DisplayUnits.US
+                ? LengthText.inchesOnly(sixteenths / 16.0)
+                : DecimalText.upTo(sixteenths * 1.5, 1) + " mm";
     }
 
     public String date() {
@@ -175,7 +187,7 @@ public record PacketSubject(
         if (mustFix()) all.add("MUST FIX: this design does not pass. See the findings in the calculation book.");
         all.addAll(cautions);
         all.add("Local code governs. This is no approval; a licensed engineer reviews where one is required.");
-        return new TitleBlock(issuer(), about, title, mark, revision, date(), scale, hand, release, all);
+        return new TitleBlock(issuer(), about, title, mark, revision, date(), scale, hand, release, said.words(all));
     }
 
     /** When digging is allowed, or that no ticket is given. */

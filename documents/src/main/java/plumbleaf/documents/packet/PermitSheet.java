@@ -46,6 +46,7 @@ public final class PermitSheet {
         line(paper, subject);
         rules(paper, subject);
         Drawing plan = Scale.fitted(
+                subject.units(),
                 scale -> SitePlan.of(subject.site().unshot(), scale),
                 Pages.columnWidth(subject.options().size()),
                 PLAN_HIGH_IN);

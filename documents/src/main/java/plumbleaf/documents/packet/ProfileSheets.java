@@ -35,19 +35,19 @@ public final class ProfileSheets {
         List<Drawing> strips = new ArrayList<>();
         for (RunLayout run : subject.layout().runs()) {
             if (run.posts().size() < 2) continue;
-            Scale scale = scale(run, room.width());
+            Scale scale = scale(subject, run, room.width());
             strips.addAll(fitting(subject, run, scale, room.width()));
         }
         return List.copyOf(strips);
     }
 
-    private static Scale scale(RunLayout run, double wideIn) {
+    private static Scale scale(PacketSubject subject, RunLayout run, double wideIn) {
         double length = run.line().line().length().inches();
         double pitch = length / (run.posts().size() - 1);
         double chosen = SCALES.get(0);
         for (double per : SCALES)
             if (length > MANY_STRIPS * chosen * (wideIn - BAND_SIDES_IN) && pitch / per >= COLUMN_IN) chosen = per;
-        return Scale.fitting(1, 1, 1 / chosen, 1 / chosen);
+        return Scale.fitting(subject.units(), 1, 1, 1 / chosen, 1 / chosen);
     }
 
     /** Cut at the nearest posts a strip may come out longer than its share: then the shares are made smaller until every strip has room. */

@@ -101,7 +101,7 @@ public final class Proposal {
                         : ""));
         double wide = Pages.columnWidth(subject.options().size());
         paper.add(new Block.Picture(
-                Scale.fitted(scale -> picture(gate, scale), wide, PICTURE_HIGH_IN),
+                Scale.fitted(subject.units(), scale -> picture(gate, scale), wide, PICTURE_HIGH_IN),
                 "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings,"
                         + " and initial below."));
         paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));

@@ -31,7 +31,7 @@ final class SiteParts {
 
     /** The scale at which posts have room for their names. */
     static Scale scale(Site site) {
-        return Scale.fitting(site.pitchIn(), site.pitchIn(), PITCH_IN, PITCH_IN);
+        return Scale.fitting(site.job().display(), site.pitchIn(), site.pitchIn(), PITCH_IN, PITCH_IN);
     }
 
     /** From post to post along every run, as far each time as the room on the sheet reaches, names included. */

@@ -22,7 +22,10 @@ public final class SiteSheet {
     private static Drawing fitted(PacketSubject subject, List<SitePlan.Piece> pieces) {
         Box room = Sheet.room(subject.options().sheets(), true);
         return Scale.fitted(
-                scale -> SitePlan.of(subject.site(), scale, pieces), room.width(), room.height() - Viewport.TITLE_IN);
+                subject.units(),
+                scale -> SitePlan.of(subject.site(), scale, pieces),
+                room.width(),
+                room.height() - Viewport.TITLE_IN);
     }
 
     public static List<Drawing> pages(PacketSubject subject) {
@@ -36,7 +39,7 @@ public final class SiteSheet {
     private static List<Drawing> inPieces(PacketSubject subject) {
         Site site = subject.site();
         Scale near = SiteParts.scale(site);
-        Drawing legend = SitePlan.legend(near);
+        Drawing legend = SitePlan.legend(near, site.job().display());
         Box all = Sheet.room(subject.options().sheets(), true);
         Box room = new Box(all.minX(), all.minY() + legend.paperHeightIn(), all.maxX(), all.maxY());
         Viewport corner = new Viewport(legend, new Point(all.maxX() - legend.paperWidthIn(), all.minY()), "");

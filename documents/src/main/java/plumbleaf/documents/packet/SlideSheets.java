@@ -26,6 +26,7 @@ public final class SlideSheets {
     public static Drawing drawing(PacketSubject subject, SlidePaper gate) {
         Box room = Sheet.room(subject.options().sheets(), true);
         return Scale.fitted(
+                subject.units(),
                 scale -> SlideElevation.shop(gate.subject(), scale),
                 room.width() - 0.1,
                 room.height() * ELEVATION_SHARE - Viewport.TITLE_IN);
@@ -41,6 +42,7 @@ public final class SlideSheets {
         Drawing elevation = drawing(subject, gate);
         double split = room.maxY() - room.height() * ELEVATION_SHARE;
         Drawing way = Scale.fitted(
+                subject.units(),
                 scale -> SlideWay.of(gate.subject(), scale),
                 room.width() - 0.1,
                 split - room.minY() - Viewport.TITLE_IN - 0.1);
@@ -65,10 +67,11 @@ public final class SlideSheets {
         Box room = Sheet.room(subject.options().sheets(), true);
         double split = room.minX() + room.width() * SECTION_SHARE;
         Drawing section = Scale.fitted(
+                subject.units(),
                 scale -> SlideSection.of(gate.subject(), scale),
                 split - room.minX() - 0.2,
                 room.height() - Viewport.TITLE_IN - 0.1);
-        Column notes = Column.of(notes(subject, gate), room.maxX() - split - 0.2);
+        Column notes = Column.of(subject.said().blocks(notes(subject, gate)), room.maxX() - split - 0.2);
         return sheet(
                 subject,
                 gate,

@@ -16,7 +16,6 @@ import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.engine.gate.Leaf;
-import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HingeForce;
 
@@ -143,10 +142,10 @@ public final class FreeBody {
                     foot.plus(-half + i * half / 2 - scale.real(0.08), -scale.real(0.1)),
                     Look.thin(Layer.GROUND)));
         labels.keepFree(Box.of(foot.plus(-half, -scale.real(0.1)), foot.plus(half, 0)));
-        double moment = forces.hingePost().momentAlong().poundInches() / 12;
+        double moment = forces.hingePost().momentAlong().poundInches();
         label(
                 foot.plus(0, -scale.real(0.1)),
-                "M " + DecimalText.whole(Math.abs(moment)) + " lb-ft, "
+                "M " + gate.units().moment(Math.abs(moment)) + ", "
                         + (moment >= 0 ? "leans to the latch" : "leans from the latch"),
                 -Math.PI / 2);
     }
@@ -169,7 +168,7 @@ public final class FreeBody {
                 gate.length(cog)));
     }
 
-    private static String pounds(String letter, double pounds) {
-        return letter + " " + DecimalText.whole(pounds) + " lb";
+    private String pounds(String letter, double pounds) {
+        return letter + " " + gate.units().force(pounds);
     }
 }

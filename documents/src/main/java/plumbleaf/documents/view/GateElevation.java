@@ -37,7 +37,6 @@ import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.gate.WeldKind;
-import plumbleaf.engine.quantity.DecimalText;
 
 /**
  * A leaf between its posts, from outside. As a shop drawing it shows the bare frame with ordinates from the lower hinge corner of the
@@ -371,25 +370,29 @@ public final class GateElevation {
         for (Member member : leaf.members()) {
             Balloon balloon = null;
             for (double share : List.of(0.36, 0.64, 0.5, 0.26, 0.74, 0.16, 0.84)) {
-                for (int side : List.of(1, -1)) {
-                    Balloon tried = balloon(member, share, side * inwardSide(member));
-                    Box covers = Box.of(tried.middle(), tried.middle()).grown(reach);
-                    if (balloon == null && taken.stream().noneMatch(covers::overlaps)) balloon = tried;
-                }
+                for (double away : List.of(0.32, 0.5))
+                    for (int side : List.of(1, -1)) {
+                        Balloon tried = balloon(member, share, side * inwardSide(member), away);
+                        Box covers = Box.of(tried.middle(), tried.middle()).grown(reach);
+                        if (balloon == null && taken.stream().noneMatch(covers::overlaps)) balloon = tried;
+                    }
             }
-            Balloon placed = balloon == null ? balloon(member, 0.36, inwardSide(member)) : balloon;
+            Balloon placed = balloon == null ? balloon(member, 0.36, inwardSide(member), 0.32) : balloon;
             taken.add(Box.of(placed.middle(), placed.middle()).grown(reach));
             marks.add(placed);
         }
     }
 
-    private Balloon balloon(Member member, double share, int side) {
+    private Balloon balloon(Member member, double share, int side, double awayIn) {
         Point from = outside.at(member.from());
         Point to = outside.at(member.to());
         Point at = from.shareOf(share, to);
         double way = from.direction(to) + side * outside.rightward() * Math.PI / 2.6;
         return new Balloon(
-                at.towards(way, scale.real(0.32)), at, mark(member), Look.note().of(member.id()));
+                at.towards(way, scale.real(awayIn)),
+                at,
+                mark(member),
+                Look.note().of(member.id()));
     }
 
     /** Which side of a member, walked from its first end, lies within the frame: 1 left as seen with the hinges on the left. */
@@ -416,7 +419,7 @@ public final class GateElevation {
         for (Mark mark : List.copyOf(marks))
             if (mark instanceof Balloon balloon)
                 labels.keepFree(Box.of(balloon.middle(), balloon.middle()).grown(scale.real(Balloon.RADIUS_IN)));
-        String text = DecimalText.whole(leaf.weight().wet().pounds()) + " lb";
+        String text = gate.units().weight(leaf.weight().wet().pounds());
         marks.addAll(labels.beside(at, text, -0.9, look));
     }
 

@@ -8,6 +8,7 @@ import plumbleaf.documents.drawing.DimensionRows;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Layer;
 import plumbleaf.documents.drawing.Lettering;
+import plumbleaf.documents.drawing.LinearDimension;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
@@ -154,7 +155,8 @@ public final class PairElevation {
         double from = leaf.leaf().outline().corners().get(bottom).z().inches();
         double to = leaf.leaf().outline().corners().get(top).z().inches();
         double post = leaf.parts().hingePost().width().inches();
-        double line = atLeft ? a.hingeFaceR() - post - scale.real(0.45) : xb(b.hingeFaceR()) + post + scale.real(0.45);
+        double off = scale.real(LinearDimension.fits(leaf.length(to - from), scale.paper(to - from)) ? 0.45 : 1.05);
+        double line = atLeft ? a.hingeFaceR() - post - off : xb(b.hingeFaceR()) + post + off;
         marks.addAll(new DimensionRows(atLeft ? DimensionRows.Side.LEFT : DimensionRows.Side.RIGHT, line, scale)
                 .add(
                         new Point(x, up + from),

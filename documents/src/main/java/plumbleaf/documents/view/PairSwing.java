@@ -16,8 +16,15 @@ public final class PairSwing {
     public static Drawing of(GateSubject a, GateSubject b, Scale scale) {
         List<Mark> marks = new ArrayList<>(leaf(List.of(), a, scale));
         double pins = a.plan().opening().clear().inches() + a.hingeFaceR() + b.hingeFaceR();
-        marks.addAll(Shifted.by(leaf(lettering(marks, pins, scale), b, scale), pins, 0, scale));
+        List<Mark> other = leaf(lettering(marks, pins, scale), b, scale);
+        marks.addAll(
+                Shifted.by(other.stream().filter(mark -> !saysOutside(mark)).toList(), pins, 0, scale));
         return Drawing.of("Pair " + a.plan().gate() + ", swing from above", scale, marks);
+    }
+
+    /** One word for both is enough. */
+    private static boolean saysOutside(Mark mark) {
+        return mark instanceof Text words && words.text().equals("outside");
     }
 
     /** Where the first leaf's words stand, as the second one sees them from its own pin. */

@@ -17,7 +17,7 @@ import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Spread;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
-import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.sag.GateSag;
 
@@ -39,7 +39,7 @@ public final class SagBar {
 
     private record Piece(String words, double inches, Material material) {}
 
-    public static Drawing of(String gate, GateSag sag, List<Limit> limits, double wideIn) {
+    public static Drawing of(String gate, GateSag sag, List<Limit> limits, double wideIn, DisplayUnits units) {
         List<Piece> pieces = List.of(
                 new Piece("leaf", sag.byCause().leaf().inches(), Material.STEEL_FACE),
                 new Piece("hinges give", sag.byCause().hingeFlex().inches(), Material.SHADE),
@@ -73,10 +73,10 @@ public final class SagBar {
                         Look.thin(Layer.CHART).of(gate)));
             middles.add(x + wide / 2);
             first.add(piece.words);
-            second.add(inches(piece.inches));
+            second.add(units.movement(piece.inches));
             widths.add(Math.max(
                     Lettering.width(piece.words, Text.SMALL, Text.Weight.REGULAR),
-                    Lettering.width(inches(piece.inches), Text.SMALL, Text.Weight.REGULAR)));
+                    Lettering.width(units.movement(piece.inches), Text.SMALL, Text.Weight.REGULAR)));
             x += wide;
         }
         List<Double> places = Spread.within(middles, widths, 0.12, 0, wideIn);
@@ -92,12 +92,12 @@ public final class SagBar {
                     .centred()
                     .bold());
         }
-        limits(marks, limits, hung, perInch);
-        marks.add(Text.small(new Point(0, BAR_IN + 0.07), "when the blocks are pulled " + inches(hung)));
+        limits(marks, limits, hung, perInch, units);
+        marks.add(Text.small(new Point(0, BAR_IN + 0.07), "when the blocks are pulled " + units.movement(hung)));
         return Drawing.of("Gate " + gate + ", sag budget", Scale.FULL, marks);
     }
 
-    private static void limits(List<Mark> marks, List<Limit> limits, double hung, double perInch) {
+    private static void limits(List<Mark> marks, List<Limit> limits, double hung, double perInch, DisplayUnits units) {
         List<Limit> sorted = new ArrayList<>(limits);
         sorted.sort(java.util.Comparator.comparingDouble(limit -> limit.at.inches()));
         double row = BAR_IN + 0.36 + 0.17 * sorted.size();
@@ -105,7 +105,7 @@ public final class SagBar {
             double at = (hung + limit.at.inches()) * perInch;
             marks.add(Stroke.line(
                     new Point(at, -0.03), new Point(at, row), new Look(Layer.CHART, LineKind.VISIBLE, Ink.INK, "")));
-            String words = "limit after hanging: " + limit.words + " " + inches(limit.at.inches());
+            String words = "limit after hanging: " + limit.words + " " + units.movement(limit.at.inches());
             double wide = Lettering.width(words, Text.SMALL, Text.Weight.REGULAR);
             boolean left = at > wide + 0.1;
             marks.add(Text.small(new Point(at + (left ? -0.06 : 0.06), row - 0.03), words)
@@ -113,10 +113,6 @@ public final class SagBar {
                     .clearing());
             row -= 0.17;
         }
-    }
-
-    private static String inches(double value) {
-        return DecimalText.fixed(value, 3) + " in.";
     }
 
     private static Look hair() {

@@ -43,6 +43,7 @@ import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -104,14 +105,14 @@ public final class SitePlan {
     }
 
     /** North and the scale, for a sheet of pieces. */
-    public static Drawing legend(Scale scale) {
+    public static Drawing legend(Scale scale, DisplayUnits units) {
         Point middle = new Point(0, 0);
         return Drawing.of(
                 "North and scale",
                 scale,
                 List.of(
                         new NorthArrow(middle, Math.PI / 2, 0.8, Look.note()),
-                        ScaleBar.nearly(middle.plus(scale.real(-3.2), scale.real(-0.3)), 2.4, scale)));
+                        ScaleBar.nearly(middle.plus(scale.real(-3.2), scale.real(-0.3)), 2.4, scale, units)));
     }
 
     /** What lies within a window of the site, with the name of every post; north and scale are the sheet's to show. */
@@ -538,7 +539,8 @@ public final class SitePlan {
     private void furniture() {
         Box box = Drawing.of("", scale, marks).frame();
         marks.add(new NorthArrow(northPlace(box), Math.PI / 2, 0.8, Look.note()));
-        marks.add(ScaleBar.nearly(new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale));
+        marks.add(ScaleBar.nearly(
+                new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale, job.display()));
         if (shots().isEmpty()) return;
         marks.add(Text.small(
                 new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.62)),

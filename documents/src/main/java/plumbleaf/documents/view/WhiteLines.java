@@ -144,6 +144,9 @@ public final class WhiteLines {
                 0.7,
                 Look.note()));
         marks.add(ScaleBar.nearly(
-                new Point(so.frame().minX() + scale.real(0.15), so.frame().minY() - scale.real(0.3)), 1.8, scale));
+                new Point(so.frame().minX() + scale.real(0.15), so.frame().minY() - scale.real(0.3)),
+                1.8,
+                scale,
+                job.display()));
     }
 }

@@ -87,7 +87,7 @@ public final class Designs {
                 choices,
                 quote,
                 rated(posts, gates, yard.railGust()),
-                priced);
+                TradeNames.said(priced, job.display(), catalogue, book));
     }
 
     /** The weakest of all links. */

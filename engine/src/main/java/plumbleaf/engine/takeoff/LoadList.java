@@ -174,7 +174,7 @@ public record LoadList(List<Load> loads, Truck truck) {
                         load.stage().key() + ": the load is "
                                 + DecimalText.whole(load.weight().pounds())
                                 + " lb and the truck takes "
-                                + DecimalText.whole(truck.payload().pounds()) + ", so " + trips
+                                + DecimalText.whole(truck.payload().pounds()) + " lb, so " + trips
                                 + " trips; or have it delivered."));
             if (!truck.carries(load.longest()))
                 findings.add(caution(
@@ -184,7 +184,7 @@ public record LoadList(List<Load> loads, Truck truck) {
                                 + " ft, and bed and overhang together are "
                                 + DecimalText.upTo(
                                         truck.bed().plus(truck.overhang()).inFeet(), 1)
-                                + ". Have it delivered, or cut before loading."));
+                                + " ft. Have it delivered, or cut before loading."));
         }
         if (truck.assumed() && !loads.isEmpty())
             findings.add(

@@ -254,7 +254,8 @@ final class Pictures {
                                         new SagBar.Limit(
                                                 "good hang", hung.limits().release()),
                                         new SagBar.Limit("latch", hung.limits().latch())),
-                                HALF_IN),
+                                HALF_IN,
+                                design.job().display()),
                         false));
         }
         return pictures;
