@@ -257,6 +257,7 @@ class StrangersAtEveryDoorTest {
                 Map.entry("room", List.of(Room.values()).stream().map(Room::key).toList()),
                 Map.entry("name", papers),
                 Map.entry("revision", List.of("1")),
+                Map.entry("thing", List.of("G1")),
                 Map.entry("book", List.of("example-2027")),
                 Map.entry("chapter", List.of("index", "nowhere")),
                 Map.entry("table", List.of("materials.csv")),

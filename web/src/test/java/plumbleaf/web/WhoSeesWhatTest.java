@@ -147,6 +147,7 @@ class WhoSeesWhatTest {
                                 List.of(Room.values()).stream().map(Room::key).toList()),
                         Map.entry("name", papers),
                         Map.entry("revision", List.of("1", "2")),
+                        Map.entry("thing", List.of("G1")),
                         Map.entry("book", List.of("example-2027")),
                         Map.entry("chapter", List.of("index", "money", "nowhere")),
                         Map.entry("table", List.of("materials.csv", "history.csv")),

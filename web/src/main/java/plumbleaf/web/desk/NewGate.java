@@ -19,6 +19,7 @@ import plumbleaf.web.room.DocumentText;
  */
 final class NewGate {
     private static final String TITLE = "title";
+    private static final String DISPLAY = "display";
     private static final String CUSTOMER = "site.customer";
     private static final String ADDRESS = "site.address";
     private static final String OPENING = "gates[0].opening";
@@ -52,6 +53,16 @@ final class NewGate {
                 new Choice("rock", "rock"));
         return List.of(
                 field(TITLE, "Name of the job", Unit.WORDS, "", errors),
+                new Field(
+                        DISPLAY,
+                        "Measured in",
+                        said(DISPLAY),
+                        false,
+                        Unit.WORDS,
+                        List.of(new Choice("us", "feet and inches"), new Choice("metric", "millimeters")),
+                        "",
+                        "a number without a unit is inches, or millimeters",
+                        problem(DISPLAY, errors)),
                 field(CUSTOMER, "Customer", Unit.WORDS, "", errors),
                 field(ADDRESS, "Address", Unit.WORDS, "", errors),
                 field(OPENING, "Clear opening between the posts", Unit.INCHES, "the only one that is needed", errors),
@@ -80,9 +91,8 @@ final class NewGate {
     String document() {
         boolean left = !said(HAND).startsWith("right");
         boolean in = !said(HAND).endsWith("out");
-        Length opening = LengthText.lengthOnScreen(said(OPENING), DisplayUnits.US)
-                .value()
-                .orElse(Length.feet(4));
+        Length opening =
+                LengthText.lengthOnScreen(said(OPENING), units()).value().orElse(Length.feet(4));
         DocumentText text = DocumentText.of(base(opening, left, in));
         if (!said(HAND).isEmpty())
             text = text.with("gates[0].hinge", DocumentText.quoted(left ? "left" : "right"))
@@ -95,11 +105,11 @@ final class NewGate {
     /** What goes into the file as it was typed; heights that were left open stay level with the hinge foot. */
     private Map<String, String> answers() {
         Map<String, String> answers = new LinkedHashMap<>();
-        for (String path : List.of(TITLE, CUSTOMER, ADDRESS, SOIL))
+        for (String path : List.of(TITLE, DISPLAY, CUSTOMER, ADDRESS, SOIL))
             if (!said(path).isEmpty()) answers.put(path, said(path));
-        answers.put(OPENING, Unit.INCHES.complete(said(OPENING)));
+        answers.put(OPENING, Unit.INCHES.in(units()).complete(said(OPENING)));
         for (String path : List.of(HEIGHT, GAP, AT_LATCH, AT_45, AT_90))
-            if (!said(path).isEmpty()) answers.put(path, Unit.INCHES.complete(said(path)));
+            if (!said(path).isEmpty()) answers.put(path, Unit.INCHES.in(units()).complete(said(path)));
         return answers;
     }
 
@@ -137,8 +147,12 @@ final class NewGate {
         return LengthText.exact(Math.rint(inches * SIXTEENTHS) / SIXTEENTHS);
     }
 
+    private DisplayUnits units() {
+        return said(DISPLAY).equals("metric") ? DisplayUnits.METRIC : DisplayUnits.US;
+    }
+
     private Field field(String path, String label, Unit unit, String note, List<InputError> errors) {
-        return new Field(path, label, said(path), false, unit, List.of(), "", note, problem(path, errors));
+        return new Field(path, label, said(path), false, unit.in(units()), List.of(), "", note, problem(path, errors));
     }
 
     private static String problem(String path, List<InputError> errors) {

@@ -118,12 +118,27 @@ class PeopleDoor {
 
     @GetMapping("/audit")
     ResponseEntity<String> audit(HttpServletRequest request) {
+        Map<String, String> names = namesBySignIn();
         List<Table.Line> lines = audit.latest(LINES).stream()
-                .map(line -> new Table.Line("", List.of(line.who(), line.what(), line.about(), Moment.of(line.at()))))
+                .map(line -> new Table.Line(
+                        "",
+                        List.of(
+                                names.getOrDefault(line.who(), line.who()),
+                                line.what(),
+                                names.getOrDefault(line.about(), line.about()),
+                                Moment.of(line.at()))))
                 .toList();
         Table table = new Table("Latest first", List.of("Who", "What", "About", "When"), lines);
         return pages.html(
                 HttpStatus.OK, "audit.jte", Map.of("frame", pages.frame(request, "Who did what"), "lines", table));
+    }
+
+    /** People are told by their name, whether a line was written at the door or at their work. */
+    private Map<String, String> namesBySignIn() {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (PersonLine line : people.all())
+            names.put(line.person().signIn(), line.person().name());
+        return names;
     }
 
     private ResponseEntity<String> changed(HttpServletRequest request, boolean done) {

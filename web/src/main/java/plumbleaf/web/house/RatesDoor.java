@@ -106,8 +106,14 @@ class RatesDoor {
                         Integer.toString(rate.records()),
                         DecimalText.upTo(rate.book().hours(), DIGITS),
                         DecimalText.upTo(rate.median(), DIGITS),
-                        DecimalText.upTo(rate.low(), DIGITS) + " and " + DecimalText.upTo(rate.high(), DIGITS) + ", "
-                                + DecimalText.whole(rate.coverage() * 100) + "% sure",
+                        between(rate),
                         words));
+    }
+
+    /** One record, or several alike, make no span; so nothing is said of how sure it is. */
+    private static String between(LearnedRate rate) {
+        if (rate.records() < 2 || rate.coverage() <= 0) return "not yet: one record is no span";
+        return DecimalText.upTo(rate.low(), DIGITS) + " and " + DecimalText.upTo(rate.high(), DIGITS) + ", "
+                + DecimalText.whole(rate.coverage() * 100) + "% sure";
     }
 }

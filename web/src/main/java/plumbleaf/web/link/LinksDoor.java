@@ -113,6 +113,8 @@ class LinksDoor {
                         job.title(),
                         "papers",
                         papers,
+                        "mustFix",
+                        answers.mustFix(job),
                         "usual",
                         USUAL,
                         "links",

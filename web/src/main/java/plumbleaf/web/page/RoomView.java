@@ -37,9 +37,17 @@ public record RoomView(
      *
      * @param hand the hand sketch of the job's gate; empty before hinge and swing are said
      * @param handWords the same in words
+     * @param metric whether lengths are shown and typed in millimeters
      */
     public record JobHead(
-            String id, String title, long version, boolean undo, boolean redo, String hand, String handWords) {}
+            String id,
+            String title,
+            long version,
+            boolean undo,
+            boolean redo,
+            String hand,
+            String handWords,
+            boolean metric) {}
 
     /**
      * Two people changed one job.

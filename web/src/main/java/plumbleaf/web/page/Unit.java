@@ -1,6 +1,8 @@
 package plumbleaf.web.page;
 
 import java.util.Optional;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.LengthText;
 
 /** The unit that a bare number takes on a screen, because the screen shows it beside the field. */
 public enum Unit {
@@ -34,6 +36,23 @@ public enum Unit {
     public String complete(String typed) {
         String text = typed.strip();
         return text.matches("[-+]?(\\d+[ -])?\\d*([./]\\d+)?") && !text.isEmpty() ? text + ending : text;
+    }
+
+    /** The same in a job of those units: lengths are typed and shown in millimeters, whatever the file writes. */
+    public Unit in(DisplayUnits units) {
+        boolean length = this == INCHES || this == FEET;
+        return length && units == DisplayUnits.METRIC ? MILLIMETRES : this;
+    }
+
+    /**
+     * A length of the file as a job of those units shows it; anything else as it stands. What was written in the units shown keeps its own
+     * form, so that nothing is rounded by being looked at.
+     */
+    public String shown(String written, DisplayUnits units) {
+        if (this != INCHES && this != FEET) return written;
+        boolean metric = written.strip().endsWith("m");
+        if (metric == (units == DisplayUnits.METRIC)) return written;
+        return LengthText.offset(written).value().map(units::length).orElse(written);
     }
 
     public static Optional<Unit> of(String name) {

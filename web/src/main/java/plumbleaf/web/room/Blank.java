@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.web.page.Unit;
 
 /**
@@ -59,8 +60,9 @@ record Blank(String key, String label, Kind kind) {
         }
 
         /** What may stand there. */
-        String hint() {
-            return hint;
+        String hint(DisplayUnits units) {
+            boolean length = this == FEET || this == INCHES;
+            return length ? unit().in(units).shown() : hint;
         }
 
         boolean isPicked() {
@@ -85,34 +87,35 @@ record Blank(String key, String label, Kind kind) {
             };
         }
 
-        private String json(String value) {
+        private String json(String value, DisplayUnits units) {
             return switch (this) {
                 case DATE, WORDS, PICKED, MAYBE, TURN, SIDED, LINES, ORDER -> DocumentText.quoted(value);
                 case YES -> value.equals("true") ? value : DocumentText.quoted(value);
                 case NUMBER -> FIGURE.matcher(value).matches() ? value : DocumentText.quoted(value);
                 case MONEY -> DocumentText.quoted(dollars(value));
                 case SHARE -> DocumentText.quoted(value.endsWith("%") ? value : value + "%");
-                case FEET, INCHES, DEGREES -> DocumentText.quoted(unit().complete(value));
+                case FEET, INCHES, DEGREES ->
+                    DocumentText.quoted(unit().in(units).complete(value));
                 case EDITS -> texts(value.split("[;\\n]", -1));
                 case IDS -> texts(value.split("[,;\\s]+", -1));
                 case ROWS -> rows(value);
-                case POINTS -> points(value);
+                case POINTS -> points(value, units);
             };
         }
     }
 
     /** An item of a list as JSON: what was typed, and nothing where nothing was. */
-    static String item(List<Blank> blanks, Map<String, String> typed, String id) {
+    static String item(List<Blank> blanks, Map<String, String> typed, String id, DisplayUnits units) {
         Map<String, List<String>> objects = new LinkedHashMap<>();
         List<String> members = new ArrayList<>();
         if (!id.isEmpty()) members.add("\"id\": " + DocumentText.quoted(id));
         for (Blank blank : blanks) {
             String value = typed.getOrDefault(blank.key(), "").strip();
-            if (blank.key().equals(ITSELF)) return blank.kind().json(value);
+            if (blank.key().equals(ITSELF)) return blank.kind().json(value, units);
             if (value.isEmpty()) continue;
             int dot = blank.key().indexOf('.');
             String member = DocumentText.quoted(blank.key().substring(dot + 1)) + ": "
-                    + blank.kind().json(value);
+                    + blank.kind().json(value, units);
             if (dot < 0) members.add(member);
             else
                 objects.computeIfAbsent(blank.key().substring(0, dot), key -> new ArrayList<>())
@@ -152,7 +155,7 @@ record Blank(String key, String label, Kind kind) {
     }
 
     /** A point a line, east before north; what has no comma is kept whole, for the job's reader to refuse with its place. */
-    private static String points(String value) {
+    private static String points(String value, DisplayUnits units) {
         List<String> points = new ArrayList<>();
         for (String line : value.split("\\R", -1)) {
             if (line.isBlank()) continue;
@@ -160,8 +163,10 @@ record Blank(String key, String label, Kind kind) {
             String east = comma < 0 ? line : line.substring(0, comma);
             String north = comma < 0 ? "" : line.substring(comma + 1);
             List<String> members = new ArrayList<>();
-            members.add("\"east\": " + DocumentText.quoted(Unit.FEET.complete(east)));
-            if (!north.isBlank()) members.add("\"north\": " + DocumentText.quoted(Unit.FEET.complete(north)));
+            members.add("\"east\": " + DocumentText.quoted(Unit.FEET.in(units).complete(east)));
+            if (!north.isBlank())
+                members.add(
+                        "\"north\": " + DocumentText.quoted(Unit.FEET.in(units).complete(north)));
             points.add(object(members));
         }
         return "[" + String.join(", ", points) + "]";

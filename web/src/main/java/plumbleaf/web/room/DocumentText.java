@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumbleaf.engine.quantity.DisplayUnits;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.databind.json.JsonMapper;
@@ -48,6 +49,28 @@ public record DocumentText(String text, JsonPlace root) {
             at = next;
         }
         return out.toString();
+    }
+
+    /** What a person reads and types lengths in. */
+    DisplayUnits units() {
+        return value("display").orElse("us").equals("metric") ? DisplayUnits.METRIC : DisplayUnits.US;
+    }
+
+    /** Whether anything stands there. */
+    boolean has(String path) {
+        return find(FieldPath.of(path)).isPresent();
+    }
+
+    /** What stands there as it is written. */
+    Optional<String> json(String path) {
+        return find(FieldPath.of(path)).map(place -> text.substring(place.start(), place.end()));
+    }
+
+    /** The keys of the object there, in their order; none where there is no object. */
+    List<String> keys(String path) {
+        return find(FieldPath.of(path))
+                .map(place -> List.copyOf(place.members().keySet()))
+                .orElse(List.of());
     }
 
     /** How many things the list there holds; none where there is no list. */

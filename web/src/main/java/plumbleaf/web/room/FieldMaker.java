@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plumbleaf.engine.job.Assumption;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Unit;
@@ -12,10 +13,12 @@ import plumbleaf.web.page.Unit;
 final class FieldMaker {
     private final DocumentText text;
     private final Typed typed;
+    private final DisplayUnits units;
     private final Map<String, Assumption> assumed = new LinkedHashMap<>();
 
     FieldMaker(DocumentText text, List<Assumption> assumptions, Typed typed) {
         this.text = text;
+        this.units = text.units();
         this.typed = typed;
         for (Assumption assumption : assumptions) assumed.put(assumption.field(), assumption);
     }
@@ -30,14 +33,24 @@ final class FieldMaker {
 
     /** @param ifOpen what an empty field means where nothing is assumed for it */
     Field choice(String path, String label, Unit unit, String of, List<Choice> choices, String ifOpen) {
+        Unit in = unit.in(units);
         if (path.equals(typed.path()))
-            return new Field(path, label, typed.value(), false, unit, choices, of, "", typed.problem());
+            return new Field(path, label, typed.value(), false, in, choices, of, "", typed.problem());
         if (text.value(path).isPresent())
-            return new Field(path, label, text.value(path).get(), false, unit, choices, of, "", "");
+            return new Field(path, label, unit.shown(text.value(path).get(), units), false, in, choices, of, "", "");
         Assumption taken = assumed.get(path);
         if (taken != null)
-            return new Field(path, label, taken.value(), true, unit, choices, of, "assumed: " + taken.why(), "");
-        return new Field(path, label, "", true, unit, choices, of, ifOpen, "");
+            return new Field(
+                    path,
+                    label,
+                    unit.shown(taken.value(), units),
+                    true,
+                    in,
+                    choices,
+                    of,
+                    "assumed: " + taken.why(),
+                    "");
+        return new Field(path, label, "", true, in, choices, of, ifOpen, "");
     }
 
     /** Whether something is assumed there. */

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import plumbleaf.documents.PaperFile;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.result.ResultFile;
 import plumbleaf.web.store.StoredJob;
@@ -34,6 +36,14 @@ public class JobAnswers {
     /** The options of a job to tick, and what those of these ids come to together. */
     public Ticked ticked(StoredJob job, List<String> ids) {
         return bench.ticked(bench.open(job, Typed.NOTHING), ids);
+    }
+
+    /** What must still be put right in a job before anybody is asked to accept it, in words; nothing where nothing must. */
+    public List<String> mustFix(StoredJob job) {
+        return bench.open(job, Typed.NOTHING).findings().stream()
+                .filter(finding -> finding.severity() == Severity.MUST_FIX)
+                .map(Finding::message)
+                .toList();
     }
 
     public String document(StoredJob job, Sight sight) {

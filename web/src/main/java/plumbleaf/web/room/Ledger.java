@@ -454,14 +454,14 @@ enum Ledger {
                     blank.label(),
                     blank.kind().input(),
                     mine ? typed.form().getOrDefault(blank.key(), "") : "",
-                    blank.kind().hint(),
+                    blank.kind().hint(opened.text().units()),
                     choices(blank, opened)));
         return new Entry(place, heading, words, shown, isForHands(), mine ? typed.problem() : "");
     }
 
     /** The job with one more item. */
     DocumentText added(DocumentText text, String place, Map<String, String> typed) {
-        String item = Blank.item(blanks, typed, ids.isEmpty() ? "" : nextId(text));
+        String item = Blank.item(blanks, typed, ids.isEmpty() ? "" : nextId(text), text.units());
         return text.appended(place, item);
     }
 

@@ -30,7 +30,7 @@ final class LegCurve {
         List<String> members = new ArrayList<>();
         for (int i = 0; i < parts.length; i++)
             members.add(DocumentText.quoted(KEYS.get(i)) + ": "
-                    + DocumentText.quoted(UNITS.get(i).complete(parts[i])));
+                    + DocumentText.quoted(UNITS.get(i).in(text.units()).complete(parts[i])));
         return text.without(leg + ".length")
                 .without(leg + ".taped")
                 .with(path, "{ " + String.join(", ", members) + " }");

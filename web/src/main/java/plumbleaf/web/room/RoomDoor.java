@@ -1,9 +1,10 @@
 package plumbleaf.web.room;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.net.URI;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -13,12 +14,9 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
-import plumbleaf.web.page.Pages;
 import plumbleaf.web.page.Room;
-import plumbleaf.web.page.RoomView;
 import plumbleaf.web.page.Unit;
-import plumbleaf.web.people.WhoIsThere;
-import plumbleaf.web.store.JobId;
+import plumbleaf.web.room.RoomAnswers.Asked;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.Saving;
 import plumbleaf.web.store.StoredJob;
@@ -32,25 +30,28 @@ import plumbleaf.web.store.StoredJob;
 class RoomDoor {
     private final JobStore store;
     private final Rooms rooms;
-    private final Pages pages;
-    private final WhoIsThere who;
+    private final RoomAnswers answers;
+    private final OwnBuilds builds;
 
-    RoomDoor(JobStore store, Rooms rooms, Pages pages, WhoIsThere who) {
+    RoomDoor(JobStore store, Rooms rooms, RoomAnswers answers, OwnBuilds builds) {
         this.store = store;
         this.rooms = rooms;
-        this.pages = pages;
-        this.who = who;
+        this.answers = answers;
+        this.builds = builds;
     }
 
     @GetMapping
     ResponseEntity<String> job(@PathVariable String id) {
-        return to(open(id), Room.GATES);
+        return RoomAnswers.to(answers.open(id), Room.GATES);
     }
 
     @GetMapping("/{room}")
     ResponseEntity<String> room(HttpServletRequest request, @PathVariable String id, @PathVariable String room) {
-        StoredJob job = open(id);
-        return shown(request, HttpStatus.OK, rooms.view(roomOf(room), job, Typed.NOTHING, sight(request)));
+        StoredJob job = answers.open(id);
+        return answers.shown(
+                request,
+                HttpStatus.OK,
+                rooms.view(RoomAnswers.roomOf(room), job, Typed.NOTHING, answers.sight(request)));
     }
 
     /** One value: typed, picked or dragged. Empty takes it out of the job. */
@@ -64,7 +65,7 @@ class RoomDoor {
             @RequestParam(defaultValue = "WORDS") String unit,
             @RequestParam String value) {
         Unit shown = Unit.of(unit).orElse(Unit.WORDS);
-        return change(request, id, roomOf(room), version, List.of(new Edit(path, shown, value)));
+        return change(request, id, RoomAnswers.roomOf(room), version, List.of(new Edit(path, shown, value)));
     }
 
     /** What one value would come to, asked while something is dragged: nothing is kept. */
@@ -76,15 +77,19 @@ class RoomDoor {
             @RequestParam long version,
             @RequestParam String path,
             @RequestParam String value) {
-        StoredJob job = open(id);
+        StoredJob job = answers.open(id);
         if (job.version() != version)
             return ResponseEntity.status(HttpStatus.CONFLICT).build();
         return rooms.apply(job, new Edit(path, Unit.WORDS, value))
                 .match(
-                        fine -> shown(
+                        fine -> answers.shown(
                                 request,
                                 HttpStatus.OK,
-                                rooms.view(roomOf(room), job.withDocument(fine.text()), Typed.NOTHING, sight(request))),
+                                rooms.view(
+                                        RoomAnswers.roomOf(room),
+                                        job.withDocument(fine.text()),
+                                        Typed.NOTHING,
+                                        answers.sight(request))),
                         refused -> ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT)
                                 .build());
     }
@@ -103,40 +108,59 @@ class RoomDoor {
         } catch (IllegalArgumentException noEdit) {
             throw new ResponseStatusException(HttpStatus.BAD_REQUEST, "Not a remedy", noEdit);
         }
-        return change(request, id, roomOf(room), version, asked);
+        return change(request, id, RoomAnswers.roomOf(room), version, asked);
     }
 
-    /** One more item of a list: hours, a bill, an option. */
+    /** One more item of a list: hours, a bill, an option; or a build of the house kept, used, forgotten. */
     @PostMapping("/{room}/write-down")
     ResponseEntity<String> writeDown(
             HttpServletRequest request,
             @PathVariable String id,
             @PathVariable String room,
             @RequestParam Map<String, String> typed) {
-        Ledger ledger = Ledger.of(typed.getOrDefault("list", ""))
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.BAD_REQUEST, "No such list"));
-        if (sight(request) != Sight.EVERYTHING && !ledger.isForHands())
+        String list = typed.getOrDefault("list", "");
+        Optional<BuildForm> build = BuildForm.of(list);
+        if (build.isPresent()) return build(request, answers.open(id), RoomAnswers.roomOf(room), build.get(), typed);
+        Ledger ledger =
+                Ledger.of(list).orElseThrow(() -> new ResponseStatusException(HttpStatus.BAD_REQUEST, "No such list"));
+        if (answers.sight(request) != Sight.EVERYTHING && !ledger.isForHands())
             throw new ResponseStatusException(HttpStatus.FORBIDDEN);
-        StoredJob job = open(id);
-        long version = versionOf(typed);
-        if (job.version() != version) return answer(request, roomOf(room), store.stale(job.id()), "", Unit.WORDS, "");
+        StoredJob job = answers.open(id);
+        Asked asked = Asked.whole(versionOf(typed));
+        if (job.version() != asked.version()) return answers.stale(request, job, RoomAnswers.roomOf(room), asked);
         return rooms.written(job, ledger, typed)
                 .match(
-                        fine -> answer(
+                        fine -> answers.saved(
                                 request,
-                                roomOf(room),
-                                store.edit(job.id(), version, fine.title(), fine.text(), fine.what(), me(request)),
-                                "",
-                                Unit.WORDS,
-                                ""),
-                        refused -> shown(
+                                RoomAnswers.roomOf(room),
+                                store.edit(
+                                        job.id(),
+                                        asked.version(),
+                                        fine.title(),
+                                        fine.text(),
+                                        fine.what(),
+                                        answers.me(request)),
+                                asked),
+                        refused -> answers.refused(
                                 request,
-                                HttpStatus.UNPROCESSABLE_CONTENT,
-                                rooms.view(
-                                        roomOf(room),
-                                        job,
-                                        new Typed(refused.path(), "", refused.problem(), typed),
-                                        sight(request))));
+                                job,
+                                RoomAnswers.roomOf(room),
+                                new Typed(refused.path(), "", refused.problem(), typed)));
+    }
+
+    private ResponseEntity<String> build(
+            HttpServletRequest request, StoredJob job, Room room, BuildForm form, Map<String, String> typed) {
+        if (answers.sight(request) != Sight.EVERYTHING) throw new ResponseStatusException(HttpStatus.FORBIDDEN);
+        Asked asked = Asked.whole(versionOf(typed));
+        if (job.version() != asked.version()) return answers.stale(request, job, room, asked);
+        String name = typed.getOrDefault("name", "").strip();
+        return form.done(builds, rooms, job, name, answers.me(request))
+                .match(
+                        fine -> fine.text().equals(job.document())
+                                ? answers.now(request, job, room)
+                                : answers.kept(request, job, room, asked, fine),
+                        refused -> answers.refused(
+                                request, job, room, new Typed(form.list(), "", refused.problem(), typed)));
     }
 
     private static long versionOf(Map<String, String> typed) {
@@ -150,30 +174,22 @@ class RoomDoor {
     /** The prices as they are now, written into the job. */
     @PostMapping("/money/keep-prices")
     ResponseEntity<String> keepPrices(HttpServletRequest request, @PathVariable String id, @RequestParam long version) {
-        return prices(request, id, version, true);
+        return whole(request, id, Room.MONEY, version, job -> rooms.withPrices(job, true));
     }
 
     /** Back to the price book as it stands. */
     @PostMapping("/money/take-new-prices")
     ResponseEntity<String> takeNewPrices(
             HttpServletRequest request, @PathVariable String id, @RequestParam long version) {
-        return prices(request, id, version, false);
-    }
-
-    private ResponseEntity<String> prices(HttpServletRequest request, String id, long version, boolean kept) {
-        StoredJob job = open(id);
-        if (job.version() != version) return answer(request, Room.MONEY, store.stale(job.id()), "", Unit.WORDS, "");
-        return kept(request, job, Room.MONEY, version, new Edit("", Unit.WORDS, ""), rooms.withPrices(job, kept));
+        return whole(request, id, Room.MONEY, version, job -> rooms.withPrices(job, false));
     }
 
     /** What every run costs fitted each way: nothing in the job changes. */
     @PostMapping("/line/price-fits")
     ResponseEntity<String> priceFits(HttpServletRequest request, @PathVariable String id) {
-        StoredJob job = open(id);
+        StoredJob job = answers.open(id);
         rooms.priceFits(job);
-        return isLive(request)
-                ? shown(request, HttpStatus.OK, rooms.view(Room.LINE, job, Typed.NOTHING, sight(request)))
-                : to(job, Room.LINE);
+        return answers.now(request, job, Room.LINE);
     }
 
     /** A shot to be filled in. */
@@ -183,9 +199,7 @@ class RoomDoor {
             @PathVariable String id,
             @PathVariable String room,
             @RequestParam long version) {
-        StoredJob job = open(id);
-        Edited edited = rooms.withNewShot(job);
-        return kept(request, job, roomOf(room), version, new Edit("", Unit.WORDS, ""), edited);
+        return whole(request, id, RoomAnswers.roomOf(room), version, rooms::withNewShot);
     }
 
     /** A pull test to be filled in. */
@@ -197,9 +211,18 @@ class RoomDoor {
             @RequestParam long version,
             @RequestParam String gate,
             @RequestParam String post) {
-        StoredJob job = open(id);
-        Edited edited = rooms.withNewPull(job, gate, post);
-        return kept(request, job, roomOf(room), version, new Edit("", Unit.WORDS, ""), edited);
+        return whole(request, id, RoomAnswers.roomOf(room), version, job -> rooms.withNewPull(job, gate, post));
+    }
+
+    /** The same gate or run once more, beside the first. */
+    @PostMapping("/{room}/copy/{thing}")
+    ResponseEntity<String> copy(
+            HttpServletRequest request,
+            @PathVariable String id,
+            @PathVariable String room,
+            @PathVariable String thing,
+            @RequestParam long version) {
+        return whole(request, id, RoomAnswers.roomOf(room), version, job -> rooms.withCopy(job, thing));
     }
 
     @PostMapping("/{room}/undo")
@@ -208,8 +231,8 @@ class RoomDoor {
             @PathVariable String id,
             @PathVariable String room,
             @RequestParam long version) {
-        Saving saving = store.undo(open(id).id(), version, me(request));
-        return answer(request, roomOf(room), saving, "", Unit.WORDS, "");
+        Saving saving = store.undo(answers.open(id).id(), version, answers.me(request));
+        return answers.saved(request, RoomAnswers.roomOf(room), saving, Asked.whole(version));
     }
 
     @PostMapping("/{room}/redo")
@@ -218,86 +241,25 @@ class RoomDoor {
             @PathVariable String id,
             @PathVariable String room,
             @RequestParam long version) {
-        Saving saving = store.redo(open(id).id(), version, me(request));
-        return answer(request, roomOf(room), saving, "", Unit.WORDS, "");
+        Saving saving = store.redo(answers.open(id).id(), version, answers.me(request));
+        return answers.saved(request, RoomAnswers.roomOf(room), saving, Asked.whole(version));
     }
 
     private ResponseEntity<String> change(
             HttpServletRequest request, String id, Room room, long version, List<Edit> edits) {
-        StoredJob job = open(id);
+        StoredJob job = answers.open(id);
         Edit edit = edits.get(0);
-        if (job.version() != version) {
-            Saving stale = store.stale(job.id());
-            return answer(request, room, stale, edit.path(), edit.unit(), edit.value());
-        }
-        return kept(request, job, room, version, edit, rooms.apply(job, edits));
+        Asked asked = new Asked(version, edit.path(), edit.unit(), edit.value());
+        if (job.version() != version) return answers.stale(request, job, room, asked);
+        return answers.kept(request, job, room, asked, rooms.apply(job, edits));
     }
 
-    private ResponseEntity<String> kept(
-            HttpServletRequest request, StoredJob job, Room room, long version, Edit edit, Edited edited) {
-        return edited.match(
-                fine -> answer(
-                        request,
-                        room,
-                        store.edit(job.id(), version, fine.title(), fine.text(), fine.what(), me(request)),
-                        edit.path(),
-                        edit.unit(),
-                        edit.value()),
-                refused -> shown(
-                        request,
-                        HttpStatus.UNPROCESSABLE_CONTENT,
-                        rooms.view(
-                                room,
-                                job,
-                                new Typed(refused.path(), edit.value(), refused.problem()),
-                                sight(request))));
-    }
-
-    private ResponseEntity<String> answer(
-            HttpServletRequest request, Room room, Saving saving, String path, Unit unit, String mine) {
-        return saving.match(
-                saved -> isLive(request)
-                        ? shown(request, HttpStatus.OK, rooms.view(room, saved.now(), Typed.NOTHING, sight(request)))
-                        : to(saved.now(), room),
-                stale -> {
-                    String theirs = stale.who() + ": " + stale.what();
-                    String now = rooms.valueAt(stale.now(), path);
-                    RoomView view = rooms.view(room, stale.now(), Typed.NOTHING, sight(request))
-                            .withConflict(new RoomView.Conflict(path, unit.name(), theirs, now, mine));
-                    return shown(request, HttpStatus.CONFLICT, view);
-                });
-    }
-
-    private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, RoomView view) {
-        String title = view.room().word() + " \u00b7 " + view.job().title();
-        Map<String, Object> values = Map.of("frame", pages.frame(request, title), "view", view);
-        return pages.html(status, isLive(request) ? "inside.jte" : "room.jte", values);
-    }
-
-    private static boolean isLive(HttpServletRequest request) {
-        return request.getHeader("X-Live") != null;
-    }
-
-    private StoredJob open(String id) {
-        if (!JobId.isOne(id)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
-        return store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
-    }
-
-    private static Room roomOf(String key) {
-        return Room.of(key).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
-    }
-
-    private Sight sight(HttpServletRequest request) {
-        return Sight.of(who.person(request.getUserPrincipal()).role());
-    }
-
-    private String me(HttpServletRequest request) {
-        return who.person(request.getUserPrincipal()).name();
-    }
-
-    private static ResponseEntity<String> to(StoredJob job, Room room) {
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create("/jobs/" + job.id() + "/" + room.key()))
-                .build();
+    /** A change to the job as a whole, which sets no single place. */
+    private ResponseEntity<String> whole(
+            HttpServletRequest request, String id, Room room, long version, Function<StoredJob, Edited> how) {
+        StoredJob job = answers.open(id);
+        Asked asked = Asked.whole(version);
+        if (job.version() != version) return answers.stale(request, job, room, asked);
+        return answers.kept(request, job, room, asked, how.apply(job));
     }
 }

@@ -1,11 +1,13 @@
 package plumbleaf.web.room;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Entry;
 import plumbleaf.web.page.Field;
@@ -32,8 +34,10 @@ public class Rooms {
 
     private final Bench bench;
     private final PaperShelf shelf;
+    private final OwnBuilds builds;
 
-    Rooms(Bench bench, PaperShelf shelf) {
+    Rooms(Bench bench, PaperShelf shelf, OwnBuilds builds) {
+        this.builds = builds;
         this.bench = bench;
         this.shelf = shelf;
     }
@@ -57,8 +61,8 @@ public class Rooms {
         Opened opened = bench.open(job, typed);
         List<Panel> panels = switch (room) {
             case GROUND -> GroundRoom.panels(opened);
-            case LINE -> LineRoom.panels(opened, bench.fitPrices(opened));
-            case GATES -> GatesRoom.panels(opened);
+            case LINE -> and(LineRoom.panels(opened, bench.fitPrices(opened)), again(opened, "runs"));
+            case GATES -> and(GatesRoom.panels(opened), again(opened, "gates"));
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> and(StockRoom.panels(opened, bench.yard(), bench.itemNames()), SiteLog.panel(opened));
             case MONEY -> and(MoneyRoom.panels(opened, bench.offers(opened)), PriceKeeping.panel(opened, bench));
@@ -96,6 +100,21 @@ public class Rooms {
             case MONEY -> List.of(pictures.waterfall());
             case PAPERS -> new PapersRoom(opened, shelf, sight).pages();
         };
+    }
+
+    /** What is made once more: copies in this job, builds of the house in any. */
+    private Panel again(Opened opened, String list) {
+        List<Panel.Press> presses = new ArrayList<>();
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i < opened.text().count(list); i++) {
+            String id = opened.text().value(list + "[" + i + "].id").orElse("");
+            if (id.isEmpty()) continue;
+            presses.add(new Panel.Press("Copy " + id, "copy/" + id));
+            entries.addAll(BuildForm.entries(opened, builds, list, id));
+        }
+        return Panel.of("Copies and builds of your own", "")
+                .withPresses(presses)
+                .withEntries(entries);
     }
 
     private static List<Panel> and(List<Panel> panels, Panel last) {
@@ -149,6 +168,20 @@ public class Rooms {
                 .orElseGet(() -> new Edited.Refused("", "There is no stretch left without a shot."));
     }
 
+    /** The job with a gate or a run once more. */
+    Edited withCopy(StoredJob job, String thing) {
+        return Copies.of(bench.open(job, Typed.NOTHING), thing);
+    }
+
+    /** The job with another text, or why that does not read. */
+    Edited read(StoredJob job, String text, String what, String place) {
+        List<InputError> errors =
+                bench.read("the job", text.getBytes(StandardCharsets.UTF_8)).errors();
+        if (errors.isEmpty()) return new Edited.Fine(titleOf(text), text, what);
+        InputError first = errors.get(0);
+        return new Edited.Refused(place, first.field() + ": " + first.problem() + "; " + first.cure() + ".");
+    }
+
     /** A pull test to be filled in: what a hand scale usually pulls, no reading yet. */
     Edited withNewPull(StoredJob job, String gate, String post) {
         Opened opened = bench.open(job, Typed.NOTHING);
@@ -177,6 +210,13 @@ public class Rooms {
         StoredJob job = opened.stored();
         HandSketch hand = HandSketch.of(opened.text());
         return new JobHead(
-                job.id().text(), job.title(), job.version(), job.undo(), job.redo(), hand.svg(), hand.words());
+                job.id().text(),
+                job.title(),
+                job.version(),
+                job.undo(),
+                job.redo(),
+                hand.svg(),
+                hand.words(),
+                opened.text().units() == DisplayUnits.METRIC);
     }
 }
