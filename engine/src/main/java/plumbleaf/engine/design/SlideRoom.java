@@ -158,13 +158,13 @@ final class SlideRoom {
                 found = Optional.of(bay);
             }
             Length off = nearest;
-            found.ifPresent(bay -> all.add(
-                    near(strip, off, "the fence between " + bay.from() + " and " + bay.to() + " of " + run.run())));
+            found.ifPresent(bay ->
+                    all.add(near(off, "the fence between " + bay.from() + " and " + bay.to() + " of " + run.run())));
         }
         return all;
     }
 
-    private Near near(List<PlanPoint> strip, Length off, String what) {
+    private Near near(Length off, String what) {
         String words = off.isZero() ? "runs into " + what : "comes within " + display.length(off) + " of " + what;
         return new Near(words, off, BESIDE, false);
     }
@@ -175,7 +175,7 @@ final class SlideRoom {
             SlidePlan slide = other.plan().slide().get();
             List<PlanPoint> round = new ArrayList<>(slide.envelope(half(slide)));
             round.add(round.get(0));
-            return List.of(near(strip, off(strip, round), "the way of " + other.id()));
+            return List.of(near(off(strip, round), "the way of " + other.id()));
         }
         List<Near> all = new ArrayList<>();
         Length nearest = NEAR;
@@ -184,7 +184,7 @@ final class SlideRoom {
                 Length off = off(strip, leafAt(other.plan().opening(), hang, (double) turn / TURNS));
                 if (off.compareTo(nearest) < 0) nearest = off;
             }
-        if (nearest.compareTo(NEAR) < 0) all.add(near(strip, nearest, "the swing of " + other.id()));
+        if (nearest.compareTo(NEAR) < 0) all.add(near(nearest, "the swing of " + other.id()));
         Opening opening = other.plan().opening();
         if (!all.isEmpty() && stands(strip, opening) && nearest.compareTo(BESIDE) >= 0)
             all.add(new Near(
