@@ -41,6 +41,7 @@ public final class InOrderOfPrice<A, B, C> implements Iterator<Candidate<C>> {
         private final Parts<A, B> parts;
         private final int at;
         private final Money price;
+        private String id = "";
 
         private Lane(Parts<A, B> parts, int at) {
             this.parts = parts;
@@ -48,8 +49,10 @@ public final class InOrderOfPrice<A, B, C> implements Iterator<Candidate<C>> {
             this.price = parts.one().price().plus(parts.ons().get(at).price());
         }
 
+        /** Made where it is asked for: most lanes are told apart by their price. */
         private String id() {
-            return parts.one().id() + " " + parts.ons().get(at).id();
+            if (id.isEmpty()) id = parts.one().id() + " " + parts.ons().get(at).id();
+            return id;
         }
     }
 }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import plumbleaf.engine.choose.Cheapest;
 import plumbleaf.engine.choose.Choice;
 import plumbleaf.engine.choose.Finer;
+import plumbleaf.engine.choose.InOrderOfPrice;
+import plumbleaf.engine.choose.Parts;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -34,18 +36,21 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
 
     /** Searches the whole lattice of a gate in order of price; several searches, where it may hang in several ways. */
     static GateChoice of(String gate, List<GateSearch> searches) {
-        return new GateChoice(gate, choice(searches).as(TriedBuild::build), List.of());
+        return new GateChoice(gate, choice(searches, GateSearch.parts(searches)).as(TriedBuild::build), List.of());
     }
 
     /** The same with what less drop costs. */
     static GateChoice withFiner(String gate, List<GateSearch> searches) {
-        Choice<TriedBuild> choice = choice(searches);
+        List<Parts<TriedBuild, FootPick>> parts = GateSearch.parts(searches);
+        Choice<TriedBuild> choice = choice(searches, parts);
         Optional<Offset> from = choice.cheapest().flatMap(best -> best.build().after());
         List<Finer<TriedBuild>> finer = from.isEmpty()
                 ? List.of()
                 : Finer.of(
-                        GateSearch.builds(searches),
+                        parts,
+                        TriedBuild::of,
                         TriedBuild::findings,
+                        TriedBuild::mayDropWithin,
                         TriedBuild::afterIn,
                         from.get().inches(),
                         STEP.inches(),
@@ -56,10 +61,10 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
                 finer.stream().map(each -> each.as(TriedBuild::build)).toList());
     }
 
-    private static Choice<TriedBuild> choice(List<GateSearch> searches) {
+    private static Choice<TriedBuild> choice(List<GateSearch> searches, List<Parts<TriedBuild, FootPick>> parts) {
         int all = 0;
         for (GateSearch search : searches) all += search.count();
-        return Cheapest.of(GateSearch.builds(searches), all, TriedBuild::findings, ALTERNATIVES);
+        return Cheapest.of(new InOrderOfPrice<>(parts, TriedBuild::of), all, TriedBuild::findings, ALTERNATIVES);
     }
 
     /** What was chosen, in one sentence with its proof; or that nothing passes. */

@@ -102,19 +102,31 @@ final class GateLattice {
         return feet;
     }
 
-    /** Square tube; where no nailer is bolted on, round pipe too. */
+    /** Square and rectangular tube; where no nailer is bolted on, round pipe too. */
     private List<Section> frames() {
         return pinned.frame().value().flatMap(catalogue::section).map(List::of).orElseGet(() -> stocked(this::isFrame));
     }
 
     private boolean isFrame(Section section) {
-        boolean square = section.family().equals("tube")
-                && section.shape() == Shape.SQUARE
-                && section.id().startsWith("TUBE")
-                && within(section.depth(), NARROWEST_FRAME, WIDEST_FRAME);
+        boolean square = isTube(section)
+                && within(section.depth(), NARROWEST_FRAME, WIDEST_FRAME)
+                && within(section.width(), NARROWEST_FRAME, WIDEST_FRAME);
         boolean round =
                 section.family().equals("pipe") && !onWood && within(section.depth(), NARROWEST_PIPE, WIDEST_PIPE);
         return (square || round) && section.nominalWall().compareTo(THINNEST_FRAME) >= 0;
+    }
+
+    /** Square, or rectangular on edge: its larger side in the plane of the leaf, unless the job lays it flat. */
+    private static boolean isTube(Section section) {
+        return section.family().equals("tube") && section.id().startsWith("TUBE") && section.shape() != Shape.ROUND;
+    }
+
+    private static boolean isPost(Section section) {
+        boolean pipe = section.family().equals("pipe");
+        boolean square = isTube(section)
+                && section.shape() == Shape.SQUARE
+                && section.nominalWall().compareTo(THINNEST_FRAME) >= 0;
+        return (pipe || square) && within(section.depth(), NARROWEST_POST, WIDEST_POST);
     }
 
     /** What the price book sells; all of it where the book sells none. */
@@ -134,12 +146,10 @@ final class GateLattice {
                 .orElseGet(this::stockedPosts);
     }
 
-    /** Pipe of the yard; where the fence's own posts are of wood, and the hinge can be fixed to it, wood posts too. */
+    /** Pipe and square tube of the yard; where the fence's own posts are of wood, and the hinge can be fixed to it, wood posts too. */
     private List<PostStock> stockedPosts() {
         List<PostStock> posts = new ArrayList<>();
-        if (ontoSteel)
-            posts.addAll(stocked(section ->
-                    section.family().equals("pipe") && within(section.depth(), NARROWEST_POST, WIDEST_POST)));
+        if (ontoSteel) posts.addAll(stocked(GateLattice::isPost));
         if (ontoWood)
             for (WoodPost post : catalogue.woodPosts())
                 if (!book.of(post.id()).isEmpty() && post.depth().compareTo(WIDEST_WOOD) <= 0) posts.add(post);
@@ -176,6 +186,20 @@ final class GateLattice {
         for (Length depth = SHALLOWEST; depth.compareTo(DEEPEST) <= 0; depth = depth.plus(catalogue.depthStep()))
             depths.add(depth);
         return depths;
+    }
+
+    /** The widest and deepest hole that is tried for any post. */
+    HoleSize widestAndDeepest() {
+        List<FootPick> all = feet();
+        HoleSize widest = all.get(0).hole();
+        for (FootPick foot : all) if (foot.hole().diameter().compareTo(widest.diameter()) > 0) widest = foot.hole();
+        return deepest(widest);
+    }
+
+    /** A hole as wide, as deep as any that is tried. */
+    HoleSize deepest(HoleSize hole) {
+        List<Length> depths = depths();
+        return new HoleSize(hole.diameter(), depths.get(depths.size() - 1));
     }
 
     private static boolean digs(PostSpec post) {

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import plumbleaf.engine.choose.Candidate;
 import plumbleaf.engine.choose.Cheapest;
-import plumbleaf.engine.choose.InOrderOfPrice;
 import plumbleaf.engine.choose.Parts;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
@@ -43,6 +43,9 @@ import plumbleaf.engine.takeoff.PostTake;
  * was too little before, the drop, the leaf itself, the open leaf, and only then all of it. Whatever does not change from build to build is worked out once.
  */
 final class GateSearch {
+    /** Two holes that drop alike may differ by rounding. */
+    private static final double NOISE_IN = 1e-9;
+
     private final GateSite site;
     private final PostWork posts;
     private final BuildPrice price;
@@ -56,6 +59,8 @@ final class GateSearch {
     private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
     private final Map<Dug, List<PostDesign>> tooShort = new LinkedHashMap<>();
     private final Map<LeafPick, Finding> weakLeaves = new LinkedHashMap<>();
+    private final Map<Dug, Double> least = new LinkedHashMap<>();
+    private final List<HoleSize> widest = new ArrayList<>();
     private final Set<LeafPick> soundLeaves = new LinkedHashSet<>();
 
     /** A leaf between two posts. */
@@ -102,11 +107,11 @@ final class GateSearch {
         return lattice.leaves().size() * lattice.feet().size();
     }
 
-    /** Every build of these searches, the cheapest first. */
-    static InOrderOfPrice<TriedBuild, FootPick, TriedBuild> builds(List<GateSearch> searches) {
+    /** The leaves and feet of every build of these searches. */
+    static List<Parts<TriedBuild, FootPick>> parts(List<GateSearch> searches) {
         List<Parts<TriedBuild, FootPick>> parts = new ArrayList<>();
         for (GateSearch search : searches) parts.addAll(search.parts());
-        return new InOrderOfPrice<>(parts, (leaf, foot) -> new TriedBuild(leaf.search(), leaf.leaf(), foot));
+        return parts;
     }
 
     /** Leaves and feet with their prices: a leaf, and two posts with their footings; the opening is fixed between the posts, so the leaf is the same on any of them. */
@@ -168,12 +173,42 @@ final class GateSearch {
         return drops.after(tried, drawn.computeIfAbsent(tried.leaf(), key -> plan(tried)));
     }
 
+    /**
+     * On which feet what comes after hanging may stay within a limit: those whose posts may in the widest and deepest hole of the lattice, and, where they do, in the
+     * deepest as wide as their own. No build of those drops less, since a footing gives less the deeper and the wider it stands.
+     * Check: LeafDropsTest, aWiderOrADeeperHoleNeverDropsMore; GateChoiceTest, lessDropHasItsPrice.
+     */
+    Predicate<FootPick> mayDropWithin(LeafPick leaf, double limitIn) {
+        Map<Dug, Boolean> known = new LinkedHashMap<>();
+        return foot -> known.computeIfAbsent(
+                new Dug(
+                        new Hung(leaf, foot.hingePost().id(), foot.latchPost().id()),
+                        foot.hole().diameter()),
+                group -> leastIn(leaf, foot, widest()) <= limitIn + NOISE_IN
+                        && leastIn(leaf, foot, lattice.deepest(foot.hole())) <= limitIn + NOISE_IN);
+    }
+
+    private HoleSize widest() {
+        if (widest.isEmpty()) widest.add(lattice.widestAndDeepest());
+        return widest.get(0);
+    }
+
+    private double leastIn(LeafPick leaf, FootPick foot, HoleSize hole) {
+        Dug group =
+                new Dug(new Hung(leaf, foot.hingePost().id(), foot.latchPost().id()), hole.diameter());
+        return least.computeIfAbsent(
+                group,
+                key -> new TriedBuild(this, leaf, new FootPick(foot.hingePost(), foot.latchPost(), hole)).afterIn());
+    }
+
     /** The findings of the build's own parts: sag, hinges, frame, posts, footings. The swing is the ground's and the hand's, not the build's. */
     List<Finding> judge(TriedBuild tried) {
         for (PostDesign known : tooShort.getOrDefault(Dug.of(tried), List.of())) {
             Optional<Finding> shallow = tooShallow(known, tried.foot().hole().depth());
             if (shallow.isPresent()) return List.of(shallow.get());
         }
+        for (Finding finding : plan(tried).findings())
+            if (finding.id().equals("hinge.grip") && !Cheapest.passes(List.of(finding))) return List.of(finding);
         Optional<Finding> drop = after(tried).flatMap(after -> GateWork.dropsTooFar(site, after));
         if (drop.isPresent()) return List.of(drop.get());
         List<Finding> hinges = drops.hinges(tried, plan(tried));

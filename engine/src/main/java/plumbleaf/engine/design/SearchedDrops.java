@@ -32,12 +32,17 @@ final class SearchedDrops {
 
     private record FootAt(String post, String section, HoleSize hole) {}
 
+    /** A leaf's post in its hole, in soft soil. */
+    private record StandingAt(int leaf, FootAt foot) {}
+
+    private final Map<StandingAt, PostGive.Standing> standing = new LinkedHashMap<>();
+
     SearchedDrops(GateSite site) {
         this.site = site;
     }
 
     /** A leaf on a post in a foot. */
-    private record On(LeafDrops leaf, PostGive post, PierSprings foot) {}
+    private record On(LeafDrops leaf, PostGive post, PierSprings foot, StandingAt at) {}
 
     /** Empty where the gate does not hang, what holds it has no numbers, or its hinges are on a wall. */
     private List<On> all(TriedBuild tried, GatePlan plan) {
@@ -59,7 +64,9 @@ final class SearchedDrops {
                     new PostAt(i, stock.id()),
                     key -> PostGive.of(
                             GateWork.hungGates(site, tried.build(), plan).get(leaf)));
-            all.add(new On(made.get(leaf), give, springs.get()));
+            StandingAt at = new StandingAt(
+                    i, new FootAt(post.id(), stock.id(), tried.foot().hole()));
+            all.add(new On(made.get(leaf), give, springs.get(), at));
         }
         return all;
     }
@@ -69,8 +76,12 @@ final class SearchedDrops {
         List<On> all = all(tried, plan);
         if (all.isEmpty()) return GateWork.afterHangingSoft(site, tried.build(), plan);
         return all.stream()
-                .map(on -> on.leaf().on(on.post(), on.foot().soft()).total())
+                .map(on -> on.leaf().on(soft(on)).total())
                 .reduce((one, other) -> other.compareTo(one) > 0 ? other : one);
+    }
+
+    private PostGive.Standing soft(On on) {
+        return standing.computeIfAbsent(on.at(), key -> on.post().in(on.foot().soft()));
     }
 
     /** What the hinges carry of the closed leaves' weight, and of a person's with it, against what their maker says. */

@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.quantity.Offset;
 
@@ -26,6 +27,15 @@ record TriedBuild(GateSearch search, LeafPick leaf, FootPick foot) {
     /** What comes after hanging in soft soil; without end where that is not worked out. */
     double afterIn() {
         return search.after(this).map(Offset::inches).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    Predicate<FootPick> mayDropWithin(double limitIn) {
+        return search.mayDropWithin(leaf, limitIn);
+    }
+
+    /** One build of a search from a leaf and its feet. */
+    static TriedBuild of(TriedBuild leaf, FootPick foot) {
+        return new TriedBuild(leaf.search(), leaf.leaf(), foot);
     }
 
     Optional<Offset> after() {

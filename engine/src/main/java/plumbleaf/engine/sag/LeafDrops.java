@@ -40,7 +40,11 @@ public final class LeafDrops {
 
     /** What comes after hanging on a post in a foot that is no wall. */
     public AfterHanging on(PostGive post, BaseSpring foot) {
-        double[][] give = post.on(foot);
+        return on(post.in(foot));
+    }
+
+    public AfterHanging on(PostGive.Standing post) {
+        double[][] give = post.give();
         double[] shortened = shortened(give);
         double[] dead = mix(1, 0, 0);
         List<String> slack = slackUnder(give, dead, shortened);
@@ -48,10 +52,10 @@ public final class LeafDrops {
         PinnedLeaf hung = state(slack);
         double[] underDead = hung.on(give, dead).forces;
         double[] underPound = hung.on(give, mix(0, 0, 1)).forces;
-        double footingIn = post.footShare(foot, underDead, underPound);
+        double footingIn = post.footShare(underDead, underPound);
         PinnedLeaf withPerson = state(slackUnder(give, mix(1, 1, 0), shortened));
         double personIn = withPerson.on(give, mix(0, 1, 0)).dropIn();
-        double creepIn = Sags.creepIn(post.lastingBend(), Offset.inches(post.bendShare(underDead, underPound)));
+        double creepIn = post.creepIn(underDead, underPound);
         return Sags.after(gate, Offset.inches(footingIn), creepIn, personIn, life);
     }
 

@@ -16,6 +16,7 @@ import plumbleaf.engine.frame.Probe;
 import plumbleaf.engine.frame.Support;
 import plumbleaf.engine.frame.Vector;
 import plumbleaf.engine.gate.HingePin;
+import plumbleaf.engine.quantity.Offset;
 
 /**
  * How far a hinge post gives at its hinge pins under a pound on each of them, in the gate's axes: the post bent on a foot that does not move, and what its
@@ -40,13 +41,8 @@ public final class PostGive {
         this.lastingBend = lastingBend;
     }
 
-    /** How many times a lasting load bends the post over the years. */
-    double lastingBend() {
-        return lastingBend;
-    }
-
     /** The post's own share of a movement: what it bends under these forces, by the forces of a pound there. */
-    double bendShare(double[] forces, double[] unitForces) {
+    private double bendShare(double[] forces, double[] unitForces) {
         double sum = 0;
         for (int i = 0; i < bending.length; i++)
             for (int j = 0; j < bending.length; j++) sum += unitForces[i] * bending[i][j] * forces[j];
@@ -87,6 +83,39 @@ public final class PostGive {
         return new PostGive(bending, wrenches, gate.hingePost().lastingBend());
     }
 
+    /** A post in its foot: what a search works out once and puts every leaf on. */
+    public static final class Standing {
+        private final PostGive post;
+        private final BaseSpring foot;
+        private final double[][] give;
+
+        private Standing(PostGive post, BaseSpring foot, double[][] give) {
+            this.post = post;
+            this.foot = foot;
+            this.give = give;
+        }
+
+        /** Movement of every pin, three directions each, under a pound at every pin. Only read. */
+        double[][] give() {
+            return give;
+        }
+
+        double footShare(double[] forces, double[] unitForces) {
+            return post.footShare(foot, forces, unitForces);
+        }
+
+        /** What the post itself creeps, of a movement. */
+        double creepIn(double[] forces, double[] unitForces) {
+            return post.lastingBend == 1
+                    ? 0
+                    : Sags.creepIn(post.lastingBend, Offset.inches(post.bendShare(forces, unitForces)));
+        }
+    }
+
+    public Standing in(BaseSpring foot) {
+        return new Standing(this, foot, on(foot));
+    }
+
     /** Movement of every pin, three directions each, under a pound at every pin, on this foot. */
     double[][] on(BaseSpring foot) {
         double[][] give = footGive(foot);
@@ -103,7 +132,7 @@ public final class PostGive {
     }
 
     /** The footing's share of a movement: the wrench of a pound there, by what the foot gives under the wrench of these forces. */
-    double footShare(BaseSpring foot, double[] forces, double[] unitForces) {
+    private double footShare(BaseSpring foot, double[] forces, double[] unitForces) {
         double[] moved = times(footGive(foot), wrench(forces));
         double[] unit = wrench(unitForces);
         double sum = 0;
