@@ -13,7 +13,9 @@ import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobReading;
+import plumbleaf.jobfile.offer.FitPrices;
 import plumbleaf.jobfile.offer.Offers;
+import plumbleaf.jobfile.offer.SpacingPrices;
 import plumbleaf.jobfile.offer.Together;
 
 /** A job file read and designed with the catalogue, tables and price book that come with the program. */
@@ -101,6 +103,20 @@ final class Designed {
                 ids,
                 catalogue,
                 job -> Designs.of(job, catalogue, standards, book, new ProvenCutPlanner()));
+    }
+
+    /** Each run priced with its posts nearer together. */
+    SpacingPrices spacings() {
+        Standards standards = standards();
+        return SpacingPrices.of(
+                design, catalogue, job -> Designs.of(job, catalogue, standards, book, new ProvenCutPlanner()));
+    }
+
+    /** Each run priced with every fit to the ground. */
+    FitPrices fits() {
+        Standards standards = standards();
+        return FitPrices.of(
+                design, catalogue, job -> Designs.of(job, catalogue, standards, book, new ProvenCutPlanner()));
     }
 
     /** One line where something must be fixed, so that nobody takes a price or a cut list for a finished one. */

@@ -10,7 +10,11 @@ import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.PriceLine;
 import plumbleaf.engine.pricing.Step;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.jobfile.offer.FitPrices;
+import plumbleaf.jobfile.offer.SpacingPrices;
 import plumbleaf.jobfile.offer.Together;
+import plumbleaf.jobfile.offer.WayWords;
 
 /** The price for a terminal: lines by category, then the way from cost to total, then the payments. */
 final class PriceText {
@@ -57,6 +61,41 @@ final class PriceText {
         columns.row("Total with tax", together.total().text());
         List<String> lines = new ArrayList<>(List.of("", "Together, designed and checked as one:"));
         lines.addAll(columns.lines(2));
+        return lines;
+    }
+
+    /** What each run costs with every fit to the ground. */
+    static List<String> fits(FitPrices prices) {
+        Columns columns = new Columns("llrr");
+        for (FitPrices.OfRun run : prices.runs())
+            for (FitPrices.Way way : run.ways())
+                columns.row(
+                        run.run(),
+                        way.fit().key() + (way.fit() == run.now() ? ", as it is" : ""),
+                        way.total().text(),
+                        WayWords.signed(way.change().price()));
+        List<String> lines = new ArrayList<>(List.of("", "Each run fitted another way, the whole job priced anew:"));
+        lines.addAll(columns.lines(2));
+        return lines;
+    }
+
+    /** What each run costs with its posts nearer together, and whether fewest bays are cheapest. */
+    static List<String> spacings(SpacingPrices prices, DisplayUnits display) {
+        Columns columns = new Columns("llrr");
+        List<String> words = new ArrayList<>();
+        for (SpacingPrices.OfRun run : prices.runs()) {
+            words.add(run.words(display));
+            for (SpacingPrices.Way way : run.ways())
+                columns.row(
+                        run.run(),
+                        way.bays() + " bays, " + display.length(way.longest()) + " at most"
+                                + (way.equals(run.asItIs()) ? ", as it is" : ""),
+                        way.total().text(),
+                        WayWords.signed(way.change().price()));
+        }
+        List<String> lines = new ArrayList<>(List.of("", "Posts nearer together, the whole job priced anew:"));
+        lines.addAll(columns.lines(2));
+        lines.addAll(words);
         return lines;
     }
 

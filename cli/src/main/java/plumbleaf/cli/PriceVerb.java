@@ -47,6 +47,11 @@ final class PriceVerb implements Callable<Integer> {
             description = "What these options come to together, as one design: --with O1,O2.")
     private List<String> with = new ArrayList<>();
 
+    @Option(
+            names = "--ways",
+            description = "Also price each run racked, stepped and level top, and with its posts nearer together.")
+    private boolean ways;
+
     @Option(names = "--over", description = "Write over a file that is there.")
     private boolean over;
 
@@ -77,6 +82,11 @@ final class PriceVerb implements Callable<Integer> {
         if (!with.isEmpty()) answer.say(PriceText.together(together));
         answer.say(moved(kept, now));
         if (!keep.isEmpty()) answer.say("Wrote " + keep + ", with its prices kept.");
+        if (ways) {
+            answer.say(PriceText.fits(designed.fits()));
+            answer.say(PriceText.spacings(
+                    designed.spacings(), designed.design().job().display()));
+        }
         designed.warn(answer);
         return designed.exitCode();
     }

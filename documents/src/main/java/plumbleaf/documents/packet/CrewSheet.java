@@ -53,7 +53,7 @@ public final class CrewSheet {
         for (var line : subject.job().existing().lines())
             cautions.add(capital(line.kind()) + " at "
                     + subject.length(line.station().inches()) + " on run " + line.run() + ": by hand within "
-                    + subject.length(line.tolerance().inches()) + ".");
+                    + subject.length(line.byHand().inches()) + ".");
         for (Run run : subject.job().runs())
             for (NoDig keepOff : run.noDig())
                 cautions.add("No hole from " + subject.length(keepOff.from().inches()) + " to "

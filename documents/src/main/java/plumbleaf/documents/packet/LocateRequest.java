@@ -115,7 +115,7 @@ public final class LocateRequest {
                     line.kind(),
                     line.run(),
                     subject.length(line.station().inches()),
-                    subject.length(line.tolerance().inches()) + " each side");
+                    subject.length(line.byHand().inches()) + " each side");
         if (!table.isEmpty()) paper.add(table.table());
         paper.say((table.isEmpty() ? "None was named. " : "")
                 + "Ask the owner: irrigation, lighting, pool lines, septic, propane, dog wire, a gas line to a grill.");

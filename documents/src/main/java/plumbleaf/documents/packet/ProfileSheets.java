@@ -11,6 +11,7 @@ import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.view.PostDetail;
 import plumbleaf.documents.view.RunProfile;
 import plumbleaf.documents.view.SlideOnProfile;
+import plumbleaf.documents.view.StationNote;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.Offset;
 
@@ -87,6 +88,8 @@ public final class ProfileSheets {
                         .filter(slide -> slide.asked().run().equals(run.run()))
                         .map(slide -> new SlideOnProfile(slide.subject()))
                         .toList(),
+                StationNote.of(
+                        subject.job(), subject.layout(), run, subject.ground().profile(run.run())),
                 from,
                 to);
         return RunProfile.of(strip, subject.units(), scale);

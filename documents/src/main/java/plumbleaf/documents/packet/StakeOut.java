@@ -49,7 +49,7 @@ public final class StakeOut {
         for (PrivateLine line : subject.job().existing().lines())
             before.add("Run " + line.run() + ": " + line.kind() + " crosses at "
                     + subject.length(line.station().inches()) + "; dig by hand within "
-                    + subject.length(line.tolerance().inches()) + ".");
+                    + subject.length(line.byHand().inches()) + ".");
         before.add("If a hole refuses before its depth, stop and call: a shallow hole is not what was checked.");
         paper.add(new Block.Caution("Before the first hole", before));
         for (RunLayout run : subject.layout().runs()) run(paper, subject, run);

@@ -3,6 +3,7 @@ package plumbleaf.documents.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Layer;
@@ -28,9 +29,6 @@ final class BayFace {
 
     /** Woven wire is drawn with wider meshes than it has, so that lines stay apart on paper. */
     private static final double DRAWN_MESH_IN = 7;
-
-    /** Room between a panel and its posts. */
-    private static final double BRACKET_IN = 0.5;
 
     /** Between strands of barbed wire. */
     private static final double STRAND_IN = 4;
@@ -224,14 +222,19 @@ final class BayFace {
                         look));
     }
 
-    private void steelRails(double half) {
+    /** @param alongIn how long each is cut, along the grade: they are drawn so long, in the middle of the bay */
+    private void steelRails(double half, ToDoubleFunction<RailPiece> alongIn) {
         for (RailPiece rail : bay.rails())
             band(
                     rail,
                     half,
-                    BRACKET_IN,
+                    Math.max(0, (length() - alongIn.applyAsDouble(rail) * levelOverAlong(rail)) / 2),
                     Material.STEEL_FACE,
                     Look.thin(Layer.FENCE).as(LineKind.DIMENSION).of(bay.id()));
+    }
+
+    private double levelOverAlong(RailPiece rail) {
+        return length() / Math.hypot(length(), rail.to().inches() - rail.from().inches());
     }
 
     private boolean panel(BayFill.Panel panel) {
@@ -249,7 +252,7 @@ final class BayFace {
                     Material.STEEL_FACE,
                     board));
         }
-        steelRails(0.75);
+        steelRails(0.75, rail -> panel.length().inches());
         return true;
     }
 
@@ -302,7 +305,7 @@ final class BayFace {
         double height = topAt(0) - bottomAt(0);
         for (double up = step; up < height; up += step)
             marks.add(Stroke.line(point(0, bottomAt(0) + up), point(length(), bottomAt(length()) + up), wire));
-        steelRails(0.95);
+        steelRails(0.95, rail -> rail.cut().inches());
         return true;
     }
 

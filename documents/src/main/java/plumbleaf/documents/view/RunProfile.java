@@ -40,6 +40,7 @@ public final class RunProfile {
     private final List<PostDetail> posts;
     private final List<PlacedGate> gates;
     private final List<SlideOnProfile> slides;
+    private final List<StationNote> notes;
     private final DisplayUnits units;
     private final Scale scale;
     private final double fromIn;
@@ -59,6 +60,9 @@ public final class RunProfile {
         this.slides = strip.slides().stream()
                 .filter(slide -> slide.middleStationIn() > fromIn && slide.middleStationIn() < toIn)
                 .toList();
+        this.notes = strip.notes().stream()
+                .filter(note -> note.to().inches() > fromIn - 0.5 && note.from().inches() < toIn + 0.5)
+                .toList();
         this.units = units;
         this.scale = scale;
         this.rightward = run.line().insideIsLeft() ? 1 : -1;
@@ -70,6 +74,7 @@ public final class RunProfile {
      * @param posts of the run, all of them
      * @param gates on the run
      * @param slides on the run
+     * @param notes about the run
      */
     public record Strip(
             RunLayout run,
@@ -77,12 +82,14 @@ public final class RunProfile {
             List<PostDetail> posts,
             List<PlacedGate> gates,
             List<SlideOnProfile> slides,
+            List<StationNote> notes,
             Offset from,
             Offset to) {
         public Strip {
             posts = List.copyOf(posts);
             gates = List.copyOf(gates);
             slides = List.copyOf(slides);
+            notes = List.copyOf(notes);
         }
     }
 
@@ -109,6 +116,7 @@ public final class RunProfile {
         for (PlacedGate gate : gates) gate(gate);
         for (SlideOnProfile slide : slides) marks.addAll(slide.marks(this::at));
         bayLabels();
+        lineNotes();
         double below = lowest() - scale.real(0.42);
         shots();
         band(below);
@@ -265,6 +273,50 @@ public final class RunProfile {
         }
     }
 
+    /** Above all else: corners, curves with their reach, and runs that meet this one, each with a line down to its post. */
+    private void lineNotes() {
+        List<StationNote> shown =
+                new ArrayList<>(notes.stream().filter(note -> !note.low()).toList());
+        shown.sort(java.util.Comparator.comparingDouble(this::middle));
+        List<Double> wanted = new ArrayList<>();
+        List<Double> widths = new ArrayList<>();
+        for (StationNote note : shown) {
+            wanted.add(middle(note));
+            widths.add(scale.real(Lettering.width(note.words(), Text.SMALL, Text.Weight.REGULAR)));
+        }
+        List<Double> places = Spread.apart(wanted, widths, scale.real(0.15));
+        double y = highest() + scale.real(0.86);
+        Look look = Look.note().in(Ink.SECOND);
+        for (int i = 0; i < shown.size(); i++) {
+            double from = x(Math.max(fromIn, shown.get(i).from().inches()));
+            double to = x(Math.min(toIn, shown.get(i).to().inches()));
+            double foot = y - scale.real(0.12);
+            marks.add(Text.small(new Point(places.get(i), y), shown.get(i).words())
+                    .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
+                    .with(look));
+            if (Math.abs(to - from) > 1) {
+                marks.add(Stroke.line(new Point(from, foot), new Point(to, foot), look.as(LineKind.DIMENSION)));
+                for (double end : List.of(from, to))
+                    marks.add(Stroke.line(
+                            new Point(end, foot + scale.real(0.05)),
+                            new Point(end, foot - scale.real(0.05)),
+                            look.as(LineKind.DIMENSION)));
+            } else
+                marks.add(Stroke.through(
+                        List.of(
+                                new Point(places.get(i), y - scale.real(0.04)),
+                                new Point(from, foot),
+                                new Point(from, highest() + scale.real(0.06))),
+                        look.as(LineKind.HIDDEN)));
+        }
+    }
+
+    private double middle(StationNote note) {
+        return x((Math.max(fromIn, note.from().inches())
+                        + Math.min(toIn, note.to().inches()))
+                / 2);
+    }
+
     private void label(
             List<Double> wanted,
             List<Double> widths,
@@ -313,6 +365,13 @@ public final class RunProfile {
             marks.add(Stroke.outline(List.of(at, at.plus(half, -1.8 * half), at.plus(-half, -1.8 * half)), look));
             marks.addAll(labels.beside(at.plus(0, -scale.real(0.16)), point.shot(), -Math.PI / 2, look));
         }
+        for (StationNote note : notes)
+            if (note.low() && shows(note.from()))
+                marks.addAll(labels.beside(
+                        at(note.from().inches(), groundAt(note.from().inches())),
+                        note.words(),
+                        -Math.PI / 2,
+                        Look.note().in(Ink.WATER)));
     }
 
     private String hole(PostDetail post) {

@@ -258,19 +258,37 @@ public final class SitePlan {
         Optional<ArcChord> chord = job.run(run.run()).legs().get(leg).chord().value();
         if (chord.isEmpty()) return false;
         ArcChord is = chord.get();
+        if (is.index() == 0) curve(run, is, from, to);
         if (is.index() != is.count() / 2) return true;
         double outside = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
         marks.addAll(labels.beside(
                 from.middle(to),
                 List.of(
                         "curve R " + job.display().length(is.arc().radius()),
-                        is.count()
+                        "fenced in " + is.count()
                                 + (is.count() == 1 ? " chord of " : " chords of ")
                                 + job.display()
-                                        .length(run.line().line().lengths().get(leg))),
+                                        .length(run.line().line().lengths().get(leg)),
+                        "posts on the curve"),
                 outside,
                 Look.note().of(run.run())));
         return true;
+    }
+
+    /** The curve itself, thin: its posts stand on it and the fence goes from post to post. */
+    private void curve(RunLayout run, ArcChord first, Point from, Point to) {
+        double turn = first.arc().left().radians();
+        double radius = first.arc().radius().inches();
+        double tangent = from.direction(to) - turn / first.count() / 2;
+        double toCentre = tangent + Math.signum(turn) * Math.PI / 2;
+        Point centre = from.towards(toCentre, radius);
+        double start = toCentre + Math.PI;
+        marks.add(new Arc(
+                centre,
+                radius,
+                turn > 0 ? start : start + turn,
+                Math.abs(turn),
+                Look.hidden(Layer.FENCE).as(LineKind.CENTRE).of(run.run())));
     }
 
     private void closed(RunLayout run, Run asked) {
@@ -397,7 +415,7 @@ public final class SitePlan {
         double reach = scale.real(0.5);
         Look look = new Look(Layer.UTILITIES, LineKind.PHANTOM, ink(line.kind()), run.run());
         marks.add(Stroke.line(at.towards(across, reach), at.towards(across, -reach), look));
-        double half = line.tolerance().inches();
+        double half = line.byHand().inches();
         double along = across - Math.PI / 2;
         for (double sign : List.of(-1.0, 1.0)) {
             Point edge = at.towards(along, sign * half);
@@ -409,7 +427,7 @@ public final class SitePlan {
                 at.towards(across, reach),
                 List.of(
                         letter(line.kind()) + line.kind(),
-                        "hand-dig " + job.display().length(line.tolerance()) + " each side"),
+                        "hand-dig " + job.display().length(line.byHand()) + " each side"),
                 across,
                 Look.note().in(ink(line.kind()))));
     }

@@ -38,6 +38,11 @@ public record FenceStyle(
                 steel -> Optional.empty());
     }
 
+    /** Whether it comes in panels, which rack to a limit. */
+    public boolean isPanel() {
+        return infill.match(up -> false, both -> false, lying -> false, panel -> true, fabric -> false, mesh -> false);
+    }
+
     /** How many rails an infill of this height takes. */
     public int railsFor(Length infill) {
         return rails.count(infill);

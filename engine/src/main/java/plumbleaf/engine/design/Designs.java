@@ -60,7 +60,7 @@ public final class Designs {
         for (GateChoice choice : choices) findings.add(choice.finding());
         findings.addAll(PostFindings.of(posts));
         findings.addAll(yard.bayFindings());
-        findings.addAll(yard.guardFindings());
+        findings.addAll(yard.guardFindings(gates));
         findings.addAll(yard.spacingFindings());
         OwnPartFindings.of(job.parts()).ifPresent(findings::add);
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));

@@ -28,13 +28,15 @@ final class GuardChecks {
     private final Ground ground;
     private final Layout layout;
     private final BayWork work;
+    private final List<GateDesign> gates;
     private final RuleTable rules;
 
-    GuardChecks(Job job, Ground ground, Layout layout, BayWork work, RuleTable rules) {
+    GuardChecks(Job job, Ground ground, Layout layout, BayWork work, List<GateDesign> gates, RuleTable rules) {
         this.job = job;
         this.ground = ground;
         this.layout = layout;
         this.work = work;
+        this.gates = gates;
         this.rules = rules;
     }
 
@@ -53,7 +55,8 @@ final class GuardChecks {
                 .filter(bay ->
                         guard.at().touches(bay.start().inches(), bay.end().inches()))
                 .toList();
-        if (bays.isEmpty()) return List.of();
+        List<Finding> ofGates = gates(guard);
+        if (bays.isEmpty()) return ofGates;
         List<Finding> all = new ArrayList<>();
         for (Bay bay : bays) {
             Length gap = PoolRules.atLeastZero(bay.groundGapMax());
@@ -62,6 +65,7 @@ final class GuardChecks {
             all.add(rail.isPresent() ? rail(bay, rail.getAsDouble()) : GuardRules.noRail(bay.id(), rules));
         }
         List<Finding> findings = new ArrayList<>(PoolRules.worstOfEach(all));
+        findings.addAll(ofGates);
         boolean engineered = job.site().forcesEngineered() || job.basisOf(run) == DesignBasis.ENGINEERED;
         if (!engineered) findings.add(GuardRules.customary(run.id(), rules));
         Bay longest = bays.get(0);
@@ -69,6 +73,20 @@ final class GuardChecks {
         double pushLb = GuardLoad.on(guard, longest.level()).pounds();
         double momentLbFt = pushLb * run.infill().plus(run.bottomGap()).inFeet();
         findings.add(GuardRules.wall(run.id(), guard.drop(), pushLb, momentLbFt, rules));
+        return findings;
+    }
+
+    /** Those that open in it. */
+    private List<Finding> gates(Guarded guard) {
+        List<Finding> findings = new ArrayList<>();
+        for (GateDesign gate : gates) {
+            double from = gate.asked().station().inches();
+            boolean inIt = gate.asked().run().equals(guard.at().run())
+                    && guard.at().touches(from, from + gate.asked().opening().inches());
+            if (inIt)
+                findings.addAll(
+                        new GuardGate(guard, gate, ground.profile(guard.at().run()), rules).findings());
+        }
         return findings;
     }
 

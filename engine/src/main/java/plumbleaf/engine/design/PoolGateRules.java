@@ -142,24 +142,11 @@ final class PoolGateRules {
         return Length.inches(Math.max(0, Math.min(latch, hinge)));
     }
 
-    /** Between pickets, or between rails where nothing fills them; at the hinges and the latch too. */
+    /** Through its filling, at the hinges and at the latch; a mesh has its own clause. */
     private Length gap(Leaf leaf) {
-        double widest = Math.max(
-                filledGap(leaf),
-                Math.max(gate.leaf().hingeGap().inches(), gate.leaf().latchGap().inches()));
-        return Length.inches(widest);
-    }
-
-    private double filledGap(Leaf leaf) {
-        double between = Math.max(0, leaf.picketGap().inches());
-        return design.parts()
-                .cladding()
-                .match(
-                        open -> widestBetweenRails(leaf),
-                        wood -> between,
-                        pickets -> Math.max(between, pickets.gap().inches()),
-                        mesh -> 0.0,
-                        sheet -> 0.0);
+        double beside =
+                Math.max(gate.leaf().hingeGap().inches(), gate.leaf().latchGap().inches());
+        return Length.inches(Math.max(LeafOpenings.filled(design, leaf), beside));
     }
 
     private Optional<Length> mesh() {
@@ -172,17 +159,6 @@ final class PoolGateRules {
                         mesh -> Optional.of(Length.inches(
                                 Math.max(0, mesh.pitch().inches() - mesh.wire().inches()))),
                         sheet -> Optional.empty());
-    }
-
-    private static double widestBetweenRails(Leaf leaf) {
-        List<Member> rails = leaf.rails();
-        double widest = 0;
-        for (int i = 1; i < rails.size(); i++)
-            widest = Math.max(
-                    widest,
-                    rails.get(i).middle().z().inches()
-                            - rails.get(i - 1).middle().z().inches());
-        return widest;
     }
 
     private static Length railTops(Leaf leaf) {
@@ -207,8 +183,8 @@ final class PoolGateRules {
     /** A brace on the side that is climbed makes openings with the rails. */
     private Length besideBrace(Leaf leaf) {
         boolean braced = !leaf.of(MemberRole.BRACE).isEmpty();
-        return braced && !frameOnPoolSide() && filledGap(leaf) > 0
-                ? Length.inches(widestBetweenRails(leaf))
+        return braced && !frameOnPoolSide() && LeafOpenings.filled(design, leaf) > 0
+                ? Length.inches(LeafOpenings.betweenRails(leaf))
                 : Length.ZERO;
     }
 
@@ -227,7 +203,7 @@ final class PoolGateRules {
 
     private double gapNear(Leaf leaf) {
         double edge = leaf.latchAt().r().inches() - NEAR_RELEASE_IN;
-        double widest = leaf.pickets().isEmpty() ? filledGap(leaf) : 0;
+        double widest = leaf.pickets().isEmpty() ? LeafOpenings.filled(design, leaf) : 0;
         for (int i = 1; i < leaf.pickets().size(); i++) {
             double from = leaf.pickets().get(i - 1).r().inches()
                     + leaf.pickets().get(i - 1).width().inches();

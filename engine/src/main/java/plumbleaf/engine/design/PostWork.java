@@ -103,11 +103,21 @@ final class PostWork {
                     && at <= guard.at().to().inches();
             if (!beside || !GuardLoad.asked(guard)) continue;
             BaseAction dead = BaseAction.weight(weight(post, section)).plus(stretched(post));
-            BaseAction live = BaseAction.across(GuardLoad.on(guard, halfBays(post)), post.outOfGround());
+            Length half = halfBays(post).plus(halfOpening(post));
+            BaseAction live = BaseAction.across(GuardLoad.on(guard, half), post.outOfGround());
             all.addAll(Combinations.of("guard", dead, live, BaseAction.NONE));
             all.addAll(Combinations.of("guard", dead, live.times(-1), BaseAction.NONE));
         }
         return all.stream().filter(one -> !one.combination().hasWind()).toList();
+    }
+
+    /** A closed gate leans on both its posts. */
+    private Length halfOpening(Post post) {
+        return job.gates().stream()
+                .filter(gate -> gate.id().equals(post.gate()))
+                .findFirst()
+                .map(gate -> gate.opening().times(0.5))
+                .orElse(Length.ZERO);
     }
 
     private Length halfBays(Post post) {
@@ -218,7 +228,8 @@ final class PostWork {
             Length forDrop,
             RunWind wind,
             Optional<HeldPost> hinges) {
-        List<CombinedAction> all = withFabric(post, actions, hangs);
+        List<CombinedAction> all = new ArrayList<>(withFabric(post, actions, hangs));
+        all.addAll(guarding(post, section));
         return design(post, section, hole, depth, all, share(post, wind), false, forDrop, hinges);
     }
 

@@ -270,12 +270,13 @@ final class YardWork {
     }
 
     /** Fences beside a drop. */
-    List<Finding> guardFindings() {
+    List<Finding> guardFindings(List<GateDesign> gates) {
         return new GuardChecks(
                         job,
                         ground,
                         layout,
                         new BayWork(job, catalogue),
+                        gates,
                         standards.rules().shownIn(job.display()))
                 .findings();
     }

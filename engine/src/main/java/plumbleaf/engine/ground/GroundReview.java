@@ -19,9 +19,6 @@ final class GroundReview {
     /** Two shots nearer than this stand on one place: the foot of a rod. */
     private static final Length ONE_PLACE = Length.inches(0.5);
 
-    /** A hollow shallower than this is no low point. Judgement. */
-    private static final Length HOLLOW = Length.inches(2);
-
     /** Ground with more slips than this is rough ground: it is told without looking again. */
     private static final int MOST_BLUNDERS = 20;
 
@@ -89,7 +86,7 @@ final class GroundReview {
                 findings.add(say.gap(run.id(), points.get(i - 1), points.get(i)));
         }
         offTheirNeighbours(points);
-        for (int i = 1; i + 1 < points.size(); i++) hollow(run.id(), points, i);
+        for (Profile.LowPoint low : profile.lowPoints()) findings.add(say.lowPoint(run.id(), low.at(), low.deep()));
     }
 
     private void ends(Profile profile, RunLine run) {
@@ -139,22 +136,6 @@ final class GroundReview {
         double onLine = before.elevation().inches()
                 + share * (after.elevation().inches() - before.elevation().inches());
         return new Length(Math.abs(here.elevation().inches() - onLine));
-    }
-
-    /** A shot lower than both neighbours, seen against the highest ground on either side. */
-    private void hollow(String run, List<ProfilePoint> points, int at) {
-        ProfilePoint here = points.get(at);
-        boolean lowest = points.get(at - 1).elevation().compareTo(here.elevation()) > 0
-                && points.get(at + 1).elevation().compareTo(here.elevation()) >= 0;
-        if (!lowest) return;
-        double before = here.elevation().inches();
-        double after = before;
-        for (int i = 0; i < at; i++)
-            before = Math.max(before, points.get(i).elevation().inches());
-        for (int i = at + 1; i < points.size(); i++)
-            after = Math.max(after, points.get(i).elevation().inches());
-        Length deep = new Length(Math.min(before, after) - here.elevation().inches());
-        if (deep.compareTo(HOLLOW) > 0) findings.add(say.lowPoint(run, here, deep));
     }
 
     private record Off(GroundPoint point, Length by) {}

@@ -45,6 +45,37 @@ public record Profile(String run, List<ProfilePoint> points) {
         return new Profile(run, once);
     }
 
+    /** A hollow shallower than this is no low point. Judgement. */
+    private static final Length HOLLOW = Length.inches(2);
+
+    /**
+     * A shot lower than both its neighbours.
+     *
+     * @param deep below the highest ground on the lower of its two sides: how deep water may stand there
+     */
+    public record LowPoint(ProfilePoint at, Length deep) {}
+
+    /** Where water crosses or stands: the low points that are more than two inches deep, by station. */
+    public List<LowPoint> lowPoints() {
+        List<LowPoint> low = new ArrayList<>();
+        double[] highestAfter = new double[points.size() + 1];
+        highestAfter[points.size()] = Double.NEGATIVE_INFINITY;
+        for (int i = points.size() - 1; i >= 0; i--)
+            highestAfter[i] =
+                    Math.max(highestAfter[i + 1], points.get(i).elevation().inches());
+        double highestBefore = Double.NEGATIVE_INFINITY;
+        for (int i = 1; i + 1 < points.size(); i++) {
+            highestBefore =
+                    Math.max(highestBefore, points.get(i - 1).elevation().inches());
+            double here = points.get(i).elevation().inches();
+            boolean lowest = points.get(i - 1).elevation().inches() > here
+                    && points.get(i + 1).elevation().inches() >= here;
+            double deep = Math.min(highestBefore, highestAfter[i + 1]) - here;
+            if (lowest && deep > HOLLOW.inches()) low.add(new LowPoint(points.get(i), new Length(deep)));
+        }
+        return List.copyOf(low);
+    }
+
     /** Whether a station lies between the first and the last shot. */
     public boolean isMeasured(Offset station) {
         return !points.isEmpty()

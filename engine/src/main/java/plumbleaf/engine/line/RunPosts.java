@@ -254,7 +254,7 @@ final class RunPosts {
             closed.add(around(plug.station(), away, "an old post's concrete"));
         }
         for (PrivateLine buried : existing.lines()) {
-            double away = buried.tolerance().inches() + radiusIn;
+            double away = buried.byHand().inches() + radiusIn;
             if (buried.run().equals(run.id())) closed.add(around(buried.station(), away, "buried " + buried.kind()));
         }
         return radiusIn > 0 ? ClosedStretch.merged(closed) : List.of();

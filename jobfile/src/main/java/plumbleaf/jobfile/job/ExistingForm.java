@@ -37,6 +37,7 @@ final class ExistingForm {
                     fields.needed("kind", TextKind.WORDS, ""),
                     fields.needed("run", TextKind.WORDS, ""),
                     fields.needed("station", Words.STATION, Length.ZERO),
+                    fields.given("width", Words.HOLE).orElse(Length.ZERO),
                     fields.assumed(
                             "tolerance",
                             Words.HOLE,
@@ -89,13 +90,7 @@ final class ExistingForm {
     }
 
     static void write(Existing existing, Entries out) {
-        out.objects(
-                "lines",
-                existing.lines(),
-                (line, entries) -> entries.words("kind", line.kind())
-                        .words("run", line.run())
-                        .put("station", TextKind.LENGTH, line.station())
-                        .put("tolerance", Words.HOLE, line.tolerance()));
+        out.objects("lines", existing.lines(), ExistingForm::writeLine);
         out.objects(
                 "plugs",
                 existing.plugs(),
@@ -111,6 +106,14 @@ final class ExistingForm {
                 (ticket, entries) -> entries.words("number", ticket.number())
                         .put("digFrom", TextKind.DATE, ticket.digFrom())
                         .put("validThrough", TextKind.DATE, ticket.validThrough()));
+    }
+
+    private static void writeLine(PrivateLine line, Entries out) {
+        out.words("kind", line.kind())
+                .words("run", line.run())
+                .put("station", TextKind.LENGTH, line.station())
+                .put("tolerance", Words.HOLE, line.tolerance());
+        if (!line.width().isZero()) out.put("width", Words.HOLE, line.width());
     }
 
     private static void writeFence(OldFence fence, Entries out) {

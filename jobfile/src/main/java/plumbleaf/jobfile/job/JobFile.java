@@ -127,7 +127,7 @@ public final class JobFile {
     private List<Run> runs(Fields root) {
         List<Fields> all = root.objects("runs");
         for (int i = 0; i < all.size(); i++) {
-            Run run = RunForm.read(all.get(i), i);
+            Run run = RunForm.read(all.get(i), i, catalogue);
             if (all.get(i).incomplete()) {
                 unfinished.add(run.id());
                 continue;

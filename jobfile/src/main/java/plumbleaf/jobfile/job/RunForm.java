@@ -3,6 +3,8 @@ package plumbleaf.jobfile.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.catalogue.Catalogue;
+import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.job.Arc;
 import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.Fit;
@@ -42,7 +44,7 @@ final class RunForm {
 
     private RunForm() {}
 
-    static Run read(Fields run, int index) {
+    static Run read(Fields run, int index, Catalogue catalogue) {
         String id = run.assumed("id", TextKind.WORDS, "R" + (index + 1), Words.ORDER);
         Side outside = run.assumed(
                 "outside", Words.SIDE, Side.RIGHT, "as when one walks round a yard with the yard on the left");
@@ -51,7 +53,10 @@ final class RunForm {
         String style = run.needed("style", TextKind.WORDS, "none");
         Length infill = run.assumed("infill", Words.HEIGHT, Length.feet(6), Words.CUSTOM);
         Length bottomGap = run.assumed("bottomGap", Words.GAP, Length.inches(2), Words.CUSTOM);
-        Fit fit = run.assumed("fit", Words.FIT, Fit.RACKED, Words.CUSTOM);
+        boolean panels = catalogue.style(style).map(FenceStyle::isPanel).orElse(false);
+        Fit fit = panels
+                ? run.assumed("fit", Words.FIT, Fit.MIXED, "panels rack to their limit, else they step")
+                : run.assumed("fit", Words.FIT, Fit.RACKED, Words.CUSTOM);
         Length maxBay = run.assumed("maxBay", Words.BAY, Length.feet(8), Words.CUSTOM);
         if (run.has("maxBay") && maxBay.compareTo(Length.feet(2)) < 0)
             run.refuse("maxBay", "a bay is 2' at least", "write a longer bay");

@@ -134,7 +134,7 @@ final class FullJob {
             "G2": { "braces": { "kind": "rod", "diameter": "5/16\\"", "pretension": "150 lb", "runs": "both" } }
           },
           "existing": {
-            "lines": [{ "kind": "gas to the grill", "run": "R1", "station": "12'", "tolerance": "18\\"" }],
+            "lines": [{ "kind": "gas to the grill", "run": "R1", "station": "12'", "width": "1\\"", "tolerance": "18\\"" }],
             "plugs": [{ "run": "R1", "station": "20'", "diameter": "10\\"", "depth": "30\\"", "fate": "pull" }],
             "fences": [{ "kind": "chain link", "length": "50'", "pitch": "10'", "concrete": true, "perFoot": "9 lb", "plugDiameter": "12\\"", "plugDepth": "2'", "plugs": "leave", "run": "R1", "from": "3'", "treated": true }],
             "tickets": [{ "number": "A-1", "digFrom": "2027-08-05", "validThrough": "2027-08-25" }]

@@ -12,7 +12,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Scale;
@@ -27,6 +29,7 @@ import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.BayFill;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
@@ -42,7 +45,7 @@ import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /**
  * Every style fitted every way: the pickets, boards and rails of the drawn profile are measured with a scale on the drawing and are, piece by piece, those of the
- * take-off; so are the posts.
+ * take-off; so are the posts, the panels with their rails, pickets and gaps, the fabric with its rails and wires, and the sheets of mesh with theirs.
  *
  * Source: plane geometry.
  * Tolerance: 1e-4 in., since cut pieces are whole nanometres and quantities feet.
@@ -56,6 +59,9 @@ class DrawnEqualsTakenCheck {
 
     /** Lying boards are cut at their full width; the highest is ripped after. */
     private static final double BOARD_IN = 5.5;
+
+    /** Rails of mesh are of 1-1/2 in. pipe, 1.9 in. across. */
+    private static final double MESH_RAIL_IN = 1.9;
 
     /** No picket or board is wider, no bay is shorter. */
     private static final double WIDEST_IN = 10;
@@ -104,6 +110,7 @@ class DrawnEqualsTakenCheck {
                         .toList(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Offset.ZERO,
                 run.line().line().length().asOffset());
         return RunProfile.of(strip, DisplayUnits.US, Scale.ratio(48)).marks();
@@ -138,6 +145,14 @@ class DrawnEqualsTakenCheck {
             pickets(design, bay, areas);
             boards(design, bay, areas);
             if (!bay.pickets().pickets().isEmpty()) rails(design, bay, lines);
+            bay.fill()
+                    .match(
+                            open -> false,
+                            pickets -> false,
+                            lying -> false,
+                            panel -> panel(design, bay, panel, marks),
+                            fabric -> fabric(design, bay, marks),
+                            mesh -> mesh(design, bay, marks));
         }
         for (PostDesign post : design.posts())
             assertThat(taken(design, post.id().replaceAll("\\d+$", "")))
@@ -189,6 +204,116 @@ class DrawnEqualsTakenCheck {
         }
         Collections.sort(drawn);
         same(bay, drawn, taken(design, bay.id() + "\\.r"));
+    }
+
+    /** What a bay takes of the items that begin so, in their own unit. */
+    private static double takenOf(Design design, String item, Bay bay) {
+        double sum = 0;
+        for (TakeoffLine line : design.quote().takeoff().lines())
+            for (Cause cause : line.causes())
+                if (line.item().startsWith(item) && cause.part().equals(bay.id())) sum += cause.quantity();
+        return sum;
+    }
+
+    private static List<Area> areas(List<Mark> marks, Bay bay, Layer layer) {
+        return marks.stream()
+                .filter(mark -> mark instanceof Area)
+                .map(mark -> (Area) mark)
+                .filter(area -> area.look().of().equals(bay.id()) && area.look().layer() == layer)
+                .toList();
+    }
+
+    private static List<Stroke> strokes(List<Mark> marks, Bay bay, Layer layer) {
+        return marks.stream()
+                .filter(mark -> mark instanceof Stroke)
+                .map(mark -> (Stroke) mark)
+                .filter(line -> line.look().of().equals(bay.id()) && line.look().layer() == layer)
+                .toList();
+    }
+
+    private static double long0(List<Point> at) {
+        return Math.hypot(
+                at.get(1).x() - at.get(0).x(), at.get(1).y() - at.get(0).y());
+    }
+
+    /** One panel a bay; its rails as long as made, a bracket at each end; its pickets as many, and the gaps between them as told. */
+    private static boolean panel(Design design, Bay bay, BayFill.Panel panel, List<Mark> marks) {
+        // Under one level top panels come out of heights that nobody sells: they are told as without a price and not
+        // bought.
+        double bought = takenOf(design, design.job().runs().get(0).style() + "-", bay);
+        assertThat(bought).isEqualTo(bay.fit() == Fit.LEVEL_TOP ? Math.min(1, bought) : 1);
+        List<Area> rails = areas(marks, bay, Layer.FENCE);
+        assertThat(takenOf(design, "panel-bracket", bay)).isEqualTo(2 * rails.size());
+        for (Area rail : rails)
+            assertThat(long0(rail.outline())).isCloseTo(panel.length().inches(), within(HAIR_IN));
+        List<Double> lefts = new ArrayList<>();
+        for (Area picket : areas(marks, bay, Layer.PICKETS))
+            lefts.add(picket.outline().stream().mapToDouble(Point::x).min().orElseThrow());
+        Collections.sort(lefts);
+        assertThat(lefts).hasSize(panel.pickets());
+        double width = panel.picket().inches();
+        for (int i = 1; i < lefts.size(); i++)
+            assertThat(lefts.get(i) - lefts.get(i - 1) - width)
+                    .isCloseTo(panel.clear().inches(), within(HAIR_IN));
+        return true;
+    }
+
+    /** Under a level top the fabric hangs from its level edge, and its bottom is cut to the ground. */
+    private static double level(Stroke line) {
+        return Math.abs(line.points().get(1).x() - line.points().get(0).x());
+    }
+
+    /** Fabric by its bottom edge, each rail by both its edges, each strand of barbed wire by its line. */
+    private static boolean fabric(Design design, Bay bay, List<Mark> marks) {
+        double bottom = strokes(marks, bay, Layer.PICKETS).stream()
+                .filter(line -> line.look().ink() != Ink.HAIR)
+                .mapToDouble(line -> bay.fit() == Fit.LEVEL_TOP ? level(line) : long0(line.points()))
+                .max()
+                .orElseThrow();
+        assertThat(bottom).isCloseTo(12 * takenOf(design, "fabric-", bay) - ties(design, bay), within(HAIR_IN));
+        double edges = 0;
+        double strands = 0;
+        for (Stroke line : strokes(marks, bay, Layer.FENCE)) {
+            boolean strand = line.look().line() == LineKind.DIMENSION;
+            if (strand) strands += long0(line.points());
+            else edges += long0(line.points());
+        }
+        assertThat(edges / 2).isCloseTo(12 * takenOf(design, "SWAGED-", bay), within(HAIR_IN));
+        assertThat(strands).isCloseTo(12 * takenOf(design, "barbed-wire", bay), within(HAIR_IN));
+        return true;
+    }
+
+    /** Ties are called after the fabric and counted by the piece. */
+    private static double ties(Design design, Bay bay) {
+        return 12 * takenOf(design, "fabric-tie", bay);
+    }
+
+    /** Sheets by the area between the outermost wires' lines, rails as the saw cuts them. */
+    private static boolean mesh(Design design, Bay bay, List<Mark> marks) {
+        double along = strokes(marks, bay, Layer.PICKETS).stream()
+                .filter(line ->
+                        Math.abs(line.points().get(1).x() - line.points().get(0).x()) > 1)
+                .mapToDouble(line -> long0(line.points()))
+                .max()
+                .orElseThrow();
+        double up = strokes(marks, bay, Layer.PICKETS).stream()
+                .filter(line ->
+                        Math.abs(line.points().get(1).x() - line.points().get(0).x()) < HAIR_IN)
+                .mapToDouble(line -> long0(line.points()))
+                .max()
+                .orElseThrow();
+        double ft2 = takenOf(design, "mesh-", bay) - takenOf(design, "mesh-clip", bay);
+        assertThat(along * up / 144).isCloseTo(ft2, within(bay.fit() == Fit.LEVEL_TOP ? 0.25 * ft2 : 1e-6));
+        List<Double> drawn = new ArrayList<>();
+        for (Area rail : areas(marks, bay, Layer.FENCE)) {
+            List<Point> at = rail.outline();
+            double tilt = Math.abs(
+                    (at.get(1).y() - at.get(0).y()) / (at.get(1).x() - at.get(0).x()));
+            drawn.add(long0(at) + MESH_RAIL_IN * tilt);
+        }
+        Collections.sort(drawn);
+        same(bay, drawn, taken(design, bay.id() + "\\.r"));
+        return true;
     }
 
     private static double extent(List<Point> at) {

@@ -89,4 +89,38 @@ class GuardPostCheck {
         assertThat(finding(low, "guard.drop").severity()).isEqualTo(Severity.PASS);
         assertThat(low).noneSatisfy(each -> assertThat(each.id()).isEqualTo("guard.height"));
     }
+
+    private static List<Finding> gated(String infill, String gap) {
+        return PoolYard.findings("{ \"format\": \"plumbleaf-job\", \"version\": 1, \"rules\": { " + guard("4'")
+                + " }, \"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\","
+                + " \"elevation\": \"0'\" },{ \"id\": \"S2\", \"run\": \"R1\", \"station\": \"24'\", \"elevation\":"
+                + " \"0'\" } ] },\"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"24'\" } ], \"maxBay\":"
+                + " \"6'\", \"style\": \"wood-side-by-side\", \"infill\": \"" + infill
+                + "\", \"basis\": \"engineered\" } ], \"gates\": [ { \"id\": \"G1\", \"kind\": \"swing\", \"run\": \"R1\", \"station\": \"10'\","
+                + " \"opening\": \"4'\", \"hinge\": \"left\", \"swing\": \"in\", \"leaf\": { \"infill\": \"" + infill
+                + "\", \"bottomGap\": \"" + gap
+                + "\" } } ], \"builds\": { \"G1\": { \"frame\": \"TUBE-2x2x0.083\", \"braces\": 1, \"hingePost\": \"F1083-REG-2.5\","
+                + " \"hole\": \"12\\\"\", \"depth\": \"36\\\"\" } } }");
+    }
+
+    private static Finding of(List<Finding> all, String id, String part) {
+        return all.stream()
+                .filter(each -> each.id().equals(id) && each.part().equals(part))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Its leaf is measured as the fence is, and people lean on it: a 4 ft leaf 3 in. off the ground passes, one of 3 ft 5 in. off does not. */
+    @Test
+    void aGateInAGuardIsAGuard() {
+        List<Finding> high = gated("4'", "3\\\"");
+        assertThat(of(high, "guard.height", "G1a").severity()).isEqualTo(Severity.PASS);
+        assertThat(of(high, "guard.sphere", "G1a").severity()).isEqualTo(Severity.PASS);
+        assertThat(of(high, "guard.rail", "G1a").measure().orElseThrow().ratio().orElseThrow())
+                .isPositive();
+        assertThat(high).anySatisfy(each -> assertThat(each.id()).isEqualTo("guard.latch"));
+        List<Finding> low = gated("3'", "5\\\"");
+        assertThat(of(low, "guard.height", "G1a").severity()).isEqualTo(Severity.MUST_FIX);
+        assertThat(of(low, "guard.sphere", "G1a").severity()).isEqualTo(Severity.MUST_FIX);
+    }
 }

@@ -24,6 +24,7 @@ import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
 import plumbleaf.jobfile.offer.FitPrices;
 import plumbleaf.jobfile.offer.Offers;
+import plumbleaf.jobfile.offer.SpacingPrices;
 import plumbleaf.jobfile.offer.Together;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.stock.ItemNames;
@@ -60,6 +61,13 @@ class Bench {
     private final Map<String, FitPrices> fits = new LinkedHashMap<>(KEPT, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, FitPrices> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    private final Map<String, SpacingPrices> spacings = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, SpacingPrices> eldest) {
             return size() > KEPT;
         }
     };
@@ -117,6 +125,13 @@ class Bench {
         }
     }
 
+    /** What they cost with their posts nearer together, where somebody asked likewise. */
+    Optional<SpacingPrices> spacingPrices(Opened opened) {
+        synchronized (fits) {
+            return Optional.ofNullable(spacings.get(opened.key()));
+        }
+    }
+
     /** Several whole designs: only when asked, and one at a time. */
     void priceFits(Opened opened) {
         if (opened.design().isEmpty()) return;
@@ -124,6 +139,12 @@ class Bench {
             fits.computeIfAbsent(
                     opened.key(),
                     key -> FitPrices.of(
+                            opened.design().get(),
+                            catalogue,
+                            job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
+            spacings.computeIfAbsent(
+                    opened.key(),
+                    key -> SpacingPrices.of(
                             opened.design().get(),
                             catalogue,
                             job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));

@@ -5,25 +5,23 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import plumbleaf.engine.design.Difference;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.money.Money;
 import plumbleaf.jobfile.offer.FitPrices;
+import plumbleaf.jobfile.offer.WayWords;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Table;
 
 /** What a run would cost racked, stepped and level top, which of them is cheapest and why. */
 final class FitPanel {
-    private static final int REASONS = 2;
-
     private FitPanel() {}
 
     static Panel of(Optional<FitPrices> prices) {
         Panel panel = Panel.of("What the fit costs", "");
         if (prices.isEmpty())
-            return panel.withPresses(
-                    List.of(new Panel.Press("Price each run racked, stepped and level top", "price-fits")));
+            return panel.withPresses(List.of(new Panel.Press(
+                    "Price each run racked, stepped and level top, and with its posts nearer together", "price-fits")));
         List<Note> notes = new ArrayList<>();
         List<Table.Line> lines = new ArrayList<>();
         for (FitPrices.OfRun run : prices.get().runs()) {
@@ -35,7 +33,7 @@ final class FitPanel {
                                 run.run(),
                                 words(way.fit()) + (way.fit() == run.now() ? ", as it is" : ""),
                                 way.total().text(),
-                                signed(way.change().price()),
+                                WayWords.signed(way.change().price()),
                                 way.mustFix() == 0 ? Verdicts.words(way.verdict()) : way.mustFix() + " to fix")));
         }
         return panel.withNotes(notes)
@@ -63,33 +61,14 @@ final class FitPanel {
                 .min(Comparator.comparing(FitPrices.Way::total));
         String first = "Run " + run.run() + " costs least as it is, " + words(best.fit()) + ".";
         return next.map(way -> first + " " + capital(words(way.fit())) + " adds "
-                        + way.change().price().text() + reason(way.change()) + ".")
+                        + way.change().price().text() + WayWords.reason(way.change()) + ".")
                 .orElse(first + " Neither other way passes as many checks.");
     }
 
     private static String changes(FitPrices.OfRun run, FitPrices.Way best) {
         return "Run " + run.run() + " costs least " + words(best.fit()) + ": "
                 + Money.ZERO.minus(best.change().price()).text() + " less than " + words(run.now())
-                + reason(best.change()) + ".";
-    }
-
-    /** The lines of direct cost that move most, before overhead, profit and tax. */
-    private static String reason(Difference change) {
-        List<String> most = change.lines().stream()
-                .filter(line -> !line.amount().isZero())
-                .sorted(Comparator.comparingLong(
-                        (Difference.LineChange line) -> -Math.abs(line.amount().cents())))
-                .limit(REASONS)
-                .map(line -> line.name() + " " + signed(line.amount()))
-                .toList();
-        return most.isEmpty() ? "" : ", most of it " + String.join(", ", most);
-    }
-
-    private static String signed(Money amount) {
-        if (amount.isZero()) return "same";
-        return amount.compareTo(Money.ZERO) > 0
-                ? "+" + amount.text()
-                : "\u2212" + Money.ZERO.minus(amount).text();
+                + WayWords.reason(best.change()) + ".";
     }
 
     private static String words(Fit fit) {

@@ -319,7 +319,8 @@ enum Ledger {
             blank("kind", "What runs in it", Blank.Kind.WORDS),
             blank("run", "Run", Blank.Kind.PICKED),
             blank("station", "Crosses at station", Blank.Kind.FEET),
-            blank("tolerance", "Keep off by", Blank.Kind.INCHES)),
+            blank("width", "How wide it is", Blank.Kind.INCHES),
+            blank("tolerance", "Keep off it by", Blank.Kind.INCHES)),
     PLUG(
             "existing.plugs",
             "Concrete of an old post on the line",

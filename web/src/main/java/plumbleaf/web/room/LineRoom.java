@@ -13,6 +13,7 @@ import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.offer.FitPrices;
+import plumbleaf.jobfile.offer.SpacingPrices;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Table;
@@ -22,7 +23,7 @@ import plumbleaf.web.page.Unit;
 final class LineRoom {
     private LineRoom() {}
 
-    static List<Panel> panels(Opened opened, Optional<FitPrices> fits) {
+    static List<Panel> panels(Opened opened, Optional<FitPrices> fits, Optional<SpacingPrices> spacings) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < opened.text().count("runs"); i++) {
             String at = "runs[" + i + "]";
@@ -33,6 +34,8 @@ final class LineRoom {
         panels.add(Panel.of("More runs, styles of your own", "line")
                 .withEntries(List.of(Ledger.RUN.entry(opened), Ledger.OWN_STYLES.entry(opened))));
         if (opened.design().isPresent()) panels.add(FitPanel.of(fits));
+        spacings.ifPresent(prices -> panels.add(
+                SpacingPanel.of(prices, opened.job().map(Job::display).orElse(DisplayUnits.US))));
         panels.addAll(RulesPanels.panels(opened));
         opened.design()
                 .ifPresent(design -> design.layout().runs().forEach(run -> {

@@ -35,6 +35,7 @@ import plumbleaf.documents.view.SlideSection;
 import plumbleaf.documents.view.SlideSubject;
 import plumbleaf.documents.view.SlideWay;
 import plumbleaf.documents.view.SpaceScene;
+import plumbleaf.documents.view.StationNote;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
@@ -158,6 +159,8 @@ final class Pictures {
                         .flatMap(gate -> PacketSubjects.slide(design.job(), design, gate).stream())
                         .map(SlideOnProfile::new)
                         .toList(),
+                StationNote.of(
+                        design.job(), design.layout(), run, design.ground().profile(run.run())),
                 Offset.inches(from),
                 Offset.inches(to));
         return RunProfile.of(strip, units, fitting(to - from, 1, STRIP_PAPER_IN, HIGH_IN));

@@ -61,7 +61,10 @@ public class Rooms {
         Opened opened = bench.open(job, typed);
         List<Panel> panels = switch (room) {
             case GROUND -> GroundRoom.panels(opened);
-            case LINE -> and(LineRoom.panels(opened, bench.fitPrices(opened)), again(opened, "runs"));
+            case LINE ->
+                and(
+                        LineRoom.panels(opened, bench.fitPrices(opened), bench.spacingPrices(opened)),
+                        again(opened, "runs"));
             case GATES -> and(GatesRoom.panels(opened), again(opened, "gates"));
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> and(StockRoom.panels(opened, bench.yard(), bench.itemNames()), SiteLog.panel(opened));
