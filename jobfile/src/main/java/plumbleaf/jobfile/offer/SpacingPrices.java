@@ -63,14 +63,14 @@ public record SpacingPrices(List<OfRun> runs) {
         /** Which governs, the fewest bays or the money, and why. */
         public String words(DisplayUnits display) {
             Way best = cheapest();
-            if (best != asItIs())
+            if (!best.equals(asItIs()))
                 return "Fewest bays are not cheapest on run " + run + ": " + told(best, display) + " cost "
                         + Money.ZERO.minus(best.change().price()).text() + " less than its "
                         + asItIs().bays()
                         + WayWords.reason(best.change()) + ".";
             String first = "Run " + run + " costs least with the fewest bays, " + told(best, display) + ".";
             return ways.stream()
-                    .filter(way -> way != best && way.mustFix() <= best.mustFix())
+                    .filter(way -> !way.equals(best) && way.mustFix() <= best.mustFix())
                     .min(Comparator.comparing(Way::total))
                     .map(next -> first + " " + told(next, display) + " add "
                             + next.change().price().text() + WayWords.reason(next.change()) + ".")
