@@ -3,6 +3,7 @@ package plumbleaf.documents.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Mark;
@@ -21,6 +22,7 @@ import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.GatePlanDetail;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.JointDetail;
+import plumbleaf.documents.view.LeafSections;
 import plumbleaf.documents.view.PairElevation;
 import plumbleaf.documents.view.PairSwing;
 import plumbleaf.documents.view.SagBar;
@@ -112,6 +114,38 @@ public final class GateSheets {
                 List.of()));
     }
 
+    /** How the leaf is made where it is cut through: at a rail, at the latch, at a hinge. */
+    private static List<Sheet> sections(PacketSubject subject, GatePaper gate) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        int across = isSmall(subject) ? 1 : 2;
+        double wide = room.width() / across;
+        double high = room.height() / 2;
+        List<Function<Scale, Drawing>> cuts = List.of(
+                scale -> LeafSections.infill(gate.subject(), scale),
+                scale -> LeafSections.latchSide(gate.subject(), scale),
+                scale -> LeafSections.hingeSide(gate.subject(), scale));
+        List<String> titles = List.of("A: upright through a rail", "B: level at the latch", "C: level at a hinge");
+        List<Sheet> sheets = new ArrayList<>();
+        List<Viewport> viewports = new ArrayList<>();
+        for (int i = 0; i < cuts.size(); i++) {
+            double x = room.minX() + viewports.size() % across * wide;
+            double top = room.maxY() - viewports.size() / across * high;
+            Drawing cut = Scale.fitted(subject.units(), cuts.get(i), wide - 0.3, high - Viewport.TITLE_IN - 0.2);
+            viewports.add(Viewport.centred(cut, new Box(x, top - high, x + wide, top), titles.get(i)));
+            if (viewports.size() < 2 * across && i < cuts.size() - 1) continue;
+            sheets.add(sheet(
+                    subject,
+                    gate,
+                    "Sections",
+                    "as shown",
+                    List.of("Deburr every hole and edge before the leaf is coated."),
+                    viewports,
+                    List.of()));
+            viewports = new ArrayList<>();
+        }
+        return sheets;
+    }
+
     /** On letter and A4 there is no room for drawing and notes side by side. */
     private static boolean isSmall(PacketSubject subject) {
         PaperSize paper = subject.options().sheets();
@@ -129,6 +163,7 @@ public final class GateSheets {
                 sheets.add(swing(subject, leaf, leaf.subject().swing()));
             }
             joints(subject, leaf).ifPresent(sheets::add);
+            sheets.addAll(sections(subject, leaf));
         }
         List<Drawing> pages = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) pages.add(sheets.get(i).page((i + 1) + " of " + sheets.size()));

@@ -1,6 +1,7 @@
 package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,10 +95,16 @@ public final class Order {
                 Column.words("Code"),
                 Column.right("Holds"),
                 Column.left("Swap?"),
-                Column.words("Needed by"),
                 Column.right("Weight, lb"));
         double weight = 0;
-        for (TakeoffLine line : lines) {
+        String needed = "";
+        List<TakeoffLine> byNeed = new ArrayList<>(lines);
+        byNeed.sort(Comparator.comparing(Order::need));
+        for (TakeoffLine line : byNeed) {
+            if (!need(line).equals(needed)) {
+                needed = need(line);
+                table.group("Needed by " + needed);
+            }
             weight += line.weight().pounds();
             table.row(
                     "\u2610",
@@ -107,10 +114,9 @@ public final class Order {
                     line.item(),
                     holds(subject, line),
                     swap(line),
-                    need(line),
                     DecimalText.whole(line.weight().pounds()));
         }
-        table.total("", "", "", Integer.toString(lines.size()) + " lines", "", "", "", "", DecimalText.whole(weight));
+        table.total("", "", "", Integer.toString(lines.size()) + " lines", "", "", "", DecimalText.whole(weight));
         paper.add(table.table());
     }
 }

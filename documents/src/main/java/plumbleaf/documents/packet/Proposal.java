@@ -22,7 +22,8 @@ import plumbleaf.engine.quantity.DecimalText;
 
 /** What the customer reads and signs: scope in plain words, the gate as it will hang, what is in and not in, the price and when it is due. */
 public final class Proposal {
-    private static final double PICTURE_HIGH_IN = 3.3;
+    private static final double PICTURE_HIGH_IN = 2.8;
+    private static final double PAIR_HIGH_IN = 3.3;
 
     private Proposal() {}
 
@@ -101,7 +102,11 @@ public final class Proposal {
                         : ""));
         double wide = Pages.columnWidth(subject.options().size());
         paper.add(new Block.Picture(
-                Scale.fitted(subject.units(), scale -> picture(gate, scale), wide, PICTURE_HIGH_IN),
+                Scale.fitted(
+                        subject.units(),
+                        scale -> picture(gate, scale),
+                        wide,
+                        gate.isPair() ? PAIR_HIGH_IN : PICTURE_HIGH_IN),
                 "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings,"
                         + " and initial below."));
         paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));

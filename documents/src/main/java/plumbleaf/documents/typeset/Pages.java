@@ -24,6 +24,9 @@ public final class Pages {
     private static final double TOP = 0.85;
     private static final double FOOT = 0.80;
 
+    /** So much at least stands on a paper's last page, where it has more than one. */
+    private static final double LAST_PAGE_IN = 1.5;
+
     private final Paper paper;
     private final PaperSize size;
     private final List<List<Primitive>> pages = new ArrayList<>();
@@ -85,6 +88,7 @@ public final class Pages {
         Slabs slabs = new Slabs(columnWidth(size));
         List<Slab> column = new ArrayList<>();
         for (Block block : paper.blocks()) column.addAll(block.match(slabs));
+        endTogether(column);
         for (int i = 0; i < column.size(); i++) {
             Slab slab = column.get(i);
             if (slab.newPage()) {
@@ -99,6 +103,16 @@ public final class Pages {
             }
             for (Primitive mark : slab.marks()) page.add(mark.placed(1, SIDE, y));
             y -= slab.high();
+        }
+    }
+
+    /** No page for a signature alone: what a paper ends with stays with what stands before it. */
+    private static void endTogether(List<Slab> column) {
+        double high = 0;
+        for (int i = column.size() - 1; i >= 0 && !column.get(i).newPage(); i--) {
+            high += column.get(i).high();
+            if (i < column.size() - 1) column.set(i, column.get(i).keptWithNext());
+            if (high >= LAST_PAGE_IN) return;
         }
     }
 

@@ -1,7 +1,9 @@
 package plumbleaf.documents.typeset;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Lettering;
@@ -22,10 +24,17 @@ final class TableSlabs {
     private static final double PAD = 0.07;
     private static final double ROW_GAP = 0.075;
     private static final double TICK = 0.13;
+    /** Width that is given away at a time, rows that are looked at for it, and what ragged ends add to a line of words. */
+    private static final double STEP = 0.08;
+
+    private static final int SAMPLED = 60;
+    private static final double RAGGED = 1.1;
+
     private static final String TICK_BOX = "\u2610";
 
     private final Table table;
     private final double wide;
+    private final Map<Integer, Double> measured = new HashMap<>();
     private final List<Double> widths;
 
     TableSlabs(Table table, double wide) {
@@ -162,32 +171,67 @@ final class TableSlabs {
             return natural.stream().map(need -> need + spare).toList();
         }
         if (shared == 0 || rest < leastWords) return squeezed(natural, least);
-        return shared(natural, least, rest, shared);
+        return shared(natural, least, rest);
     }
 
-    /** Word columns by what they hold, none narrower than its longest word. */
-    private List<Double> shared(List<Double> natural, List<Double> least, double rest, double shared) {
-        double room = rest;
-        double weight = shared;
-        List<Integer> fixed = new ArrayList<>();
-        boolean changed = true;
-        while (changed) {
-            changed = false;
-            for (int i = 0; i < natural.size(); i++) {
-                boolean open = table.columns().get(i).wraps() && !fixed.contains(i);
-                if (!open || natural.get(i) / weight * room >= least.get(i)) continue;
-                fixed.add(i);
-                room -= least.get(i);
-                weight -= natural.get(i);
-                changed = true;
-            }
-        }
+    /**
+     * Word columns of at least their longest word; what is left is given away in small steps, each to the column that makes the table
+     * least high, and where none does to the one whose words are longest for its width.
+     */
+    private List<Double> shared(List<Double> natural, List<Double> least, double rest) {
         List<Double> widths = new ArrayList<>();
+        double room = rest;
         for (int i = 0; i < natural.size(); i++) {
             boolean words = table.columns().get(i).wraps();
-            widths.add(!words ? natural.get(i) : fixed.contains(i) ? least.get(i) : natural.get(i) / weight * room);
+            widths.add(words ? least.get(i) : natural.get(i));
+            if (words) room -= least.get(i);
         }
+        while (room > 1e-6) {
+            double step = Math.min(STEP, room);
+            int best = -1;
+            double bestLines = 0;
+            for (int i = 0; i < widths.size(); i++) {
+                if (!table.columns().get(i).wraps() || widths.get(i) >= natural.get(i)) continue;
+                double saved = lines(widths, -1, 0) - lines(widths, i, step);
+                double tie = natural.get(i) / widths.get(i) * 1e-6;
+                if (best < 0 || saved + tie > bestLines) {
+                    best = i;
+                    bestLines = saved + tie;
+                }
+            }
+            if (best < 0) break;
+            widths.set(best, widths.get(best) + step);
+            room -= step;
+        }
+        int words = (int) table.columns().stream().filter(Column::wraps).count();
+        for (int i = 0; i < widths.size(); i++)
+            if (table.columns().get(i).wraps()) widths.set(i, widths.get(i) + Math.max(0, room) / words);
         return List.copyOf(widths);
+    }
+
+    /** How many lines the rows come to, about, with one column wider by so much. A step is worth a part of a line too, for long words. */
+    private double lines(List<Double> widths, int wider, double by) {
+        double sum = 0;
+        int sampled = Math.max(1, table.rows().size() / SAMPLED);
+        for (int row = 0; row < table.rows().size(); row += sampled) {
+            if (table.rows().get(row).kind() == RowKind.GROUP) continue;
+            double most = 1;
+            for (int i = 0; i < widths.size(); i++) {
+                if (!table.columns().get(i).wraps()) continue;
+                double width = widths.get(i) + (i == wider ? by : 0) - 2 * PAD;
+                double lines = Math.max(1, wordsWide(row, i) * RAGGED / width);
+                most = Math.max(most, lines);
+            }
+            sum += most;
+        }
+        return sum;
+    }
+
+    private double wordsWide(int row, int column) {
+        return measured.computeIfAbsent(
+                row * table.columns().size() + column,
+                key -> Lettering.width(
+                        table.rows().get(row).cells().get(column).replace('\n', ' '), Text.SMALL, Text.Weight.REGULAR));
     }
 
     private List<Double> squeezed(List<Double> natural, List<Double> least) {

@@ -8,7 +8,6 @@ import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.DimensionRows;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Layer;
-import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
@@ -174,33 +173,6 @@ public final class GatePlanDetail {
     }
 
     private void post(PostStock section, double face, int away, String id) {
-        double wide = section.width().inches();
-        double middle = face + away * wide / 2;
-        Look look = Look.visible(Layer.POSTS).of(id);
-        boolean wood = section.match(steel -> false, is -> true);
-        double wall = section.match(steel -> steel.nominalWall().inches(), is -> 0.0);
-        if (wood) {
-            double half = section.depth().inches() / 2;
-            if (section.isRound()) marks.add(Arc.circle(outside.at(middle, 0), half, look));
-            else
-                marks.add(Area.edged(
-                        Box.of(outside.at(middle - wide / 2, -half), outside.at(middle + wide / 2, half))
-                                .corners(),
-                        Material.END_GRAIN,
-                        look));
-        } else if (section.isRound()) {
-            marks.add(Arc.circle(outside.at(middle, 0), wide / 2, look));
-            marks.add(Arc.circle(outside.at(middle, 0), Math.max(wide / 2 - wall, wide / 8), look.as(LineKind.THIN)));
-        } else {
-            double half = section.depth().inches() / 2;
-            Box outer = Box.of(outside.at(middle - wide / 2, -half), outside.at(middle + wide / 2, half));
-            marks.add(Area.edged(outer.corners(), Material.STEEL_FACE, look));
-            if (outer.width() > 3 * wall)
-                marks.add(Area.edged(outer.grown(-wall).corners(), Material.CLEAR, look.as(LineKind.THIN)));
-        }
-        marks.add(Text.small(outside.at(middle + away * (wide / 2) + away * scale.real(0.22), 0), id)
-                .centred()
-                .bold()
-                .with(Look.note().of(id)));
+        marks.addAll(PostCut.of(outside, section, face, away, id, scale));
     }
 }
