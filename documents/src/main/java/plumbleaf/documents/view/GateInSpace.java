@@ -183,6 +183,7 @@ public final class GateInSpace {
                         wood -> {
                             double high = wood.style().railWidth().inches() / 2;
                             double half = wood.style().railThickness().inches() / 2;
+                            if (nailer.upright()) return blocks.add(upright(subject, nailer, high, half));
                             double reach = nailer.length().inches() / 2;
                             double grade = grade(subject.leaf(), nailer.rail());
                             double run = reach / Math.sqrt(1 + grade * grade);
@@ -199,6 +200,20 @@ public final class GateInSpace {
                         pickets -> false,
                         mesh -> false,
                         sheet -> false);
+    }
+
+    private static Block upright(GateSubject subject, Nailer nailer, double half, double halfThick) {
+        double r = nailer.middle().r().inches();
+        double z = nailer.middle().z().inches();
+        double n = nailer.middle().n().inches();
+        double reach = nailer.length().inches() / 2;
+        double rise = half * subject.leaf().outline().bottom().ratio();
+        List<Point> outline = List.of(
+                new Point(r - half, z - reach - rise),
+                new Point(r + half, z - reach + rise),
+                new Point(r + half, z + reach + rise),
+                new Point(r - half, z + reach - rise));
+        return new Block(subject.leaf().id(), Stuff.WOOD, outline, n - halfThick, n + halfThick);
     }
 
     private static double grade(Leaf leaf, String rail) {

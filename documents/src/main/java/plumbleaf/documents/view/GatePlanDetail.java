@@ -155,6 +155,10 @@ public final class GatePlanDetail {
         double nailer = wood.style().railThickness().inches();
         double board = wood.style().boardThickness().inches();
         Look look = Look.thin(Layer.PICKETS).of(leaf.id());
+        if (wood.style().lying()) {
+            lying(wood, sign, half, hinge, latch, look);
+            return;
+        }
         marks.add(Area.edged(
                 Box.of(outside.at(hinge, sign * half), outside.at(latch, sign * (half + nailer)))
                         .corners(),
@@ -170,6 +174,26 @@ public final class GatePlanDetail {
                             .corners(),
                     Material.END_GRAIN,
                     look));
+    }
+
+    /** Upright nailers from their end, and the face of the boards before them. */
+    private void lying(Cladding.Wood wood, double sign, double half, double hinge, double latch, Look look) {
+        double nailer = wood.style().railThickness().inches();
+        double board = wood.style().boardThickness().inches();
+        double reach = wood.style().railWidth().inches() / 2;
+        for (var each : leaf.nailers()) {
+            double r = each.middle().r().inches();
+            marks.add(Area.edged(
+                    Box.of(outside.at(r - reach, sign * half), outside.at(r + reach, sign * (half + nailer)))
+                            .corners(),
+                    Material.END_GRAIN,
+                    look));
+        }
+        marks.add(Area.edged(
+                Box.of(outside.at(hinge, sign * (half + nailer)), outside.at(latch, sign * (half + nailer + board)))
+                        .corners(),
+                Material.WOOD,
+                look));
     }
 
     private void post(PostStock section, double face, int away, String id) {

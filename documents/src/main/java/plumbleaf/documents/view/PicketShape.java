@@ -13,7 +13,7 @@ final class PicketShape {
         double from = picket.r().inches();
         double to = from + picket.width().inches();
         double rakeBottom = outline.bottom().ratio();
-        double rakeTop = topRise(picket, outline);
+        double rakeTop = picket.lying() ? rakeBottom : topRise(picket, outline);
         double middle = (from + to) / 2;
         double bottomMiddle = picket.middle().inches() - picket.length().inches() / 2;
         double topMiddle = bottomMiddle + picket.length().inches();

@@ -4,13 +4,27 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /**
- * Upright boards on wood rails: what a bay of a wood fence and the leaf of its gate have in common.
+ * Boards on wood: upright ones on rails, which a bay of a wood fence and the leaf of its gate have in common, or lying ones, which on a leaf go on upright nailers.
  *
  * @param bothSides whether the boards are by turns on both faces of the rails
+ * @param rail what carries them: a rail of the fence, a nailer of the leaf
  * @param fastenersPerCrossing at a crossing of board and rail
+ * @param lying whether they lie along the fence, one over the other; then the spacing is up it
  */
 public record Boarding(
-        Board board, Spacing spacing, BoardTop top, boolean bothSides, Board rail, int fastenersPerCrossing) {
+        Board board,
+        Spacing spacing,
+        BoardTop top,
+        boolean bothSides,
+        Board rail,
+        int fastenersPerCrossing,
+        boolean lying) {
+    /** Upright boards. */
+    public Boarding(
+            Board board, Spacing spacing, BoardTop top, boolean bothSides, Board rail, int fastenersPerCrossing) {
+        this(board, spacing, top, bothSides, rail, fastenersPerCrossing, false);
+    }
+
     public Length boardWidth() {
         return board.width();
     }

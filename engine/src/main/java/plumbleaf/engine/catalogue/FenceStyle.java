@@ -43,6 +43,31 @@ public record FenceStyle(
         return infill.match(up -> false, both -> false, lying -> false, panel -> true, fabric -> false, mesh -> false);
     }
 
+    /** How a gate's leaf is boarded to carry this fence on: as its bays are, or, where their boards lie from post to post, with the same boards on nailers. */
+    public Optional<Boarding> leafBoarding() {
+        return boarding()
+                .or(() -> infill.match(
+                        up -> Optional.empty(),
+                        both -> Optional.empty(),
+                        lying -> Optional.of(new Boarding(
+                                lying.board(),
+                                lying.spacing(),
+                                BoardTop.FLAT,
+                                false,
+                                nailerFor(lying.board()),
+                                lying.fasteners(),
+                                true)),
+                        panel -> Optional.empty(),
+                        fabric -> Optional.empty(),
+                        mesh -> Optional.empty()));
+    }
+
+    /** A 2x4 of the boards' own wood, whose ends the boards are screwed to. Common practice, no source. */
+    private static Board nailerFor(Board board) {
+        String wood = board.species().startsWith("southern_pine") ? "southern_pine_2x4" : board.species();
+        return new Board(Length.inches(3.5), Length.inches(1.5), wood);
+    }
+
     /** How many rails an infill of this height takes. */
     public int railsFor(Length infill) {
         return rails.count(infill);

@@ -166,7 +166,7 @@ record GateSite(
 
     private Cladding boards() {
         return leafStyle()
-                .flatMap(FenceStyle::boarding)
+                .flatMap(FenceStyle::leafBoarding)
                 .<Cladding>map(boards -> new Cladding.Wood(
                         boards, wood(boards.species()), wood(boards.railSpecies()), run.finishedFace()))
                 .orElseGet(this::steel);

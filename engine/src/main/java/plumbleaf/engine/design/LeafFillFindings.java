@@ -7,7 +7,7 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 
-/** What of a style no leaf carries here. */
+/** What of a style is to be minded on a leaf. */
 final class LeafFillFindings {
     private LeafFillFindings() {}
 
@@ -15,13 +15,13 @@ final class LeafFillFindings {
         boolean lying = site.leafStyle().map(LeafFillFindings::lies).orElse(false);
         if (!lying) return List.of();
         return List.of(Checked.note(
-                "leaf.fill",
-                Severity.CANNOT_SAY,
+                "leaf.climbable",
+                Severity.CAUTION,
                 leaf,
                 leaf
-                        + ": boards that lie are not worked out on a leaf; its weight and drop are those of the bare frame. Fill it with another style,"
-                        + " pickets, mesh or sheet.",
-                Basis.judgement("not worked out here")));
+                        + ": boards that lie are a ladder for a child, and they bow between nailers more than 2 ft apart. Where the gate guards a pool or a drop"
+                        + " take boards that stand.",
+                Basis.commonPractice("lying boards")));
     }
 
     private static boolean lies(FenceStyle style) {

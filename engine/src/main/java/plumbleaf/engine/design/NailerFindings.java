@@ -70,11 +70,16 @@ final class NailerFindings {
         return List.of(Checked.of("leaf.nailer", Severity.MUST_FIX, leaf.id(), message, CLAUSE, used));
     }
 
-    /** All that hangs on the rail by its nailer. */
+    /** All that hangs on the rail by its nailer; on an upright nailer, all that hangs on it. */
     private static double carriedLb(Leaf leaf, Nailer nailer) {
         double sum = 0;
-        for (RailLoad load : leaf.railLoads())
-            if (load.rail().equals(nailer.rail())) sum += load.wet().pounds();
+        for (RailLoad load : leaf.railLoads()) {
+            boolean own = nailer.upright()
+                    ? load.from().inches() <= nailer.middle().r().inches()
+                            && nailer.middle().r().inches() <= load.to().inches()
+                    : load.rail().equals(nailer.rail());
+            if (own) sum += load.wet().pounds();
+        }
         return sum;
     }
 }

@@ -204,6 +204,8 @@ final class PoolGateRules {
     private double gapNear(Leaf leaf) {
         double edge = leaf.latchAt().r().inches() - NEAR_RELEASE_IN;
         double widest = leaf.pickets().isEmpty() ? LeafOpenings.filled(design, leaf) : 0;
+        if (!leaf.pickets().isEmpty() && leaf.pickets().get(0).lying())
+            return Math.max(0, leaf.picketGap().inches());
         for (int i = 1; i < leaf.pickets().size(); i++) {
             double from = leaf.pickets().get(i - 1).r().inches()
                     + leaf.pickets().get(i - 1).width().inches();

@@ -148,6 +148,7 @@ final class GateFindings {
         Offset greatest = wood.style().greatestGap();
         double gap = leaf.picketGap().inches();
         boolean fits = gap >= least.inches() - 1e-9 && gap <= greatest.inches() + 1e-9;
+        if (wood.style().lying()) return lying(leaf, wood, fits, display);
         Length first = leaf.pickets().get(0).width();
         String ripped = first.compareTo(wood.style().boardWidth()) < 0
                 ? ", the first and the last ripped to " + display.length(first)
@@ -162,6 +163,24 @@ final class GateFindings {
                                 ? "."
                                 : "; the style asks " + display.length(least) + " to " + display.length(greatest)
                                         + ". Change the opening a little or pick another board."),
+                Basis.job("the style's range of gaps"));
+    }
+
+    private static Finding lying(Leaf leaf, Cladding.Wood wood, boolean fits, DisplayUnits display) {
+        Length highest = leaf.pickets().get(leaf.pickets().size() - 1).across();
+        boolean ripped = highest.compareTo(wood.style().boardWidth()) < 0;
+        return Checked.note(
+                "gate.pickets",
+                fits ? Severity.PASS : Severity.CAUTION,
+                leaf.id(),
+                leaf.id() + ": " + leaf.pickets().size() + " lying boards with " + display.length(leaf.picketGap())
+                        + " between" + (ripped ? ", the highest ripped to " + display.length(highest) : "")
+                        + (fits
+                                ? "."
+                                : "; the style asks "
+                                        + display.length(wood.style().leastGap()) + " to "
+                                        + display.length(wood.style().greatestGap())
+                                        + ". Change the height a little or pick another board."),
                 Basis.job("the style's range of gaps"));
     }
 

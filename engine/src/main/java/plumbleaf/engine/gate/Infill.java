@@ -68,6 +68,7 @@ record Infill(
     static Infill of(
             Outline outline, FrameLines lines, List<Member> members, Cladding.Wood wood, List<Offset> boltPlaces) {
         Boarding style = wood.style();
+        if (style.lying()) return LyingInfill.of(outline, members, wood);
         List<Member> rails =
                 members.stream().filter(member -> member.role().isRail()).toList();
         double halfFrame =
@@ -185,7 +186,8 @@ record Infill(
                 end,
                 boltPlaces,
                 weight(volume, wood.nailers().densityAt(Moisture.WET)),
-                weight(volume, wood.nailers().densityAt(Moisture.DRY)));
+                weight(volume, wood.nailers().densityAt(Moisture.DRY)),
+                false);
     }
 
     private static Picket picket(Outline outline, double rIn, double widthIn, double nIn, Cladding.Wood wood) {
@@ -217,11 +219,11 @@ record Infill(
                 weight(volume, wood.pickets().densityAt(Moisture.DRY)));
     }
 
-    private static Force weight(double volumeIn3, Density density) {
+    static Force weight(double volumeIn3, Density density) {
         return Force.pounds(volumeIn3 * density.perCubicInch());
     }
 
-    private static Force boltWeight(double lengthIn) {
+    static Force boltWeight(double lengthIn) {
         double diameter = LeafMaker.NAILER_BOLT.inches();
         return Force.pounds(Math.PI / 4 * diameter * diameter * lengthIn * STEEL_LB_PER_IN3 * BOLT_HEAD_AND_NUT);
     }

@@ -2,6 +2,7 @@ package plumbleaf.engine.gate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.catalogue.Fastening;
 import plumbleaf.engine.job.HingeSpec;
 import plumbleaf.engine.job.Stated;
@@ -132,6 +133,10 @@ public final class LeafMaker {
                 }
             }
             for (Nailer nailer : nailers) {
+                if (nailer.upright()) {
+                    upright(nailer, member, before, members).ifPresent(holes::addAll);
+                    continue;
+                }
                 boolean other = !nailer.rail().equals(member.id());
                 boolean back = nailer.middle().n().inches()
                                 * nailers.get(0).middle().n().inches()
@@ -155,6 +160,28 @@ public final class LeafMaker {
             drilled.add(member.drilled(holes));
         }
         return drilled;
+    }
+
+    /** Holes for an upright nailer: up its stile, or one in every rail where it stands between them. */
+    private static Optional<List<Hole>> upright(Nailer nailer, Member member, double before, List<Member> all) {
+        boolean onStile = all.stream()
+                .anyMatch(
+                        each -> each.id().equals(nailer.rail()) && !each.role().isRail());
+        List<Hole> holes = new ArrayList<>();
+        if (onStile && nailer.rail().equals(member.id()))
+            for (Offset bolt : nailer.bolts())
+                holes.add(nailerHole(bolt.inches() - member.from().z().inches() + before));
+        if (!onStile && member.role().isRail()) {
+            double perR = member.cutLength().inches()
+                    / (member.to().r().inches() - member.from().r().inches());
+            holes.add(
+                    nailerHole((nailer.middle().r().inches() - member.from().r().inches()) * perR + before));
+        }
+        return holes.isEmpty() ? Optional.empty() : Optional.of(holes);
+    }
+
+    private static Hole nailerHole(double atIn) {
+        return new Hole("nailer bolt", Length.inches(atIn), Stated.of(NAILER_BOLT_HOLE));
     }
 
     /** A bolted hinge is drilled evenly about its pin; a welded one is not. */

@@ -30,9 +30,11 @@ final class LeafWeights {
         }
         double dryWood = 0;
         for (Nailer nailer : infill.nailers()) {
-            double half = nailer.length().inches()
-                    / 2
-                    * StrictMath.cos(nailer.endFromSquare().radians());
+            double half = nailer.upright()
+                    ? 0
+                    : nailer.length().inches()
+                            / 2
+                            * StrictMath.cos(nailer.endFromSquare().radians());
             Place middle = nailer.middle();
             sum.line(
                     nailer.wet(),

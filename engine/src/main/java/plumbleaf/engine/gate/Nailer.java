@@ -7,14 +7,15 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /**
- * A board bolted along a rail to carry the pickets.
+ * A board bolted along a rail to carry the pickets, or up the leaf across all its rails to carry boards that lie.
  *
- * @param rail id of the rail
+ * @param rail id of the rail; of an upright one, of the stile it is bolted to, or of the lowest rail it crosses
  * @param middle of its length
  * @param length along the board, on its middle
  * @param longPoint overall along the board
- * @param endFromSquare cut of both ends from square, parallel, so that they stand plumb
- * @param bolts r of each bolt
+ * @param endFromSquare cut of both ends from square, parallel, so that they stand plumb; of an upright one, so that they follow the leaf
+ * @param bolts r of each bolt; of an upright one, z of each
+ * @param upright whether it stands
  */
 public record Nailer(
         String rail,
@@ -24,7 +25,8 @@ public record Nailer(
         Angle endFromSquare,
         List<Offset> bolts,
         Force wet,
-        Force dry) {
+        Force dry,
+        boolean upright) {
     public Nailer {
         bolts = List.copyOf(bolts);
     }

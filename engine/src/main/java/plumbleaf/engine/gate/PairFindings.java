@@ -22,6 +22,7 @@ final class PairFindings {
         Leaf a = hangs.get(0).leaf();
         Leaf b = hangs.get(1).leaf();
         if (a.pickets().isEmpty() || b.pickets().isEmpty()) return List.of();
+        if (a.pickets().get(0).lying() || b.pickets().get(0).lying()) return List.of();
         double apart = Math.abs(a.picketGap().inches() - b.picketGap().inches());
         double between = ask.gate().leaf().latchGap().inches();
         String message = ask.gate().id() + ": its pickets stand "

@@ -13,7 +13,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param fits whether whole boards, or whole boards with the highest ripped, fill it within the style's gaps
  * @param top width of the highest board
  */
-record LyingRow(boolean fits, int boards, Offset gap, Length top) {
+public record LyingRow(boolean fits, int boards, Offset gap, Length top) {
     private static final double ROUNDING_IN = 1e-9;
 
     /**
@@ -22,7 +22,7 @@ record LyingRow(boolean fits, int boards, Offset gap, Length top) {
      *
      * @param height H
      */
-    static LyingRow up(Length height, Board board, Spacing spacing) {
+    public static LyingRow up(Length height, Board board, Spacing spacing) {
         double h = height.inches();
         double w = board.width().inches();
         double wanted = spacing.gap().inches();
@@ -48,7 +48,7 @@ record LyingRow(boolean fits, int boards, Offset gap, Length top) {
     }
 
     /** Heights of the boards' middles above the infill's bottom. */
-    List<Length> middles(Length width) {
+    public List<Length> middles(Length width) {
         List<Length> middles = new ArrayList<>();
         for (int i = 0; i < boards; i++) {
             double own = i == boards - 1 ? top.inches() : width.inches();

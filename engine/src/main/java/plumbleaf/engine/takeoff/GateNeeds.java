@@ -160,9 +160,11 @@ public final class GateNeeds {
         Boarding style = wood.style();
         List<Need> loose = new ArrayList<>();
         List<BarNeed> bars = new ArrayList<>();
+        int upright = 0;
         for (Nailer nailer : leaf.nailers()) {
+            if (nailer.upright()) upright++;
             Piece piece = new Piece(
-                    nailer.rail() + ".nailer",
+                    nailer.upright() ? leaf.id() + ".u" + upright : nailer.rail() + ".nailer",
                     leaf.id(),
                     nailer.longPoint().nanometres(),
                     nailer.endFromSquare(),
@@ -182,12 +184,13 @@ public final class GateNeeds {
                     bottom,
                     top,
                     Piece.Ends.PARALLEL);
-            bars.add(new BarNeed(WoodItem.picket(style), "picket", PartGroup.FENCE, BarNeed.Saw.WOOD, piece));
+            String item = picket.lying() ? WoodItem.of("board", style.board()) : WoodItem.picket(style);
+            bars.add(new BarNeed(item, picket.lying() ? "board" : "picket", PartGroup.FENCE, BarNeed.Saw.WOOD, piece));
         }
-        int crossings = count * leaf.rails().size();
+        int crossings = count * (style.lying() ? upright : leaf.rails().size());
         loose.add(Need.pieces(
-                "picket-screw",
-                "picket screw",
+                style.lying() ? "picket-screw-2.5" : "picket-screw",
+                style.lying() ? "board screw, 2-1/2 in." : "picket screw",
                 PartGroup.HARDWARE,
                 crossings * style.fastenersPerCrossing(),
                 leaf.id()));

@@ -161,19 +161,21 @@ final class LeafJson {
     }
 
     private static Node nailer(Nailer nailer) {
-        return Json.object()
+        Json.Members members = Json.object()
                 .put("rail", nailer.rail())
                 .put("lengthIn", nailer.length().inches())
                 .put("longPointIn", nailer.longPoint().inches())
                 .put("endAngleDeg", nailer.endFromSquare().inDegrees())
-                .put("bolts", nailer.bolts(), bolt -> Json.number(bolt.inches()))
-                .build();
+                .put("bolts", nailer.bolts(), bolt -> Json.number(bolt.inches()));
+        if (nailer.upright()) members.put("upright", true);
+        return members.build();
     }
 
     private static Node picket(Picket picket) {
-        return Json.object()
-                .put("widthIn", picket.width().inches())
-                .put("lengthIn", picket.length().inches())
-                .build();
+        Json.Members members = Json.object()
+                .put("widthIn", picket.across().inches())
+                .put("lengthIn", picket.along().inches());
+        if (picket.lying()) members.put("lying", true);
+        return members.build();
     }
 }
