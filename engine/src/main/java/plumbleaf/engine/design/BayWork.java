@@ -90,7 +90,7 @@ final class BayWork {
     private double ratio(Run run, Bay bay, FenceStyle style, Pressure wind) {
         return style.boarding().isPresent()
                 ? checksOf(run, bay, style).railCheck(wind).windRatio()
-                : new FillChecks(catalogue, run, style, basis(run)).windRatio(bay, wind);
+                : new FillChecks(catalogue, run, style, basis(run, bay)).windRatio(bay, wind);
     }
 
     /**
@@ -109,7 +109,7 @@ final class BayWork {
             return OptionalDouble.of(
                     new RailCheck(still.rail(), still.span(), still.downLbPerIn(), asWind * WIND_DURATION).windRatio());
         }
-        return new FillChecks(catalogue, run, style.get(), basis(run)).pushed(bay, asWind, WIND_DURATION);
+        return new FillChecks(catalogue, run, style.get(), basis(run, bay)).pushed(bay, asWind, WIND_DURATION);
     }
 
     /** Width of face whose wind a board takes: its own, or its pitch where the face is open, since wind is counted on the whole of it. */
@@ -122,8 +122,8 @@ final class BayWork {
         return style.rails().match(none -> RAIL_RESERVE, wood -> RAIL_RESERVE, steel -> TubeStrength.SAFETY);
     }
 
-    private DesignBasis basis(Run run) {
-        return job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
+    private DesignBasis basis(Run run, Bay bay) {
+        return job.basisAt(run, (bay.start().inches() + bay.end().inches()) / 2);
     }
 
     private BayChecks checksOf(Run run, Bay bay, FenceStyle style) {
@@ -144,7 +144,7 @@ final class BayWork {
     }
 
     private List<Finding> checks(Run run, Bay bay, FenceStyle fence, Pressure wind) {
-        List<Finding> findings = new ArrayList<>(new FillChecks(catalogue, run, fence, basis(run)).of(bay, wind));
+        List<Finding> findings = new ArrayList<>(new FillChecks(catalogue, run, fence, basis(run, bay)).of(bay, wind));
         fence.boarding().ifPresent(boards -> findings.addAll(boards(run, bay, fence, boards, wind)));
         return findings;
     }
@@ -152,7 +152,7 @@ final class BayWork {
     private List<Finding> boards(Run run, Bay bay, FenceStyle fence, Boarding boards, Pressure wind) {
         WoodSpecies rails = catalogue.species(boards.railSpecies()).orElseThrow();
         BayChecks checks = checksOf(run, bay, fence);
-        List<Finding> findings = new ArrayList<>(checks.railCheck(wind).findings(bay.id(), basis(run)));
+        List<Finding> findings = new ArrayList<>(checks.railCheck(wind).findings(bay.id(), basis(run, bay)));
         boolean twoDeep = boards.spacing().laps() && !boards.bothSides();
         Length through = boards.boardThickness().times(twoDeep ? 2 : 1);
         Screw screw = catalogue.screwThrough(through);
@@ -163,7 +163,7 @@ final class BayWork {
                 WET_SCREW);
         Area crossing =
                 Area.squareInches(boardsShareIn(boards) * checks.busiestShare().inches());
-        findings.add(PicketCheck.of(bay.id(), wind, crossing, boards.fastenersPerCrossing(), allowed, basis(run)));
+        findings.add(PicketCheck.of(bay.id(), wind, crossing, boards.fastenersPerCrossing(), allowed, basis(run, bay)));
         return findings;
     }
 }

@@ -72,7 +72,7 @@ record GateSite(
     }
 
     DesignBasis basis() {
-        return job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(run);
+        return job.basisAt(run, gate.station().inches());
     }
 
     Optional<FenceStyle> style() {

@@ -66,7 +66,9 @@ final class GuardChecks {
         }
         List<Finding> findings = new ArrayList<>(PoolRules.worstOfEach(all));
         findings.addAll(ofGates);
-        boolean engineered = job.site().forcesEngineered() || job.basisOf(run) == DesignBasis.ENGINEERED;
+        boolean engineered = bays.stream()
+                .allMatch(bay -> job.basisAt(run, (bay.start().inches() + bay.end().inches()) / 2)
+                        == DesignBasis.ENGINEERED);
         if (!engineered) findings.add(GuardRules.customary(run.id(), rules));
         Bay longest = bays.get(0);
         for (Bay bay : bays) if (bay.level().compareTo(longest.level()) > 0) longest = bay;

@@ -12,6 +12,17 @@ final class LeafFillFindings {
     private LeafFillFindings() {}
 
     static List<Finding> of(String leaf, GateSite site) {
+        boolean trimmed =
+                site.leafStyle().map(style -> style.trim().boards() > 0).orElse(false);
+        if (trimmed)
+            return List.of(Checked.note(
+                    "leaf.trim",
+                    Severity.CAUTION,
+                    leaf,
+                    leaf
+                            + ": the fence is trimmed with cap, fascia, kick board or lattice; its leaf is boarded from bottom to top without, and neither"
+                            + " bought, weighed nor drawn with trim. Say so to the customer, or allow for it.",
+                    Basis.judgement("not worked out here")));
         boolean lying = site.leafStyle().map(LeafFillFindings::lies).orElse(false);
         if (!lying) return List.of();
         return List.of(Checked.note(

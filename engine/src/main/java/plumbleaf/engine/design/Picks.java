@@ -74,6 +74,16 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
     }
 
     @Override
+    public Length postAt(Run run, double stationIn) {
+        return of(run).postAt(stationIn).depth();
+    }
+
+    @Override
+    public Length terminalAt(Run run, double stationIn) {
+        return of(run).terminalAt(stationIn).depth();
+    }
+
+    @Override
     public Optional<Length> panel(Run run) {
         return of(run).panel();
     }

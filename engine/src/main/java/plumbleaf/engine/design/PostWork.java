@@ -78,7 +78,9 @@ final class PostWork {
     PostDesign linePost(Post post, PickedRun pick, RunWind wind) {
         Share share = share(post, wind);
         Optional<Terminals.Terminal> terminal = terminal(post);
-        PostStock stock = post.role() != PostRole.LINE || terminal.isPresent() ? pick.terminal() : pick.post();
+        double at = post.station().inches();
+        PostStock stock =
+                post.role() != PostRole.LINE || terminal.isPresent() ? pick.terminalAt(at) : pick.postAt(at);
         List<CombinedAction> actions = new ArrayList<>(ofFence(post, stock, share));
         actions.addAll(guarding(post, stock));
         return design(post, stock, pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
@@ -434,7 +436,7 @@ final class PostWork {
     }
 
     private DesignBasis basis(Post post) {
-        return job.site().forcesEngineered() ? DesignBasis.ENGINEERED : job.basisOf(job.run(post.run()));
+        return job.basisAt(job.run(post.run()), post.station().inches());
     }
 
     /** The gust at which post and footing reach their limits; ultimate of the post is its nominal strength. */

@@ -191,6 +191,12 @@ final class RunWind {
         return Length.inches(Math.max(0, onItsWall(station) - startsIn.get(wall)));
     }
 
+    /** The station at a distance along a wall. */
+    Offset stationOn(int wall, Length along) {
+        double stationIn = startsIn.get(wall) + along.inches();
+        return new Offset(stationIn < 0 ? stationIn + lengthIn : stationIn);
+    }
+
     /** A stretch between two stations of a wall, from the wall's start; empty where none of it lies on the wall. */
     Optional<Span> onWall(int wall, Offset from, Offset to) {
         double start = startsIn.get(wall);

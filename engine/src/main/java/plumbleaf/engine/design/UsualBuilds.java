@@ -1,5 +1,7 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
@@ -10,6 +12,7 @@ import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunBuild;
+import plumbleaf.engine.job.RunSide;
 import plumbleaf.engine.line.BayFilling;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.PostStock;
@@ -41,7 +44,10 @@ final class UsualBuilds {
         PostStock terminal = post(pinned.post().or(ends));
         Length hole = pinned.hole().or(hole(style, terminal));
         Optional<Length> panel = style.flatMap(BayFilling::panelRoom);
-        return new PickedRun(run.id(), post, terminal, panel, hole, pinned.depth());
+        List<PickedRun.OfSide> sides = new ArrayList<>();
+        for (RunSide side : run.sides())
+            side.post().value().ifPresent(own -> sides.add(new PickedRun.OfSide(side.from(), side.to(), post(own))));
+        return new PickedRun(run.id(), post, terminal, panel, hole, pinned.depth(), sides);
     }
 
     /**

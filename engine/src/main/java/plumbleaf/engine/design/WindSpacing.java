@@ -14,12 +14,14 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunSide;
 import plumbleaf.engine.line.SpacingLimit;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.PostSpacing;
 import plumbleaf.engine.strength.PostStrength;
 import plumbleaf.engine.wind.LegWind;
@@ -40,21 +42,30 @@ final class WindSpacing implements SpacingLimit {
 
     private final Map<String, Engineered> runs = new LinkedHashMap<>();
     private final Map<String, Engineered> all = new LinkedHashMap<>();
+    private final Job job;
+    private final Catalogue catalogue;
     private final DisplayUnits display;
 
-    private record Engineered(RunWind wind, List<LegWind> walls, Moment allowable, Length most) {}
+    /**
+     * @param run as asked for
+     * @param pick what its posts are of, side by side
+     */
+    private record Engineered(RunWind wind, List<LegWind> walls, Run run, PickedRun pick, FenceStyle style) {}
 
     /** @param winds on the runs of the job, in their order */
     WindSpacing(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds) {
+        this.job = job;
+        this.catalogue = catalogue;
         this.display = job.display();
         for (int i = 0; i < job.runs().size(); i++) {
             Run run = job.runs().get(i);
             Optional<FenceStyle> style = catalogue.style(run.style());
-            boolean engineered = job.site().forcesEngineered() || job.basisOf(run) == DesignBasis.ENGINEERED;
+            boolean engineered = job.basisOf(run) == DesignBasis.ENGINEERED
+                    || job.site().forcesEngineered()
+                    || run.sides().stream().anyMatch(side -> side.basis().or(DesignBasis.CUSTOMARY) == DesignBasis.ENGINEERED);
             if (style.isEmpty()) continue;
             RunWind wind = winds.get(i);
-            Engineered one = new Engineered(
-                    wind, wind.designOfWalls(), allowable(run, picks.of(run), style.get(), catalogue), run.maxBay());
+            Engineered one = new Engineered(wind, wind.designOfWalls(), run, picks.of(run), style.get());
             all.put(run.id(), one);
             if (engineered) runs.put(run.id(), one);
         }
@@ -63,8 +74,29 @@ final class WindSpacing implements SpacingLimit {
     /** What each run's posts would stand apart by the wind alone, at its start and in its middle: solved for, whatever the basis. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        all.forEach((run, one) -> findings.add(solved(run, one)));
+        all.forEach((run, one) -> {
+            findings.add(solved(run, one));
+            for (RunSide side : one.run().sides()) findings.add(side(one.run(), side));
+        });
         return findings;
+    }
+
+    /** What a side is built on by itself. */
+    private Finding side(Run run, RunSide side) {
+        DesignBasis basis = job.basisAt(run, side.from().inches());
+        String posts = side.post()
+                .value()
+                .flatMap(catalogue::post)
+                .map(post -> ", on posts of its own, " + post.name())
+                .orElse("");
+        return Checked.note(
+                "post.side",
+                Severity.PASS,
+                run.id(),
+                run.id() + " from station " + display.length(side.from()) + " to " + display.length(side.to()) + " is "
+                        + basis.key() + posts + "; the rest of the run is "
+                        + (job.site().forcesEngineered() ? basis : job.basisOf(run)).key() + ".",
+                Basis.job("sides of a run"));
     }
 
     private Finding solved(String run, Engineered one) {
@@ -94,34 +126,39 @@ final class WindSpacing implements SpacingLimit {
                 run,
                 words + ", the bending of the post solved for"
                         + (governs
-                                ? "; the layout keeps to it and to " + display.length(one.most()) + " at most."
-                                : "; on the customary basis the layout keeps to " + display.length(one.most())
+                                ? "; the layout keeps to it and to " + display.length(one.run().maxBay()) + " at most."
+                                : "; on the customary basis the layout keeps to " + display.length(one.run().maxBay())
                                         + " and tells the rated gust."),
                 Basis.clause("ASCE 7-16 29.3; AISC 360-22 H1 or NDS 2018 3.9, solved for"));
     }
 
-    private static Length spacing(Engineered one, int wall, Length length, Length from) {
-        return PostSpacing.longestFrom(one.walls().get(wall), length, from, one.allowable(), ASKED);
+    private Length spacing(Engineered one, int wall, Length length, Length from) {
+        double stationIn = one.wind().stationOn(wall, from).inches();
+        return PostSpacing.longestFrom(one.walls().get(wall), length, from, allowable(one, stationIn), ASKED);
     }
 
-    private static Moment allowable(Run run, PickedRun pick, FenceStyle style, Catalogue catalogue) {
+    private Moment allowable(Engineered one, double stationIn) {
+        Run run = one.run();
+        PostStock post = one.pick().postAt(stationIn);
         Length height = run.infill().plus(run.bottomGap());
-        double down = pick.post().weightOf(height).pounds()
-                + BayWeight.atMost(run.maxBay(), run.infill(), style, catalogue).pounds();
-        PostStrength strength = PostStrength.of(pick.post());
+        double down = post.weightOf(height).pounds()
+                + BayWeight.atMost(run.maxBay(), run.infill(), one.style(), catalogue)
+                        .pounds();
+        PostStrength strength = PostStrength.of(post);
         return strength.allowableInWind().times(strength.roomBeside(Force.pounds(down), height));
     }
 
     @Override
     public Length longestFrom(String run, Offset from) {
         Engineered engineered = runs.get(run);
-        if (engineered == null) return NONE.longestFrom(run, from);
+        if (engineered == null || job.basisAt(engineered.run(), from.inches()) != DesignBasis.ENGINEERED)
+            return NONE.longestFrom(run, from);
         int wall = engineered.wind().wallAt(from);
         return PostSpacing.longestFrom(
                 engineered.walls().get(wall),
                 engineered.wind().wallLength(wall),
                 engineered.wind().alongWall(wall, from),
-                engineered.allowable(),
-                engineered.most());
+                allowable(engineered, from.inches()),
+                engineered.run().maxBay());
     }
 }

@@ -52,6 +52,14 @@ public record Job(
         return run.basis().or(site.basis());
     }
 
+    /** What a place of a run is designed on: its side's basis, the run's, the site's; engineered wherever the use of the site forces it. */
+    public DesignBasis basisAt(Run run, double stationIn) {
+        if (site.forcesEngineered()) return DesignBasis.ENGINEERED;
+        for (RunSide side : run.sides())
+            if (side.basis().isSaid() && side.holds(stationIn)) return side.basis().or(DesignBasis.ENGINEERED);
+        return basisOf(run);
+    }
+
     public Job withGates(List<Gate> changed) {
         return new Job(
                 title, date, display, styleFile, site, ground, runs, changed, builds, existing, rules, money, log,

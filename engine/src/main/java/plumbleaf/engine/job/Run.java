@@ -25,6 +25,7 @@ import plumbleaf.engine.support.Support;
  * @param stain of its wood and that of its gates
  * @param step what the steps of a stepped fence are whole multiples of, where the style does not say it
  * @param checks tapes across its corners
+ * @param sides parts on a basis or on posts of their own, in order
  * @param crossSlope how the ground beside it tilts where nothing was shot there: rise over run towards the inside, + up; level where nobody said
  */
 public record Run(
@@ -49,6 +50,7 @@ public record Run(
         List<FitPart> fits,
         Stated<Length> step,
         List<CheckTape> checks,
+        List<RunSide> sides,
         Stated<Slope> crossSlope) {
     public Run {
         legs = List.copyOf(legs);
@@ -57,6 +59,7 @@ public record Run(
         fits = List.copyOf(fits);
         checks = List.copyOf(checks);
         otherPosts = List.copyOf(otherPosts);
+        sides = List.copyOf(sides);
     }
 
     /** What holds a post of the line at a station: the first part that has it, else the run's own way. */
@@ -100,6 +103,7 @@ public record Run(
                 parts,
                 step,
                 checks,
+                sides,
                 crossSlope);
     }
 

@@ -15,6 +15,16 @@ public interface PostSizes {
         return post(run);
     }
 
+    /** Width of a run's own post at a station, where a side has posts of its own. */
+    default Length postAt(Run run, double stationIn) {
+        return post(run);
+    }
+
+    /** Width of an end or corner post at a station likewise. */
+    default Length terminalAt(Run run, double stationIn) {
+        return terminal(run);
+    }
+
     /** What a whole panel with its brackets fills between the faces of two posts, along the grade; empty for goods without a length of their own. */
     default Optional<Length> panel(Run run) {
         return Optional.empty();

@@ -110,7 +110,7 @@ final class RunPosts {
     }
 
     private Stop own(double stationIn, PostRole role) {
-        Length width = role == PostRole.LINE ? sizes.post(run) : sizes.terminal(run);
+        Length width = role == PostRole.LINE ? sizes.postAt(run, stationIn) : sizes.terminalAt(run, stationIn);
         Support posts = run.postsAt(stationIn);
         return new Stop(stationIn, role, "", width.inches(), holeIn(posts), posts, "", "");
     }

@@ -179,6 +179,11 @@ final class JobChecks {
             stationInside(run.id(), run.fits().get(i).to(), at + ".fits[" + i + "].to");
         for (int i = 0; i < run.otherPosts().size(); i++)
             stationInside(run.id(), run.otherPosts().get(i).from(), at + ".otherPosts[" + i + "].from");
+        for (int i = 0; i < run.sides().size(); i++) {
+            String side = at + ".sides[" + i + "]";
+            stationInside(run.id(), run.sides().get(i).to(), side + ".to");
+            post(run.sides().get(i).post(), side + ".post");
+        }
         for (int i = 0; i < run.set().size(); i++) {
             id(run.set().get(i).id(), at + ".set[" + i + "]");
             stationInside(run.id(), run.set().get(i).station(), at + ".set[" + i + "].station");

@@ -15,6 +15,7 @@ import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.PostStretch;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.job.RunSide;
 import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Stain;
@@ -94,7 +95,29 @@ final class RunForm {
                 fits(run),
                 Open.of(run.given("step", Words.SPACE)),
                 CornerForm.checks(run),
+                sides(run),
                 crossSlope(run));
+    }
+
+    private static List<RunSide> sides(Fields run) {
+        List<RunSide> sides = new ArrayList<>();
+        Length end = Length.ZERO;
+        for (Fields fields : run.objects("sides")) {
+            RunSide side = new RunSide(
+                    fields.needed("from", Words.STATION, Length.ZERO),
+                    fields.needed("to", Words.STATION, Length.feet(8)),
+                    Open.of(fields.given("basis", Words.BASIS)),
+                    Open.of(fields.given("post", TextKind.WORDS)));
+            if (side.from().compareTo(side.to()) >= 0)
+                fields.refuse("to", "this is not beyond the near end", "write the farther end here");
+            if (side.from().compareTo(end) < 0)
+                fields.refuse("from", "this side begins before the one before it ends", "give the sides in order");
+            if (!fields.has("basis") && !fields.has("post"))
+                fields.refuse("", "this side is built as the rest", "give its \"basis\" or its \"post\"");
+            end = side.to();
+            sides.add(side);
+        }
+        return sides;
     }
 
     private static Stated<Slope> crossSlope(Fields run) {
@@ -285,6 +308,13 @@ final class RunForm {
         });
         out.putIfAny("crossSlope", TextKind.SLOPE, run.crossSlope().value());
         out.putIfAny("basis", Words.BASIS, run.basis().value());
+        out.objects(
+                "sides",
+                run.sides(),
+                (side, entries) -> entries.put("from", TextKind.LENGTH, side.from())
+                        .put("to", TextKind.LENGTH, side.to())
+                        .putIfAny("basis", Words.BASIS, side.basis().value())
+                        .putIfAny("post", TextKind.WORDS, side.post().value()));
         if (!run.stain().isNone())
             out.object(
                     "stain",

@@ -184,6 +184,15 @@ enum Ledger {
             blank("to", "To station", Blank.Kind.FEET),
             blank("support.kind", "Held by", Blank.Kind.PICKED),
             blank("support.depth", "How deep", Blank.Kind.INCHES)),
+    SIDE(
+            "runs[].sides",
+            "A side on a basis, or on posts, of its own",
+            "Add side",
+            "",
+            blank("from", "From station", Blank.Kind.FEET),
+            blank("to", "To station", Blank.Kind.FEET),
+            blank("basis", "Design basis there", Blank.Kind.MAYBE),
+            blank("post", "Posts there", Blank.Kind.MAYBE)),
     NO_DIG(
             "runs[].noDig",
             "A stretch where no hole may be",
@@ -505,6 +514,7 @@ enum Ledger {
                 blank.key().equals("style") ? Choices.styles(opened.catalogue()) : Choices.ids(opened.text(), "runs");
             case FIT_PART -> Choices.FITS;
             case OTHER_POSTS -> Choices.LINE_SUPPORTS;
+            case SIDE -> blank.key().equals("basis") ? Choices.BASES : Choices.linePosts(opened.catalogue());
             case PLUG -> blank.key().equals("fate") ? Choices.PLUG_FATES : Choices.ids(opened.text(), "runs");
             case KEEPS -> Choices.KEPT;
             case GUARD -> blank.key().equals("run") ? Choices.ids(opened.text(), "runs") : Choices.YES_NO;

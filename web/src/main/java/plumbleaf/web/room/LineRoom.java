@@ -98,6 +98,7 @@ final class LineRoom {
         strips.addAll(Listed.strips(opened, Ledger.CHECK_TAPE, at + ".checks", "Check tape"));
         strips.addAll(Listed.strips(opened, Ledger.FIT_PART, at + ".fits", "Fit"));
         strips.addAll(Listed.strips(opened, Ledger.OTHER_POSTS, at + ".otherPosts", "Posts"));
+        strips.addAll(Listed.strips(opened, Ledger.SIDE, at + ".sides", "Side"));
         strips.addAll(Listed.strips(opened, Ledger.NO_DIG, at + ".noDig", "No-dig"));
         return Panel.of("Legs and stretches of run " + id, id)
                 .withFields(LegFields.start(opened, at, id))
@@ -106,6 +107,7 @@ final class LineRoom {
                         Ledger.CHECK_TAPE.entry(opened, at + ".checks"),
                         Ledger.FIT_PART.entry(opened, at + ".fits"),
                         Ledger.OTHER_POSTS.entry(opened, at + ".otherPosts"),
+                        Ledger.SIDE.entry(opened, at + ".sides"),
                         Ledger.NO_DIG.entry(opened, at + ".noDig")))
                 .withStrips(strips);
     }
