@@ -368,7 +368,7 @@ public final class RunProfile {
         for (StationNote note : notes)
             if (note.low() && shows(note.from()))
                 marks.addAll(labels.beside(
-                        at(note.from().inches(), groundAt(note.from().inches())),
+                        at(note.from().inches(), groundAt(note.from().inches())).plus(0, -scale.real(0.36)),
                         note.words(),
                         -Math.PI / 2,
                         Look.note().in(Ink.WATER)));

@@ -35,7 +35,23 @@ public record StationNote(Offset from, Offset to, String words, boolean low) {
         for (Profile.LowPoint low : profile.lowPoints())
             notes.add(at(low.at().station(), "low point, " + job.display().length(low.deep()) + " deep", true));
         notes.sort(Comparator.comparing(StationNote::from).thenComparing(StationNote::words));
-        return List.copyOf(notes);
+        return merged(notes);
+    }
+
+    /** What lies at one place of the line is told in one note. */
+    private static List<StationNote> merged(List<StationNote> notes) {
+        List<StationNote> merged = new ArrayList<>();
+        for (StationNote note : notes) {
+            StationNote last = merged.isEmpty() ? note : merged.get(merged.size() - 1);
+            boolean together = !merged.isEmpty() && last.isPointAt(note.from()) && note.isPointAt(note.from());
+            if (together) merged.set(merged.size() - 1, at(note.from(), last.words() + "; " + note.words(), false));
+            else merged.add(note);
+        }
+        return List.copyOf(merged);
+    }
+
+    private boolean isPointAt(Offset station) {
+        return !low && from.equals(to) && Math.abs(from.inches() - station.inches()) < 0.5;
     }
 
     private static StationNote at(Offset station, String words, boolean low) {

@@ -67,8 +67,8 @@ final class GuardChecks {
         List<Finding> findings = new ArrayList<>(PoolRules.worstOfEach(all));
         findings.addAll(ofGates);
         boolean engineered = bays.stream()
-                .allMatch(bay -> job.basisAt(run, (bay.start().inches() + bay.end().inches()) / 2)
-                        == DesignBasis.ENGINEERED);
+                .allMatch(bay ->
+                        job.basisAt(run, (bay.start().inches() + bay.end().inches()) / 2) == DesignBasis.ENGINEERED);
         if (!engineered) findings.add(GuardRules.customary(run.id(), rules));
         Bay longest = bays.get(0);
         for (Bay bay : bays) if (bay.level().compareTo(longest.level()) > 0) longest = bay;

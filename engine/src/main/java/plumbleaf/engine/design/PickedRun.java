@@ -41,7 +41,8 @@ public record PickedRun(
 
     private Optional<PostStock> atSide(double stationIn) {
         return sides.stream()
-                .filter(side -> side.from().inches() <= stationIn && stationIn <= side.to().inches())
+                .filter(side -> side.from().inches() <= stationIn
+                        && stationIn <= side.to().inches())
                 .findFirst()
                 .map(OfSide::post);
     }

@@ -79,8 +79,7 @@ final class PostWork {
         Share share = share(post, wind);
         Optional<Terminals.Terminal> terminal = terminal(post);
         double at = post.station().inches();
-        PostStock stock =
-                post.role() != PostRole.LINE || terminal.isPresent() ? pick.terminalAt(at) : pick.postAt(at);
+        PostStock stock = post.role() != PostRole.LINE || terminal.isPresent() ? pick.terminalAt(at) : pick.postAt(at);
         List<CombinedAction> actions = new ArrayList<>(ofFence(post, stock, share));
         actions.addAll(guarding(post, stock));
         return design(post, stock, pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());

@@ -37,6 +37,9 @@ final class WindSpacing implements SpacingLimit {
     /** Of a run with more walls, the first ones stand for it. */
     private static final int MOST_WALLS = 12;
 
+    /** A bay belongs to the side that begins where it does, not to the one that ends there: what lies an inch on counts. */
+    private static final double ON = 1;
+
     /** Farther apart no rail reaches. */
     private static final Length ASKED = Length.feet(20);
 
@@ -62,7 +65,8 @@ final class WindSpacing implements SpacingLimit {
             Optional<FenceStyle> style = catalogue.style(run.style());
             boolean engineered = job.basisOf(run) == DesignBasis.ENGINEERED
                     || job.site().forcesEngineered()
-                    || run.sides().stream().anyMatch(side -> side.basis().or(DesignBasis.CUSTOMARY) == DesignBasis.ENGINEERED);
+                    || run.sides().stream()
+                            .anyMatch(side -> side.basis().or(DesignBasis.CUSTOMARY) == DesignBasis.ENGINEERED);
             if (style.isEmpty()) continue;
             RunWind wind = winds.get(i);
             Engineered one = new Engineered(wind, wind.designOfWalls(), run, picks.of(run), style.get());
@@ -83,7 +87,7 @@ final class WindSpacing implements SpacingLimit {
 
     /** What a side is built on by itself. */
     private Finding side(Run run, RunSide side) {
-        DesignBasis basis = job.basisAt(run, side.from().inches());
+        DesignBasis basis = job.basisAt(run, side.from().inches() + ON);
         String posts = side.post()
                 .value()
                 .flatMap(catalogue::post)
@@ -126,9 +130,10 @@ final class WindSpacing implements SpacingLimit {
                 run,
                 words + ", the bending of the post solved for"
                         + (governs
-                                ? "; the layout keeps to it and to " + display.length(one.run().maxBay()) + " at most."
-                                : "; on the customary basis the layout keeps to " + display.length(one.run().maxBay())
-                                        + " and tells the rated gust."),
+                                ? "; the layout keeps to it and to "
+                                        + display.length(one.run().maxBay()) + " at most."
+                                : "; on the customary basis the layout keeps to "
+                                        + display.length(one.run().maxBay()) + " and tells the rated gust."),
                 Basis.clause("ASCE 7-16 29.3; AISC 360-22 H1 or NDS 2018 3.9, solved for"));
     }
 
@@ -151,14 +156,14 @@ final class WindSpacing implements SpacingLimit {
     @Override
     public Length longestFrom(String run, Offset from) {
         Engineered engineered = runs.get(run);
-        if (engineered == null || job.basisAt(engineered.run(), from.inches()) != DesignBasis.ENGINEERED)
+        if (engineered == null || job.basisAt(engineered.run(), from.inches() + ON) != DesignBasis.ENGINEERED)
             return NONE.longestFrom(run, from);
         int wall = engineered.wind().wallAt(from);
         return PostSpacing.longestFrom(
                 engineered.walls().get(wall),
                 engineered.wind().wallLength(wall),
                 engineered.wind().alongWall(wall, from),
-                allowable(engineered, from.inches()),
+                allowable(engineered, from.inches() + ON),
                 engineered.run().maxBay());
     }
 }

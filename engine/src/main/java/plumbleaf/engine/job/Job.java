@@ -56,7 +56,8 @@ public record Job(
     public DesignBasis basisAt(Run run, double stationIn) {
         if (site.forcesEngineered()) return DesignBasis.ENGINEERED;
         for (RunSide side : run.sides())
-            if (side.basis().isSaid() && side.holds(stationIn)) return side.basis().or(DesignBasis.ENGINEERED);
+            if (side.basis().isSaid() && side.holds(stationIn))
+                return side.basis().or(DesignBasis.ENGINEERED);
         return basisOf(run);
     }
 

@@ -56,8 +56,9 @@ class RunSideTest {
         List<PostDesign> street = split.posts().stream()
                 .filter(post -> post.post().station().inches() < 575)
                 .toList();
-        assertThat(street).hasSizeGreaterThan(6).allSatisfy(post -> assertThat(post.check().utilisation())
-                .isLessThanOrEqualTo(1));
+        assertThat(street)
+                .hasSizeGreaterThan(6)
+                .allSatisfy(post -> assertThat(post.check().utilisation()).isLessThanOrEqualTo(1));
         assertThat(split.quote().price().total())
                 .isGreaterThan(customary.quote().price().total());
     }
