@@ -129,7 +129,8 @@ public final class GateSheets {
         List<Viewport> viewports = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
             double x = room.minX() + viewports.size() % across * wide;
-            double top = room.maxY() - viewports.size() / across * high;
+            int row = viewports.size() / across;
+            double top = room.maxY() - row * high;
             Drawing cut = Scale.fitted(subject.units(), cuts.get(i), wide - 0.3, high - Viewport.TITLE_IN - 0.2);
             viewports.add(Viewport.centred(cut, new Box(x, top - high, x + wide, top), titles.get(i)));
             if (viewports.size() < 2 * across && i < cuts.size() - 1) continue;
