@@ -48,7 +48,7 @@ class NewGateDoor {
         String me = who.person(request.getUserPrincipal()).name();
         StoredJob job = store.create(Rooms.titleOf(document), document, me);
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create("/jobs/" + job.id() + "/gates"))
+                .location(URI.create("/jobs/" + job.id() + ("walk".equals(typed.get("then")) ? "/walk/1" : "/gates")))
                 .build();
     }
 

@@ -32,6 +32,19 @@ public enum Unit {
         return shown;
     }
 
+    public boolean isLength() {
+        return this == INCHES || this == FEET || this == MILLIMETRES;
+    }
+
+    /** The keyboard a phone shows for it; its usual one where empty. */
+    public String keyboard() {
+        return switch (this) {
+            case COUNT -> "numeric";
+            case MILLIMETRES, PERCENT, DEGREES, MPH, POUNDS, PSI, PSF -> "decimal";
+            case INCHES, FEET, WORDS -> "";
+        };
+    }
+
     /** What was typed, with this unit where it had none. */
     public String complete(String typed) {
         String text = typed.strip();

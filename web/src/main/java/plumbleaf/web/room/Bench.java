@@ -16,6 +16,7 @@ import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Redesigner;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
@@ -68,6 +69,13 @@ class Bench {
     private final Map<String, SpacingPrices> spacings = new LinkedHashMap<>(KEPT, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, SpacingPrices> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    private final Map<String, List<PriceMovers.Mover>> movers = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, List<PriceMovers.Mover>> eldest) {
             return size() > KEPT;
         }
     };
@@ -151,6 +159,26 @@ class Bench {
         }
     }
 
+    /** What a job with this text would cost with tax; nothing where the text does not read. */
+    Optional<Money> total(StoredJob stored, DocumentText text) {
+        JobReading reading = read(text.text());
+        if (!reading.errors().isEmpty() || reading.job().isEmpty()) return Optional.empty();
+        Job job = reading.job().get();
+        return Optional.of(redesigned(stored.id(), job, book(taker(stored), job))
+                .quote()
+                .price()
+                .total());
+    }
+
+    /** Several whole designs, once for each state of a job. */
+    List<PriceMovers.Mover> movers(Opened opened) {
+        if (opened.design().isEmpty()) return List.of();
+        synchronized (movers) {
+            return movers.computeIfAbsent(
+                    opened.key(), key -> PriceMovers.of(opened, text -> total(opened.stored(), text)));
+        }
+    }
+
     /** The book as the job sees it, with the prices it keeps. */
     PriceBook book(Taker taker, Job job) {
         return PriceBooks.kept(job, today(taker, job));
@@ -159,6 +187,11 @@ class Bench {
     /** What things are called where they are sold. */
     ItemNames itemNames() {
         return books.itemNames();
+    }
+
+    /** What can be bought, with the house's own styles. */
+    Catalogue catalogue() {
+        return catalogue;
     }
 
     /** The yard as it stands. */

@@ -30,6 +30,10 @@ import plumbleaf.web.page.Choice;
 
 /** What a field may be, from the engine's own words and the catalogue. */
 final class Choices {
+    static final List<Choice> GATES = List.of(
+            new Choice("swing", "one leaf that swings"),
+            new Choice("pair", "a pair of leaves"),
+            new Choice("slide", "a leaf that slides"));
     static final List<Choice> SIDES = words(Side.values(), Side::key);
     static final List<Choice> WAYS = words(SwingWay.values(), SwingWay::key);
     static final List<Choice> SHAPES =

@@ -14,14 +14,7 @@ final class GroundRoom {
     private GroundRoom() {}
 
     static List<Panel> panels(Opened opened) {
-        List<Panel.Strip> strips = new ArrayList<>();
-        int shots = opened.text().count("ground.shots");
-        for (int i = 0; i < shots; i++) {
-            String at = "ground.shots[" + i + "]";
-            String id = opened.text().value(at + ".id").orElse("");
-            String note = opened.text().value(at + ".note").orElse("");
-            strips.add(new Panel.Strip(id, at, note, shotFields(opened, at, id)));
-        }
+        List<Panel.Strip> strips = strips(opened, "");
         List<Note> notes = Notes.inAreas(opened.findings(), List.of("ground"));
         return List.of(
                 Panel.of("Shots", "ground")
@@ -31,6 +24,20 @@ final class GroundRoom {
                         .withEntries(List.of(Ledger.SHOT.entry(opened), Ledger.POINT_FILE.entry(opened))),
                 level(opened),
                 between(opened));
+    }
+
+    /** @param run whose shots; empty for all */
+    static List<Panel.Strip> strips(Opened opened, String run) {
+        List<Panel.Strip> strips = new ArrayList<>();
+        int shots = opened.text().count("ground.shots");
+        for (int i = 0; i < shots; i++) {
+            String at = "ground.shots[" + i + "]";
+            if (!run.isEmpty() && !opened.text().value(at + ".run").orElse("").equals(run)) continue;
+            String id = opened.text().value(at + ".id").orElse("");
+            String note = opened.text().value(at + ".note").orElse("");
+            strips.add(new Panel.Strip(id, at, note, shotFields(opened, at, id)));
+        }
+        return strips;
     }
 
     /** What the heights rest on, and how well the level's ways close. */

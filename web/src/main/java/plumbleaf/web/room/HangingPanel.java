@@ -40,6 +40,11 @@ final class HangingPanel {
                         opened.field(loads + ".shotError", "Shots are good to", Unit.INCHES, id)));
     }
 
+    /** What holds the gate open, as it is asked on site. */
+    static Field holdOpen(Opened opened, String at, String id) {
+        return holds(opened, at + ".holdOpen", kind(opened, at + ".holdOpen"), id);
+    }
+
     private static Panel hung(Opened opened, String at, String id) {
         List<Field> fields = new ArrayList<>(List.of(
                 opened.field(at + ".hinges.count", "Hinges", Unit.COUNT, id),

@@ -56,6 +56,19 @@ final class LeafPanels {
                 Panel.of("Frame of the leaf", id).withFields(panels.frame("builds." + id)));
     }
 
+    /** How it is filled and topped, as it is asked on site. */
+    static List<Field> filling(Opened opened, String gate, String id) {
+        LeafPanels panels = new LeafPanels(opened, id);
+        String at = gate + ".leaf";
+        String fill = panels.kind(at + ".fill", "as-fence");
+        List<Field> fields = new ArrayList<>();
+        fields.add(panels.pick(at + ".fill", "Filled with", fill, FILLS));
+        fields.addAll(panels.fill(at + ".fill", fill));
+        fields.add(panels.pick(at + ".top", "Top", panels.kind(at + ".top", "straight"), TOPS));
+        fields.add(opened.choice(at + ".shape", "Frame", id, Choices.SHAPES));
+        return fields;
+    }
+
     private List<Field> leaf(String at) {
         List<Field> fields = new ArrayList<>();
         fields.add(opened.choice(at + ".shape", "Frame", id, Choices.SHAPES));

@@ -140,6 +140,26 @@ enum Ledger {
             blank("legs[].length", "First leg", Blank.Kind.FEET),
             blank("legs[].bearing", "Its bearing", Blank.Kind.DEGREES),
             blank("style", "Style", Blank.Kind.PICKED)),
+    GATE(
+            "gates",
+            "Another gate",
+            "Add gate",
+            "G",
+            blank("kind", "Kind", Blank.Kind.PICKED),
+            blank("run", "On run", Blank.Kind.PICKED),
+            blank("station", "Nearer post face, at station", Blank.Kind.FEET),
+            blank("opening", "Clear between the posts", Blank.Kind.INCHES),
+            blank("hinge", "Hinges, from outside", Blank.Kind.MAYBE),
+            blank("swing", "Swings", Blank.Kind.MAYBE),
+            blank("slides", "A slide opens to the", Blank.Kind.MAYBE)),
+    OBSTACLE(
+            "gates[].obstacles",
+            "Something in the arc or behind it",
+            "Add",
+            "",
+            blank("what", "What", Blank.Kind.WORDS),
+            blank("along", "Along the fence, from the hinge foot", Blank.Kind.INCHES),
+            blank("side", "To the swing side", Blank.Kind.INCHES)),
     OWN_STYLES(
             "parts+styles",
             "Styles of your own, from a style file",
@@ -512,6 +532,13 @@ enum Ledger {
                         .toList();
             case RUN ->
                 blank.key().equals("style") ? Choices.styles(opened.catalogue()) : Choices.ids(opened.text(), "runs");
+            case GATE ->
+                switch (blank.key()) {
+                    case "kind" -> Choices.GATES;
+                    case "run" -> Choices.ids(opened.text(), "runs");
+                    case "swing" -> Choices.WAYS;
+                    default -> Choices.SIDES;
+                };
             case FIT_PART -> Choices.FITS;
             case OTHER_POSTS -> Choices.LINE_SUPPORTS;
             case SIDE -> blank.key().equals("basis") ? Choices.BASES : Choices.linePosts(opened.catalogue());
@@ -546,6 +573,7 @@ enum Ledger {
                     BUILDING,
                     OVERNIGHT,
                     TICKET,
+                    OBSTACLE,
                     BREAKLINE -> List.of();
         };
     }

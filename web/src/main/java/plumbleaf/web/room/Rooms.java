@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.input.InputError;
+import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Entry;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Link;
@@ -18,6 +19,7 @@ import plumbleaf.web.page.Room;
 import plumbleaf.web.page.RoomView;
 import plumbleaf.web.page.RoomView.JobHead;
 import plumbleaf.web.page.Unit;
+import plumbleaf.web.page.WalkView;
 import plumbleaf.web.store.StoredJob;
 
 /** Fills each room for a job, and applies an edit to a job's text. */
@@ -45,6 +47,11 @@ public class Rooms {
     /** Everything that is wrong with a job file from outside; nothing where it is good. */
     public List<InputError> errors(String file, byte[] bytes) {
         return bench.read(file, bytes).errors();
+    }
+
+    /** The styles a run may have. */
+    public List<Choice> styles() {
+        return Choices.styles(bench.catalogue());
     }
 
     /** A job, designed; nothing where its file is wrong. */
@@ -89,6 +96,27 @@ public class Rooms {
         return new RoomView(room, head(opened), verdict, pictures, panels, links, List.of(), unshown(panels, typed));
     }
 
+    /** @param number from 1; past the end it is the last */
+    WalkView walk(StoredJob job, int number, Typed typed) {
+        Opened opened = bench.open(job, typed);
+        List<WalkSteps.Step> steps = new ArrayList<>(WalkSteps.of(opened));
+        int last = steps.size() + 1;
+        int at = Math.max(1, Math.min(number, last));
+        if (at == last) steps.add(Leaving.of(opened, bench));
+        List<String> names =
+                new ArrayList<>(steps.stream().map(WalkSteps.Step::name).toList());
+        if (at < last) names.add(Leaving.NAME);
+        WalkSteps.Step step = steps.get(at - 1);
+        String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
+        List<Panel> panels = List.of(step.panel());
+        RoomView view = new RoomView(
+                Room.GROUND, head(opened), verdict, List.of(), panels, List.of(), List.of(), unshown(panels, typed));
+        String stand = opened.design()
+                .map(design -> design.quote().price().total().text() + " as it stands")
+                .orElse("");
+        return new WalkView(view, names, at, step.why(), stand);
+    }
+
     private List<Picture> pictures(Room room, Design design, Opened opened, Sight sight) {
         Pictures pictures = new Pictures(design, new Subjects(design), new Handles(opened.text(), design));
         return switch (room) {
@@ -115,7 +143,8 @@ public class Rooms {
             presses.add(new Panel.Press("Copy " + id, "copy/" + id));
             entries.addAll(BuildForm.entries(opened, builds, list, id));
         }
-        return Panel.of("Copies and builds of your own", "")
+        if (list.equals("gates")) entries.add(0, Ledger.GATE.entry(opened));
+        return Panel.of("More, copies, and builds of your own", "")
                 .withPresses(presses)
                 .withEntries(entries);
     }

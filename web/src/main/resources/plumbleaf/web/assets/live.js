@@ -1,4 +1,5 @@
 import { takeHold } from "./handles.js";
+import "./keypad.js";
 import { morph } from "./morph.js";
 import { waitingJobs } from "./queue.js";
 import { decided, put, queue, sendWith } from "./sending.js";
@@ -157,7 +158,7 @@ function restore(kept) {
 
 document.addEventListener("change", (event) => {
     const form = event.target.closest("form.field[data-live]");
-    if (!form) return;
+    if (!form || (!event.isTrusted && event.target.dataset.sent === event.target.value)) return;
     event.target.dataset.sent = event.target.value;
     enqueue(form);
 });

@@ -1,0 +1,69 @@
+// Feet, inches and sixteenths under one thumb, in the walk about a site: the phone's own keyboard has no fraction and hides the question.
+const ROWS = ["7 8 9 '", "4 5 6 \"", "1 2 3 -", "0 / space back", "1/16 1/8 3/16 1/4 3/8", "1/2 5/8 3/4 7/8 ok"];
+const NAMES = { "'": "feet", '"': "inches", "-": "minus: down", "/": "over", space: "space", back: "take the last one back", ok: "done" };
+const SHOWN = { space: "\u2423", back: "\u232b", ok: "Done" };
+const walks = () => document.querySelector(".walk");
+const byThumb = () => matchMedia("(pointer: coarse), (max-width: 820px)").matches;
+let pad = null;
+let field = null;
+
+function made() {
+    const box = document.createElement("div");
+    box.className = "keypad";
+    box.setAttribute("role", "group");
+    box.setAttribute("aria-label", "Feet, inches and fractions");
+    for (const key of ROWS.flatMap((row) => row.split(" "))) {
+        const button = document.createElement("button");
+        button.type = "button";
+        button.dataset.pad = key;
+        button.textContent = SHOWN[key] ?? key;
+        if (NAMES[key]) button.setAttribute("aria-label", NAMES[key]);
+        if (key.length > 1 && key.includes("/")) button.className = "part";
+        box.append(button);
+    }
+    box.addEventListener("pointerdown", (event) => event.preventDefault());
+    box.addEventListener("click", (event) => press(event.target.closest("[data-pad]")?.dataset.pad));
+    return box;
+}
+
+/** A fraction takes the place of the one there is, and hangs on the inches before it as the trade writes it: 4' 2-1/2. */
+export function typed(text, key) {
+    if (key === "back") return text.replace(/(\d+\/\d+|.)$/s, "").replace(/-$/, "");
+    if (key === "space") return text.endsWith(" ") ? text : text + " ";
+    if (key === "-") return text.startsWith("-") ? text.slice(1) : "-" + text;
+    if (key === "/" || !key.includes("/")) return text + key;
+    const bare = text.replace(/[- ]?\d+\/\d+"?$/, "").replace(/"$/, "");
+    return /\d$/.test(bare) ? `${bare}-${key}` : bare + (bare.endsWith("'") ? " " : "") + key;
+}
+
+function press(key) {
+    if (!key || !field) return;
+    if (key === "ok") {
+        field.blur();
+        return;
+    }
+    field.value = field.dataset.fresh === "yes" && key !== "back" ? typed("", key) : typed(field.value, key);
+    field.dataset.fresh = "";
+}
+
+document.addEventListener("focusin", (event) => {
+    const input = event.target;
+    if (!walks() || !input.matches?.("input[data-length]:not([data-length=MILLIMETRES])") || !byThumb()) return;
+    field = input;
+    // What stands there is typed over at the first key, as on any meter; the key that takes back works on what stands there.
+    field.dataset.fresh = "yes";
+    field.setAttribute("inputmode", "none");
+    pad ??= made();
+    document.body.append(pad);
+    document.body.classList.add("has-keypad");
+    input.scrollIntoView({ block: "center" });
+});
+
+document.addEventListener("focusout", (event) => {
+    if (event.target !== field) return;
+    const left = field;
+    field = null;
+    pad?.remove();
+    document.body.classList.remove("has-keypad");
+    if (left.value !== left.defaultValue) left.dispatchEvent(new Event("change", { bubbles: true }));
+});

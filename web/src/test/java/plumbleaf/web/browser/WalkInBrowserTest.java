@@ -1,0 +1,96 @@
+package plumbleaf.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
+import plumbleaf.web.Trial;
+
+/** The walk about a site on a phone: one question a screen, a pad for feet and inches, everything may stay open. */
+class WalkInBrowserTest extends InBrowser {
+    @BeforeEach
+    void narrow() {
+        phone();
+    }
+
+    @Test
+    void aFenceOfWhichNothingIsKnownIsWalkedFromTheStreetToTheLastLook() {
+        go("/new/fence");
+        WebElement begin = css(".sheet-form button");
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", begin);
+        begin.click();
+        assertThat(asked()).isEqualTo("Street");
+        int screens = 1;
+        while (!asked().equals("Before you leave") && screens < 40) {
+            css(".walk-on .next").click();
+            screens++;
+        }
+        assertThat(screens).isBetween(8, 12);
+        assertThat(css(".step").getText()).contains("draft");
+    }
+
+    @Test
+    void theLengthOfALegIsTypedWithOneThumbAndPricedAtOnce() {
+        job = store.create("Draft", """
+                { "format": "plumbleaf-job", "version": 1, "title": "Draft", "draft": true,
+                  "ground": { "shots": [ { "id": "S1", "run": "R1", "station": "0'", "elevation": "0\\"" } ] },
+                  "runs": [ { "id": "R1", "legs": [ { "bearing": "90 deg" } ], "style": "wood-side-by-side" } ] }
+                """, "you");
+        go("/jobs/" + job.id() + "/walk/3");
+        assertThat(asked()).isEqualTo("Leg R1.1");
+        field("runs[0].legs[0].length").click();
+        for (String key : List.of("4", "6", "'", "2", "1/2", "5/8", "ok")) pad(key);
+        waitForVersion(2);
+        assertThat(text()).contains("\"length\": \"46'2-5/8\"");
+        assertThat(css("[data-number=stand]").getText()).contains("$");
+        assertThat(browser.findElements(By.cssSelector(".keypad"))).isEmpty();
+    }
+
+    @Test
+    void aSingleGateTakesTwelveQuestionsAndTheLastLook() {
+        job = store.create("Kiln gate", Trial.yard(), "you");
+        go("/new");
+        css("[name='gates[0].opening']").sendKeys("4'");
+        WebElement walk = css("button[value=walk]");
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", walk);
+        walk.click();
+        assertThat(css(".step .about").getText()).endsWith("of 13");
+        assertThat(asked()).isEqualTo("What for");
+        new Select(css("[name=value]")).selectByValue("drive");
+        waitForVersion(2);
+        css("[data-key=undo]").click();
+        waitForVersion(3);
+        String at = browser.getCurrentUrl().replaceAll("/\\d+$", "/13");
+        browser.get(at);
+        assertThat(asked()).isEqualTo("Before you leave");
+        List<WebElement> movers = browser.findElements(By.cssSelector("[data-number^='mover.']"));
+        assertThat(movers).isNotEmpty();
+        long before = Long.MAX_VALUE;
+        for (WebElement mover : movers) {
+            assertThat(mover.getText()).matches("[-+]\\$[\\d,]+\\.\\d\\d");
+            long cents = Long.parseLong(mover.getText().replaceAll("[^0-9]", ""));
+            assertThat(cents).isLessThanOrEqualTo(before);
+            before = cents;
+        }
+    }
+
+    @Test
+    void nothingOfTheWalkStandsOverTheEdgeOfAPhone() {
+        for (int step = 1; step <= 20; step++) {
+            go("/jobs/" + job.id() + "/walk/" + step);
+            waitUntil("document.documentElement.scrollWidth <= 390");
+        }
+    }
+
+    private String asked() {
+        return css("#asked").getText();
+    }
+
+    private void pad(String key) {
+        css(".keypad [data-pad=\"" + key + "\"]").click();
+    }
+}
