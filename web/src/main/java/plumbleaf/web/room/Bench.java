@@ -15,6 +15,7 @@ import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Redesigner;
 import plumbleaf.engine.design.Standards;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
@@ -218,7 +219,10 @@ class Bench {
         Taker taker = taker(stored);
         String key = text.text()
                 + reading.job().map(job -> "\u0000" + stand(taker, job)).orElse("");
-        Optional<Design> design = reading.job().map(job -> designed(key, stored.id(), taker, job));
+        List<Finding> gaps = reading.match(JobReading.Good::gaps, bad -> List.of());
+        Optional<Design> design = reading.job()
+                .map(job -> designed(key, stored.id(), taker, job))
+                .map(made -> gaps.isEmpty() ? made : made.with(gaps));
         Catalogue offered =
                 reading.job().map(job -> catalogue.with(job.parts())).orElse(catalogue);
         return new Opened(stored, text, reading, design, offered, typed, key);

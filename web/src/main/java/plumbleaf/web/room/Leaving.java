@@ -25,15 +25,26 @@ final class Leaving {
         List<Row> rows = new ArrayList<>();
         for (PriceMovers.Mover mover : bench.movers(opened))
             rows.add(new Row(
-                    "mover." + mover.path(), mover.words(), mover.change().signedText(), "not said yet", ""));
-        if (rows.isEmpty())
+                    "mover." + mover.path(), mover.words(), mover.change().signedText(), "", ""));
+        boolean priced = opened.design().isPresent()
+                && !opened.design().get().layout().runs().isEmpty();
+        if (rows.isEmpty() && priced)
             rows.add(new Row(
                     "mover.none", "Open answers", "none", "Nothing that is still assumed moves the price.", ""));
+        if (rows.isEmpty())
+            rows.add(new Row(
+                    "mover.none",
+                    "Open answers",
+                    "cannot say",
+                    "Nothing can be priced before a leg and its style are known.",
+                    ""));
         return new WalkSteps.Step(
                 NAME,
                 "Answers nobody gave yet that move the price most, each tried once as it might turn out, worst first; and what"
                         + " asks to be measured again while one is here.",
-                Panel.of("", "").withNotes(notes).withRows(rows));
+                List.of(
+                        Panel.of("Not said yet", "").withRows(rows),
+                        Panel.of("To measure again, or to know", "").withNotes(notes)));
     }
 
     /** Remedies are pressed in the rooms; here one measures. */

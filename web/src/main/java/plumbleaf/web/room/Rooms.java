@@ -13,6 +13,7 @@ import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Entry;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Link;
+import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Picture;
 import plumbleaf.web.page.Room;
@@ -78,6 +79,11 @@ public class Rooms {
             case MONEY -> and(MoneyRoom.panels(opened, bench.offers(opened)), PriceKeeping.panel(opened, bench));
             case PAPERS -> new PapersRoom(opened, shelf, sight).panels();
         };
+        List<Note> gaps = Notes.inAreas(opened.findings(), List.of("draft"));
+        if (!gaps.isEmpty() && (room == Room.GROUND || room == Room.LINE || room == Room.GATES)) {
+            panels = new ArrayList<>(panels);
+            panels.add(0, Panel.of("Not filled in yet", "").withNotes(gaps));
+        }
         List<Picture> pictures = opened.design()
                 .map(design -> pictures(room, design, opened, sight))
                 .orElse(List.of());
@@ -108,7 +114,7 @@ public class Rooms {
         if (at < last) names.add(Leaving.NAME);
         WalkSteps.Step step = steps.get(at - 1);
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
-        List<Panel> panels = List.of(step.panel());
+        List<Panel> panels = step.panels();
         RoomView view = new RoomView(
                 Room.GROUND, head(opened), verdict, List.of(), panels, List.of(), List.of(), unshown(panels, typed));
         String stand = opened.design()

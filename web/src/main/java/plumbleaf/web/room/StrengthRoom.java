@@ -2,6 +2,8 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import plumbleaf.engine.catalogue.OwnParts;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateChoice;
@@ -44,8 +46,15 @@ final class StrengthRoom {
     static List<Panel> panels(Opened opened) {
         List<Panel> panels = new ArrayList<>();
         List<Note> notes = Notes.inAreas(opened.findings(), AREAS);
+        List<Note> ofPosts = notes.stream().filter(StrengthRoom::isOfPost).toList();
+        List<Note> ofGates = notes.stream()
+                .filter(note -> !isOfPost(note) && gateOf(opened, note).isPresent())
+                .toList();
+        List<Note> ofSite = notes.stream()
+                .filter(note -> !ofPosts.contains(note) && !ofGates.contains(note))
+                .toList();
         panels.add(Panel.of("Site", "site")
-                .withNotes(notes)
+                .withNotes(ofSite)
                 .withFields(List.of(
                         opened.choice("site.basis", "Basis", "site", Choices.BASES),
                         opened.field("site.wind.speed", "Wind speed", Unit.MPH, "site"),
@@ -65,11 +74,31 @@ final class StrengthRoom {
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust)));
             for (GateChoice choice : design.choices()) panels.add(ChoicePanel.of(choice, design));
-            panels.add(posts(design, opened.figures()));
-            for (GateDesign gate : design.gates()) if (!gate.loadPath().isEmpty()) panels.add(links(gate));
+            panels.add(posts(design, opened.figures()).withNotes(ofPosts));
+            for (GateDesign gate : design.gates()) {
+                List<Note> own = ofGates.stream()
+                        .filter(note -> gateOf(opened, note).orElse("").equals(gate.id()))
+                        .toList();
+                if (!gate.loadPath().isEmpty()) panels.add(links(gate).withNotes(own));
+                else if (!own.isEmpty())
+                    panels.add(Panel.of("Gate " + gate.id(), gate.id()).withNotes(own));
+            }
             panels.add(passes(design));
         });
         return panels;
+    }
+
+    /** Findings stand beside what they are about: a post or its hole, a gate with its leaves and pieces, the site. */
+    private static boolean isOfPost(Note note) {
+        return note.part().matches("[PF]\\d.*");
+    }
+
+    private static Optional<String> gateOf(Opened opened, Note note) {
+        return opened.design().stream()
+                .flatMap(design -> design.gates().stream())
+                .map(GateDesign::id)
+                .filter(id -> note.part().equals(id) || note.part().matches(Pattern.quote(id) + "[ab](\\..*)?"))
+                .findFirst();
     }
 
     private static Field month(Opened opened, String path, String label) {

@@ -23,7 +23,15 @@ final class WalkSteps {
      * @param name a noun, over the questions
      * @param why what hangs on it, or how it is measured
      */
-    record Step(String name, String why, Panel panel) {}
+    record Step(String name, String why, List<Panel> panels) {
+        Step {
+            panels = List.copyOf(panels);
+        }
+
+        Step(String name, String why, Panel panel) {
+            this(name, why, List.of(panel));
+        }
+    }
 
     static List<Step> of(Opened opened) {
         WalkSteps walk = new WalkSteps(opened);

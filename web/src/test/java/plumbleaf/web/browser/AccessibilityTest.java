@@ -84,6 +84,7 @@ class AccessibilityTest {
         List<String> pages = new ArrayList<>(List.of(
                 "/",
                 "/new",
+                "/new/fence",
                 "/calendar",
                 "/yard",
                 "/rates",
@@ -96,6 +97,8 @@ class AccessibilityTest {
         pages.add("/jobs/" + job + "/history");
         pages.add("/jobs/" + job + "/files");
         pages.add("/jobs/" + job + "/customer");
+        pages.add("/jobs/" + job + "/walk/3");
+        pages.add("/jobs/" + job + "/walk/40");
         return pages;
     }
 

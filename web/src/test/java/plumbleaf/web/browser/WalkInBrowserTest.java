@@ -30,7 +30,8 @@ class WalkInBrowserTest extends InBrowser {
             screens++;
         }
         assertThat(screens).isBetween(8, 12);
-        assertThat(css(".step").getText()).contains("draft");
+        assertThat(css(".step").getText())
+                .contains("runs[0].style is not filled in yet", "Nothing can be priced before");
     }
 
     @Test
