@@ -47,6 +47,14 @@ final class Bound {
         return steps * cutting.step();
     }
 
+    /** The same as worths: every size worth its share of a bar; for bars of one kind without limit. */
+    static Bound ofVolume(Cutting cutting) {
+        long[] worth = new long[cutting.sizes()];
+        for (int i = 0; i < worth.length; i++) worth[i] = Math.multiplyExact(cutting.size[i], cutting.price[0]);
+        long scaled = Math.multiplyExact(cutting.volume(), cutting.price[0]);
+        return new Bound(worth, new long[1], scaled, cutting.room[0]);
+    }
+
     /** @param best for each kind the most worth that fits in a bar of it, by an exact knapsack */
     static Bound of(Cutting cutting, int[] demand, int[] supply, long[] worth, long[] best, long scale) {
         long price = 1;

@@ -12,11 +12,14 @@ import java.util.List;
  * Check: ProvenCutPlannerTest, PoolSearchTest.
  */
 final class PoolSearch {
-    private static final double WHOLE = 1e-5;
+    static final double WHOLE = 1e-5;
     private static final int COLUMNS_A_ROUND = 80;
     private static final int ROOT_ROUNDS = 25;
     private static final int NODE_ROUNDS = 3;
     private static final int MOST_ROWS_MORE = 500;
+
+    /** With as many sizes pairs alone are a long way down: whole patterns are tried first. */
+    private static final int SIZES_TO_PLUNGE = 100;
 
     private final Cutting cutting;
     private final Effort effort;
@@ -35,6 +38,7 @@ final class PoolSearch {
     private long[] dual = new long[0];
     private long[] reduced;
     private long target;
+    private long fixed;
     private long proven;
     private boolean open;
     private List<Column> best = List.of();
@@ -86,6 +90,32 @@ final class PoolSearch {
         return open ? Verdict.UNSETTLED : Verdict.NONE;
     }
 
+    RowProgram program() {
+        return program;
+    }
+
+    List<SideRow> sideRows() {
+        return sideRows;
+    }
+
+    /** Patterns that are still in some plan sought; {@link #bar} takes their numbers. */
+    Column[] pool() {
+        return pool;
+    }
+
+    /** What bars cost that stand outside the program. */
+    void fixed(long cost) {
+        fixed = cost;
+    }
+
+    boolean isOpen() {
+        return open;
+    }
+
+    void open(boolean isOpen) {
+        open = isOpen;
+    }
+
     List<Column> best() {
         return best;
     }
@@ -119,13 +149,18 @@ final class PoolSearch {
             if (round >= rounds || program.rows() > sizes + kinds + MOST_ROWS_MORE) break;
             if (!addCuts()) break;
         }
+        if (depth == 0 && sizes >= SIZES_TO_PLUNGE) {
+            new Plunge(this, cutting, effort).down();
+            if (done() || !solve()) return;
+            weights.of(used());
+        }
         branch(depth);
     }
 
     /** A pattern in use. */
     record Use(int number, Column column, double times) {}
 
-    private List<Use> used() {
+    List<Use> used() {
         List<Use> used = new ArrayList<>();
         for (int p : inProgram) {
             double times = program.valueOf(placeInProgram[p]);
@@ -135,7 +170,7 @@ final class PoolSearch {
     }
 
     /** Least cost of fractions under the choices made; false when that is shown to be above the target, or nothing is known. */
-    private boolean solve() {
+    boolean solve() {
         while (true) {
             long before = program.pivots();
             RowProgram.End end = program.minimise(50_000);
@@ -157,7 +192,7 @@ final class PoolSearch {
                 if (shown <= 0) open = true;
                 return false;
             }
-            return shown <= target * scale;
+            return shown <= (target - fixed) * scale;
         }
     }
 
@@ -312,10 +347,20 @@ final class PoolSearch {
 
     /** Rounds what is whole already; a plan when every pattern is. */
     private boolean takeIfWhole(List<Use> used) {
-        List<Column> bars = new ArrayList<>();
+        return takeIfWhole(used, List.of());
+    }
+
+    /** @param before bars that are fixed */
+    boolean takeIfWhole(List<Use> used, List<Column> before) {
+        List<Column> bars = new ArrayList<>(before);
         int[] demand = cutting.demand.clone();
         int[] supply = cutting.supply.clone();
         long cost = 0;
+        for (Column bar : before) {
+            bar.takeFrom(demand);
+            if (supply[bar.kind] != Cutting.UNLIMITED) supply[bar.kind]--;
+            cost += cutting.price[bar.kind];
+        }
         for (Use use : used) {
             long times = Math.round(use.times());
             if (Math.abs(use.times() - times) > 1e-3) return false;
@@ -402,7 +447,7 @@ final class PoolSearch {
         }
     }
 
-    private void bar(int p, int by) {
+    void bar(int p, int by) {
         barred[p] += by;
         if (placeInProgram[p] >= 0) program.switchOff(placeInProgram[p], barred[p] > 0);
     }

@@ -69,6 +69,14 @@ public final class ProvenCutPlanner implements CutPlanner {
 
         private static final int MANY_SIZES = 120;
 
+        /** With so many sizes it pays to look for a plan of nearly full bars before any fractions. */
+        private static final int SIZES_TO_FILL = 100;
+
+        /** A plan is of nearly full bars when all its waste is less than this part of one bar. */
+        private static final int WASTE_SHARE = 50;
+
+        private static final int POOL_FULL = 300_000;
+
         /** For a set of bars, when it is looked at first, again, and for the last time. */
         private static final List<Long> STEPS_A_SET = List.of(300_000L, 5_000_000L, Long.MAX_VALUE / 4);
 
@@ -114,11 +122,39 @@ public final class ProvenCutPlanner implements CutPlanner {
             keep(OneByOne.fill(cutting, effort));
             bound = Bound.byVolume(cutting);
             if (bestCost <= bound) return Optional.empty();
+            if (isTight() && fullBars()) return Optional.empty();
             if (isFine()) effort.allowUpTo(effort.left() / 4 * 3);
             Optional<CutAnswer> none = exactly();
             effort.allowAll();
             if (effort.isTooFine() || (isFine() && bestCost > bound)) onGrid();
             return bestCost < Long.MAX_VALUE ? Optional.empty() : none;
+        }
+
+        /** Whether a plan at the bound would have hardly any waste. */
+        private boolean isTight() {
+            boolean oneKind = cutting.kinds() == 1 && cutting.supply[0] == Cutting.UNLIMITED && cutting.price[0] > 0;
+            if (!oneKind || cutting.sizes() < SIZES_TO_FILL || !FillTable.suits(cutting)) return false;
+            long waste = bound / cutting.price[0] * cutting.room[0] - cutting.volume();
+            return waste * WASTE_SHARE <= cutting.room[0];
+        }
+
+        /**
+         * Patterns that waste no more than a whole plan at the bound may are few where that is hardly anything: they are listed and searched at once, without the
+         * worths that fractions would give. True when that settles it.
+         */
+        private boolean fullBars() {
+            effort.allowUpTo(effort.taken() + effort.left() / 2);
+            PatternPool patterns = PatternPool.of(
+                    cutting, Bound.ofVolume(cutting), new Pricing(cutting, effort), bound, POOL_FULL, effort);
+            PoolSearch.Verdict verdict = PoolSearch.Verdict.UNSETTLED;
+            if (!patterns.cutShort()) {
+                PoolSearch search = new PoolSearch(cutting, patterns.columns(), effort);
+                verdict = search.search(bound, bound);
+                if (verdict == PoolSearch.Verdict.FOUND) keep(search.best());
+                if (verdict == PoolSearch.Verdict.NONE) bound += cutting.step();
+            }
+            effort.allowAll();
+            return bestCost <= bound;
         }
 
         /** With so many sizes, none of them in round numbers, lists of fills may have no end. */
