@@ -17,6 +17,9 @@ import plumbleaf.engine.frame.Vector;
  * that gives is a short bar between two points. What is spread over a bar is put on its ends with the moments of a bar held at both.
  */
 final class CalculixDeck {
+    /** Numbered from 1, in this order. */
+    private static final List<Dof> DOFS = List.of(Dof.values());
+
     /** Hardly any inertia about the other axis. */
     private static final double NONE = 1e-12;
 
@@ -53,7 +56,7 @@ final class CalculixDeck {
         for (RandomLeaf.Pier each : leaf.piers()) pier(each);
         for (Link each : leaf.links()) link(each);
         for (Support each : leaf.supports())
-            for (Dof dof : each.held()) held.append(number(each.node()) + "," + (dof.ordinal() + 1) + "\n");
+            for (Dof dof : each.held()) held.append(number(each.node()) + "," + (DOFS.indexOf(dof) + 1) + "\n");
         for (Load each : leaf.loads()) load(each);
         return nodes.toString() + elements + "*MATERIAL,NAME=STEEL\n*ELASTIC\n" + number(RandomLeaf.E) + ","
                 + number(RandomLeaf.E / (2 * RandomLeaf.G) - 1) + "\n" + sections + ties + held + "*STEP\n*STATIC\n"

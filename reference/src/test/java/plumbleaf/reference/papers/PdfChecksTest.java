@@ -161,7 +161,8 @@ class PdfChecksTest {
                 "elder-row.json",
                 "tanner-steps.json",
                 "pool-court.json",
-                "reed-lane.json");
+                "reed-lane.json",
+                "skua-common.json");
     }
 
     /** Each page as a grid of sixteen shades. With {@code -Dpapers.accept=true} what is drawn now is accepted. */
