@@ -60,7 +60,8 @@ public final class Layouts {
      */
     public static Layout of(
             Job job, Catalogue catalogue, Ground ground, List<RunLine> lines, PostSizes sizes, SpacingLimit spacing) {
-        return new Layouts(job, catalogue, ground, lines, sizes, spacing).layout();
+        return RailReach.settled(
+                job, spacing, limit -> new Layouts(job, catalogue, ground, lines, sizes, limit).layout());
     }
 
     private Layout layout() {

@@ -256,6 +256,8 @@ record LineFindings(DisplayUnits display) {
     }
 
     Finding longestBay(String run, Bay bay, Length limit) {
+        double most = limit.inches();
+        double slope = bay.slopeLength().inches();
         return Checked.of(
                 "line.bay",
                 Severity.MUST_FIX,
@@ -263,7 +265,7 @@ record LineFindings(DisplayUnits display) {
                 "The longest bay of " + run + ", " + bay.id() + ", is " + text(bay.slopeLength()) + " along the slope, "
                         + text(limit) + " allowed.",
                 Basis.job("longest bay"),
-                Measure.demand(bay.slopeLength().inches(), limit.inches(), "in"));
+                Measure.demand(slope > most + RailReach.ROUNDING_IN ? slope : Math.min(slope, most), most, "in"));
     }
 
     Finding gap(Bay bay, GapRule rule) {
