@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -34,10 +35,12 @@ class PaperShelf {
     private final Map<String, List<PaperFile>> latest = lastFew();
     private final Map<String, List<PaperFile>> forHands = lastFew();
 
-    private static Map<String, List<PaperFile>> lastFew() {
+    private final Map<String, PaperMaking> makings = lastFew();
+
+    private static <T> Map<String, T> lastFew() {
         return new LinkedHashMap<>(KEPT, 0.75f, true) {
             @Override
-            protected boolean removeEldestEntry(Map.Entry<String, List<PaperFile>> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<String, T> eldest) {
                 return size() > KEPT;
             }
         };
@@ -57,8 +60,32 @@ class PaperShelf {
                 + opened.stored().revision() + "|" + opened.key();
     }
 
+    /**
+     * How far the papers of a job are, of one so large that somebody waits: they are made behind the page, beginning with the first
+     * look. Nothing where they are there, or are made at once.
+     */
+    Optional<PaperMaking> making(Opened opened) {
+        boolean large = opened.design()
+                .map(design -> design.posts().size() > PaperMaking.LARGE)
+                .orElse(false);
+        if (!large) return Optional.empty();
+        synchronized (makings) {
+            PaperMaking making = makings.get(key(opened));
+            if (making == null) {
+                making = new PaperMaking();
+                makings.put(key(opened), making);
+                making.begin(told -> papers(opened, told));
+            }
+            return making.isOver() ? Optional.empty() : Optional.of(making);
+        }
+    }
+
     /** Every paper of a job; nothing where its file is wrong. Two who ask at once wait for one making. */
     List<PaperFile> papers(Opened opened) {
+        return papers(opened, title -> {});
+    }
+
+    private List<PaperFile> papers(Opened opened, Consumer<String> told) {
         if (opened.design().isEmpty()) return List.of();
         Design design = opened.design().get();
         synchronized (latest) {
@@ -71,7 +98,8 @@ class PaperShelf {
                                     .options(opened.stored().id().text())
                                     .madeFrom(opened.stored().document().getBytes(StandardCharsets.UTF_8))
                                     .issued(Long.toString(opened.stored().revision()))
-                                    .with(bench.offers(opened).offered())));
+                                    .with(bench.offers(opened).offered()),
+                            told));
         }
     }
 

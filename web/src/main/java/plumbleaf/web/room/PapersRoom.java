@@ -2,6 +2,8 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.springframework.web.util.HtmlUtils;
 import plumbleaf.documents.PaperFile;
 import plumbleaf.web.page.Link;
 import plumbleaf.web.page.Note;
@@ -11,6 +13,8 @@ import plumbleaf.web.page.Picture;
 /** The papers: the real pages, and every file to take along. */
 record PapersRoom(Opened opened, PaperShelf shelf, Sight sight) {
     List<Picture> pages() {
+        Optional<PaperMaking> making = shelf.making(opened);
+        if (making.isPresent()) return List.of(wait(making.get()));
         List<Picture> pages = new ArrayList<>();
         List<PaperShelf.PageSize> sizes = shelf.pages(opened, sight);
         String at = "/jobs/" + opened.stored().id() + "/papers/pages/";
@@ -26,6 +30,14 @@ record PapersRoom(Opened opened, PaperShelf shelf, Sight sight) {
         return pages;
     }
 
+    /** The page looks again by itself where scripts run; elsewhere a press does. */
+    private Picture wait(PaperMaking making) {
+        String at = "/jobs/" + opened.stored().id() + "/papers";
+        String html = "<p class=\"making\" data-making role=\"status\">The papers of a job this long take a while. "
+                + HtmlUtils.htmlEscape(making.words()) + " <a href=\"" + at + "\">Look again</a></p>";
+        return new Picture("Being made", html, true, List.of());
+    }
+
     List<Panel> panels() {
         List<Note> notes = Notes.pressing(Notes.asking(opened.findings()));
         return List.of(Panel.of(notes.isEmpty() ? "Ready to print" : "Marked on every page", "")
@@ -34,8 +46,9 @@ record PapersRoom(Opened opened, PaperShelf shelf, Sight sight) {
 
     List<Link> links() {
         List<Link> links = new ArrayList<>();
-        for (PaperFile paper : shelf.papers(opened, sight))
-            links.add(new Link(paper.name(), "/jobs/" + opened.stored().id() + "/papers/files/" + paper.name()));
+        if (shelf.making(opened).isEmpty())
+            for (PaperFile paper : shelf.papers(opened, sight))
+                links.add(new Link(paper.name(), "/jobs/" + opened.stored().id() + "/papers/files/" + paper.name()));
         links.add(new Link("the job file", "/jobs/" + opened.stored().id() + "/file"));
         return links;
     }
