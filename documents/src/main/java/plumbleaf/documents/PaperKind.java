@@ -26,6 +26,7 @@ public enum PaperKind {
     HAND_OVER("hand-over", "Hand-over", Hands.BOTH),
     PROPOSAL("proposal", "Proposal", Hands.CUSTOMER),
     CHANGE_ORDER("change-order", "Change order", Hands.CUSTOMER),
+    BILL("bill", "Bill", Hands.OFFICE),
     CALCULATIONS("calculations", "Calculation book", Hands.OFFICE),
     CARE_CARD("care-card", "Care card", Hands.BOTH);
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.packet.AsBuilt;
+import plumbleaf.documents.packet.BillSheet;
 import plumbleaf.documents.packet.CalculationBook;
 import plumbleaf.documents.packet.CareCard;
 import plumbleaf.documents.packet.ChangeOrder;
@@ -155,6 +156,7 @@ public final class Papers {
         text(PaperKind.AS_BUILT, AsBuilt.of(subject));
         text(PaperKind.HAND_OVER, HandOver.of(subject));
         text(PaperKind.PROPOSAL, Proposal.of(subject));
+        if (BillSheet.isFor(subject)) text(PaperKind.BILL, BillSheet.of(subject));
         text(PaperKind.CALCULATIONS, CalculationBook.of(subject));
         text(PaperKind.CARE_CARD, CareCard.of(subject));
     }

@@ -376,9 +376,9 @@ public final class SitePlan {
     private void slide(SlidePlan slide) {
         String of = slide.leaf().id();
         Offset half = Offset.inches(slide.leaf().make().tube().width().inches() / 2 + scale.real(0.02));
-        marks.add(Stroke.outline(
-                slide.envelope(half).stream().map(SitePlan::at).toList(),
-                Look.hidden(Layer.SWING).of(of)));
+        List<Point> strip = slide.envelope(half).stream().map(SitePlan::at).toList();
+        marks.add(Stroke.outline(strip, Look.hidden(Layer.SWING).of(of)));
+        for (int i = 0; i < strip.size(); i++) labels.keepFreeLine(strip.get(i), strip.get((i + 1) % strip.size()));
         Point tail = at(slide.at(slide.shape().tailEnd(), Offset.ZERO));
         Point nose = at(slide.at(slide.shape().nose(), Offset.ZERO));
         marks.add(Stroke.line(
