@@ -149,7 +149,7 @@ public final class CalculationBook {
         table.row(
                 "Combinations",
                 "D, D+L, D+0.6W, D+0.75L+0.45W, 0.6D+0.6W; leaf closed, worst, open",
-                "ASCE 7-16 2.4.1, allowable stress; D+L+0.7Di where the job asks for ice, 2.4.3 (from memory)");
+                "ASCE 7-16 2.4.1, allowable stress; D+L+0.7Di and D+0.7Di+0.7Wi where the job asks for ice, 2.4.3 (from memory)");
         table.row(
                 "Steel",
                 "E 29,000 ksi, G 11,200 ksi, 490 pcf; section properties on the design wall where it counts",

@@ -13,7 +13,9 @@ public enum Combination {
     D_L_W("D+0.75L+0.45W", 1, 0.75, 0.75 * 0.6),
     LESS_D_W("0.6D+0.6W", 0.6, 0, 0.6),
     /** Only where the job asks for ice, whose share is 0.7. Source: ASCE 7-16 2.4.3, from memory. */
-    D_L_ICE("D+L+0.7Di", 1, 1, 0);
+    D_L_ICE("D+L+0.7Di", 1, 1, 0),
+    /** Only where the job asks for ice: its wind is that of the gust that may blow on ice, not the design wind. Source: ASCE 7-16 2.4.3, from memory. */
+    D_ICE_W("D+0.7Di+0.7Wi", 1, 0, 0.7);
 
     private static final double ICE = 0.7;
 
@@ -40,7 +42,12 @@ public enum Combination {
 
     /** Share of the weight of ice. */
     public double ice() {
-        return this == D_L_ICE ? ICE : 0;
+        return this == D_L_ICE || this == D_ICE_W ? ICE : 0;
+    }
+
+    /** Whether its wind is that on ice. */
+    public boolean hasWindOnIce() {
+        return this == D_ICE_W;
     }
 
     /** As files hold it and people read it. */

@@ -385,7 +385,9 @@ final class GateWork {
                 blows.shutIn(gate.loads().serviceGust()),
                 pushes(atStart ? 0 : 1),
                 pushes(atStart ? 1 : 0),
-                IceCoat.on(hang.leaf(), gate.loads().ice()));
+                IceCoat.on(hang.leaf(), gate.loads().ice()),
+                blows.onIce(),
+                blows.fenceOnIce());
     }
 
     /** What the half bay of fence beside a gate post pushes it with. */

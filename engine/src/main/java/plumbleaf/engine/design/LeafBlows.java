@@ -5,6 +5,7 @@ import java.util.Optional;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
+import plumbleaf.engine.job.GateLoads;
 import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.quantity.Length;
@@ -18,6 +19,9 @@ import plumbleaf.engine.wind.TributaryWind;
 
 /** Wind on a gate's leaf, strength level: as the standard designs for, and in a plain gust without its floor. */
 final class LeafBlows {
+    /** The map of gusts beside ice runs from 30 to 60 mph; the middle of it and a little more. Source: ASCE 7-16 Figure 10.4-2, from memory; the pick is judgement. */
+    private static final Speed GUST_ON_ICE = Speed.mph(50);
+
     private final GateSite site;
     private final Length width;
     private final Length surface;
@@ -100,6 +104,33 @@ final class LeafBlows {
                 top,
                 screen,
                 site.standards().wind());
+    }
+
+    /** Wind on the iced leaf, frozen shut: a wall of its own in the gust that may blow on ice. */
+    LeafWind onIce() {
+        return LeafWind.aloneInGust(
+                site.job().site().wind(),
+                gustOnIce(),
+                width,
+                surface,
+                top,
+                Screen.flat(1),
+                site.standards().wind());
+    }
+
+    /** Pressure goes with the square of the speed. */
+    double fenceOnIce() {
+        double share = gustOnIce().mph() / site.job().site().wind().speed().mph();
+        return Math.min(1, share * share);
+    }
+
+    private Speed gustOnIce() {
+        return gustOnIce(site.gate().loads());
+    }
+
+    /** The gust beside ice, or the service gust where that is more. */
+    static Speed gustOnIce(GateLoads loads) {
+        return loads.serviceGust().mph() > GUST_ON_ICE.mph() ? loads.serviceGust() : GUST_ON_ICE;
     }
 
     /**

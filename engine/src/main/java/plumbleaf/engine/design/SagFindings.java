@@ -33,7 +33,7 @@ final class SagFindings {
         String message = gate + ": " + display.length(ice.thickness()) + " of ice weighs "
                 + DecimalText.whole(ice.weight().pounds()) + " lb on the leaf and brings its latch corner down "
                 + display.length(ice.drop()) + " until it thaws; the latch takes " + display.length(limits.latch())
-                + " either way. Wind on the iced leaf is not worked out.";
+                + " either way. Wind on it, frozen shut, is counted in D+0.7Di+0.7Wi.";
         return Checked.of(
                 "sag.ice",
                 Severity.CAUTION,

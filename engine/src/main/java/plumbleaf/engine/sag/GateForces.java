@@ -13,7 +13,6 @@ import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.section.PostStock;
-import plumbleaf.engine.wind.LeafWind;
 
 /**
  * Hinge, post and member forces of a hung gate in every combination: closed, held by its latch; at the angle that is worst for the post,
@@ -106,7 +105,7 @@ public final class GateForces {
                 Vector push = new Vector(
                         0,
                         beside.outward().pounds()
-                                * each.combination().wind()
+                                * loads.fenceShare(each.combination())
                                 * each.wind().outward(),
                         0);
                 force = force.plus(push);
@@ -239,9 +238,9 @@ public final class GateForces {
             acting.addAll(frame.leaf.person(loads.person().pounds() * combination.live()));
         if (combination.ice() > 0) acting.addAll(frame.leaf.ice(loads.ice(), combination.ice()));
         double share = combination.wind() * wind.outward();
-        LeafWind blowing = state == LeafState.CLOSED ? loads.shut() : loads.open();
-        if (leafInWind) acting.addAll(frame.leaf.wind(blowing, share));
-        if (fenceInWind) acting.addAll(frame.pushes(loads.onHingePost(), share));
+        if (leafInWind) acting.addAll(frame.leaf.wind(loads.blowing(combination, state), share));
+        if (fenceInWind)
+            acting.addAll(frame.pushes(loads.onHingePost(), loads.fenceShare(combination) * wind.outward()));
         return acting;
     }
 
@@ -255,7 +254,7 @@ public final class GateForces {
         if (fenceInWind)
             for (PostPush beside : loads.onLatchPost()) {
                 double force = beside.outward().pounds()
-                        * each.combination().wind()
+                        * loads.fenceShare(each.combination())
                         * each.wind().outward();
                 push += force;
                 across += force * beside.height().inches();

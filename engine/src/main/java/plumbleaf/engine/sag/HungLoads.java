@@ -1,6 +1,7 @@
 package plumbleaf.engine.sag;
 
 import java.util.List;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.gate.IceCoat;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
@@ -18,6 +19,8 @@ import plumbleaf.engine.wind.LeafWind;
  * @param onHingePost from the fence beside it
  * @param onLatchPost from the fence beside it
  * @param ice where the job asks for it
+ * @param onIce wind on the iced leaf, shut or open; calm where there is no ice
+ * @param fenceOnIce what part of the design wind's push that wind gives the fence beside the posts
  */
 public record HungLoads(
         Force person,
@@ -26,7 +29,9 @@ public record HungLoads(
         LeafWind serviceGust,
         List<PostPush> onHingePost,
         List<PostPush> onLatchPost,
-        IceCoat ice) {
+        IceCoat ice,
+        LeafWind onIce,
+        double fenceOnIce) {
     private static final LeafWind CALM = new LeafWind(Pressure.ZERO, Length.ZERO, Length.ZERO, "calm");
 
     public HungLoads {
@@ -42,7 +47,18 @@ public record HungLoads(
             LeafWind serviceGust,
             List<PostPush> onHingePost,
             List<PostPush> onLatchPost) {
-        this(person, shut, open, serviceGust, onHingePost, onLatchPost, IceCoat.NONE);
+        this(person, shut, open, serviceGust, onHingePost, onLatchPost, IceCoat.NONE, CALM, 0);
+    }
+
+    /** Share of the design wind's push on the fence that counts in a combination. */
+    double fenceShare(Combination combination) {
+        return combination.wind() * (combination.hasWindOnIce() ? fenceOnIce : 1);
+    }
+
+    /** The wind of a combination on the leaf. */
+    LeafWind blowing(Combination combination, LeafState state) {
+        if (combination.hasWindOnIce()) return onIce;
+        return state == LeafState.CLOSED ? shut : open;
     }
 
     /** A person and nothing else. */

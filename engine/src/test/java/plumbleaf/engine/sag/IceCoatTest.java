@@ -21,7 +21,7 @@ class IceCoatTest {
     private static final LeafWind CALM = new LeafWind(Pressure.ZERO, Length.ZERO, Length.ZERO, "calm");
 
     private static HungLoads loads(IceCoat ice) {
-        return new HungLoads(Force.pounds(200), CALM, CALM, CALM, List.of(), List.of(), ice);
+        return new HungLoads(Force.pounds(200), CALM, CALM, CALM, List.of(), List.of(), ice, CALM, 0);
     }
 
     /** A 2 in. square tube lies in a circle of 2.828 in.; half an inch of ice on it is pi 0.5 (2.828 + 0.5) = 5.228 in2, 0.1694 lb an inch. */
