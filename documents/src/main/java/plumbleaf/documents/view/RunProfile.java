@@ -355,6 +355,10 @@ public final class RunProfile {
                             post.post().station().inches() - half,
                             post.post().grade().inches() - post.depth().inches()),
                     at(post.post().station().inches() + half, post.post().top().inches())));
+            double foot = post.post().grade().inches() - post.depth().inches();
+            labels.keepFreeLine(
+                    at(post.post().station().inches(), foot),
+                    at(post.post().station().inches(), lowest() - scale.real(0.42)));
         }
         for (ProfilePoint point : profile.points()) {
             double station = point.station().inches();
