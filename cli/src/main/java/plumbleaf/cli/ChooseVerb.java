@@ -49,8 +49,13 @@ final class ChooseVerb implements Callable<Integer> {
     @Option(names = "--free", description = "Leave everything about the gates' builds open, whatever the job pins.")
     private boolean free;
 
-    @Option(names = "--hinges", description = "Try every hinge of the catalog too, whatever the job says.")
+    @Option(
+            names = "--hinges",
+            description = "Try every hinge of the catalog too, of a slide every set of rollers, whatever the job says.")
     private boolean hinges;
+
+    @Option(names = "--tails", description = "Of a slide gate, try tails of 40, 50 and 60 percent of its opening too.")
+    private boolean tails;
 
     @Option(
             names = "--sides",
@@ -91,7 +96,7 @@ final class ChooseVerb implements Callable<Integer> {
                 .put("title", job.title())
                 .put("choices", choices, ResultFile::choice)
                 .build());
-        for (GateChoice choice : choices) answer.say(said(job, lines(choice)));
+        for (GateChoice choice : choices) answer.say(said(job, lines(choice, slides(job.gates(), choice))));
         if (!out.isEmpty()) answer.say("Wrote " + out + ".");
         boolean all =
                 choices.stream().allMatch(choice -> choice.choice().cheapest().isPresent());
@@ -106,7 +111,7 @@ final class ChooseVerb implements Callable<Integer> {
 
     private List<GateChoice> choices(Job job, List<String> gates) {
         PriceBook book = Books.of(file, job);
-        HangingAsked asked = new HangingAsked(hinges, sides);
+        HangingAsked asked = new HangingAsked(hinges, sides, tails);
         List<GateChoice> choices = new ArrayList<>();
         for (String gate : gates)
             choices.add(Designs.choose(job, styles.catalogueOf(file), Designed.standards(), book, gate, asked));
@@ -118,6 +123,12 @@ final class ChooseVerb implements Callable<Integer> {
         throw new IllegalArgumentException("No gate " + id);
     }
 
+    private static boolean slides(List<Gate> gates, GateChoice choice) {
+        return gates.get(number(gates, choice.gate()))
+                .kind()
+                .match(swing -> false, pair -> false, is -> true, flagged -> false);
+    }
+
     private static Node pinned(Node root, List<Gate> gates, GateChoice choice) {
         Node changed = root;
         for (Candidate<PickedGate> best : choice.choice().best()) {
@@ -125,7 +136,15 @@ final class ChooseVerb implements Callable<Integer> {
             String gate = "gates[" + number(gates, choice.gate()) + "].";
             if (build.hanging().isPresent()) {
                 Hanging hanging = build.hanging().get();
-                changed = NodePath.of(gate + "hinges.model").set(changed, Json.text(hanging.hinge()));
+                String model = slides(gates, choice) ? "slide.rollers" : "hinges.model";
+                if (!hanging.hinge().isEmpty())
+                    changed = NodePath.of(gate + model).set(changed, Json.text(hanging.hinge()));
+                if (hanging.tail().isPresent())
+                    changed = NodePath.of(gate + "slide.tail")
+                            .set(
+                                    changed,
+                                    Json.text(LengthText.exact(
+                                            hanging.tail().get().inches())));
                 if (hanging.side().isPresent())
                     changed = NodePath.of(gate + "hinge")
                             .set(changed, Json.text(hanging.side().get().key()));
@@ -162,7 +181,7 @@ final class ChooseVerb implements Callable<Integer> {
         return lines.stream().map(line -> job.display().said(line, metric)).toList();
     }
 
-    private static List<String> lines(GateChoice choice) {
+    private static List<String> lines(GateChoice choice, boolean slides) {
         List<String> lines = new ArrayList<>();
         int all = choice.choice().all();
         lines.add(choice.gate() + ": " + all + (all == 1 ? " build" : " builds") + " in all");
@@ -173,7 +192,7 @@ final class ChooseVerb implements Callable<Integer> {
             passing.row("next", next.id(), next.price().text());
         lines.addAll(passing.lines(2));
         if (passing.isEmpty()) lines.add("  No build passes.");
-        lines.addAll(lessDrop(choice));
+        lines.addAll(lessDrop(choice, slides));
         List<Rejected> rejected = choice.choice().rejected();
         lines.add(
                 "  " + rejected.size() + (passing.isEmpty() ? " fail" : " cheaper ones fail") + ", each for a reason:");
@@ -186,7 +205,7 @@ final class ChooseVerb implements Callable<Integer> {
     }
 
     /** What each further 1/16 in. less costs, of what comes after hanging in soft soil. */
-    private static List<String> lessDrop(GateChoice choice) {
+    private static List<String> lessDrop(GateChoice choice, boolean slides) {
         if (choice.finer().isEmpty()) return List.of();
         Money chosen = choice.choice().best().get(0).price();
         Columns finer = new Columns("lrl");
@@ -196,7 +215,10 @@ final class ChooseVerb implements Callable<Integer> {
                     "+" + each.candidate().price().minus(chosen).text(),
                     each.candidate().id());
         List<String> lines = new ArrayList<>();
-        lines.add("  What each further 1/16 in. less of drop after hanging in soft soil costs:");
+        lines.add(
+                slides
+                        ? "  What each further 1/16 in. less costs that its nose comes low to the receiver:"
+                        : "  What each further 1/16 in. less of drop after hanging in soft soil costs:");
         lines.addAll(finer.lines(4));
         return lines;
     }

@@ -116,7 +116,17 @@ public final class Designs {
         YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue), memory);
         List<GateChoice> before = new ArrayList<>();
         for (Gate each : job.gates()) {
-            if (each.id().equals(gate)) return yard.choose(each, book, before, asked);
+            if (each.id().equals(gate)) {
+                List<GateSearch> searches = new ArrayList<>();
+                for (Gate way : asked.gates(each)) {
+                    Job changed = HangingAsked.with(job, way);
+                    YardWork laid = way.equals(each)
+                            ? yard
+                            : new YardWork(changed, catalogue, standards, usualPicks(changed, catalogue), memory);
+                    searches.addAll(laid.searches(way, book, before, asked));
+                }
+                return GateChoice.withFiner(gate, searches);
+            }
             if (job.builds().of(each).isOpen()) before.add(yard.choose(each, book, before));
         }
         throw new IllegalArgumentException("No gate " + gate + " in this job");

@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.Fastening;
@@ -36,6 +37,9 @@ final class GateLattice {
     /** Without, with one tube, two, two that cross, and a rod that the leaf's own weight pulls. */
     private static final List<Bracing> BRACINGS =
             List.of(Bracing.tubes(0), Bracing.tubes(1), Bracing.tubes(2), new Bracing.Cross(), Bracing.usualRod());
+
+    /** A slide leaf has a diagonal in every panel over its opening, or none. */
+    private static final List<Bracing> SLIDE_BRACINGS = List.of(Bracing.tubes(0), Bracing.tubes(1));
 
     private static final Length SHALLOWEST = Length.inches(30);
     private static final Length DEEPEST = Length.inches(72);
@@ -74,11 +78,42 @@ final class GateLattice {
 
     /** Every leaf that would be welded. */
     List<LeafPick> leaves() {
+        if (slides()) return slideLeaves();
         List<LeafPick> leaves = new ArrayList<>();
         for (Section frame : frames())
             for (Bracing bracing : pinned.bracing().value().map(List::of).orElse(BRACINGS))
                 for (Joint joint : pinned.joint().value().map(List::of).orElseGet(() -> joints(frame)))
                     leaves.add(LeafPick.of(pinned.flat() ? frame.turned() : frame, bracing, joint, pinned.bracket()));
+        return leaves;
+    }
+
+    private boolean slides() {
+        return gate.kind().match(swing -> false, pair -> false, slide -> true, flagged -> false);
+    }
+
+    /** Tubes that the rollers asked for take, or some; with diagonals over the opening and without; always welded with rails that run through. */
+    private List<LeafPick> slideLeaves() {
+        Optional<String> named = gate.kind()
+                .match(
+                        swing -> Optional.empty(),
+                        pair -> Optional.empty(),
+                        slide -> slide.spec().rollers().value(),
+                        flagged -> Optional.empty());
+        List<Section> taken = pinned.frame()
+                .value()
+                .flatMap(catalogue::section)
+                .map(List::of)
+                .orElseGet(() -> stocked(tube -> (tube.family().equals("pipe")
+                                ? !onWood
+                                : tube.shape() == Shape.SQUARE && tube.id().startsWith("TUBE"))
+                        && tube.nominalWall().compareTo(THINNEST_FRAME) >= 0
+                        && catalogue.rollers().stream()
+                                .filter(each -> named.isEmpty() || named.get().equals(each.id()))
+                                .anyMatch(each -> each.suits(tube))));
+        List<LeafPick> leaves = new ArrayList<>();
+        for (Section frame : taken)
+            for (Bracing bracing : pinned.bracing().value().map(List::of).orElse(SLIDE_BRACINGS))
+                leaves.add(LeafPick.of(frame, bracing, pinned.joint().or(Joint.BUTTED_RAILS), pinned.bracket()));
         return leaves;
     }
 
@@ -149,8 +184,8 @@ final class GateLattice {
     /** Pipe and square tube of the yard; where the fence's own posts are of wood, and the hinge can be fixed to it, wood posts too. */
     private List<PostStock> stockedPosts() {
         List<PostStock> posts = new ArrayList<>();
-        if (ontoSteel) posts.addAll(stocked(GateLattice::isPost));
-        if (ontoWood)
+        if (ontoSteel || slides()) posts.addAll(stocked(GateLattice::isPost));
+        if (ontoWood && !slides())
             for (WoodPost post : catalogue.woodPosts())
                 if (!book.of(post.id()).isEmpty() && post.depth().compareTo(WIDEST_WOOD) <= 0) posts.add(post);
         return posts;
@@ -178,6 +213,16 @@ final class GateLattice {
         return post.match(
                 steel -> HOLE_OVER_POST * steel.depth().inches(),
                 wood -> wood.across().inches() + 2 * COVER.inches());
+    }
+
+    /** The same posts in the widest and deepest hole of all. */
+    FootPick bestFoot(FootPick foot) {
+        HoleSize best = foot.hole();
+        for (HoleSize hole : holes(foot.hingePost()))
+            best = new HoleSize(
+                    hole.diameter().compareTo(best.diameter()) > 0 ? hole.diameter() : best.diameter(),
+                    hole.depth().compareTo(best.depth()) > 0 ? hole.depth() : best.depth());
+        return new FootPick(foot.hingePost(), foot.latchPost(), best);
     }
 
     private List<Length> depths() {

@@ -24,6 +24,7 @@ import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.labour.Works;
@@ -37,6 +38,7 @@ import plumbleaf.engine.takeoff.FenceNeeds;
 import plumbleaf.engine.takeoff.GateNeeds;
 import plumbleaf.engine.takeoff.Needs;
 import plumbleaf.engine.takeoff.PostTake;
+import plumbleaf.engine.takeoff.SlideTake;
 
 /**
  * Prices and judges the builds of one gate. A build is refused at the first thing that is known to be wrong with it, cheapest question first: a depth that
@@ -54,6 +56,7 @@ final class GateSearch {
     private final LeafFirst first;
     private final GateLattice lattice;
     private final Optional<Hanging> hanging;
+    private final SearchedSlides slides;
     private final Map<Hung, GatePlan> plans = new LinkedHashMap<>();
     private final Map<LeafPick, GatePlan> drawn = new LinkedHashMap<>();
     private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
@@ -61,6 +64,7 @@ final class GateSearch {
     private final Map<LeafPick, Finding> weakLeaves = new LinkedHashMap<>();
     private final Map<Dug, Double> least = new LinkedHashMap<>();
     private final List<HoleSize> widest = new ArrayList<>();
+    private final Map<Hung, BestFoot> bestFeet = new LinkedHashMap<>();
     private final Set<LeafPick> soundLeaves = new LinkedHashSet<>();
 
     /** A leaf between two posts. */
@@ -96,6 +100,7 @@ final class GateSearch {
         this.first = new LeafFirst(site, posts);
         this.lattice = new GateLattice(site, book);
         this.hanging = hanging;
+        this.slides = new SearchedSlides(site);
     }
 
     Optional<Hanging> hanging() {
@@ -138,6 +143,7 @@ final class GateSearch {
     private Money price(FootPick foot) {
         Money both = postPrice(site.first(), foot.hingePost(), foot.hole())
                 .plus(postPrice(site.second(), foot.latchPost(), foot.hole()));
+        if (site.roller().isPresent()) both = both.plus(postPrice(site.roller().get(), foot.hingePost(), foot.hole()));
         return dug.isEmpty() || dug.contains(foot.hole()) ? both : both.plus(price.anotherKindOfHole());
     }
 
@@ -148,6 +154,11 @@ final class GateSearch {
         for (Leaf leaf : plan(tried).leaves()) {
             needs = needs.plus(GateNeeds.leaf(leaf, parts));
             works.addAll(Works.leaf(leaf, parts));
+        }
+        for (SlidePlan slide : plan(tried).slide().stream().toList()) {
+            SlideTake take = new SlideTake(site.gate().id(), slide.rollers());
+            needs = needs.plus(take.needs());
+            works.addAll(Works.slide(take));
         }
         return price.of(needs, works);
     }
@@ -168,8 +179,9 @@ final class GateSearch {
         return plans.computeIfAbsent(Hung.of(tried), key -> GateWork.judged(site, tried.build()));
     }
 
-    /** What comes after hanging in soft soil, where the gate hangs. */
+    /** What comes after hanging in soft soil, where the gate hangs; of a slide, how low its nose comes to the receiver. */
     Optional<Offset> after(TriedBuild tried) {
+        if (isSlide()) return slideLow(tried);
         return drops.after(tried, drawn.computeIfAbsent(tried.leaf(), key -> plan(tried)));
     }
 
@@ -201,12 +213,30 @@ final class GateSearch {
                 key -> new TriedBuild(this, leaf, new FootPick(foot.hingePost(), foot.latchPost(), hole)).afterIn());
     }
 
-    /** The findings of the build's own parts: sag, hinges, frame, posts, footings. The swing is the ground's and the hand's, not the build's. */
-    List<Finding> judge(TriedBuild tried) {
+    private boolean isSlide() {
+        return site.gate().kind().match(swing -> false, pair -> false, slide -> true, flagged -> false);
+    }
+
+    /** Of a slide, how low its nose comes to the receiver; not worked out where the build is known to fail. */
+    private Optional<Offset> slideLow(TriedBuild tried) {
+        if (plan(tried).slide().isEmpty()) return Optional.empty();
+        if (isTooShort(tried).isPresent() || slideFails(tried, plan(tried)).isPresent()) return Optional.empty();
+        return slides.low(tried, plan(tried));
+    }
+
+    private Optional<Finding> isTooShort(TriedBuild tried) {
         for (PostDesign known : tooShort.getOrDefault(Dug.of(tried), List.of())) {
             Optional<Finding> shallow = tooShallow(known, tried.foot().hole().depth());
-            if (shallow.isPresent()) return List.of(shallow.get());
+            if (shallow.isPresent()) return shallow;
         }
+        return Optional.empty();
+    }
+
+    /** The findings of the build's own parts: sag, hinges, frame, posts, footings. The swing is the ground's and the hand's, not the build's. */
+    List<Finding> judge(TriedBuild tried) {
+        Optional<Finding> shallow = isTooShort(tried);
+        if (shallow.isPresent()) return List.of(shallow.get());
+        if (isSlide()) return slide(tried, plan(tried));
         for (Finding finding : plan(tried).findings())
             if (finding.id().equals("hinge.grip") && !Cheapest.passes(List.of(finding))) return List.of(finding);
         Optional<Finding> drop = after(tried).flatMap(after -> GateWork.dropsTooFar(site, after));
@@ -217,6 +247,53 @@ final class GateSearch {
         if (weak != null) return List.of(weak);
         Optional<Finding> fails = failsFirst(tried);
         return fails.isPresent() ? List.of(fails.get()) : whole(tried);
+    }
+
+    /**
+     * What is wrong with a slide even in the widest and deepest hole, looked at once for a leaf on its posts; then whether the hole's concrete holds it down: what lifts
+     * does not depend on the hole.
+     */
+    private Optional<Finding> slideFails(TriedBuild tried, GatePlan plan) {
+        BestFoot best = bestFeet.computeIfAbsent(Hung.of(tried), key -> bestFoot(tried, plan));
+        if (best.fails().isPresent()) return best.fails();
+        return best.slide().flatMap(slide -> slides.liftedOut(slide, tried.foot()));
+    }
+
+    private BestFoot bestFoot(TriedBuild tried, GatePlan plan) {
+        FootPick foot = lattice.bestFoot(tried.foot());
+        TriedBuild held = new TriedBuild(this, tried.leaf(), foot);
+        GateDesign gate = GateWork.slideAtItsEnds(site, held.build(), plan);
+        List<Finding> findings = slides.own(gate);
+        if (gate.slide().isEmpty() || !Cheapest.passes(findings))
+            return new BestFoot(Optional.of(Findings.join(findings).get(0)), gate.slide());
+        GatePosts posed = GatePosts.of(site, gate, Stated.of(foot.hole().depth()), Length.ZERO, posts);
+        findings.addAll(slides.own(posed.gate()));
+        for (PostDesign post : posed.posts()) remembered(held, post);
+        Optional<Finding> fails = Cheapest.passes(findings)
+                ? Optional.empty()
+                : Optional.of(Findings.join(findings).get(0));
+        return new BestFoot(fails, gate.slide());
+    }
+
+    /** A slide leaf on its posts in the best hole there is. */
+    private record BestFoot(Optional<Finding> fails, Optional<SlideDesign> slide) {}
+
+    /** A slide: its rollers, leaf and nose first, then its three posts. */
+    private List<Finding> slide(TriedBuild tried, GatePlan plan) {
+        if (plan.slide().isEmpty())
+            return List.of(Findings.join(plan.findings()).get(0));
+        Optional<Finding> weak = slideFails(tried, plan);
+        if (weak.isPresent()) return List.of(weak.get());
+        GateDesign gate = slides.carried(tried, plan);
+        List<Finding> findings = slides.own(gate);
+        if (!Cheapest.passes(findings) || gate.slide().isEmpty()) return findings;
+        GatePosts posed = GatePosts.of(site, gate, Stated.of(tried.foot().hole().depth()), Length.ZERO, posts);
+        findings.addAll(slides.own(posed.gate()));
+        for (PostDesign post : posed.posts()) {
+            findings.addAll(post.findings());
+            remembered(tried, post).ifPresent(findings::add);
+        }
+        return findings;
     }
 
     /** What the leaf shows to be wrong before all of the build is worked out. */

@@ -79,8 +79,16 @@ final class GateWork {
     /** A design on a plan that stands already, without how the leaves sway: what a search over builds looks at. */
     static GateDesign designOn(GateSite site, PickedGate build, GatePlan plan) {
         GateWork work = new GateWork(site, build, true);
+        if (plan.slide().isPresent())
+            return work.slidingOn(plan, SlideWork.of(site, build, plan.slide().get()));
         Hanging hung = work.hang(plan);
         return hung.leaves().isEmpty() ? work.plain(plan) : work.hungDesign(plan, hung);
+    }
+
+    /** The same of a slide, looked at where it strains most: what fails so fails. */
+    static GateDesign slideAtItsEnds(GateSite site, PickedGate build, GatePlan plan) {
+        return new GateWork(site, build, true)
+                .slidingOn(plan, SlideWork.atItsEnds(site, build, plan.slide().orElseThrow()));
     }
 
     /** Leaves and posts, and nothing of how they hang. */
@@ -107,9 +115,18 @@ final class GateWork {
     private GateDesign sliding(GatePlan first) {
         Optional<SlideDesign> slide = SlideWork.of(site, build, first.slide().orElseThrow());
         if (slide.isEmpty()) return plain(Gates.plan(ask(Length.ZERO))).with(SlideChecks.noPlace(site));
-        GatePlan plan = Gates.plan(ask(SlideChecks.drop(slide.get())));
+        return slideDesign(Gates.plan(ask(SlideChecks.drop(slide.get()))), slide.get());
+    }
+
+    /** On a plan that stands already. */
+    private GateDesign slidingOn(GatePlan plan, Optional<SlideDesign> carried) {
+        return carried.map(slide -> slideDesign(plan, slide))
+                .orElseGet(() -> plain(plan).with(SlideChecks.noPlace(site)));
+    }
+
+    private GateDesign slideDesign(GatePlan plan, SlideDesign slide) {
         List<Finding> findings = new ArrayList<>(plan.findings());
-        findings.addAll(new SlideChecks(site, slide.get()).findings());
+        findings.addAll(new SlideChecks(site, slide).findings());
         findings.addAll(LeafFillFindings.of(gate.id(), site));
         return new GateDesign(
                 gate,
@@ -118,7 +135,7 @@ final class GateWork {
                 plan,
                 List.of(),
                 Optional.empty(),
-                slide,
+                Optional.of(slide),
                 firstPost(plan).id(),
                 secondPost(plan).id(),
                 Optional.empty(),

@@ -19,6 +19,7 @@ import plumbleaf.engine.sag.SlideForces;
 import plumbleaf.engine.sag.SlideGate;
 import plumbleaf.engine.sag.SlideLoads;
 import plumbleaf.engine.sag.SlidePost;
+import plumbleaf.engine.sag.SlideSag;
 import plumbleaf.engine.sag.SlideSags;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.wind.LeafWind;
@@ -42,14 +43,26 @@ final class SlideWork {
 
     /** Empty where the rear rollers find no place, or what holds one of the posts has no numbers. */
     static Optional<SlideDesign> of(GateSite site, PickedGate build, SlidePlan plan) {
-        return new SlideWork(site, build, plan).design();
+        return new SlideWork(site, build, plan).design(false);
+    }
+
+    /** The same looked at where the leaf stands closed, just off its receiver and open. */
+    static Optional<SlideDesign> atItsEnds(GateSite site, PickedGate build, SlidePlan plan) {
+        return new SlideWork(site, build, plan).design(true);
+    }
+
+    /** How its nose drops alone; empty where {@link #of} is. */
+    static Optional<SlideSag> sag(GateSite site, PickedGate build, SlidePlan plan) {
+        SlideWork work = new SlideWork(site, build, plan);
+        return work.gate()
+                .map(gate -> SlideSags.of(gate, work.loads(), site.standards().life()));
     }
 
     private boolean frontFirst() {
         return plan.along().equals(site.line().line().directionAt(site.gate().station()));
     }
 
-    private Optional<SlideDesign> design() {
+    private Optional<SlideGate> gate() {
         Post front = frontFirst() ? site.first() : site.second();
         Post receiver = frontFirst() ? site.second() : site.first();
         Optional<Post> rear = site.roller();
@@ -60,18 +73,24 @@ final class SlideWork {
         Optional<SlidePost> onRear = post(rear.get(), build.hingePost(), shape.rearRollers());
         Optional<SlidePost> atReceiver = post(receiver, build.latchPost(), Offset.inches(receiverAt));
         if (onFront.isEmpty() || onRear.isEmpty() || atReceiver.isEmpty()) return Optional.empty();
-        SlideGate gate = new SlideGate(plan, onFront.get(), onRear.get(), atReceiver.get());
+        return Optional.of(new SlideGate(plan, onFront.get(), onRear.get(), atReceiver.get()));
+    }
+
+    private Optional<SlideDesign> design(boolean atItsEnds) {
+        Optional<SlideGate> stands = gate();
+        if (stands.isEmpty()) return Optional.empty();
+        SlideGate gate = stands.get();
         SlideLoads loads = loads();
-        List<SlideCase> cases = SlideForces.of(gate, loads);
+        List<SlideCase> cases = atItsEnds ? SlideForces.atItsEnds(gate, loads) : SlideForces.of(gate, loads);
         double rolling = plan.rollers().rolling() * mostOnWheels(cases);
         double weight = plan.leaf().weight().wet().pounds();
         return Optional.of(new SlideDesign(
                 gate,
                 cases,
                 SlideSags.of(gate, loads, site.standards().life()),
-                front.id(),
-                receiver.id(),
-                rear.get().id(),
+                (frontFirst() ? site.first() : site.second()).id(),
+                (frontFirst() ? site.second() : site.first()).id(),
+                site.roller().orElseThrow().id(),
                 Force.pounds(rolling),
                 Force.pounds(rolling + OUT_OF_LEVEL * weight),
                 SlideStop.peak(gate, site.gate().loads().slamSpeed())));

@@ -221,11 +221,11 @@ final class YardWork {
                 ground -> GateChoice.of(gate.id(), searches(asked, ground, book, HangingAsked.NOTHING)));
     }
 
-    /** The same over every way to hang it that is in question, with what less drop costs. */
-    GateChoice choose(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked hanging) {
+    /** The same over every way to hang it that is in question. */
+    List<GateSearch> searches(Gate gate, PriceBook book, List<GateChoice> before, HangingAsked hanging) {
         DesignMemory.ChoiceQuestion asked = new DesignMemory.ChoiceQuestion(question(gate), kindsOfHoles(gate, before));
         GroundUnder ground = RememberedGround.of(groundOf(gate));
-        return GateChoice.withFiner(gate.id(), searches(asked, ground, book, hanging));
+        return searches(asked, ground, book, hanging);
     }
 
     private List<GateSearch> searches(

@@ -24,10 +24,19 @@ public final class SlideForces {
      * Source: combinations ASCE 7-16 2.4.1, with ice 2.4.3; supports from statics. Checks: SlideStaticsCheck, SlideGateTest.
      */
     public static List<SlideCase> of(SlideGate gate, SlideLoads loads) {
+        return at(gate, loads, PLACES);
+    }
+
+    /** Closed, just off the receiver and open alone: what fails here fails, and a search asks no more of it. */
+    public static List<SlideCase> atItsEnds(SlideGate gate, SlideLoads loads) {
+        return at(gate, loads, 1);
+    }
+
+    private static List<SlideCase> at(SlideGate gate, SlideLoads loads, int places) {
         List<SlideCase> all = new ArrayList<>();
         double way = gate.plan().shape().travel().inches();
         at(gate, loads, 0, LeafState.CLOSED, all);
-        for (int i = 0; i < PLACES; i++) at(gate, loads, way * i / PLACES, LeafState.WORST, all);
+        for (int i = 0; i < places; i++) at(gate, loads, way * i / PLACES, LeafState.WORST, all);
         at(gate, loads, way, LeafState.OPEN, all);
         return List.copyOf(all);
     }
