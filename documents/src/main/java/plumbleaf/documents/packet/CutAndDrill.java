@@ -114,18 +114,21 @@ public final class CutAndDrill {
 
     private static final String TURNBUCKLE_WORDS = "thread the inner end";
 
-    /** The section as the leaf knows it, else the stock's own mark. */
-    private static String stockName(CutPlan plan, Leaf leaf) {
+    /** The section as the leaf knows it, else as it is sold. */
+    private static String stockName(PacketSubject subject, CutPlan plan, Leaf leaf) {
         return leaf.members().stream()
                 .map(Member::section)
                 .filter(section -> section.id().equals(plan.stock()))
                 .map(section -> section.name())
                 .findFirst()
-                .orElse(plan.stock());
+                .orElseGet(() -> subject.takeoff().stream()
+                        .map(takeoff -> takeoff.nameOf(plan))
+                        .findFirst()
+                        .orElse(plan.stock()));
     }
 
     private static void bars(Paper.Builder paper, PacketSubject subject, CutPlan plan, Leaf leaf) {
-        paper.heading(stockName(plan, leaf));
+        paper.heading(stockName(subject, plan, leaf));
         Table.Builder table = Table.with(
                 Column.tick("Cut"),
                 Column.left("Mark"),
