@@ -169,12 +169,14 @@ public final class LeafSections {
         double board = nailer + style.boardThickness().inches();
         double high = style.railWidth().inches() / 2;
         Look look = Look.visible(Layer.PICKETS).of(leaf.id());
+        boolean lying = style.lying();
+        double up = lying ? BOARD_SHOWN_IN : high;
         marks.add(Area.edged(
-                Box.of(new Point(out * half, -high), new Point(out * nailer, high))
-                        .corners(),
-                Material.END_GRAIN,
+                Box.of(new Point(out * half, -up), new Point(out * nailer, up)).corners(),
+                lying ? Material.WOOD : Material.END_GRAIN,
                 look));
-        board(out * nailer, out * board, look);
+        if (lying) lying(style, out * nailer, out * board, look);
+        else board(out * nailer, out * board, look);
         if (style.bothSides())
             board(out * half, out * (half - style.boardThickness().inches()), look.as(LineKind.HIDDEN));
         bolt(out);
@@ -193,8 +195,20 @@ public final class LeafSections {
         notes.add(new Note(
                 new Point(out * (half + nailer) / 2, high * 0.05 + deep * 0.2),
                 List.of("nailer " + gate.length(style.railThickness().inches()) + " x "
-                        + gate.length(style.railWidth().inches()) + ", along the rail")));
+                        + gate.length(style.railWidth().inches()) + (lying ? ", upright" : ", along the rail"))));
         return board;
+    }
+
+    /** Boards that lie along the leaf, from their ends, as far as shown. */
+    private void lying(Boarding style, double fromX, double toX, Look look) {
+        double wide = style.boardWidth().inches();
+        double pitch = Math.max(wide * 0.5, wide + style.spacing().gap().inches());
+        for (double foot = -BOARD_SHOWN_IN; foot < BOARD_SHOWN_IN; foot += pitch)
+            marks.add(Area.edged(
+                    Box.of(new Point(fromX, foot), new Point(toX, Math.min(BOARD_SHOWN_IN, foot + wide)))
+                            .corners(),
+                    Material.END_GRAIN,
+                    look));
     }
 
     private void board(double fromX, double toX, Look look) {
@@ -406,6 +420,16 @@ public final class LeafSections {
                             double nailer = wood.style().railThickness().inches();
                             double board = wood.style().boardThickness().inches();
                             Look look = Look.thin(Layer.PICKETS).of(leaf.id());
+                            if (wood.style().lying()) {
+                                marks.add(Area.edged(
+                                        Box.of(
+                                                        outside.at(shownFrom, out * (half + nailer)),
+                                                        outside.at(shownTo, out * (half + nailer + board)))
+                                                .corners(),
+                                        Material.WOOD,
+                                        look));
+                                return marks;
+                            }
                             marks.add(Area.edged(
                                     Box.of(
                                                     outside.at(shownFrom, out * half),
