@@ -1,7 +1,6 @@
 package plumbleaf.cutting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,6 +17,7 @@ final class FewestSetUps {
     private final Cutting cutting;
     private final int[] left;
     private final int[] bars;
+    private int barsLeft;
     private final List<Column> found = new ArrayList<>();
     private int looks;
 
@@ -27,6 +27,7 @@ final class FewestSetUps {
         this.bars = new int[cutting.kinds()];
         for (Column bar : plan) {
             bars[bar.kind]++;
+            barsLeft++;
             for (int k = 0; k < bar.size.length; k++) left[bar.size[k]] += bar.times[k];
         }
     }
@@ -54,59 +55,53 @@ final class FewestSetUps {
         return new Shown(plan, ways, ways);
     }
 
-    private int barsLeft() {
-        return Arrays.stream(bars).sum();
-    }
-
     /** Whether what is left can be cut in so many ways; the widest piece left lies in one of them. */
     private boolean cutIn(int ways) {
         if (++looks > MOST_LOOKS) return false;
         if (ways == 1) return alike();
-        if (barsLeft() <= 1) return false;
-        return shared(0, new int[bars.length], ways);
+        if (barsLeft < ways) return false;
+        return shared(0, new int[bars.length], 0, widest(), ways);
     }
 
     /** One way for all bars that are left. */
     private boolean alike() {
-        int count = barsLeft();
+        int count = barsLeft;
         if (count == 0) return false;
-        int[] each = new int[left.length];
         long used = 0;
-        for (int i = 0; i < each.length; i++) {
+        for (int i = 0; i < left.length; i++) {
             if (left[i] % count != 0) return false;
-            each[i] = left[i] / count;
-            used += each[i] * cutting.size[i];
+            used += left[i] / count * cutting.size[i];
         }
         if (used == 0 || used > room(bars)) return false;
+        int[] each = new int[left.length];
+        for (int i = 0; i < each.length; i++) each[i] = left[i] / count;
         add(each, bars);
         return true;
     }
 
     /** Every choice of bars to be cut in the next way. */
-    private boolean shared(int kind, int[] of, int ways) {
-        if (kind == bars.length) {
-            int count = Arrays.stream(of).sum();
-            return count > 0
-                    && barsLeft() - count >= ways - 1
-                    && filled(widest(), new int[left.length], room(of), of, count, ways);
-        }
-        for (int n = bars[kind]; n >= 0; n--) {
+    private boolean shared(int kind, int[] of, int count, int widest, int ways) {
+        if (kind == bars.length)
+            return count > 0 && filled(widest, widest, new int[left.length], room(of), of, count, ways);
+        // each of the other ways has a bar of its own, and each of these bars one of the widest pieces
+        int most = Math.min(bars[kind], Math.min(barsLeft - (ways - 1), left[widest]) - count);
+        for (int n = most; n >= 0; n--) {
             of[kind] = n;
-            if (shared(kind + 1, of, ways)) return true;
+            if (shared(kind + 1, of, count + n, widest, ways)) return true;
         }
         of[kind] = 0;
         return false;
     }
 
     /** Every way that so many bars can be cut in, with the widest piece left in it. */
-    private boolean filled(int size, int[] each, long room, int[] of, int count, int ways) {
+    private boolean filled(int size, int widest, int[] each, long room, int[] of, int count, int ways) {
         if (++looks > MOST_LOOKS) return false;
         if (size == left.length) return rest(each, of, count, ways);
         int most = (int) Math.min(left[size] / count, room / cutting.size[size]);
-        int least = size == widest() ? 1 : 0;
+        int least = size == widest ? 1 : 0;
         for (int times = most; times >= least; times--) {
             each[size] = times;
-            if (filled(size + 1, each, room - times * cutting.size[size], of, count, ways)) return true;
+            if (filled(size + 1, widest, each, room - times * cutting.size[size], of, count, ways)) return true;
         }
         each[size] = 0;
         return false;
@@ -123,6 +118,7 @@ final class FewestSetUps {
     private void change(int[] each, int[] of, int count, int by) {
         for (int i = 0; i < left.length; i++) left[i] += by * count * each[i];
         for (int k = 0; k < bars.length; k++) bars[k] += by * of[k];
+        barsLeft += by * count;
     }
 
     private boolean volumeFits() {
