@@ -69,6 +69,33 @@ class ModuleArrowsTest {
                 .check(ALL);
     }
 
+    /** What the browser is given is made of these; the compiler that makes it is known to one package and is no part of the program. */
+    @Test
+    void theBrowserKnowsTheEngineTheJobFileAndPureDrawing() {
+        classes()
+                .that()
+                .resideInAPackage("plumbleaf.browser")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "plumbleaf.browser",
+                        in("engine"),
+                        in("cutting"),
+                        in("jobfile"),
+                        in("documents"),
+                        "java..",
+                        "org.jspecify..",
+                        "org.teavm.jso..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(in("browser"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(in("browser"))
+                .check(ALL);
+    }
+
     @Test
     void cuttingKnowsFourPackagesOfTheEngine() {
         classes()
@@ -117,7 +144,7 @@ class ModuleArrowsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"documents", "jobfile", "cutting", "web", "cli"})
+    @ValueSource(strings = {"documents", "jobfile", "cutting", "browser", "web", "cli"})
     void noModuleHasACircle(String module) {
         slices().matching("plumbleaf." + module + ".(**)")
                 .should()

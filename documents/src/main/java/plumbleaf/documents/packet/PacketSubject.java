@@ -6,7 +6,6 @@ import java.util.List;
 import plumbleaf.documents.PaperOptions;
 import plumbleaf.documents.drawing.Letterhead;
 import plumbleaf.documents.drawing.TitleBlock;
-import plumbleaf.documents.mark.LinkCode;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Said;
 import plumbleaf.documents.view.PlacedGate;
@@ -112,7 +111,7 @@ public record PacketSubject(
 
     /** Who issues the papers, with mark and code. */
     public Letterhead issuer() {
-        return new Letterhead(options.contractor(), options.emblem(), LinkCode.of(options.link()));
+        return new Letterhead(options.contractor(), options.emblem(), options.code());
     }
 
     public List<PlacedGate> placedGates() {

@@ -1,9 +1,9 @@
 package plumbleaf.engine.action;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.wind.TributaryWind;
 
 /** Builds every combination that can act on a post. */
@@ -42,9 +42,8 @@ public final class Combinations {
 
     /** The combination with the greatest moment at grade. */
     public static CombinedAction worst(List<CombinedAction> all) {
-        return all.stream()
-                .max(Comparator.comparing(combined -> combined.action().size()))
-                .orElseThrow(() -> new IllegalArgumentException("No combination was given"));
+        if (all.isEmpty()) throw new IllegalArgumentException("No combination was given");
+        return Ties.most(all, combined -> combined.action().size().poundInches());
     }
 
     /** Those without wind: what stands every day. */

@@ -15,6 +15,7 @@ import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.MemberForce;
@@ -55,7 +56,7 @@ final class GateJoints {
         for (Finding each : all) {
             String key = each.id() + " " + each.part();
             Finding before = worst.get(key);
-            if (before == null || ratio(each) > ratio(before)) worst.put(key, each);
+            if (before == null || Ties.isMore(ratio(each), ratio(before))) worst.put(key, each);
         }
         return worst.values();
     }
@@ -94,7 +95,7 @@ final class GateJoints {
             for (MemberForce force : each.members()) {
                 Member member = gate.leaf().member(force.member()).orElseThrow();
                 double here = FrameWelds.use(member, force, joint);
-                if (here > most.utilisation()) most = new WeldUse(member, force, each, here);
+                if (Ties.isMore(here, most.utilisation())) most = new WeldUse(member, force, each, here);
             }
         }
         return most;

@@ -1,7 +1,6 @@
 package plumbleaf.engine.design;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.action.CombinedAction;
@@ -281,7 +280,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
             String name = post.equals(hinge) || !single ? "hinge post" : "latch post";
             path.addAll(links(name, post));
         }
-        path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::part));
+        path.sort(LinkUse.WEAKEST_FIRST);
         return path;
     }
 

@@ -13,6 +13,7 @@ import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.MemberForce;
@@ -43,7 +44,7 @@ final class GateStrength {
             if (!withWind && each.combination().wind() > 0) continue;
             for (MemberForce force : each.members()) {
                 double ratio = ratio(leaf, force);
-                if (ratio > most.utilisation()) most = new FrameUse(force.member(), each, ratio);
+                if (Ties.isMore(ratio, most.utilisation())) most = new FrameUse(force.member(), each, ratio);
             }
         }
         return most;

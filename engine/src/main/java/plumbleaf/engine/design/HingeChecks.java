@@ -12,6 +12,7 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HingeForce;
 
@@ -28,7 +29,7 @@ final class HingeChecks {
             double most = -1;
             for (CaseForces each : cases) {
                 double here = pull(each.hinges().get(at));
-                if (here > most) {
+                if (Ties.isMore(here, most)) {
                     most = here;
                     worst = each;
                 }
@@ -77,10 +78,7 @@ final class HingeChecks {
                     gate,
                     gate + ": what " + model.name() + " carries is not known; enter its maker's sheet.",
                     Basis.judgement("unknown is never a pass")));
-        HingeUse worst = hinges.get(0);
-        for (HingeUse each : hinges) {
-            if (each.horizontal().compareTo(worst.horizontal()) > 0) worst = each;
-        }
+        HingeUse worst = Ties.most(hinges, each -> each.horizontal().pounds());
         String message = gate + ": hinge " + worst.id() + " is pulled sideways with "
                 + DecimalText.whole(worst.horizontal().pounds()) + " lb in "
                 + worst.worst().combination().key() + ", leaf "

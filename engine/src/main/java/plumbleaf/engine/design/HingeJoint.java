@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.CaseForces;
 
 /**
@@ -48,7 +49,7 @@ record HingeJoint(
         for (CaseForces each : cases) {
             if (!withWind && each.combination().hasWind()) continue;
             double here = use.of(HingePull.of(each));
-            if (here > worst.utilisation()) worst = new Worst(each, here);
+            if (Ties.isMore(here, worst.utilisation())) worst = new Worst(each, here);
         }
         return worst;
     }

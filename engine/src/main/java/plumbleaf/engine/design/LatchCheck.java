@@ -11,6 +11,7 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.LeafState;
 
@@ -25,7 +26,8 @@ record LatchCheck(LatchModel latch, CaseForces windy, Force person, Force slam) 
         CaseForces most = cases.get(0);
         double push = -1;
         for (CaseForces each : cases) {
-            if (each.state() != LeafState.CLOSED || Math.abs(each.hold().pounds()) <= push) continue;
+            if (each.state() != LeafState.CLOSED
+                    || !Ties.isMore(Math.abs(each.hold().pounds()), push)) continue;
             push = Math.abs(each.hold().pounds());
             most = each;
         }

@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.quantity.Ties;
 
 /** A load path as the load walks it: from the leaf through weld, bolt, hinge and post into the soil, and through the latch into the other post. */
 public final class LoadChain {
@@ -36,7 +37,7 @@ public final class LoadChain {
             for (int i = 0; i < chain.size(); i++) {
                 if (chain.get(i).link().equals(link.link())) {
                     known = true;
-                    if (link.utilisation() > chain.get(i).utilisation()) chain.set(i, link);
+                    if (Ties.isMore(link.utilisation(), chain.get(i).utilisation())) chain.set(i, link);
                 }
                 if (rank(chain.get(i)) <= rank(link)) at = i + 1;
             }

@@ -15,6 +15,7 @@ import plumbleaf.engine.gate.RailLoad;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.NailerBolt;
 import plumbleaf.engine.takeoff.BoltItem;
@@ -45,7 +46,7 @@ final class NailerFindings {
         for (Nailer nailer : leaf.nailers()) {
             if (nailer.bolts().isEmpty()) continue;
             double here = carriedLb(leaf, nailer) / nailer.bolts().size();
-            if (here > most) {
+            if (Ties.isMore(here, most)) {
                 most = here;
                 worst = Optional.of(nailer);
             }

@@ -17,6 +17,7 @@ import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;
 import plumbleaf.engine.sag.MeetingForces;
@@ -81,7 +82,8 @@ final class PairWork {
         Length exposed = exposed(meeting);
         List<MeetingForces> all = forces.meeting(hold(meeting, rod));
         MeetingForces worst = all.get(0);
-        for (MeetingForces each : all) if (each.rod().compareTo(worst.rod()) > 0) worst = each;
+        for (MeetingForces each : all)
+            if (Ties.isMore(each.rod().pounds(), worst.rod().pounds())) worst = each;
         return new Tried(meeting, all, worst, RodBending.of(rod, exposed, worst.rod()));
     }
 

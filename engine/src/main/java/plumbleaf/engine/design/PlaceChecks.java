@@ -192,8 +192,8 @@ final class PlaceChecks {
                     || (task.key().equals(Phase.TEAR_OUT.key())
                             && job.existing().fences().stream().anyMatch(old -> old.concrete()));
             if (!digs || !task.first().isSaid() || !task.last().isSaid()) continue;
-            LocalDate first = task.first().or(LocalDate.EPOCH);
-            LocalDate last = task.last().or(LocalDate.EPOCH);
+            LocalDate first = task.first().or(LocalDate.ofEpochDay(0));
+            LocalDate last = task.last().or(LocalDate.ofEpochDay(0));
             Optional<LocateTicket> covers = tickets.stream()
                     .filter(ticket -> !first.isBefore(ticket.digFrom()) && !last.isAfter(ticket.validThrough()))
                     .findFirst();

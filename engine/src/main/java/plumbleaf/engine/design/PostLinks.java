@@ -6,6 +6,7 @@ import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.footing.DepthNeed;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.Interaction;
 import plumbleaf.engine.strength.PostStrength;
@@ -79,16 +80,15 @@ final class PostLinks {
 
     /** The case that bends the post most. */
     static String inCase(PostDesign post) {
-        return post.actions().stream()
-                .max(Comparator.comparingDouble(each -> each.action().size().poundInches()))
-                .map(CombinedAction::name)
-                .orElse("no load");
+        if (post.actions().isEmpty()) return "no load";
+        return Ties.most(post.actions(), each -> each.action().size().poundInches())
+                .name();
     }
 
     private static String worst(PostDesign post) {
         BaseAction most = BaseAction.NONE;
         for (CombinedAction each : post.actions())
-            if (each.action().size().poundInches() > most.size().poundInches()) most = each.action();
+            if (Ties.isMore(each.action().size().poundInches(), most.size().poundInches())) most = each.action();
         return numbers(most);
     }
 

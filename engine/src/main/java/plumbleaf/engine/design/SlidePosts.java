@@ -1,7 +1,6 @@
 package plumbleaf.engine.design;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -126,7 +125,7 @@ final class SlidePosts {
         path.addAll(GatePosts.links("front roller post", front));
         path.addAll(GatePosts.links("rear roller post", rear));
         path.addAll(GatePosts.links("receiver post", receiver));
-        path.sort(Comparator.comparingDouble(LinkUse::utilisation).reversed().thenComparing(LinkUse::part));
+        path.sort(LinkUse.WEAKEST_FIRST);
         return path;
     }
 

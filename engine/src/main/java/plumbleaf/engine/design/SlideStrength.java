@@ -7,6 +7,7 @@ import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.MemberForce;
 import plumbleaf.engine.sag.SlideCase;
 import plumbleaf.engine.strength.Interaction;
@@ -59,7 +60,7 @@ final class SlideStrength {
             if (!withWind && each.combination().hasWind()) continue;
             for (MemberForce force : each.members()) {
                 double here = ratio(slide.gate().plan(), force);
-                if (here > most.utilisation()) most = new Use(force.member(), each, here);
+                if (Ties.isMore(here, most.utilisation())) most = new Use(force.member(), each, here);
             }
         }
         return most;
@@ -75,7 +76,7 @@ final class SlideStrength {
                 Member member = leaf.member(force.member()).orElseThrow();
                 if (member.role().isRail()) continue;
                 double here = FrameWelds.use(member, force, leaf.make().joint());
-                if (here > most.utilisation()) most = new Use(force.member(), each, here);
+                if (Ties.isMore(here, most.utilisation())) most = new Use(force.member(), each, here);
             }
         }
         return most;

@@ -4,6 +4,7 @@ import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.RollerForce;
 import plumbleaf.engine.sag.SlideCase;
 import plumbleaf.engine.strength.Bolt;
@@ -36,8 +37,8 @@ final class SlideWheels {
             if (!withWind && each.combination().hasWind()) continue;
             double front = of.applyAsDouble(each.front());
             double rear = of.applyAsDouble(each.rear());
-            if (front > most.value()) most = new Most(front, each, true);
-            if (rear > most.value()) most = new Most(rear, each, false);
+            if (Ties.isMore(front, most.value())) most = new Most(front, each, true);
+            if (Ties.isMore(rear, most.value())) most = new Most(rear, each, false);
         }
         return most;
     }

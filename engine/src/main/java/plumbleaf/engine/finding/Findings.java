@@ -3,6 +3,7 @@ package plumbleaf.engine.finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import plumbleaf.engine.quantity.Ties;
 
 /** Findings in their one order: worst first, then ratio down, then id, then part. */
 public final class Findings {
@@ -33,7 +34,7 @@ public final class Findings {
     /** A finding without a ratio sorts above every ratio of its severity: nothing provided is worse than too little. */
     private static double ratio(Finding finding) {
         return finding.measure()
-                .map(measure -> measure.ratio().orElse(Double.MAX_VALUE))
+                .map(measure -> Ties.inOrder(measure.ratio().orElse(Double.MAX_VALUE)))
                 .orElse(-1.0);
     }
 }

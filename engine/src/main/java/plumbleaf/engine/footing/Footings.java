@@ -17,6 +17,7 @@ import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Ties;
 
 /**
  * Chooses the depth of a footing: the largest of frost, lateral load, allowed drop and the job's minimum, up to the next step.
@@ -108,7 +109,7 @@ public final class Footings {
         for (CombinedAction one : actions) {
             LateralWork work =
                     new LateralWork(one, lateral, demand.halfInchDoesNoHarm(), diameter, demand.slabAtGrade());
-            if (work.depth().compareTo(most.depth()) > 0)
+            if (Ties.isMore(work.depth().inches(), most.depth().inches()))
                 most = new DepthNeed(DepthCause.LATERAL, work.depth(), true, Optional.of(work));
         }
         return most;

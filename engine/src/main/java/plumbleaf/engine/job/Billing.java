@@ -50,8 +50,8 @@ public record Billing(
         /** Where it stands. */
         public String words() {
             if (!sent.isSaid()) return "not sent yet";
-            String out = "sent on " + sent.or(LocalDate.EPOCH);
-            return out + (back.isSaid() ? ", back on " + back.or(LocalDate.EPOCH) : ", not back yet");
+            String out = "sent on " + sent.or(LocalDate.ofEpochDay(0));
+            return out + (back.isSaid() ? ", back on " + back.or(LocalDate.ofEpochDay(0)) : ", not back yet");
         }
     }
 

@@ -17,6 +17,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.support.Support;
 
@@ -97,7 +98,7 @@ public final class BasePlateHold {
         if (!all && actions.size() > still.size()) {
             List<Check> windy = worstOfEach(actions);
             Check most = windy.get(0);
-            for (Check each : windy) if (each.ratioOrZero() > most.ratioOrZero()) most = each;
+            for (Check each : windy) if (Ties.isMore(each.ratioOrZero(), most.ratioOrZero())) most = each;
             note(notes, most, Severity.CAUTION, "support.wind");
         }
         noSheet(notes, worst);
@@ -148,7 +149,7 @@ public final class BasePlateHold {
             List<Check> here = checks(at(one));
             if (worst.isEmpty()) worst.addAll(here);
             for (int i = 0; i < here.size(); i++)
-                if (here.get(i).ratioOrZero() > worst.get(i).ratioOrZero()) worst.set(i, here.get(i));
+                if (Ties.isMore(here.get(i).ratioOrZero(), worst.get(i).ratioOrZero())) worst.set(i, here.get(i));
         }
         return worst;
     }

@@ -12,6 +12,7 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
 
@@ -63,11 +64,7 @@ public record PostCheck(CombinedAction governing, double utilisation, List<Findi
     }
 
     private static CombinedAction worst(PostStrength section, Length height, List<CombinedAction> actions) {
-        CombinedAction worst = actions.get(0);
-        for (CombinedAction one : actions) {
-            if (section.ratio(one, height) > section.ratio(worst, height)) worst = one;
-        }
-        return worst;
+        return Ties.most(actions, one -> section.ratio(one, height));
     }
 
     private static Finding finding(

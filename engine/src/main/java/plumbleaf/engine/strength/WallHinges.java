@@ -13,6 +13,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.support.Anchors;
 import plumbleaf.engine.support.Slab;
 import plumbleaf.engine.support.Support;
@@ -124,9 +125,7 @@ public final class WallHinges {
 
     /** The pull that uses most, by whatever measure. */
     private static Pull worst(List<Pull> pulls, ToDoubleFunction<Pull> use) {
-        Pull worst = pulls.get(0);
-        for (Pull each : pulls) if (use.applyAsDouble(each) > use.applyAsDouble(worst)) worst = each;
-        return worst;
+        return Ties.most(pulls, use);
     }
 
     private static void refused(HeldPost.Notes notes, String part, Support.WallAnchor wall, double pull) {

@@ -7,6 +7,7 @@ import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.quantity.Ties;
 
 /**
  * Wind on one leg of fence with its gates shut and standing open: an open gate makes two free ends where a shut one made none.
@@ -109,7 +110,8 @@ public record LegWind(List<State> states) {
         TributaryWind worst = states.get(0).over(share);
         for (State state : states) {
             TributaryWind here = state.over(share);
-            if (here.momentAtGrade().compareTo(worst.momentAtGrade()) > 0) worst = here;
+            if (Ties.isMore(
+                    here.momentAtGrade().poundInches(), worst.momentAtGrade().poundInches())) worst = here;
         }
         return worst;
     }

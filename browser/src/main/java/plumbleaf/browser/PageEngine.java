@@ -1,0 +1,51 @@
+package plumbleaf.browser;
+
+import org.teavm.jso.JSExport;
+
+/** What a page can ask. Each verb takes texts and gives one; the page has one engine, and asks one thing at a time. */
+public final class PageEngine {
+    private static PageBench bench = PageBench.ofTheProgram();
+
+    private PageEngine() {}
+
+    /** The module starts here; the page calls it once. */
+    public static void main(String[] none) {}
+
+    /**
+     * What the house has: its price book, its yard, its own styles. Until it is said, those that come with the program and an empty yard.
+     *
+     * @param kit JSON: {@code book} with {@code id, materials, labor, charges, house}, {@code yard}, {@code styles}, {@code title}, {@code mark}; each may be missing
+     * @return empty, or what is wrong with it
+     */
+    @JSExport
+    public static String stock(String kit) {
+        HouseKit read = HouseKit.of(kit);
+        if (!read.problem().isEmpty()) return read.problem();
+        bench = new PageBench(read);
+        return "";
+    }
+
+    /** The result as {@code design --json} writes it, or {@code {"errors": [...]}} where the job file is wrong. */
+    @JSExport
+    public static String design(String job) {
+        return bench.design(job);
+    }
+
+    /** Every drawing as {@code {"name", "svg"}}, in a JSON list; an empty one where the job file is wrong. */
+    @JSExport
+    public static String drawings(String job) {
+        return bench.drawings(job);
+    }
+
+    /** Each run with the points of its ground, in a JSON list. */
+    @JSExport
+    public static String ground(String job) {
+        return bench.ground(job);
+    }
+
+    /** The crew sheet as a piece of HTML; empty where the job file is wrong. */
+    @JSExport
+    public static String crewSheet(String job) {
+        return bench.crewSheet(job);
+    }
+}
