@@ -26,6 +26,7 @@ public final class Measure {
                 + " is not met says so.\n");
         section(page, "Inside a warm process", InProcess.rows(brief));
         section(page, "A yard edited, in processor time", Redesigns.rows(brief ? 1 : 6));
+        section(page, "The engine in a browser, by the browser's own clock", PageFigures.rows());
         section(page, "Commands, each a cold process", Commands.rows(brief ? BRIEF_RUNS : RUNS));
         section(
                 page,

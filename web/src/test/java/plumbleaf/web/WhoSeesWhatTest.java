@@ -440,6 +440,24 @@ class WhoSeesWhatTest {
     }
 
     @Test
+    void theFieldBookMayCompileItsEngineAndRunsNoText() throws Exception {
+        assertThat(send(as(Role.CREW, "GET", "/field-book/")).getHeader("Content-Security-Policy"))
+                .contains("default-src 'none'", "script-src 'self' 'wasm-unsafe-eval';", "frame-ancestors 'none'")
+                .doesNotContain("'unsafe-eval'", "unsafe-inline");
+    }
+
+    @Test
+    void whoSeesNoMoneyTakesNoPriceAlong() throws Exception {
+        String path = "/field-book/jobs/" + job.id();
+        for (Role role : List.of(Role.SHOP, Role.CREW))
+            assertThat(send(as(role, "GET", path)).getContentAsString())
+                    .contains("Crew sheet", "<svg")
+                    .doesNotContain("\"kit\"", "\"document\"", "priceBook", "margin");
+        assertThat(send(as(Role.ESTIMATOR, "GET", path)).getContentAsString())
+                .contains("\"kit\"", "\"document\"", "margin");
+    }
+
+    @Test
     void everyAnswerCarriesTheHeadersThatKeepItToItself() throws Exception {
         for (String path : List.of("/", "/jobs/" + job.id() + "/gates", "/people", "/sign-in", "/jobs/nothing/gates")) {
             MockHttpServletResponse answer = send(as(Role.OWNER, "GET", path));

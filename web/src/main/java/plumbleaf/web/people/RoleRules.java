@@ -20,6 +20,8 @@ public final class RoleRules {
             "/me",
             "/calendar(\\.ics)?",
             "/guide(/.*)?",
+            "/field-book/([a-z]+\\.[a-z]+)?",
+            "/field-book/jobs/[a-z0-9]+",
             "/jobs/[a-z0-9]+",
             "/jobs/[a-z0-9]+/(ground|line|gates|strength|stock|papers)",
             "/jobs/[a-z0-9]+/papers/(files|pages)/[^/]+",

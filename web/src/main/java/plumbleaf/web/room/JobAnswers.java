@@ -3,7 +3,11 @@ package plumbleaf.web.room;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
+import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.PaperFile;
+import plumbleaf.documents.PaperOptions;
+import plumbleaf.documents.packet.CrewSheet;
+import plumbleaf.documents.typeset.HtmlPaper;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.jobfile.input.InputError;
@@ -61,6 +65,15 @@ public class JobAnswers {
     /** How many pages a paper has. */
     public int pages(PaperFile paper) {
         return PaperShelf.pages(paper).size();
+    }
+
+    /** The crew sheet as a piece of HTML, with no price in it; empty where the file is wrong. */
+    public String crewSheet(StoredJob job) {
+        return bench.open(job, Typed.NOTHING)
+                .design()
+                .map(design -> Veil.words(
+                        HtmlPaper.of(CrewSheet.of(PacketSubjects.of(design.job(), design, PaperOptions.usual())))))
+                .orElse("");
     }
 
     /** A page of a paper, from 1, as a PNG picture. */

@@ -1,0 +1,120 @@
+package plumbleaf.benchmarks;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The engine in a browser: how large it is, when it is ready, what an edit of a yard costs there. */
+final class PageFigures {
+    private static final double READY_GOAL_MS = 1000;
+    private static final double EDIT_GOAL_MS = 16;
+    private static final double SIZE_GOAL_KB = 500;
+    private static final int MOST_SECONDS = 180;
+    private static final String PAGE =
+            "<!doctype html><meta charset=\"utf-8\"><pre id=\"out\"></pre><script type=\"module\" src=\"page.js\"></script>";
+    private static final Pattern SAID = Pattern.compile("<pre id=\"out\">(\\{.*?})</pre>", Pattern.DOTALL);
+
+    private PageFigures() {}
+
+    static List<String> rows() throws IOException {
+        List<String> rows = new ArrayList<>();
+        rows.add("| what | median | 99 of 100 within | goal |\n| --- | ---: | ---: | --- |");
+        double kilobytes = (bytes("/plumbleaf/browser/engine.wasm.gz").length
+                        + bytes("/plumbleaf/browser/engine.js").length)
+                / 1000.0;
+        rows.add(row("engine, packed by gzip", List.of(kilobytes), "KB", SIZE_GOAL_KB));
+        Optional<String> browser = List.of("chromium", "chromium-browser", "google-chrome").stream()
+                .filter(Program::isThere)
+                .findFirst();
+        if (browser.isEmpty()) {
+            rows.add("| no Chromium on this machine | | | |");
+            return rows;
+        }
+        String said = measured(browser.get());
+        rows.add(row("kiln-yard.json, from nothing to ready", numbers(said, "open"), "ms", READY_GOAL_MS));
+        rows.add(row("its first design", numbers(said, "first"), "ms", READY_GOAL_MS));
+        rows.add(row("an edit of a shot or of the gate's place, designed", numbers(said, "edits"), "ms", EDIT_GOAL_MS));
+        rows.add(row("all drawings after it", numbers(said, "drawings"), "ms", 0));
+        return rows;
+    }
+
+    private static String row(String name, List<Double> values, String unit, double goal) {
+        Figure figure = Figure.of(name, unit, values);
+        double slow = figure.values().get((int) (0.99 * (figure.values().size() - 1)));
+        String wanted = goal == 0 ? "" : "at most " + Figure.text(goal) + " " + unit + (slow <= goal ? "" : ", **not met**");
+        return "| " + name + " | " + Figure.text(figure.median()) + " " + unit + " | " + Figure.text(slow) + " " + unit
+                + " | " + wanted + " |";
+    }
+
+    private static String measured(String browser) throws IOException {
+        HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        server.createContext("/", PageFigures::answer);
+        server.start();
+        Path profile = Files.createTempDirectory("measured");
+        try {
+            List<String> words = new ArrayList<>(List.of(
+                    browser,
+                    "--headless=new",
+                    "--disable-gpu",
+                    "--no-first-run",
+                    "--user-data-dir=" + profile,
+                    "--timeout=60000",
+                    "--dump-dom"));
+            if ("root".equals(System.getProperty("user.name"))) words.add("--no-sandbox");
+            words.add("http://127.0.0.1:" + server.getAddress().getPort() + "/");
+            Matcher said = SAID.matcher(Program.run(words, MOST_SECONDS)
+                    .map(Program.Run::output)
+                    .orElse(""));
+            return said.find() ? said.group(1) : "";
+        } finally {
+            server.stop(0);
+            Commands.delete(profile);
+        }
+    }
+
+    private static void answer(HttpExchange asked) throws IOException {
+        String path = asked.getRequestURI().getPath();
+        byte[] body = switch (path) {
+            case "/engine.js", "/engine.wasm" -> bytes("/plumbleaf/browser" + path);
+            case "/page.js" -> bytes("/plumbleaf/benchmarks/page.js");
+            case "/job.json" -> Files.readAllBytes(Path.of("examples", "kiln-yard.json"));
+            default -> PAGE.getBytes(StandardCharsets.UTF_8);
+        };
+        asked.getResponseHeaders()
+                .set(
+                        "Content-Type",
+                        path.endsWith(".js")
+                                ? "text/javascript"
+                                : path.endsWith(".wasm") ? "application/wasm" : "text/html;charset=utf-8");
+        asked.sendResponseHeaders(200, body.length);
+        asked.getResponseBody().write(body);
+        asked.close();
+    }
+
+    private static byte[] bytes(String name) throws IOException {
+        try (InputStream in = PageFigures.class.getResourceAsStream(name)) {
+            if (in == null) throw new IllegalStateException("Not built in: " + name);
+            return in.readAllBytes();
+        }
+    }
+
+    /** The numbers under a key: one, or a list of them; zero where the browser said nothing. */
+    private static List<Double> numbers(String json, String key) {
+        Matcher found = Pattern.compile("\"" + key + "\":\\[?([0-9.,eE-]+)").matcher(json);
+        if (!found.find()) return List.of(0.0);
+        List<Double> numbers = new ArrayList<>();
+        for (String number : found.group(1).split(",", -1)) if (!number.isEmpty()) numbers.add(Double.parseDouble(number));
+        return numbers;
+    }
+}

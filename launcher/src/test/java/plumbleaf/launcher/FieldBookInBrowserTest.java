@@ -1,0 +1,219 @@
+package plumbleaf.launcher;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import plumbleaf.web.Workspace;
+import plumbleaf.web.store.Database;
+import plumbleaf.web.store.JobId;
+import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.StoredJob;
+
+/** The field book in a real browser, and the server under it really gone: what is measured and changed then is not lost, and goes up. */
+@Tag("browser")
+class FieldBookInBrowserTest {
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    @TempDir(cleanup = CleanupMode.NEVER)
+    Path folder = Path.of("");
+
+    private Workspace.Running server = new Workspace.Running(0, "", "", () -> {});
+    private String job = "";
+    private List<ChromeDriver> devices = List.of();
+
+    @BeforeEach
+    void start() {
+        server = Workspace.start(Workspace.Settings.alone(0, store(), true));
+        job = server.demoJob();
+    }
+
+    @AfterEach
+    void end() {
+        for (ChromeDriver each : devices) each.quit();
+        server.end().run();
+    }
+
+    @Test
+    void aJobTakenAlongIsMeasuredAndDesignedWithoutAServerAndGoesUpAfterTheTabWasKilled() {
+        ChromeDriver device = device("phone");
+        takeAlong(device);
+        cut();
+        device.navigate().refresh();
+        until(device, "document.body.dataset.page === 'measure'");
+        keyIn(device, "3", "3", "ft");
+        keyIn(device, "5", "ft", "2", "1/2");
+        until(device, "document.querySelectorAll('.sketch .newest').length === 1");
+        assertThat(text(device, "#line")).contains("1 change is kept on this device");
+        assertThat(text(device, "#closure")).isNotEmpty();
+        page(device, "findings");
+        assertThat(device.findElements(By.cssSelector(".findings li"))).isNotEmpty();
+        page(device, "drawings");
+        assertThat(device.findElements(By.cssSelector(".sheets svg")).size()).isGreaterThan(2);
+        page(device, "crew");
+        assertThat(text(device, "#content")).contains("Crew sheet", "In this order");
+        page(device, "numbers");
+        type(device, "gates[G1].opening", "4' 2\"");
+        until(device, "document.getElementById('line').textContent.includes('2 changes')");
+        type(device, "gates[G1].opening", "fifty");
+        assertThat(device.findElement(By.cssSelector("[data-path='gates[G1].opening'] + .problem"))
+                        .getText())
+                .contains("opening");
+
+        device.quit();
+        ChromeDriver again = device("phone");
+        again.get(address() + "#" + job + "/numbers");
+        until(again, "document.body.dataset.page === 'numbers'");
+        assertThat(again.findElement(By.cssSelector("[data-path='gates[G1].opening']"))
+                        .getDomProperty("value"))
+                .isEqualTo("4' 2\"");
+
+        long before = stored().version();
+        back();
+        again.executeScript("dispatchEvent(new Event('online'))");
+        until(again, "document.getElementById('line').hidden");
+        assertThat(stored().version()).isEqualTo(before + 2);
+        assertThat(stored().document())
+                .contains("\"opening\": \"4' 2\\\"\"", "\"station\": \"33'\"", "\"rod\": \"5' 2-1/2\\\"\"");
+    }
+
+    @Test
+    void ofTwoDevicesThatChangeOneValueTheSecondIsAskedAndTheShotsOfBothAreKept() {
+        ChromeDriver one = device("one");
+        takeAlong(one);
+        ChromeDriver two = device("two");
+        takeAlong(two);
+        cut();
+        for (ChromeDriver each : List.of(one, two)) {
+            page(each, "measure");
+            keyIn(each, "3", each.equals(one) ? "3" : "4", "ft");
+            keyIn(each, "4", "ft", each.equals(one) ? "9" : "8");
+            page(each, "numbers");
+        }
+        type(one, "gates[G1].opening", "4' 1\"");
+        type(two, "gates[G1].opening", "4' 3\"");
+        back();
+        // Whichever finds the signal first is kept; each tries by itself.
+        for (ChromeDriver each : List.of(one, two))
+            until(
+                    each,
+                    "document.getElementById('line').hidden"
+                            + " || /need a word|decide/.test(document.getElementById('line').textContent)");
+        String document = stored().document();
+        assertThat(document).contains("4' 9\\\"", "4' 8\\\"");
+        boolean first = document.contains("\"opening\": \"4' 1\\\"\"");
+        assertThat(document).contains(first ? "\"opening\": \"4' 1\\\"\"" : "\"opening\": \"4' 3\\\"\"");
+        ChromeDriver second = first ? two : one;
+        page(second, "away");
+        assertThat(text(second, "#content")).contains("Waiting for a word", first ? "4' 3\"" : "4' 1\"");
+    }
+
+    @Test
+    void aShelfOfAnOlderMakeKeepsItsJobs() {
+        ChromeDriver device = device("old");
+        device.get(address() + "icon.svg");
+        device.executeAsyncScript("""
+                const done = arguments[0];
+                const asked = indexedDB.open("plumbleaf-field-book", 1);
+                asked.onupgradeneeded = () => asked.result.createObjectStore("jobs", { keyPath: "id" });
+                asked.onsuccess = () => {
+                    const passage = asked.result.transaction("jobs", "readwrite");
+                    passage.objectStore("jobs").put({ id: "abc", title: "An older yard", version: "1", person: "you", takenAt: 0, document: "{}" });
+                    passage.oncomplete = () => { asked.result.close(); done(); };
+                };
+                """);
+        device.get(address());
+        until(device, "document.querySelectorAll('.held-jobs li').length === 1");
+        assertThat(text(device, "#content")).contains("An older yard");
+    }
+
+    @Test
+    void theEngineIsNotLargerThanItWas() throws IOException {
+        byte[] packed = Objects.requireNonNull(Workspace.class.getResourceAsStream("/plumbleaf/browser/engine.wasm.gz"))
+                .readAllBytes();
+        assertThat(packed.length).as("packed bytes of the engine").isLessThan(1_150_000);
+    }
+
+    private String store() {
+        return folder.resolve("jobs.db").toString();
+    }
+
+    private String address() {
+        return "http://127.0.0.1:" + server.port() + "/field-book/";
+    }
+
+    private void cut() {
+        server.end().run();
+    }
+
+    private void back() {
+        server = Workspace.start(Workspace.Settings.alone(server.port(), store(), false));
+    }
+
+    private ChromeDriver device(String name) {
+        ChromeDriver device = Chromium.open(folder.resolve(name));
+        device.manage().timeouts().scriptTimeout(PATIENCE);
+        List<ChromeDriver> all = new ArrayList<>(devices);
+        all.add(device);
+        devices = List.copyOf(all);
+        return device;
+    }
+
+    private void takeAlong(ChromeDriver device) {
+        device.get(address() + "#take=" + job);
+        until(device, "document.body.dataset.page === 'measure' && document.body.dataset.kept === 'yes'");
+    }
+
+    private void page(ChromeDriver device, String page) {
+        device.executeScript("location.hash = arguments[0]", job + "/" + page);
+        until(device, "document.body.dataset.page === '" + page + "'");
+    }
+
+    private static void keyIn(ChromeDriver device, String... keys) {
+        for (String key : keys) press(device, "[data-key='" + key + "']");
+        press(device, "#next");
+    }
+
+    private static void press(ChromeDriver device, String selector) {
+        device.executeScript("document.querySelector(arguments[0]).click()", selector);
+    }
+
+    private static void type(ChromeDriver device, String path, String value) {
+        WebElement field = device.findElement(By.cssSelector("[data-path='" + path + "']"));
+        device.executeScript(
+                "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('change'))", field, value);
+    }
+
+    private static String text(ChromeDriver device, String selector) {
+        return device.findElement(By.cssSelector(selector)).getText();
+    }
+
+    private static void until(ChromeDriver device, String condition) {
+        new WebDriverWait(device, PATIENCE)
+                .withMessage(condition)
+                .until(page -> Boolean.TRUE.equals(device.executeScript("return Boolean(" + condition + ")")));
+    }
+
+    private StoredJob stored() {
+        try (Database database = Database.open(store())) {
+            return new JobStore(database, Clock.systemUTC())
+                    .open(new JobId(job))
+                    .orElseThrow();
+        }
+    }
+}

@@ -1,0 +1,42 @@
+// The jobs this device holds and the photos that wait to go up, in the browser's own store.
+const NAME = "plumbleaf-field-book";
+/** 1 held jobs alone; 2 photos beside them. */
+const MAKE = 2;
+
+function opened() {
+    return new Promise((done, failed) => {
+        const asked = indexedDB.open(NAME, MAKE);
+        asked.onupgradeneeded = (event) => {
+            const store = asked.result;
+            if (event.oldVersion < 1) store.createObjectStore("jobs", { keyPath: "id" });
+            if (event.oldVersion < 2) store.createObjectStore("photos", { keyPath: "id", autoIncrement: true }).createIndex("job", "job");
+        };
+        asked.onsuccess = () => done(asked.result);
+        asked.onerror = () => failed(asked.error);
+        asked.onblocked = () => failed(new Error("an older page of the field book is open; close it"));
+    });
+}
+
+async function inStore(name, mode, work) {
+    const store = await opened();
+    try {
+        return await new Promise((done, failed) => {
+            const passage = store.transaction(name, mode);
+            const asked = work(passage.objectStore(name));
+            passage.oncomplete = () => done(asked?.result);
+            passage.onerror = () => failed(passage.error);
+            passage.onabort = () => failed(passage.error);
+        });
+    } finally {
+        store.close();
+    }
+}
+
+export const heldJobs = () => inStore("jobs", "readonly", (jobs) => jobs.getAll());
+export const heldJob = (id) => inStore("jobs", "readonly", (jobs) => jobs.get(id));
+export const hold = (job) => inStore("jobs", "readwrite", (jobs) => jobs.put(job));
+export const letGo = (id) => inStore("jobs", "readwrite", (jobs) => jobs.delete(id));
+
+export const photosOf = (job) => inStore("photos", "readonly", (photos) => photos.index("job").getAll(job));
+export const keepPhoto = (photo) => inStore("photos", "readwrite", (photos) => photos.add(photo));
+export const photoWent = (id) => inStore("photos", "readwrite", (photos) => photos.delete(id));

@@ -1,0 +1,130 @@
+import { nextShot } from "./edits.js";
+import { keepPhoto, photosOf } from "./held.js";
+import { keypad } from "./keys.js";
+import { sketch } from "./sketch.js";
+
+// One number at a time: where the rod stands, then what it reads. Every shot is kept the moment it is complete.
+const BACK = "benchmark";
+
+const part = (html) => document.createRange().createContextualFragment(html);
+const escaped = (text) => String(text).replace(/[&<>"]/g, (one) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[one]);
+
+/** @param book what the page offers: job(), put(edit) giving what is wrong, ground(), findings(), id, metric() */
+export function measuring(place, book) {
+    let station = null;
+    let newest = "";
+    const job = () => book.job();
+    const runs = job().runs ?? [];
+    if (!runs.length) {
+        place.replaceChildren(part("<p>This job has no run yet. Draw one in the room Line; that needs the signal.</p>"));
+        return;
+    }
+    place.replaceChildren(part(`<div class="measuring">
+<div class="picks"><label>Run <select id="run">${runs.map((run) => `<option>${escaped(run.id)}</option>`).join("")}</select></label>
+<label>Height by <select id="by"></select></label></div>
+<div id="sketch"></div><p id="closure" class="closure"></p><p id="of-shot" class="closure"></p>
+<p id="asked" class="asked"></p><output id="typed" class="typed"></output><p id="wrong" class="problem" role="alert"></p>
+<div id="keypad"></div>
+<div class="doings"><button type="button" id="again" class="pad-key">Start over</button><button type="button" id="back" class="pad-key">Back on the benchmark</button><button type="button" id="level" class="pad-key">Level stands anew</button></div>
+<label class="photo">Photo for <b id="photo-of">the job</b> <input type="file" id="photo" accept="image/*" capture="environment"></label><p id="photos"></p></div>`));
+    const at = (id) => place.querySelector("#" + id);
+    let step = "station";
+
+    const setups = () => job().ground?.setups ?? [];
+    function offerHeights() {
+        const kept = at("by").value;
+        at("by").replaceChildren(...[...setups().map((setup) => [setup.id, `rod, level ${setup.id}`]), ["", "up or down from the benchmark"]].map(([value, words]) => new Option(words, value)));
+        const latest = setups().at(-1)?.id ?? "";
+        at("by").value = [...at("by").options].some((one) => one.value === kept) && kept ? kept : latest;
+        at("back").disabled = !at("by").value;
+    }
+
+    const questions = {
+        station: () => [`Station on ${at("run").value}: how far along from its start`, false],
+        height: () => at("by").value ? [`Rod at ${station}, level ${at("by").value}`, false] : [`Ground at ${station}: up or down (\u00b1) from the benchmark`, true],
+        back: () => [`Rod back on the benchmark, level ${at("by").value}`, false],
+        level: () => ["The level stands somewhere new. Rod on the benchmark", false],
+    };
+    const next = part('<button type="button" id="next" class="pad-key main">Next</button>').firstChild;
+    let pad;
+    function ask(which) {
+        step = which;
+        const [words, signed] = questions[step]();
+        at("asked").textContent = words;
+        at("wrong").textContent = "";
+        next.textContent = step === "station" ? "Next" : "Keep";
+        pad = keypad(at("keypad"), { signed, metric: book.metric(), changed: (text) => { at("typed").textContent = text || "\u2013"; } });
+        pad.clear();
+        place.querySelector(".keys").append(next);
+    }
+
+    function draw() {
+        sketch(at("sketch"), book.ground().find((one) => one.run === at("run").value), newest);
+        const closing = book.findings().filter((one) => one.id === "ground.closure" || one.id === "line.closure");
+        at("closure").textContent = closing.length ? closing.map((one) => one.message).join(" ") : "Not closed yet: read the rod back on the benchmark before you leave.";
+        at("closure").dataset.severity = closing[0]?.severity ?? "";
+        at("of-shot").textContent = book.findings().filter((one) => newest && one.part === newest).map((one) => one.message).join(" ");
+        at("photo-of").textContent = newest || "the job";
+    }
+
+    function keep(list, fields, own) {
+        const edit = { at: `/jobs/${book.id}/ground/write-down`, path: `${list}[${own}]`, fields: [["list", list], ["own", own], ...fields] };
+        const wrong = book.put(edit);
+        at("wrong").textContent = wrong;
+        return !wrong;
+    }
+
+    const shot = (fields) => {
+        const id = nextShot(job());
+        if (!keep("ground.shots", fields, id)) return;
+        newest = id;
+        station = null;
+        draw();
+        ask("station");
+    };
+
+    const kept = {
+        station(text) { station = text; ask("height"); },
+        height(text) {
+            const setup = at("by").value;
+            shot([["run", at("run").value], ["station", station], ...(setup ? [["setup", setup], ["rod", text]] : [["elevation", text]])]);
+        },
+        back(text) {
+            shot([["run", at("run").value], ["station", "0'"], ["setup", at("by").value], ["rod", text], ["note", BACK]]);
+        },
+        level(text) {
+            const used = setups().map((setup) => Number(/^H(\d+)$/.exec(setup.id)?.[1] ?? 0));
+            const id = "H" + (Math.max(0, ...used) + 1);
+            if (!keep("ground.setups", [["on", BACK], ["backsight", text]], id)) return;
+            offerHeights();
+            at("by").value = id;
+            at("back").disabled = false;
+            ask("station");
+        },
+    };
+
+    next.addEventListener("click", () => {
+        const text = pad.text();
+        if (text) kept[step](text);
+        else at("wrong").textContent = "Key a number in first.";
+    });
+    at("again").addEventListener("click", () => { station = null; ask("station"); });
+    at("back").addEventListener("click", () => ask("back"));
+    at("level").addEventListener("click", () => ask("level"));
+    at("run").addEventListener("change", () => { newest = ""; draw(); ask("station"); });
+    at("by").addEventListener("change", () => { at("back").disabled = !at("by").value; ask(step); });
+    at("photo").addEventListener("change", async (event) => {
+        for (const file of event.target.files)
+            await keepPhoto({ job: book.id, part: newest || "job", name: `${newest || "job"}-${file.name}`, blob: file });
+        event.target.value = "";
+        await countPhotos();
+    });
+    async function countPhotos() {
+        const waiting = await photosOf(book.id);
+        at("photos").textContent = waiting.length ? `${waiting.length} ${waiting.length === 1 ? "photo waits" : "photos wait"} on this device: ${waiting.map((one) => one.part).join(", ")}.` : "";
+    }
+    offerHeights();
+    draw();
+    ask("station");
+    countPhotos();
+}
