@@ -29,7 +29,7 @@ final class SlideCalculation {
                 "Rollers under dead load, leaf closed",
                 "statics of an overhanging beam",
                 "Rf = W (1 + x / s), Rr = - W x / s; W leaf with wet wood, x its center of gravity beyond the front rollers, s between the rollers",
-                DecimalText.fixed(weight, 0) + " lb, x " + inch(x) + ", s " + inch(s),
+                DecimalText.fixed(weight, 2) + " lb, x " + inch(x) + ", s " + inch(s),
                 DecimalText.fixed(weight * (1 + x / s), 0) + " lb on the front rollers, "
                         + DecimalText.fixed(Math.abs(weight * x / s), 0)
                         + (x > 0 ? " lb of uplift at the rear ones" : " lb on the rear ones")));
@@ -46,7 +46,9 @@ final class SlideCalculation {
                 "Play of the rollers at the nose",
                 "geometry",
                 "d = p x / s; p play between the wheels, x from the front rollers to the nose",
-                "p " + inch(gate.subject().plan().rollers().play().inches()) + ", x / s " + DecimalText.fixed(lever, 3),
+                "p " + inch(gate.subject().plan().rollers().play().inches()) + ", x / s "
+                        + inch(shape.nose().inches() - shape.frontRollers().inches()) + " / "
+                        + inch(shape.spacing().inches()) + " = " + DecimalText.fixed(lever, 4),
                 inch(sag.byCause().play().inches())));
         paper.add(new Block.Formula(
                 "Drop of the nose under dead load, closed and not yet received",
@@ -62,7 +64,7 @@ final class SlideCalculation {
                 "Setting",
                 "geometry",
                 "rear rollers low by (d - frame) s / x; the frame's own part is built up in the jig",
-                inch(sag.atSetting().inches()) + " / " + DecimalText.fixed(lever, 3),
+                inch(sag.atSetting().inches()) + " / " + DecimalText.fixed(lever, 4),
                 inch(sag.rearLower().inches())));
         paper.add(SlideSteps.forces(carried));
         paper.add(new Block.Picture(
@@ -72,6 +74,6 @@ final class SlideCalculation {
     }
 
     private static String inch(double inches) {
-        return DecimalText.fixed(inches, 3) + " in.";
+        return DecimalText.fixed(inches, 4) + " in.";
     }
 }

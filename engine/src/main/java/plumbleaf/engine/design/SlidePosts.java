@@ -18,7 +18,9 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.SlideCase;
 import plumbleaf.engine.sag.WindWay;
+import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.RatedGust;
+import plumbleaf.engine.strength.WheelOnTube;
 
 /** The three posts of a slide gate: front rollers, receiver, rear rollers. */
 final class SlidePosts {
@@ -145,6 +147,7 @@ final class SlidePosts {
                             load.where() + " " + DecimalText.whole(load.value()) + " lb of "
                                     + DecimalText.whole(rollers.capacity().pounds()),
                             rollers.source())));
+        Section tube = slide.gate().plan().leaf().make().tube();
         SlideWheels.Most across = wheels.across();
         if (!rollers.sideCapacity().isZero())
             path.add(new LinkUse(
@@ -163,9 +166,11 @@ final class SlidePosts {
                 wheels.onWall(),
                 load.inCase(),
                 new LinkWork(
-                        "R / (2 Fy t 5 k / 1.5), round R / (5.5 Fy t2 / 1.67)",
-                        DecimalText.whole(load.value()) + " lb on "
-                                + slide.gate().plan().leaf().make().tube().name(),
+                        "R / (2 Fy t 5 k / 1.5), k = 1.5 t; round R / (5.5 Fy t2 / 1.67)",
+                        DecimalText.whole(load.value()) + " lb on " + tube.name() + ", Fy "
+                                + DecimalText.whole(tube.yieldStress().psi()) + " psi, t "
+                                + DecimalText.fixed(tube.designWall().inches(), 4) + " in.: "
+                                + DecimalText.whole(WheelOnTube.allowable(tube).pounds()) + " lb",
                         "AISC 360-10 K1-9, K1-1, from memory")));
         SlideWheels.Most bolts = wheels.bolts();
         if (rollers.bolts() > 0)
