@@ -18,11 +18,12 @@ public record ScaleBar(Point start, double stepReal, List<String> labels, Look l
     }
 
     /** Lengths of one field: inches in feet and inches, millimetres below. */
-    private static final List<Double> US_STEPS =
-            List.of(0.5, 1.0, 2.0, 3.0, 6.0, 12.0, 24.0, 36.0, 60.0, 120.0, 240.0, 300.0, 600.0, 1200.0, 2400.0);
+    private static final List<Double> US_STEPS = List.of(
+            0.5, 1.0, 2.0, 3.0, 6.0, 12.0, 24.0, 36.0, 60.0, 120.0, 240.0, 300.0, 600.0, 1200.0, 2400.0, 6e3, 12e3,
+            24e3, 60e3);
 
-    private static final List<Double> METRIC_STEPS =
-            List.of(10.0, 20.0, 50.0, 100.0, 200.0, 250.0, 500.0, 1e3, 2e3, 2.5e3, 5e3, 1e4, 2e4, 5e4, 1e5);
+    private static final List<Double> METRIC_STEPS = List.of(
+            10.0, 20.0, 50.0, 100.0, 200.0, 250.0, 500.0, 1e3, 2e3, 2.5e3, 5e3, 1e4, 2e4, 5e4, 1e5, 2e5, 5e5, 1e6);
 
     /** A bar of feet or inches, or of meters, near a wanted length on paper. */
     public static ScaleBar nearly(Point start, double paperIn, Scale scale, DisplayUnits units) {

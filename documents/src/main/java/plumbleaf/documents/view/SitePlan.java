@@ -58,6 +58,9 @@ public final class SitePlan {
 
     private static final Box EVERYWHERE = new Box(-1e9, -1e9, 1e9, 1e9);
 
+    /** Half of the room of the north arrow with its letter. */
+    private static final double NORTH_IN = 0.68;
+
     private static final double POST_DOT_IN = 0.075;
     private static final double BAND_IN = 0.10;
     private static final double LEG_OFF_IN = 1.1;
@@ -542,7 +545,7 @@ public final class SitePlan {
 
     /** A corner of the plan that nothing covers, else beside it. */
     private Point northPlace(Box box) {
-        double half = scale.real(0.55);
+        double half = scale.real(NORTH_IN);
         for (double x : List.of(box.minX() + half, box.maxX() - half))
             for (double y : List.of(box.maxY() - half, box.minY() + half)) {
                 Box room = Box.of(new Point(x, y), new Point(x, y)).grown(half);
