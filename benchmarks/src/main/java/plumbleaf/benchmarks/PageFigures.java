@@ -30,9 +30,9 @@ final class PageFigures {
     static List<String> rows() throws IOException {
         List<String> rows = new ArrayList<>();
         rows.add("| what | median | 99 of 100 within | goal |\n| --- | ---: | ---: | --- |");
-        double kilobytes = (bytes("/plumbleaf/browser/engine.wasm.gz").length
-                        + bytes("/plumbleaf/browser/engine.js").length)
-                / 1000.0;
+        double kilobytes =
+                (bytes("/plumbleaf/browser/engine.wasm.gz").length + bytes("/plumbleaf/browser/engine.js").length)
+                        / 1000.0;
         rows.add(row("engine, packed by gzip", List.of(kilobytes), "KB", SIZE_GOAL_KB));
         Optional<String> browser = List.of("chromium", "chromium-browser", "google-chrome").stream()
                 .filter(Program::isThere)
@@ -52,7 +52,8 @@ final class PageFigures {
     private static String row(String name, List<Double> values, String unit, double goal) {
         Figure figure = Figure.of(name, unit, values);
         double slow = figure.values().get((int) (0.99 * (figure.values().size() - 1)));
-        String wanted = goal == 0 ? "" : "at most " + Figure.text(goal) + " " + unit + (slow <= goal ? "" : ", **not met**");
+        String wanted =
+                goal == 0 ? "" : "at most " + Figure.text(goal) + " " + unit + (slow <= goal ? "" : ", **not met**");
         return "| " + name + " | " + Figure.text(figure.median()) + " " + unit + " | " + Figure.text(slow) + " " + unit
                 + " | " + wanted + " |";
     }
@@ -73,9 +74,8 @@ final class PageFigures {
                     "--dump-dom"));
             if ("root".equals(System.getProperty("user.name"))) words.add("--no-sandbox");
             words.add("http://127.0.0.1:" + server.getAddress().getPort() + "/");
-            Matcher said = SAID.matcher(Program.run(words, MOST_SECONDS)
-                    .map(Program.Run::output)
-                    .orElse(""));
+            Matcher said = SAID.matcher(
+                    Program.run(words, MOST_SECONDS).map(Program.Run::output).orElse(""));
             return said.find() ? said.group(1) : "";
         } finally {
             server.stop(0);
@@ -114,7 +114,8 @@ final class PageFigures {
         Matcher found = Pattern.compile("\"" + key + "\":\\[?([0-9.,eE-]+)").matcher(json);
         if (!found.find()) return List.of(0.0);
         List<Double> numbers = new ArrayList<>();
-        for (String number : found.group(1).split(",", -1)) if (!number.isEmpty()) numbers.add(Double.parseDouble(number));
+        for (String number : found.group(1).split(",", -1))
+            if (!number.isEmpty()) numbers.add(Double.parseDouble(number));
         return numbers;
     }
 }
