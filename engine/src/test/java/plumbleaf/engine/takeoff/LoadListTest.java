@@ -27,7 +27,7 @@ class LoadListTest {
         List<Finding> findings = day(1001, 12.1, SMALL).findings();
         assertThat(findings).extracting(Finding::id).containsExactly("truck.load", "truck.length");
         assertThat(findings.get(0).message()).contains("2 trips");
-        assertThat(findings.get(1).message()).contains("12.1 ft", "together are 12.");
+        assertThat(findings.get(1).message()).contains("12.1 ft", "together are 12 ft");
         assertThat(findings)
                 .allSatisfy(finding ->
                         assertThat(finding.basis().words()).contains("vehicle's own plate and state law govern"));
