@@ -2,9 +2,6 @@ package plumbleaf.documents.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import plumbleaf.documents.drawing.Arc;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -13,7 +10,6 @@ import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Labels;
 import plumbleaf.documents.drawing.Layer;
 import plumbleaf.documents.drawing.LineKind;
-import plumbleaf.documents.drawing.LinearDimension;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
@@ -22,7 +18,6 @@ import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.ScaleBar;
 import plumbleaf.documents.drawing.Stroke;
-import plumbleaf.documents.drawing.SwingArc;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.gate.SwingAxes;
@@ -31,9 +26,7 @@ import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.GroundPoint;
-import plumbleaf.engine.job.ArcChord;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Plug;
 import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
@@ -62,8 +55,6 @@ public final class SitePlan {
     private static final double NORTH_IN = 0.68;
 
     private static final double POST_DOT_IN = 0.075;
-    private static final double BAND_IN = 0.10;
-    private static final double LEG_OFF_IN = 1.1;
 
     private final Job job;
     private final Layout layout;
@@ -157,16 +148,21 @@ public final class SitePlan {
                     Box.of(at(point.point().plan()), at(point.point().plan())).grown(scale.real(0.04)));
         for (RunLayout run : layout.runs()) {
             fence(run);
-            if (whole()) legs(run);
+            if (whole()) marks.addAll(LegMarks.of(site, run, scale, labels));
             ends(run, job.run(run.run()));
         }
-        for (RunLayout run : layout.runs()) closed(run, job.run(run.run()));
+        for (RunLayout run : layout.runs()) marks.addAll(DigMarks.closed(site, run, this::shows, scale, labels));
         Box near = whole() ? site.extents().grown(scale.real(1.0)) : window;
         marks.addAll(PlaceMarks.of(job, near, labels));
-        for (PlacedGate gate : gates) if (shows(at(gate.axes(), 0, 0))) gate(gate);
-        for (SlidePlan slide : slides) if (shows(at(slide.at(slide.shape().nose(), Offset.ZERO)))) slide(slide);
-        for (PrivateLine line : job.existing().lines()) if (shows(on(line.run(), line.station()))) line(line);
-        for (Plug plug : job.existing().plugs()) if (shows(on(plug.run(), plug.station()))) plug(plug);
+        for (PlacedGate gate : gates)
+            if (shows(at(gate.axes(), 0, 0))) marks.addAll(GatesOnPlan.swing(site, gate, scale, labels));
+        for (SlidePlan slide : slides)
+            if (shows(at(slide.at(slide.shape().nose(), Offset.ZERO))))
+                marks.addAll(GatesOnPlan.slide(site, slide, scale, labels));
+        for (PrivateLine line : job.existing().lines())
+            if (shows(on(line.run(), line.station()))) marks.addAll(DigMarks.line(site, line, scale, labels));
+        for (Plug plug : job.existing().plugs())
+            if (shows(on(plug.run(), plug.station()))) marks.addAll(DigMarks.plug(site, plug, scale, labels));
         for (Post post : layout.posts()) if (shows(post.at())) post(post);
         for (RunLayout run : layout.runs()) sides(run);
         for (Piece piece : pieces) frame(piece);
@@ -214,114 +210,6 @@ public final class SitePlan {
         }
     }
 
-    /** Each leg with its length set off to the outside. */
-    private void legs(RunLayout run) {
-        List<PlanPoint> vertices = run.line().line().vertices();
-        for (int i = 0; i + 1 < vertices.size(); i++) {
-            Point from = at(vertices.get(i));
-            Point to = at(vertices.get(i + 1));
-            if (chord(run, i, from, to)) continue;
-            Optional<LinearDimension> dimension = dimension(run, i, from, to);
-            if (dimension.isEmpty()) {
-                length(run, i, from, to);
-                continue;
-            }
-            marks.add(dimension.get());
-            labels.keepFreeText(List.of(dimension.get()));
-            double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
-            labels.keepFreeLine(from.towards(way, scale.real(LEG_OFF_IN)), to.towards(way, scale.real(LEG_OFF_IN)));
-            for (Point end : List.of(from, to))
-                labels.keepFreeLine(end.towards(way, scale.real(0.06)), end.towards(way, scale.real(LEG_OFF_IN)));
-        }
-    }
-
-    /** Set off as usual, farther or nearer where its number would lie over another's; none where there is no room for arrows. */
-    private Optional<LinearDimension> dimension(RunLayout run, int leg, Point from, Point to) {
-        double side = run.line().insideIsLeft() ? -1 : 1;
-        String words = job.display().length(run.line().line().lengths().get(leg));
-        for (double off : List.of(LEG_OFF_IN, 1.45, 0.75, 1.8, 2.2)) {
-            LinearDimension tried = LinearDimension.along(from, to, side * off, words, scale);
-            if (labels.isFree(tried)) return Optional.of(tried.of(run.run() + "." + (leg + 1)));
-        }
-        return Optional.empty();
-    }
-
-    /** Only the number, where there is room for it. */
-    private void length(RunLayout run, int leg, Point from, Point to) {
-        double way = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
-        marks.addAll(labels.beside(
-                from.middle(to),
-                job.display().length(run.line().line().lengths().get(leg)),
-                way,
-                Look.note().of(run.run() + "." + (leg + 1))));
-    }
-
-    /** A curve has one note for all its chords, at the middle one. */
-    private boolean chord(RunLayout run, int leg, Point from, Point to) {
-        Optional<ArcChord> chord = job.run(run.run()).legs().get(leg).chord().value();
-        if (chord.isEmpty()) return false;
-        ArcChord is = chord.get();
-        if (is.index() == 0) curve(run, is, from, to);
-        if (is.index() != is.count() / 2) return true;
-        double outside = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
-        marks.addAll(labels.beside(
-                from.middle(to),
-                List.of(
-                        "curve R " + job.display().length(is.arc().radius()),
-                        "fenced in " + is.count()
-                                + (is.count() == 1 ? " chord of " : " chords of ")
-                                + job.display()
-                                        .length(run.line().line().lengths().get(leg)),
-                        "posts on the curve"),
-                outside,
-                Look.note().of(run.run())));
-        return true;
-    }
-
-    /** The curve itself, thin: its posts stand on it and the fence goes from post to post. */
-    private void curve(RunLayout run, ArcChord first, Point from, Point to) {
-        double turn = first.arc().left().radians();
-        double radius = first.arc().radius().inches();
-        double tangent = from.direction(to) - turn / first.count() / 2;
-        double toCentre = tangent + Math.signum(turn) * Math.PI / 2;
-        Point centre = from.towards(toCentre, radius);
-        double start = toCentre + Math.PI;
-        marks.add(new Arc(
-                centre,
-                radius,
-                turn > 0 ? start : start + turn,
-                Math.abs(turn),
-                Look.hidden(Layer.FENCE).as(LineKind.CENTRE).of(run.run())));
-    }
-
-    private void closed(RunLayout run, Run asked) {
-        for (NoDig stretch : asked.noDig()) {
-            PlanLine line = run.line().line();
-            Point from = at(line.pointAt(stretch.from()));
-            Point to = at(line.pointAt(stretch.to()));
-            if (!shows(from.middle(to))) continue;
-            double way = from.direction(to) + Math.PI / 2;
-            double half = scale.real(BAND_IN);
-            List<Point> band = List.of(
-                    from.towards(way, half), from.towards(way, -half), to.towards(way, -half), to.towards(way, half));
-            Look look = new Look(Layer.UTILITIES, LineKind.THIN, Ink.MUST_FIX, run.run());
-            marks.add(Area.edged(band, Material.SHADE, look));
-            for (int i = 0; i < 4; i++)
-                marks.add(Stroke.line(
-                        band.get(0).shareOf(i / 4.0, band.get(3)),
-                        band.get(1).shareOf((i + 1) / 4.0, band.get(2)),
-                        look));
-            marks.addAll(labels.beside(
-                    from.middle(to),
-                    List.of(
-                            "no dig: " + stretch.why(),
-                            "from " + job.display().length(stretch.from()) + " to "
-                                    + job.display().length(stretch.to())),
-                    run.line().insideIsLeft() ? way : way + Math.PI,
-                    Look.note()));
-        }
-    }
-
     private void ends(RunLayout run, Run asked) {
         PlanLine line = run.line().line();
         int last = line.legs();
@@ -344,125 +232,6 @@ public final class SitePlan {
                 Look.visible(Layer.GROUND)));
         labels.keepFree(Box.around(List.of(left, right, right.towards(away, thick), left.towards(away, thick))));
         marks.addAll(labels.beside(at.towards(away, thick), "wall", away, Look.note()));
-    }
-
-    private void gate(PlacedGate placed) {
-        GateSubject gate = placed.gate();
-        SwingAxes axes = placed.axes();
-        String id = gate.plan().gate();
-        String of = id + " " + gate.leaf().id();
-        double latch = gate.leaf().outline().latchEdge().inches();
-        Point pin = at(axes, 0, 0);
-        double closed = angle(axes.along());
-        double side = angle(axes.side());
-        double turn = Math.signum(StrictMath.sin(side - closed));
-        double opens = gate.swing().opens().radians();
-        marks.add(Stroke.line(
-                pin,
-                at(axes, latch, 0),
-                Look.visible(Layer.GATE).as(LineKind.HEAVY).in(Ink.CHALK).of(of)));
-        marks.add(new SwingArc(
-                pin,
-                latch,
-                closed,
-                closed + turn * opens,
-                Look.thin(Layer.SWING).of(of)));
-        if (gate.at() > 0) return;
-        marks.addAll(labels.beside(
-                at(axes, latch / 2, 0),
-                List.of("gate " + id, job.display().length(gate.plan().opening().clear()) + " clear"),
-                side + Math.PI,
-                Look.note().of(of)));
-    }
-
-    /** The closed leaf with its tail, and the strip it needs until it stands open. */
-    private void slide(SlidePlan slide) {
-        String of = slide.leaf().id();
-        Offset half = Offset.inches(slide.leaf().make().tube().width().inches() / 2 + scale.real(0.02));
-        List<Point> strip = slide.envelope(half).stream().map(SitePlan::at).toList();
-        marks.add(Stroke.outline(strip, Look.hidden(Layer.SWING).of(of)));
-        for (int i = 0; i < strip.size(); i++) labels.keepFreeLine(strip.get(i), strip.get((i + 1) % strip.size()));
-        Point tail = at(slide.at(slide.shape().tailEnd(), Offset.ZERO));
-        Point nose = at(slide.at(slide.shape().nose(), Offset.ZERO));
-        marks.add(Stroke.line(
-                tail,
-                nose,
-                Look.visible(Layer.GATE).as(LineKind.HEAVY).in(Ink.CHALK).of(of)));
-        double inward = angle(slide.outward()) + Math.PI;
-        marks.addAll(labels.beside(
-                at(slide.at(Offset.inches(slide.shape().opening().inches() / 2), Offset.ZERO)),
-                List.of(
-                        "slide gate " + of.substring(0, of.length() - 1),
-                        job.display().length(slide.shape().opening()) + " clear"),
-                inward,
-                Look.note().of(of)));
-        marks.addAll(labels.beside(
-                at(slide.at(
-                        Offset.inches((slide.shape().openEnd().inches()
-                                        + slide.shape().tailEnd().inches())
-                                / 2),
-                        Offset.ZERO)),
-                List.of(
-                        "run-back, keep clear",
-                        job.display().length(slide.shape().openEnd().size())),
-                inward,
-                Look.note().of(of)));
-    }
-
-    private void line(PrivateLine line) {
-        RunLayout run = layout.run(line.run());
-        PlanLine plan = run.line().line();
-        Point at = at(plan.pointAt(line.station()));
-        Direction leg = plan.directionAt(line.station());
-        double across = StrictMath.atan2(leg.north(), leg.east()) + Math.PI / 2;
-        double reach = scale.real(0.5);
-        Look look = new Look(Layer.UTILITIES, LineKind.PHANTOM, ink(line.kind()), run.run());
-        marks.add(Stroke.line(at.towards(across, reach), at.towards(across, -reach), look));
-        double half = line.byHand().inches();
-        double along = across - Math.PI / 2;
-        for (double sign : List.of(-1.0, 1.0)) {
-            Point edge = at.towards(along, sign * half);
-            marks.add(Stroke.line(
-                    edge.towards(across, reach / 2), edge.towards(across, -reach / 2), look.as(LineKind.HIDDEN)));
-        }
-        labels.keepFreeLine(at.towards(across, reach), at.towards(across, -reach));
-        marks.addAll(labels.beside(
-                at.towards(across, reach),
-                List.of(
-                        letter(line.kind()) + line.kind(),
-                        "hand-dig " + job.display().length(line.byHand()) + " each side"),
-                across,
-                Look.note().in(ink(line.kind()))));
-    }
-
-    /** Uniform colours of buried lines by what they carry. */
-    private static Ink ink(String kind) {
-        String words = kind.toLowerCase(Locale.ROOT);
-        if (words.contains("gas") || words.contains("oil")) return Ink.GAS;
-        if (words.contains("electric") || words.contains("power") || words.contains("light")) return Ink.ELECTRIC;
-        if (words.contains("phone") || words.contains("cable") || words.contains("wire")) return Ink.COMMUNICATION;
-        if (words.contains("drip") || words.contains("irrigation") || words.contains("sprinkler")) return Ink.RECLAIMED;
-        if (words.contains("sewer") || words.contains("septic") || words.contains("drain")) return Ink.SEWER;
-        return Ink.WATER;
-    }
-
-    private static String letter(String kind) {
-        return switch (ink(kind)) {
-            case GAS -> "G: ";
-            case ELECTRIC -> "E: ";
-            case COMMUNICATION -> "C: ";
-            case RECLAIMED -> "I: ";
-            case SEWER -> "S: ";
-            default -> "W: ";
-        };
-    }
-
-    private void plug(Plug plug) {
-        PlanLine line = layout.run(plug.run()).line().line();
-        Point at = at(line.pointAt(plug.station()));
-        Look look = Look.hidden(Layer.UTILITIES);
-        marks.add(Arc.circle(at, Math.max(plug.diameter().inches() / 2, scale.real(0.06)), look));
-        marks.addAll(labels.beside(at, "old plug", Math.PI / 2, Look.note()));
     }
 
     private void post(Post post) {

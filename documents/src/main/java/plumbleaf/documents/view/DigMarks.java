@@ -1,0 +1,148 @@
+package plumbleaf.documents.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import plumbleaf.documents.drawing.Arc;
+import plumbleaf.documents.drawing.Area;
+import plumbleaf.documents.drawing.Ink;
+import plumbleaf.documents.drawing.Labels;
+import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.LineKind;
+import plumbleaf.documents.drawing.Look;
+import plumbleaf.documents.drawing.Mark;
+import plumbleaf.documents.drawing.Material;
+import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.drawing.Stroke;
+import plumbleaf.engine.geometry.Direction;
+import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.NoDig;
+import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PrivateLine;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.line.RunLayout;
+
+/** What a digger must know, on the site plan: stretches where no post may stand, buried lines in the uniform colours, old plugs. */
+final class DigMarks {
+    private static final double BAND_IN = 0.10;
+
+    private final Site site;
+    private final Scale scale;
+    private final Labels labels;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private DigMarks(Site site, Scale scale, Labels labels) {
+        this.site = site;
+        this.scale = scale;
+        this.labels = labels;
+    }
+
+    static List<Mark> closed(Site site, RunLayout run, Predicate<Point> shows, Scale scale, Labels labels) {
+        DigMarks dig = new DigMarks(site, scale, labels);
+        dig.closed(run, site.job().run(run.run()), shows);
+        return dig.marks;
+    }
+
+    static List<Mark> line(Site site, PrivateLine line, Scale scale, Labels labels) {
+        DigMarks dig = new DigMarks(site, scale, labels);
+        dig.line(line);
+        return dig.marks;
+    }
+
+    static List<Mark> plug(Site site, Plug plug, Scale scale, Labels labels) {
+        DigMarks dig = new DigMarks(site, scale, labels);
+        dig.plug(plug);
+        return dig.marks;
+    }
+
+    private void closed(RunLayout run, Run asked, Predicate<Point> shows) {
+        for (NoDig stretch : asked.noDig()) {
+            PlanLine line = run.line().line();
+            Point from = at(line.pointAt(stretch.from()));
+            Point to = at(line.pointAt(stretch.to()));
+            if (!shows.test(from.middle(to))) continue;
+            double way = from.direction(to) + Math.PI / 2;
+            double half = scale.real(BAND_IN);
+            List<Point> band = List.of(
+                    from.towards(way, half), from.towards(way, -half), to.towards(way, -half), to.towards(way, half));
+            Look look = new Look(Layer.UTILITIES, LineKind.THIN, Ink.MUST_FIX, run.run());
+            marks.add(Area.edged(band, Material.SHADE, look));
+            for (int i = 0; i < 4; i++)
+                marks.add(Stroke.line(
+                        band.get(0).shareOf(i / 4.0, band.get(3)),
+                        band.get(1).shareOf((i + 1) / 4.0, band.get(2)),
+                        look));
+            marks.addAll(labels.beside(
+                    from.middle(to),
+                    List.of(
+                            "no dig: " + stretch.why(),
+                            "from " + site.job().display().length(stretch.from()) + " to "
+                                    + site.job().display().length(stretch.to())),
+                    run.line().insideIsLeft() ? way : way + Math.PI,
+                    Look.note()));
+        }
+    }
+
+    private void line(PrivateLine line) {
+        RunLayout run = site.layout().run(line.run());
+        PlanLine plan = run.line().line();
+        Point at = at(plan.pointAt(line.station()));
+        Direction leg = plan.directionAt(line.station());
+        double across = StrictMath.atan2(leg.north(), leg.east()) + Math.PI / 2;
+        double reach = scale.real(0.5);
+        Look look = new Look(Layer.UTILITIES, LineKind.PHANTOM, ink(line.kind()), run.run());
+        marks.add(Stroke.line(at.towards(across, reach), at.towards(across, -reach), look));
+        double half = line.byHand().inches();
+        double along = across - Math.PI / 2;
+        for (double sign : List.of(-1.0, 1.0)) {
+            Point edge = at.towards(along, sign * half);
+            marks.add(Stroke.line(
+                    edge.towards(across, reach / 2), edge.towards(across, -reach / 2), look.as(LineKind.HIDDEN)));
+        }
+        labels.keepFreeLine(at.towards(across, reach), at.towards(across, -reach));
+        marks.addAll(labels.beside(
+                at.towards(across, reach),
+                List.of(
+                        letter(line.kind()) + line.kind(),
+                        "hand-dig " + site.job().display().length(line.byHand()) + " each side"),
+                across,
+                Look.note().in(ink(line.kind()))));
+    }
+
+    /** Uniform colours of buried lines by what they carry. */
+    private static Ink ink(String kind) {
+        String words = kind.toLowerCase(Locale.ROOT);
+        if (words.contains("gas") || words.contains("oil")) return Ink.GAS;
+        if (words.contains("electric") || words.contains("power") || words.contains("light")) return Ink.ELECTRIC;
+        if (words.contains("phone") || words.contains("cable") || words.contains("wire")) return Ink.COMMUNICATION;
+        if (words.contains("drip") || words.contains("irrigation") || words.contains("sprinkler")) return Ink.RECLAIMED;
+        if (words.contains("sewer") || words.contains("septic") || words.contains("drain")) return Ink.SEWER;
+        return Ink.WATER;
+    }
+
+    private static String letter(String kind) {
+        return switch (ink(kind)) {
+            case GAS -> "G: ";
+            case ELECTRIC -> "E: ";
+            case COMMUNICATION -> "C: ";
+            case RECLAIMED -> "I: ";
+            case SEWER -> "S: ";
+            default -> "W: ";
+        };
+    }
+
+    private void plug(Plug plug) {
+        PlanLine line = site.layout().run(plug.run()).line().line();
+        Point at = at(line.pointAt(plug.station()));
+        Look look = Look.hidden(Layer.UTILITIES);
+        marks.add(Arc.circle(at, Math.max(plug.diameter().inches() / 2, scale.real(0.06)), look));
+        marks.addAll(labels.beside(at, "old plug", Math.PI / 2, Look.note()));
+    }
+
+    private static Point at(PlanPoint place) {
+        return Site.at(place);
+    }
+}
