@@ -19,8 +19,9 @@ final class SameText {
     /** Where they differ, in a few words; empty where they do not. */
     static Optional<String> difference(String here, String there) {
         if (here.equals(there)) return Optional.empty();
-        String[] ours = here.split("\n", -1);
-        String[] theirs = there.split("\n", -1);
+        boolean json = here.startsWith("{") && there.startsWith("{");
+        String[] ours = (json ? spread(here) : here).split("\n", -1);
+        String[] theirs = (json ? spread(there) : there).split("\n", -1);
         for (int i = 0; i < Math.min(ours.length, theirs.length); i++)
             if (!ours[i].equals(theirs[i]) && !same(ours[i], theirs[i], beside(ours, i)))
                 return Optional.of("line " + (i + 1) + ": \"" + ours[i].strip() + "\" here, \"" + theirs[i].strip()
@@ -28,6 +29,27 @@ final class SameText {
         return ours.length == theirs.length
                 ? Optional.empty()
                 : Optional.of(ours.length + " lines here, " + theirs.length + " in the browser");
+    }
+
+    /** One value a line: how a text is broken into lines depends on how many digits its numbers have, and says nothing. */
+    static String spread(String json) {
+        StringBuilder lines = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < json.length(); i++) {
+            char c = json.charAt(i);
+            if (quoted) {
+                lines.append(c);
+                if (c == '\\') lines.append(json.charAt(++i));
+                else if (c == '"') quoted = false;
+            } else if (c == '"') {
+                quoted = true;
+                lines.append(c);
+            } else if (c == '{' || c == '[' || c == ',') lines.append(c).append("\n ");
+            else if (c == '}' || c == ']') lines.append('\n').append(c);
+            else if (c == ':') lines.append(": ");
+            else if (c > ' ') lines.append(c);
+        }
+        return lines.toString();
     }
 
     /** The largest number of the object that a line stands in, and 1 at least. */

@@ -29,6 +29,18 @@ class SameTextTest {
     }
 
     @Test
+    void howJsonIsBrokenIntoLinesSaysNothing() {
+        assertThat(SameText.difference(
+                        "{ \"rear\": { \"a\": 1, \"b\": \"x, {y}\" } }",
+                        "{\n \"rear\": {\n  \"a\": 1.0000000000001,\n  \"b\": \"x, {y}\"\n }\n}"))
+                .isEmpty();
+        assertThat(SameText.difference("{ \"b\": \"x, y\" }", "{ \"b\": \"x,  y\" }"))
+                .isPresent();
+        assertThat(SameText.difference("{ \"b\": [ 1, 2 ] }", "{ \"b\": [ 2, 1 ] }"))
+                .isPresent();
+    }
+
+    @Test
     void wordsMayNot() {
         assertThat(SameText.difference("\"depth\": \"36\\\"\"", "\"depth\": \"42\\\"\""))
                 .isPresent();

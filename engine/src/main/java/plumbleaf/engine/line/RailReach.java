@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.job.Run;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -25,6 +24,8 @@ final class RailReach {
     static final double ROUNDING_IN = 1e-6;
 
     private static final Length NO_LIMIT = Length.feet(1000);
+
+    private static final double FAR_TOO_LONG = 1.5;
 
     /** What is taken off beside the excess itself at first, twice as much each time after, so that a top which changes with its posts still keeps the limit. */
     private static final double SPARE_IN = 1.0 / 16;
@@ -77,6 +78,7 @@ final class RailReach {
                             * job.run(run.run()).maxBay().inches()
                             / bay.slopeLength().inches()
                     - spare;
+            if (most <= 0) continue;
             double from = here ? bay.start().inches() - plan : 0;
             double to = here ? bay.end().inches() : Double.MAX_VALUE;
             tight.computeIfAbsent(run.run(), key -> new ArrayList<>()).add(new Tight(from, to, most));
@@ -84,10 +86,12 @@ final class RailReach {
         return bays.size();
     }
 
+    /** Bays a little too long. What is far too long, as at a cliff or over ground that nobody may dig, closer posts do not mend. */
     private List<Bay> tooLong(RunLayout run) {
-        Run is = job.run(run.run());
+        double most = job.run(run.run()).maxBay().inches();
         return run.bays().stream()
-                .filter(bay -> bay.slopeLength().inches() > is.maxBay().inches() + ROUNDING_IN)
+                .filter(bay -> bay.slopeLength().inches() > most + ROUNDING_IN
+                        && bay.slopeLength().inches() <= FAR_TOO_LONG * most)
                 .toList();
     }
 
