@@ -8,12 +8,12 @@ import java.util.function.ToDoubleFunction;
  * winds from opposite sides) come out a few last digits apart, and those digits are the machine's: they must not say which is named.
  */
 public final class Ties {
-    /** A ten-millionth: far above what rounding leaves in a solved frame, far below what any tape shows. */
-    private static final double SAME = 1e-7;
+    /** A billionth: far above what rounding leaves, far below what any tape shows. */
+    private static final double SAME = 1e-9;
 
     private Ties() {}
 
-    /** Greater by more than a ten-millionth of the larger. */
+    /** Greater by more than a billionth of the larger. */
     public static boolean isMore(double one, double than) {
         return one - than > SAME * Math.max(Math.abs(one), Math.abs(than));
     }
@@ -32,7 +32,7 @@ public final class Ties {
         return most;
     }
 
-    /** A ratio as it is put in order: to the seventh decimal. */
+    /** A ratio as it is put in order: to the ninth decimal. */
     public static double inOrder(double ratio) {
         return Math.rint(ratio / SAME);
     }
