@@ -27,6 +27,9 @@ final class RailReach {
 
     private static final double FAR_TOO_LONG = 1.5;
 
+    /** A run of more bays, half a mile and longer, is laid out once: there the finding names the bay, and the run may be given in parts. */
+    private static final int MOST_BAYS = 400;
+
     /** What is taken off beside the excess itself at first, twice as much each time after, so that a top which changes with its posts still keeps the limit. */
     private static final double SPARE_IN = 1.0 / 16;
 
@@ -88,6 +91,7 @@ final class RailReach {
 
     /** Bays a little too long. What is far too long, as at a cliff or over ground that nobody may dig, closer posts do not mend. */
     private List<Bay> tooLong(RunLayout run) {
+        if (run.bays().size() > MOST_BAYS) return List.of();
         double most = job.run(run.run()).maxBay().inches();
         return run.bays().stream()
                 .filter(bay -> bay.slopeLength().inches() > most + ROUNDING_IN
