@@ -34,6 +34,7 @@ import plumbleaf.engine.quantity.Offset;
 public final class RunProfile {
     private static final double BEYOND_IN = 14;
     private static final double ROW_IN = 0.185;
+    private static final double FAR_IN = 1e8;
 
     private final RunLayout run;
     private final Profile profile;
@@ -348,6 +349,8 @@ public final class RunProfile {
 
     private void shots() {
         Labels labels = new Labels(scale).keepFreeText(marks);
+        // The band of numbers comes below all of this.
+        labels.keepFree(new Box(-FAR_IN, -FAR_IN, FAR_IN, lowest() - scale.real(0.42)));
         for (PostDetail post : posts) {
             double half = Math.max(post.hole().inches(), post.post().width().inches()) / 2;
             labels.keepFree(Box.of(
