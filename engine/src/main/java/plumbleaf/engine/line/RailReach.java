@@ -25,9 +25,10 @@ final class RailReach {
 
     private static final Length NO_LIMIT = Length.feet(1000);
 
+    /** Over the limit by more than half of it a bay crosses something, and is not a rail's length too long. Judgement. */
     private static final double FAR_TOO_LONG = 1.5;
 
-    /** A run of more bays, half a mile and longer, is laid out once: there the finding names the bay, and the run may be given in parts. */
+    /** A run of more bays, half a mile and longer, is laid out once, for time's sake: there the finding names the bay, and the run may be given in parts. */
     private static final int MOST_BAYS = 400;
 
     /** What is taken off beside the excess itself at first, twice as much each time after, so that a top which changes with its posts still keeps the limit. */
@@ -66,7 +67,9 @@ final class RailReach {
             now = laid.apply(this::longestFrom);
         }
         // What no closer posts could mend, such as a stretch where none may stand, is left as it was first, and said.
-        for (RunLayout run : now.runs()) if (!tooLong(run).isEmpty()) tight.remove(run.run());
+        boolean givenUp = false;
+        for (RunLayout run : now.runs()) if (!tooLong(run).isEmpty()) givenUp |= tight.remove(run.run()) != null;
+        if (!givenUp) return now;
         return tight.isEmpty() ? first : laid.apply(this::longestFrom);
     }
 
