@@ -19,6 +19,8 @@ import plumbleaf.engine.quantity.DisplayUnits;
 /** Least room under the leaf at every angle, with the ground as a line at nothing. Drawn on paper, not in real inches. */
 public final class ClearanceCurve {
     private static final double HIGH_IN = 2.0;
+    private static final double[] INCHES = {0.25, 0.5, 1, 2, 4, 6, 12, 24};
+    private static final double[] MILLIMETRES = {5, 10, 20, 50, 100, 200, 500};
 
     private ClearanceCurve() {}
 
@@ -28,7 +30,7 @@ public final class ClearanceCurve {
             values.add(new Point(each.atAngle().inDegrees(), each.clear().inches()));
         double most = values.stream().mapToDouble(Point::y).max().orElse(1);
         double least = values.stream().mapToDouble(Point::y).min().orElse(0);
-        double step = stepFor(Math.max(most, 0) - Math.min(least, 0));
+        double step = stepFor(Math.max(most, 0) - Math.min(least, 0), units);
         double from = Math.min(0, Math.floor(least / step) * step);
         double to = Math.max(2 * step, Math.ceil(most / step + 0.5) * step);
         double end = values.stream().mapToDouble(Point::x).max().orElse(90);
@@ -54,8 +56,11 @@ public final class ClearanceCurve {
         return Drawing.of("Gate " + gate + ", room under the leaf", Scale.FULL, chart.marks());
     }
 
-    private static double stepFor(double span) {
-        for (double step : new double[] {0.25, 0.5, 1, 2, 4, 6, 12, 24}) if (span / step <= 7) return step;
-        return 48;
+    /** A step as one reads it off a tape, so that seven lines are enough. */
+    private static double stepFor(double span, DisplayUnits units) {
+        double[] steps = units == DisplayUnits.US ? INCHES : MILLIMETRES;
+        double one = units == DisplayUnits.US ? 1 : 1 / 25.4;
+        for (double step : steps) if (span / (step * one) <= 7) return step * one;
+        return steps[steps.length - 1] * 2 * one;
     }
 }

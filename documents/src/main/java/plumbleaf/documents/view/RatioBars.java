@@ -22,7 +22,11 @@ import plumbleaf.engine.quantity.DecimalText;
 public final class RatioBars {
     private static final double ROW_IN = 0.24;
     private static final double BAR_IN = 0.14;
-    private static final double SHOWN_MOST = 1.6;
+
+    /** A bar as long as this is drawn at least; one that is longer than the other stops there, with its number beside it. */
+    private static final double SHOWN_AT_LEAST = 1.6;
+
+    private static final double SHOWN_MOST = 4;
 
     private RatioBars() {}
 
@@ -35,10 +39,15 @@ public final class RatioBars {
         for (Link link : links)
             names = Math.max(names, Lettering.width(link.words, Text.SMALL, Text.Weight.REGULAR) + 0.12);
         double room = wideIn - names - 0.5;
-        double perOne = room / SHOWN_MOST;
+        double most = Math.min(
+                SHOWN_MOST,
+                Math.max(
+                        SHOWN_AT_LEAST,
+                        links.stream().mapToDouble(Link::ratio).max().orElse(0)));
+        double perOne = room / most;
         double y = 0;
         for (Link link : links) {
-            double value = Math.min(Math.max(link.ratio, 0), SHOWN_MOST);
+            double value = Math.min(Math.max(link.ratio, 0), most);
             boolean over = link.ratio > 1;
             Look look = Look.thin(Layer.CHART).in(over ? Ink.MUST_FIX : Ink.INK).of(link.of);
             marks.add(Text.small(new Point(names - 0.1, y), link.words)

@@ -41,4 +41,8 @@ public record Field(
     public Field withNote(String words) {
         return new Field(path, label, value, assumed, unit, choices, of, words, problem);
     }
+
+    public Field withLabel(String words) {
+        return new Field(path, words, value, assumed, unit, choices, of, note, problem);
+    }
 }

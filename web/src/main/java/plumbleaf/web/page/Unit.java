@@ -1,8 +1,11 @@
 package plumbleaf.web.page;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.QuantityText;
 
 /** The unit that a bare number takes on a screen, because the screen shows it beside the field. */
 public enum Unit {
@@ -15,10 +18,20 @@ public enum Unit {
     POUNDS("lb", " lb"),
     PSI("psi", " psi"),
     PSF("psf", " psf"),
+    POUND_FEET("lb-ft", " lb-ft"),
+    SOIL_RATE("lb/in\u00b3", " lb/in3"),
+    METRES_A_SECOND("m/s", " m/s"),
+    NEWTONS("N", " N"),
+    MEGAPASCALS("MPa", " MPa"),
+    KILOPASCALS("kPa", " kPa"),
+    NEWTON_METRES("Nm", " Nm"),
+    METRIC_SOIL_RATE("MN/m\u00b3", " MN/m3"),
     /** A count: written as a number, not as text. */
     COUNT("", ""),
     /** Words: nothing is added. */
     WORDS("", "");
+
+    private static final Pattern METRIC = Pattern.compile("(?i)(?:m|m/s|km/h|n|kn|kg|kpa|mpa|nm|n m|n-m|mn/m3)$");
 
     private final String shown;
     private final String ending;
@@ -40,8 +53,8 @@ public enum Unit {
     public String keyboard() {
         return switch (this) {
             case COUNT -> "numeric";
-            case MILLIMETRES, PERCENT, DEGREES, MPH, POUNDS, PSI, PSF -> "decimal";
             case INCHES, FEET, WORDS -> "";
+            default -> "decimal";
         };
     }
 
@@ -51,21 +64,74 @@ public enum Unit {
         return text.matches("[-+]?(\\d+[ -])?\\d*([./]\\d+)?") && !text.isEmpty() ? text + ending : text;
     }
 
-    /** The same in a job of those units: lengths are typed and shown in millimeters, whatever the file writes. */
+    /** The same in a job of those units: what is typed and shown is metric there, whatever the file writes. */
     public Unit in(DisplayUnits units) {
-        boolean length = this == INCHES || this == FEET;
-        return length && units == DisplayUnits.METRIC ? MILLIMETRES : this;
+        if (units == DisplayUnits.US) return this;
+        return switch (this) {
+            case INCHES, FEET -> MILLIMETRES;
+            case MPH -> METRES_A_SECOND;
+            case POUNDS -> NEWTONS;
+            case PSI -> MEGAPASCALS;
+            case PSF -> KILOPASCALS;
+            case POUND_FEET -> NEWTON_METRES;
+            case SOIL_RATE -> METRIC_SOIL_RATE;
+            default -> this;
+        };
     }
 
     /**
-     * A length of the file as a job of those units shows it; anything else as it stands. What was written in the units shown keeps its own
-     * form, so that nothing is rounded by being looked at.
+     * What the file says as a job of those units shows it; what has no unit as it stands. What was written in the units shown keeps its
+     * own form, so that nothing is rounded by being looked at.
      */
     public String shown(String written, DisplayUnits units) {
-        if (this != INCHES && this != FEET) return written;
-        boolean metric = written.strip().endsWith("m");
+        if (in(DisplayUnits.METRIC) == this) return written;
+        boolean metric = METRIC.matcher(written.strip()).find();
         if (metric == (units == DisplayUnits.METRIC)) return written;
-        return LengthText.offset(written).value().map(units::length).orElse(written);
+        return converted(written, units).orElse(written);
+    }
+
+    private Optional<String> converted(String written, DisplayUnits units) {
+        boolean us = units == DisplayUnits.US;
+        return switch (this) {
+            case INCHES, FEET -> LengthText.offset(written).value().map(units::length);
+            case MPH ->
+                QuantityText.speed(written)
+                        .value()
+                        .map(is -> DecimalText.upTo(us ? is.mph() : is.mph() * 0.44704, 1) + in(units).ending);
+            case POUNDS ->
+                QuantityText.force(written)
+                        .value()
+                        .map(is -> plain(us ? is.pounds() : is.pounds() * 4.4482216152605) + in(units).ending);
+            case PSI ->
+                QuantityText.stress(written)
+                        .value()
+                        .map(is -> us ? plain(is.psi()) + ending : tenths(is.psi() * 0.006894757) + " MPa");
+            case PSF ->
+                QuantityText.pressure(written)
+                        .value()
+                        .map(is -> us ? plain(is.psf()) + ending : tenths(is.psf() * 0.04788026) + " kPa");
+            case POUND_FEET ->
+                QuantityText.moment(written)
+                        .value()
+                        .map(is -> plain(us ? is.inPoundFeet() : is.poundInches() * 0.1129848290276167)
+                                + in(units).ending);
+            case SOIL_RATE ->
+                QuantityText.soilRate(written)
+                        .value()
+                        .map(is -> us
+                                ? tenths(is.poundsPerCubicInch()) + ending
+                                : tenths(is.poundsPerCubicInch() * 0.2714471) + " MN/m3");
+            default -> Optional.empty();
+        };
+    }
+
+    /** Whole, and without the comma that a field would not read back. */
+    private static String plain(double value) {
+        return DecimalText.upTo(value, 0);
+    }
+
+    private static String tenths(double value) {
+        return DecimalText.upTo(value, 1);
     }
 
     public static Optional<Unit> of(String name) {

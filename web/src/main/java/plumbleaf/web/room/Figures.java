@@ -5,12 +5,12 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.quantity.Stress;
 
-/** Numbers as a screen prints them: lengths to 1/16 in. or 1 mm, angles to 0.1 degree, forces to 1 lb, moments to 1 lb-ft, ratios to two decimals. */
+/** Numbers as a screen prints them: lengths to 1/16 in. or 1 mm, angles to 0.1 degree, forces to 1 lb or 1 N, ratios to two decimals. */
 final class Figures {
     private final DisplayUnits units;
 
@@ -35,16 +35,35 @@ final class Figures {
         return DecimalText.upTo(angle.inDegrees(), 1) + "\u00b0";
     }
 
-    static String force(Force force) {
-        return DecimalText.whole(force.pounds()) + " lb";
+    /** What pulls or pushes; what something weighs is {@link #weight}. */
+    String force(Force force) {
+        return units.force(force.pounds());
     }
 
-    static String moment(Moment moment) {
-        return DecimalText.whole(moment.inPoundFeet()) + " lb-ft";
+    /** The same of a reaction, which may lift. */
+    String force(double pounds) {
+        return units.force(pounds);
     }
 
-    static String speed(Speed speed) {
-        return DecimalText.whole(speed.mph()) + " mph";
+    String weight(Force force) {
+        return units.weight(force.pounds());
+    }
+
+    String moment(double poundInches) {
+        return units.moment(poundInches);
+    }
+
+    String speed(Speed speed) {
+        return units == DisplayUnits.US
+                ? DecimalText.whole(speed.mph()) + " mph"
+                : DecimalText.upTo(speed.mph() * 0.44704, 1) + " m/s";
+    }
+
+    /** A stress: in ksi or MPa. */
+    String stress(Stress stress) {
+        return units == DisplayUnits.US
+                ? DecimalText.fixed(stress.inKsi(), 1) + " ksi"
+                : DecimalText.whole(stress.psi() * 0.006894757) + " MPa";
     }
 
     static String grade(Slope slope) {

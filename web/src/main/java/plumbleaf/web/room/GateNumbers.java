@@ -142,7 +142,7 @@ final class GateNumbers {
                         id + ".ice",
                         "Under " + figures.length(ice.thickness()) + " of ice",
                         figures.length(ice.drop()),
-                        Figures.force(ice.weight()) + " of ice; it goes with the thaw",
+                        figures.weight(ice.weight()) + " of ice; it goes with the thaw",
                         id)));
         sag.sixDeeper()
                 .ifPresent(deeper ->
@@ -162,7 +162,7 @@ final class GateNumbers {
                     List.of(
                             hinge.id(),
                             figures.length(hinge.z()),
-                            Figures.force(hinge.horizontal()),
+                            figures.force(hinge.horizontal()),
                             hinge.utilisation().isPresent()
                                     ? Figures.ratio(hinge.utilisation().getAsDouble())
                                     : "cannot say",
@@ -193,20 +193,20 @@ final class GateNumbers {
                     List.of(
                             member.role().words(),
                             figures.length(member.longPoint()),
-                            Figures.force(member.weight()))));
+                            figures.weight(member.weight()))));
         return Panel.of("Leaf " + leaf.id(), leaf.id())
                 .withRows(List.of(
                         new Row(leaf.id() + ".width", "Width", figures.length(leaf.width()), "", leaf.id()),
                         new Row(
                                 leaf.id() + ".wet",
                                 "Weight, wet wood",
-                                Figures.force(leaf.weight().wet()),
+                                figures.weight(leaf.weight().wet()),
                                 "",
                                 leaf.id()),
                         new Row(
                                 leaf.id() + ".dry",
                                 "Weight, dry wood",
-                                Figures.force(leaf.weight().dry()),
+                                figures.weight(leaf.weight().dry()),
                                 "",
                                 leaf.id())))
                 .withTables(List.of(

@@ -193,7 +193,7 @@ final class HoldPanels {
     private String value(HeldPost.Fact fact) {
         return switch (fact.unit()) {
             case "in" -> opened.figures().length(Offset.inches(fact.value()));
-            case "lb-in" -> DecimalText.whole(fact.value() / 12) + " lb-ft";
+            case "lb-in" -> opened.figures().moment(fact.value());
             case "rad" -> DecimalText.fixed(StrictMath.toDegrees(fact.value()), 2) + "\u00b0";
             case "lb/in3" -> DecimalText.fixed(fact.value(), 1) + " lb/in\u00b3";
             default -> DecimalText.whole(fact.value()) + " " + fact.unit();

@@ -113,8 +113,8 @@ final class LeafPanels {
         String joint = opened.text().value(build + ".joint").orElse("");
         if (joint.equals(Joint.BRACKETED.key())) {
             fields.add(opened.field(build + ".bracket.play", "A bracket's play", Unit.DEGREES, id));
-            fields.add(opened.field(build + ".bracket.momentPerDegree", "Turns a degree under, lb-ft", Unit.WORDS, id));
-            fields.add(opened.field(build + ".bracket.capacity", "May carry, maker's sheet, lb-ft", Unit.WORDS, id));
+            fields.add(opened.field(build + ".bracket.momentPerDegree", "Turns a degree under", Unit.POUND_FEET, id));
+            fields.add(opened.field(build + ".bracket.capacity", "May carry, maker's sheet", Unit.POUND_FEET, id));
         }
         String braces = braces(build + ".braces");
         fields.add(pick(build + ".braces", "Kept square by", braces, BRACES));

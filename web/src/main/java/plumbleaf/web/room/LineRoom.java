@@ -60,7 +60,7 @@ final class LineRoom {
                                         Unit.INCHES,
                                         id,
                                         List.of(),
-                                        "a lying board with its gap, else an inch"),
+                                        "a lying board with its gap, else 1 in."),
                         opened.field(at + ".maxBay", "Largest bay", Unit.FEET, id),
                         opened.choice(at + ".finishedFace", "Good side faces", id, Choices.FACES),
                         opened.fields().choice(at + ".stain.coats", "Stain", Unit.COUNT, id, Choices.COATS, "none"),

@@ -3,7 +3,6 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.design.PairDesign;
-import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Row;
 
@@ -19,12 +18,12 @@ final class PairNumbers {
                         pair.rods() == 1 ? "Drop rod" : "Drop rods, each",
                         pair.rod().rod().name(),
                         Figures.ratio(pair.rod().utilisation()) + " of what it may, "
-                                + DecimalText.fixed(pair.rod().stress().psi() / 1000, 1) + " ksi",
+                                + figures.stress(pair.rod().stress()),
                         id),
                 new Row(
                         id + ".push",
                         "Pushed with",
-                        Figures.force(pair.rod().push()),
+                        figures.force(pair.rod().push()),
                         figures.length(pair.rod().exposed()) + " free above its sleeve",
                         id),
                 new Row(
@@ -48,14 +47,14 @@ final class PairNumbers {
                         figures.length(pair.dropDifference()),
                         "in height, in the years after, soft soil",
                         id),
-                new Row(id + ".slam", "One let slam", Figures.force(pair.slam()), "on the other leaf", id)));
+                new Row(id + ".slam", "One let slam", figures.force(pair.slam()), "on the other leaf", id)));
         for (int at = 0; at < pair.rated().size(); at++)
             rows.add(new Row(
                     id + ".gust." + at,
                     at == 0 ? "Left leaf stands" : "Right leaf stands",
-                    DecimalText.whole(pair.rated().get(at).allowable().mph()) + " mph",
+                    figures.speed(pair.rated().get(at).allowable()),
                     "to its allowable, by its " + pair.rated().get(at).allowableLink() + "; "
-                            + DecimalText.whole(pair.rated().get(at).ultimate().mph()) + " mph to where it gives",
+                            + figures.speed(pair.rated().get(at).ultimate()) + " to where it gives",
                     id));
         return Panel.of("Where the leaves meet", id).withRows(rows);
     }

@@ -48,29 +48,33 @@ import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.takeoff.Takeoff;
+import plumbleaf.web.page.Breadth;
 import plumbleaf.web.page.Picture;
 
 /** The drawings of a design, sized so that their lettering reads well on a screen. */
 final class Pictures {
-    /** A drawing that takes the whole width, in paper inches. */
-    private static final double WIDE_IN = 9;
-
     /** One that stands beside another. */
     private static final double HALF_IN = 4.6;
 
     private static final double HIGH_IN = 6;
-
-    /** The most of a run that is drawn in one strip: 44 ft. */
-    private static final double STRIP_IN = 528;
-
-    private static final double STRIP_PAPER_IN = 7.4;
 
     private final Design design;
     private final Subjects subjects;
     private final Handles handles;
     private final DisplayUnits units;
 
-    Pictures(Design design, Subjects subjects, Handles handles) {
+    /** A drawing that takes the whole width, in paper inches. */
+    private final double wideIn;
+
+    /** The most of a run that is drawn in one strip, 44 ft or 22, and how wide that is on paper beside the words of its band. */
+    private final double stripIn;
+
+    private final double stripPaperIn;
+
+    Pictures(Design design, Subjects subjects, Handles handles, Breadth breadth) {
+        this.wideIn = breadth == Breadth.WIDE ? 9 : 5.2;
+        this.stripIn = breadth == Breadth.WIDE ? 528 : 264;
+        this.stripPaperIn = breadth == Breadth.WIDE ? 7.4 : 3.8;
         this.design = design;
         this.handles = handles;
         this.subjects = subjects;
@@ -87,7 +91,7 @@ final class Pictures {
                 .toList();
         Site site = new Site(design.job(), design.layout(), design.ground(), placed(gate -> true), slides);
         Box extents = site.extents();
-        return SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3, WIDE_IN, HIGH_IN));
+        return SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3, wideIn, HIGH_IN));
     }
 
     /** The drawings that can be laid over those of another state of the job: the plan, each run whole, each leaf's frame. */
@@ -125,9 +129,9 @@ final class Pictures {
         return pictures;
     }
 
-    private static List<Double> stripEnds(RunLayout run) {
+    private List<Double> stripEnds(RunLayout run) {
         double length = run.line().line().length().inches();
-        int strips = (int) Math.max(1, Math.ceil(length / STRIP_IN));
+        int strips = (int) Math.max(1, Math.ceil(length / stripIn));
         List<Double> ends = new ArrayList<>();
         ends.add(0.0);
         for (int i = 1; i < strips; i++) {
@@ -163,7 +167,7 @@ final class Pictures {
                         design.job(), design.layout(), run, design.ground().profile(run.run())),
                 Offset.inches(from),
                 Offset.inches(to));
-        return RunProfile.of(strip, units, fitting(to - from, 1, STRIP_PAPER_IN, HIGH_IN));
+        return RunProfile.of(strip, units, fitting(to - from, 1, stripPaperIn, HIGH_IN));
     }
 
     /** The leaf, its swing, how it gives, and where it meets the post; of a pair both leaves first, then each. */
@@ -178,12 +182,12 @@ final class Pictures {
     }
 
     /** The whole leaf with its tail, its way from above, a section at its rollers. */
-    private static void slide(SlideSubject slide, List<Picture> pictures) {
+    private void slide(SlideSubject slide, List<Picture> pictures) {
         double wide = slide.plan().shape().length().inches()
                 + slide.plan().shape().travel().inches();
         double high = slide.plan().leaf().outline().topAtPin().inches();
-        pictures.add(picture(SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6, WIDE_IN, HIGH_IN)), true));
-        pictures.add(picture(SlideWay.of(slide, fitting(wide * 1.1, high, WIDE_IN, HIGH_IN)), true));
+        pictures.add(picture(SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6, wideIn, HIGH_IN)), true));
+        pictures.add(picture(SlideWay.of(slide, fitting(wide * 1.1, high, wideIn, HIGH_IN)), true));
         pictures.add(picture(SlideSection.of(slide, fitting(high * 0.7, high * 1.3, HALF_IN, 1.8 * HALF_IN)), false));
     }
 
@@ -196,12 +200,12 @@ final class Pictures {
         Side active = gate.asked()
                 .kind()
                 .match(swing -> Side.LEFT, pair -> pair.active(), slide -> Side.LEFT, flagged -> Side.LEFT);
-        Scale scale = fitting(wide, high, WIDE_IN, HIGH_IN);
+        Scale scale = fitting(wide, high, wideIn, HIGH_IN);
         pictures.add(picture(PairElevation.frames(a, b, active, scale), true));
         double reach = Math.max(
                 a.leaf().outline().latchEdge().inches(),
                 b.leaf().outline().latchEdge().inches());
-        pictures.add(picture(PairSwing.of(a, b, fitting(wide + reach * 0.6, reach * 1.6, WIDE_IN, HIGH_IN)), true));
+        pictures.add(picture(PairSwing.of(a, b, fitting(wide + reach * 0.6, reach * 1.6, wideIn, HIGH_IN)), true));
     }
 
     private Picture inSpace(GateDesign gate, List<GateSubject> leaves) {
@@ -286,12 +290,12 @@ final class Pictures {
         Takeoff takeoff = design.quote().takeoff();
         return takeoff.cutPlans().stream()
                 .filter(plan -> !plan.bars().isEmpty())
-                .map(plan -> picture(CutBars.of(plan, takeoff.nameOf(plan), WIDE_IN, units), true))
+                .map(plan -> picture(CutBars.of(plan, takeoff.nameOf(plan), wideIn, units), true))
                 .toList();
     }
 
     Picture waterfall() {
-        return picture(Waterfall.of(design.quote().price(), WIDE_IN), true);
+        return picture(Waterfall.of(design.quote().price(), wideIn), true);
     }
 
     private List<PlacedGate> placed(Predicate<GateDesign> wanted) {

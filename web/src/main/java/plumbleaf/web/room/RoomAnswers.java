@@ -7,6 +7,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import org.springframework.web.server.ResponseStatusException;
+import plumbleaf.web.page.Breadth;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.page.Room;
 import plumbleaf.web.page.RoomView;
@@ -51,7 +52,10 @@ class RoomAnswers {
     }
 
     ResponseEntity<String> refused(HttpServletRequest request, StoredJob job, Room room, Typed typed) {
-        return shown(request, HttpStatus.UNPROCESSABLE_CONTENT, rooms.view(room, job, typed, sight(request)));
+        return shown(
+                request,
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                rooms.view(room, job, typed, sight(request), Breadth.of(request)));
     }
 
     ResponseEntity<String> stale(HttpServletRequest request, StoredJob job, Room room, Asked asked) {
@@ -62,7 +66,7 @@ class RoomAnswers {
         return saving.match(saved -> now(request, saved.now(), room), stale -> {
             String theirs = stale.who() + ": " + stale.what();
             String now = rooms.valueAt(stale.now(), asked.path());
-            RoomView view = rooms.view(room, stale.now(), Typed.NOTHING, sight(request))
+            RoomView view = rooms.view(room, stale.now(), Typed.NOTHING, sight(request), Breadth.of(request))
                     .withConflict(
                             new RoomView.Conflict(asked.path(), asked.unit().name(), theirs, now, asked.value()));
             return shown(request, HttpStatus.CONFLICT, view);
@@ -72,13 +76,17 @@ class RoomAnswers {
     /** The room as it stands: for a script its inside, else the way there. */
     ResponseEntity<String> now(HttpServletRequest request, StoredJob job, Room room) {
         return isLive(request)
-                ? shown(request, HttpStatus.OK, rooms.view(room, job, Typed.NOTHING, sight(request)))
+                ? shown(
+                        request,
+                        HttpStatus.OK,
+                        rooms.view(room, job, Typed.NOTHING, sight(request), Breadth.of(request)))
                 : to(job, room);
     }
 
     ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, RoomView view) {
         String title = view.room().word() + " \u00b7 " + view.job().title();
-        Map<String, Object> values = Map.of("frame", pages.frame(request, title), "view", view);
+        Map<String, Object> values =
+                Map.of("frame", pages.frame(request, title), "view", view, "breadth", Breadth.of(request));
         return pages.html(status, isLive(request) ? "inside.jte" : "room.jte", values);
     }
 

@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
+import plumbleaf.web.page.Breadth;
 import plumbleaf.web.page.Room;
 import plumbleaf.web.page.Unit;
 import plumbleaf.web.room.RoomAnswers.Asked;
@@ -51,7 +52,7 @@ class RoomDoor {
         return answers.shown(
                 request,
                 HttpStatus.OK,
-                rooms.view(RoomAnswers.roomOf(room), job, Typed.NOTHING, answers.sight(request)));
+                rooms.view(RoomAnswers.roomOf(room), job, Typed.NOTHING, answers.sight(request), Breadth.of(request)));
     }
 
     /** One value: typed, picked or dragged. Empty takes it out of the job. */
@@ -89,7 +90,8 @@ class RoomDoor {
                                         RoomAnswers.roomOf(room),
                                         job.withDocument(fine.text()),
                                         Typed.NOTHING,
-                                        answers.sight(request))),
+                                        answers.sight(request),
+                                        Breadth.of(request))),
                         refused -> ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT)
                                 .build());
     }

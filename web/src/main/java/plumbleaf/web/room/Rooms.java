@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.input.InputError;
+import plumbleaf.web.page.Breadth;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Entry;
 import plumbleaf.web.page.Field;
@@ -60,12 +61,12 @@ public class Rooms {
         return bench.open(job, Typed.NOTHING).design();
     }
 
-    RoomView view(Room room, StoredJob job, Typed typed, Sight sight) {
-        RoomView whole = whole(room, job, typed, sight);
+    RoomView view(Room room, StoredJob job, Typed typed, Sight sight, Breadth breadth) {
+        RoomView whole = whole(room, job, typed, sight, breadth);
         return sight == Sight.EVERYTHING ? whole : Veil.over(whole);
     }
 
-    private RoomView whole(Room room, StoredJob job, Typed typed, Sight sight) {
+    private RoomView whole(Room room, StoredJob job, Typed typed, Sight sight, Breadth breadth) {
         Opened opened = bench.open(job, typed);
         List<Panel> panels = switch (room) {
             case GROUND -> GroundRoom.panels(opened);
@@ -84,8 +85,9 @@ public class Rooms {
             panels = new ArrayList<>(panels);
             panels.add(0, Panel.of("Not filled in yet", "").withNotes(gaps));
         }
+        panels = InMetric.of(panels, opened);
         List<Picture> pictures = opened.design()
-                .map(design -> pictures(room, design, opened, sight))
+                .map(design -> pictures(room, design, opened, sight, breadth))
                 .orElse(List.of());
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
         List<Link> links = switch (room) {
@@ -114,7 +116,7 @@ public class Rooms {
         if (at < last) names.add(Leaving.NAME);
         WalkSteps.Step step = steps.get(at - 1);
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
-        List<Panel> panels = step.panels();
+        List<Panel> panels = InMetric.of(step.panels(), opened);
         RoomView view = new RoomView(
                 Room.GROUND, head(opened), verdict, List.of(), panels, List.of(), List.of(), unshown(panels, typed));
         String stand = opened.design()
@@ -123,8 +125,8 @@ public class Rooms {
         return new WalkView(view, names, at, step.why(), stand);
     }
 
-    private List<Picture> pictures(Room room, Design design, Opened opened, Sight sight) {
-        Pictures pictures = new Pictures(design, new Subjects(design), new Handles(opened.text(), design));
+    private List<Picture> pictures(Room room, Design design, Opened opened, Sight sight, Breadth breadth) {
+        Pictures pictures = new Pictures(design, new Subjects(design), new Handles(opened.text(), design), breadth);
         return switch (room) {
             case GROUND -> List.of(pictures.site());
             case LINE -> pictures.profiles();

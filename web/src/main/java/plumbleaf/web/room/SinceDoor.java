@@ -22,6 +22,7 @@ import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.Statement;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.web.letterhead.HouseLetterhead;
+import plumbleaf.web.page.Breadth;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Table;
@@ -63,7 +64,7 @@ class SinceDoor {
                         "since",
                         Long.toString(revision),
                         "pictures",
-                        pictures(job, now).since(pictures(job, then)),
+                        pictures(job, now, Breadth.of(request)).since(pictures(job, then, Breadth.of(request))),
                         "panel",
                         Panel.of("", "").withTables(tables(difference)),
                         "price",
@@ -99,8 +100,9 @@ class SinceDoor {
                 .body(paper.bytes());
     }
 
-    private static Pictures pictures(StoredJob job, Design design) {
-        return new Pictures(design, new Subjects(design), new Handles(DocumentText.of(job.document()), design));
+    private static Pictures pictures(StoredJob job, Design design, Breadth breadth) {
+        return new Pictures(
+                design, new Subjects(design), new Handles(DocumentText.of(job.document()), design), breadth);
     }
 
     private static List<Table> tables(Difference difference) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.design.SlideDesign;
 import plumbleaf.engine.gate.SlidePlan;
-import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.SlideCase;
 import plumbleaf.engine.sag.SlideSag;
@@ -60,8 +59,8 @@ final class SlideNumbers {
                                 + each.combination().key(),
                         "Front and rear, " + each.state().key() + ", "
                                 + each.combination().key(),
-                        DecimalText.whole(each.front().down().pounds()) + " and "
-                                + DecimalText.whole(each.rear().down().pounds()) + " lb",
+                        figures.force(each.front().down().pounds()) + " and "
+                                + figures.force(each.rear().down().pounds()),
                         each.rear().down().pounds() < 0
                                 ? "it lifts the rear rollers"
                                 : each.front().down().pounds() < 0 ? "it lifts the front rollers" : "",
@@ -70,10 +69,10 @@ final class SlideNumbers {
         wheels.add(new Row(
                 id + ".hand",
                 "To keep it moving",
-                Figures.force(slide.rolling()),
-                Figures.force(slide.starting()) + " where set a little out of level",
+                figures.force(slide.rolling()),
+                figures.force(slide.starting()) + " where set a little out of level",
                 id));
-        wheels.add(new Row(id + ".stop", "Run into its stop", Figures.force(slide.stop()), "at the post", id));
+        wheels.add(new Row(id + ".stop", "Run into its stop", figures.force(slide.stop()), "at the post", id));
         return List.of(
                 Panel.of("On its rollers", id).withRows(wheels),
                 Panel.of("Its nose", id)

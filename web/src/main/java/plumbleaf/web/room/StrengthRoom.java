@@ -64,7 +64,7 @@ final class StrengthRoom {
                         month(opened, "site.frost.through", "It may freeze through"),
                         opened.choice("site.soil.kind", "Soil", "site", Choices.SOILS),
                         opened.choice("site.soil.state", "Soil state", "site", Choices.STATES),
-                        opened.field("site.soil.nh", "n_h, if measured", Unit.WORDS, "site"),
+                        opened.field("site.soil.nh", "n_h, if measured", Unit.SOIL_RATE, "site"),
                         opened.field("site.soil.su", "Undrained strength, if measured", Unit.PSF, "site"),
                         opened.field("site.soil.lateralPerFoot", "Lateral bearing a foot, by report", Unit.PSF, "site"),
                         opened.field("site.soil.looseTop", "Loose top", Unit.INCHES, "site"),
@@ -72,7 +72,7 @@ final class StrengthRoom {
                         opened.field("site.soil.rockAt", "Rock refuses at", Unit.INCHES, "site"))));
         panels.add(ownParts(opened));
         opened.design().ifPresent(design -> {
-            design.rated().ifPresent(gust -> panels.add(rated(gust)));
+            design.rated().ifPresent(gust -> panels.add(rated(gust, opened.figures())));
             for (GateChoice choice : design.choices()) panels.add(ChoicePanel.of(choice, design));
             panels.add(posts(design, opened.figures()).withNotes(ofPosts));
             for (GateDesign gate : design.gates()) {
@@ -117,19 +117,19 @@ final class StrengthRoom {
         return Panel.of("Your own parts", "parts").withRows(rows).withEntries(List.of(Ledger.PART.entry(opened)));
     }
 
-    private static Panel rated(RatedGust gust) {
+    private static Panel rated(RatedGust gust, Figures figures) {
         return Panel.of("Rated gust of this build", "site")
                 .withRows(List.of(
                         new Row(
                                 "rated.allowable",
                                 "First part at its allowable",
-                                Figures.speed(gust.allowable()),
+                                figures.speed(gust.allowable()),
                                 gust.allowableLink(),
                                 ""),
                         new Row(
                                 "rated.ultimate",
                                 "First part at its expected ultimate",
-                                Figures.speed(gust.ultimate()),
+                                figures.speed(gust.ultimate()),
                                 gust.ultimateLink(),
                                 "")));
     }

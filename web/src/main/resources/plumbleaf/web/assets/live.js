@@ -224,8 +224,24 @@ document.addEventListener("keydown", (event) => {
     if (event.key === "Enter" && event.target.matches?.("tr[data-of]")) pin(event.target.dataset.of);
 });
 
+// A narrow screen gets drawings of its own: the server is told how wide this one is, and asked again where it guessed otherwise.
+const narrow = matchMedia("(max-width: 820px)");
+async function fitBreadth() {
+    const breadth = narrow.matches ? "narrow" : "wide";
+    document.cookie = `breadth=${breadth}; path=/; max-age=31536000; SameSite=Lax`;
+    if (!inside()?.dataset.breadth || inside().dataset.breadth === breadth) return;
+    try {
+        const answer = await fetch(location.pathname, { headers: { "X-Live": "1" } });
+        if (answer.ok) show(new DOMParser().parseFromString(await answer.text(), "text/html"), {});
+    } catch {
+        // Without a connection the drawings stay as they are.
+    }
+}
+narrow.addEventListener("change", fitBreadth);
+
 for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
 takeHold(move, tries);
+fitBreadth();
 if (queue) {
     restore(typing());
     sendWith(show, say);
