@@ -103,6 +103,11 @@ public final class SwingPlan {
         return marks;
     }
 
+    /** How the leaf as it stands open is marked: it belongs to the gate, and is a thing of its own that can be taken hold of. */
+    public static String opened(String gate) {
+        return gate + " " + gate + ".open";
+    }
+
     private static Point at(Outside outside, double way, double rIn, double openRad) {
         return new Point(outside.rightward() * rIn * StrictMath.cos(openRad), way * rIn * StrictMath.sin(openRad));
     }
@@ -116,7 +121,7 @@ public final class SwingPlan {
                 leafEndR,
                 closed,
                 closed + turn * swing.opens().radians(),
-                Look.visible(Layer.SWING).as(LineKind.THIN).of(gate)));
+                Look.visible(Layer.SWING).as(LineKind.THIN).of(opened(gate))));
         marks.add(Stroke.line(
                 pin,
                 at(outside, way, leafEndR, 0),

@@ -29,19 +29,45 @@ public record Picture(String name, String svg, boolean wide, List<Handle> handle
     }
 
     /**
-     * A thing in the drawing that moves one length in the job.
+     * A thing in the drawing that moves one length in the job, or turns one angle. A thing with two of them moves both ways.
      *
      * @param of     the thing, as the drawing marks it: {@code G1}
      * @param path   the length it moves: {@code gates[0].station}
      * @param name   what that length is: {@code Station of gate G1}
-     * @param way    where the length grows, in the drawing's real inches
-     * @param inches what it is now
-     * @param step   the trade's own step it snaps to, in inches
+     * @param way    where the length grows, in the drawing's real inches; of an angle, where it is nothing
+     * @param inches what it is now; of an angle in degrees
+     * @param step   the trade's own step it snaps to, in inches or degrees
      * @param least  what it cannot be less than, in inches; far below nothing where a length may be negative
      * @param metric whether it is told in millimeters
+     * @param turn   1 for an angle about the drawing's origin that grows against the clock, -1 with it, 0 for a length
      */
     public record Handle(
-            String of, String path, String name, Way way, double inches, double step, double least, boolean metric) {}
+            String of,
+            String path,
+            String name,
+            Way way,
+            double inches,
+            double step,
+            double least,
+            boolean metric,
+            int turn) {
+        public Handle(
+                String of,
+                String path,
+                String name,
+                Way way,
+                double inches,
+                double step,
+                double least,
+                boolean metric) {
+            this(of, path, name, way, inches, step, least, metric, 0);
+        }
+
+        /** An angle about the drawing's origin, from a direction on. */
+        public static Handle turning(String of, String path, String name, Way from, double degrees, int turn) {
+            return new Handle(of, path, name, from, degrees, 5, 5, false, turn);
+        }
+    }
 
     /** A direction of length one, x to the right and y up. */
     public record Way(double dx, double dy) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.gate.Hand;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -15,6 +17,7 @@ import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
@@ -25,12 +28,14 @@ import plumbleaf.web.page.Picture.Handle;
 import plumbleaf.web.page.Picture.Way;
 
 /**
- * What can be taken hold of in the drawings of a job: gates and posts along their run, corners along their leg, shots up and down, and on
- * a leaf its rails, its hinges and the posts it hangs between.
+ * What can be taken hold of in the drawings of a job: gates and posts along their run, corners along their leg, a run by its start, shots up
+ * and down and where they lie, on a leaf its rails, its hinges, its latch and the posts it hangs between, and how far it opens.
  */
 record Handles(DocumentText text, Design design) {
     private static final double MM = 1 / 25.4;
     private static final double ANY = -1e7;
+    private static final Way EAST = Way.right(1);
+    private static final Way NORTH = Way.UP;
 
     /** Where a corner post and the corner it stands on count as one place. */
     private static final double SAME_IN = 8;
@@ -51,15 +56,76 @@ record Handles(DocumentText text, Design design) {
         List<Handle> handles = new ArrayList<>();
         for (RunLayout run : design.layout().runs()) {
             PlanLine line = run.line().line();
-            handles.addAll(along(
-                    run,
-                    station -> {
-                        Direction leg = line.directionAt(Offset.inches(station));
-                        return new Way(leg.east(), leg.north());
-                    },
-                    id -> id + " " + id + "a"));
+            AlongRun way = station -> {
+                Direction leg = line.directionAt(Offset.inches(station));
+                return new Way(leg.east(), leg.north());
+            };
+            handles.addAll(along(run, way, id -> id + " " + id + "a"));
+            handles.addAll(start(run));
+            for (int i = 0; i < text.count("ground.shots"); i++)
+                if (text.value("ground.shots[" + i + "].run").orElse("").equals(run.run()))
+                    handles.addAll(beside(run, i, way));
         }
+        for (int i = 0; i < text.count("ground.shots"); i++) handles.addAll(placed("ground.shots[" + i + "]"));
         return handles;
+    }
+
+    /** Where a run begins: its first post, with the whole run behind it. */
+    private List<Handle> start(RunLayout run) {
+        String at = place("runs", run.run());
+        Optional<Double> east = length(at + ".start.east");
+        Optional<Double> north = length(at + ".start.north");
+        if (at.isEmpty() || run.posts().isEmpty() || east.isEmpty() || north.isEmpty()) return List.of();
+        String of = run.posts().get(0).id();
+        return List.of(
+                any(of, at + ".start.east", "Start of " + run.run() + ", east", EAST, east.get()),
+                any(of, at + ".start.north", "Start of " + run.run() + ", north", NORTH, north.get()));
+    }
+
+    /** A shot on or beside a run: along it by its station or by how far it is from the one before, and off it to its side. */
+    private List<Handle> beside(RunLayout run, int index, AlongRun way) {
+        String at = "ground.shots[" + index + "]";
+        String id = text.value(at + ".id").orElse("");
+        Optional<Double> station = stationOf(index, 0);
+        if (station.isEmpty()) return List.of();
+        Way along = way.at(station.get());
+        double left = run.line().insideIsLeft() ? 1 : -1;
+        Way in = new Way(-along.dy() * left, along.dx() * left);
+        List<Handle> handles = new ArrayList<>();
+        length(at + ".station")
+                .ifPresent(
+                        now -> handles.add(handle(id, at + ".station", "Station of shot " + id, along, now, inch())));
+        length(at + ".over")
+                .ifPresent(now -> handles.add(handle(id, at + ".over", "Shot " + id + ", over", along, now, inch())));
+        length(at + ".in")
+                .ifPresent(now -> handles.add(handle(id, at + ".in", "Shot " + id + ", in", in, now, inch())));
+        length(at + ".out")
+                .ifPresent(now -> handles.add(
+                        handle(id, at + ".out", "Shot " + id + ", out", new Way(-in.dx(), -in.dy()), now, inch())));
+        return handles;
+    }
+
+    /** A shot by east and north. */
+    private List<Handle> placed(String at) {
+        String id = text.value(at + ".id").orElse("");
+        List<Handle> handles = new ArrayList<>();
+        length(at + ".east").ifPresent(now -> handles.add(any(id, at + ".east", "Shot " + id + ", east", EAST, now)));
+        length(at + ".north")
+                .ifPresent(now -> handles.add(any(id, at + ".north", "Shot " + id + ", north", NORTH, now)));
+        return handles;
+    }
+
+    /** @param followed how many shots were gone back over, so that a ring of them ends */
+    private Optional<Double> stationOf(int index, int followed) {
+        String at = "ground.shots[" + index + "]";
+        Optional<Double> station = length(at + ".station");
+        Optional<Double> over = length(at + ".over");
+        if (station.isPresent() || over.isEmpty() || followed > text.count("ground.shots")) return station;
+        String after = text.value(at + ".after").orElse("");
+        for (int i = 0; i < text.count("ground.shots"); i++)
+            if (text.value("ground.shots[" + i + "].id").orElse("").equals(after))
+                return stationOf(i, followed + 1).map(from -> from + over.get());
+        return Optional.empty();
     }
 
     /** How a drawing shows the way along a run at a station. */
@@ -153,6 +219,11 @@ record Handles(DocumentText text, Design design) {
                     asked.hinges().fromTop().inches(),
                     half()));
         }
+        handles.add(up(
+                leaf.id() + ".latch",
+                at + ".latch.height",
+                "Latch above ground",
+                asked.latch().height().inches()));
         if (!subject.isPair()) {
             int towardsLatch = leaf.hand().hinge() == Side.LEFT ? 1 : -1;
             handles.add(handle(
@@ -164,6 +235,20 @@ record Handles(DocumentText text, Design design) {
                     half()));
         }
         return handles;
+    }
+
+    /** On the swing from above: the leaf as it stands open, about its pin. */
+    List<Handle> onSwing(GateDesign gate, GateSubject subject) {
+        Hand hand = subject.leaf().hand();
+        int rightward = hand.hinge() == Side.LEFT ? 1 : -1;
+        int turn = hand.swing() == SwingWay.IN ? rightward : -rightward;
+        return List.of(Handle.turning(
+                SwingPlan.opened(subject.mark()),
+                place("gates", gate.id()) + ".opens",
+                "How far gate " + gate.id() + " opens",
+                Way.right(rightward),
+                subject.swing().opens().inDegrees(),
+                turn));
     }
 
     /** One rail alone, or one of those whose heights were given: rails that share the height evenly have none of their own. */
@@ -187,6 +272,11 @@ record Handles(DocumentText text, Design design) {
 
     private Handle handle(String of, String path, String name, Way way, double now, double step) {
         return new Handle(of, path, name, way, now, step, 0, isMetric());
+    }
+
+    /** Where nothing is the least: coordinates go below it. */
+    private Handle any(String of, String path, String name, Way way, double now) {
+        return new Handle(of, path, name, way, now, inch(), ANY, isMetric());
     }
 
     /** The height of a shot in the form it was taken in: a larger rod reading is lower ground. */

@@ -233,7 +233,9 @@ final class Pictures {
         pictures.add(picture(GateElevation.frame(subject, scale), false).with(handles.onFrame(gate, subject)));
         double reach = leaf.outline().latchEdge().inches();
         Scale small = fitting(reach * 2.2, reach * 2.2, HALF_IN, HIGH_IN);
-        if (!subject.isPair()) pictures.add(picture(SwingPlan.of(mark, subject.swing(), reach, units, small), false));
+        if (!subject.isPair())
+            pictures.add(picture(SwingPlan.of(mark, subject.swing(), reach, units, small), false)
+                    .with(handles.onSwing(gate, subject)));
         pictures.add(picture(ClearanceCurve.of(mark, subject.swing(), HALF_IN, units), false));
         for (HungLeaf hung : gate.hung())
             if (hung.id().equals(leaf.id()))

@@ -1,41 +1,43 @@
 // Things in a drawing that can be dragged, or taken with Tab and moved with the arrow keys. A drawing says where it is in real inches:
 // data-frame holds its left, bottom, right and top. A handle says which way its length grows (data-dx, data-dy, a unit vector in real
-// inches, y up), and what it snaps to.
+// inches, y up), and what it snaps to. A thing with two handles moves both ways, and both are kept as one change. A handle that turns
+// (data-turn) holds degrees about the drawing's origin, from the direction it names.
 const AT_ONCE = 350;
 const FINGER_PX = 30;
+const MOST_DEG = 180;
 const ARROWS = { ArrowRight: [1, 0], ArrowLeft: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
 /** An arrow moves what grows its way, more or less. */
 const ITS_WAY = 0.38;
 
-const own = (svg, mark) => [...svg.querySelectorAll(`[data-of="${CSS.escape(mark.dataset.of)}"]`)];
-const numbers = (mark) => ({ dx: Number(mark.dataset.dx), dy: Number(mark.dataset.dy), now: Number(mark.dataset.inches), step: Number(mark.dataset.step) });
+const own = (svg, of) => [...svg.querySelectorAll(`[data-of="${CSS.escape(of)}"]`)];
+const numbers = (mark) => ({ dx: Number(mark.dataset.dx), dy: Number(mark.dataset.dy), now: Number(mark.dataset.inches), step: Number(mark.dataset.step), turn: Number(mark.dataset.turn) });
 
-/** @param move called with path and text when a value is let go  @param tries asked for the answer while it moves */
+/** @param move called with the paths and texts of values that were let go  @param tries asked for the answer while it moves */
 export function takeHold(move, tries) {
-    for (const mark of document.querySelectorAll(".sheet .handle")) {
-        const svg = mark.closest(".sheet").querySelector("svg[data-frame]");
-        if (!svg) continue;
-        svg.setAttribute("role", "group");
-        for (const part of own(svg, mark)) hold(part, svg, mark, move, tries);
+    for (const svg of document.querySelectorAll(".sheet svg[data-frame]")) {
+        const things = new Map();
+        for (const mark of svg.closest(".sheet").querySelectorAll(".handle")) things.set(mark.dataset.of, [...(things.get(mark.dataset.of) ?? []), mark]);
+        if (things.size) svg.setAttribute("role", "group");
+        for (const [of, marks] of things) for (const part of own(svg, of)) hold(part, svg, marks, move, tries);
     }
 }
 
-function hold(part, svg, mark, move, tries) {
+function hold(part, svg, marks, move, tries) {
     if (part.dataset.held) return;
-    const first = !own(svg, mark).some((other) => other.hasAttribute("tabindex"));
-    const { dx, dy, now } = numbers(mark);
+    const first = !own(svg, marks[0].dataset.of).some((other) => other.hasAttribute("tabindex"));
+    const { dx, dy, now, turn } = numbers(marks[0]);
     part.dataset.held = "yes";
-    part.classList.add("held", Math.abs(dx) > 0.9 ? "held-x" : Math.abs(dy) > 0.9 ? "held-y" : "held-xy");
+    part.classList.add("held", marks.length > 1 || turn ? "held-xy" : Math.abs(dx) > 0.9 ? "held-x" : Math.abs(dy) > 0.9 ? "held-y" : "held-xy");
     if (first) {
         part.setAttribute("tabindex", "0");
         part.setAttribute("role", "slider");
-        part.setAttribute("aria-label", mark.dataset.name);
+        part.setAttribute("aria-label", marks.map((mark) => mark.dataset.name).join("; "));
         part.setAttribute("aria-valuenow", String(now));
-        part.setAttribute("aria-valuetext", words(now, mark));
+        part.setAttribute("aria-valuetext", marks.map((mark) => words(numbers(mark).now, mark)).join("; "));
     }
     roomForAFinger(part, svg);
-    part.addEventListener("pointerdown", (event) => drag(event, part, svg, mark, move, tries));
-    part.addEventListener("keydown", (event) => key(event, svg, mark, move, tries));
+    part.addEventListener("pointerdown", (event) => drag(event, part, svg, marks, move, tries));
+    part.addEventListener("keydown", (event) => key(event, svg, marks, move));
 }
 
 /** What is thinner than a finger is taken hold of beside it too. */
@@ -58,34 +60,52 @@ function scales(svg) {
     const [left, bottom, right, top] = svg.dataset.frame.split(" ").map(Number);
     const view = svg.viewBox.baseVal;
     const screen = svg.getScreenCTM();
-    return { perInch: view.width / (right - left), unitsPerPixel: 1 / screen.a, perInchY: view.height / (top - bottom) };
+    const perInch = view.width / (right - left);
+    const perInchY = view.height / (top - bottom);
+    return { perInch, perInchY, unitsPerPixel: 1 / screen.a, origin: { x: view.x - left * perInch, y: view.y + top * perInchY } };
 }
 
-function drag(event, part, svg, mark, move, tries) {
+/** How far open something under the pointer is, in degrees. */
+function angleAt(at, svg, mark) {
+    const { origin } = scales(svg);
+    const { dx, dy, turn } = numbers(mark);
+    const point = new DOMPoint(at.clientX, at.clientY).matrixTransform(svg.getScreenCTM().inverse());
+    const open = (turn * (Math.atan2(origin.y - point.y, point.x - origin.x) - Math.atan2(dy, dx)) * 180) / Math.PI;
+    return (open + 540) % 360 - 180;
+}
+
+function drag(event, part, svg, marks, move, tries) {
     if (event.button !== 0) return;
     event.preventDefault();
     event.stopPropagation();
     part.focus({ preventScroll: true });
     part.setPointerCapture(event.pointerId);
     const { perInch, perInchY, unitsPerPixel } = scales(svg);
-    const { dx, dy, now } = numbers(mark);
-    const group = own(svg, mark);
-    let value = now;
-    const moved = (at) => {
+    const nows = marks.map((mark) => numbers(mark).now);
+    let values = nows;
+    const valueAt = (at, mark, now) => {
+        const { dx, dy, turn } = numbers(mark);
+        if (turn) return now + ((angleAt(at, svg, mark) - angleAt(event, svg, mark) + 540) % 360) - 180;
         const right = ((at.clientX - event.clientX) * unitsPerPixel) / perInch;
         const up = ((event.clientY - at.clientY) * unitsPerPixel) / perInchY;
-        const next = snapped(now + right * dx + up * dy, mark);
-        if (next === value) return;
-        value = next;
-        show(svg, mark, group, value);
-        tries.of(mark.dataset.path, words(value, mark), figureOf(svg));
+        return now + right * dx + up * dy;
+    };
+    const moved = (at) => {
+        const pixels = Math.hypot(at.clientX - event.clientX, at.clientY - event.clientY);
+        const next = marks.map((mark, i) => (pixels < 1 ? nows[i] : snapped(valueAt(at, mark, nows[i]), mark)));
+        const changed = next.findIndex((value, i) => value !== values[i]);
+        if (changed < 0) return;
+        values = next;
+        show(svg, marks, values);
+        tries.of(marks[changed].dataset.path, words(values[changed], marks[changed]), figureOf(svg));
     };
     const end = (keep) => () => {
         for (const [name, listener] of listeners) part.removeEventListener(name, listener);
-        if (keep && value !== now) move(mark.dataset.path, words(value, mark));
+        const changed = marks.flatMap((mark, i) => (values[i] === nows[i] ? [] : [[mark.dataset.path, words(values[i], mark)]]));
+        if (keep && changed.length) move(changed);
         else {
-            if (value !== now) tries.of(mark.dataset.path, words(now, mark), figureOf(svg));
-            show(svg, mark, group, now);
+            if (changed.length) tries.of(marks[0].dataset.path, words(nows[0], marks[0]), figureOf(svg));
+            show(svg, marks, nows);
         }
     };
     // A finger that turns out to scroll the page lets go of the thing.
@@ -95,40 +115,50 @@ function drag(event, part, svg, mark, move, tries) {
 
 const figureOf = (svg) => svg.closest("figure").dataset.key;
 
-function key(event, svg, mark, move, tries) {
+function key(event, svg, marks, move) {
     const arrow = ARROWS[event.key];
-    const { dx, dy, now, step } = numbers(mark);
-    const along = arrow ? arrow[0] * dx + arrow[1] * dy : 0;
-    if (Math.abs(along) < ITS_WAY) return;
+    if (!arrow) return;
+    const alongs = marks.map((mark) => {
+        const { dx, dy, turn } = numbers(mark);
+        return turn ? arrow[0] + arrow[1] : arrow[0] * dx + arrow[1] * dy;
+    });
+    const most = alongs.reduce((best, along, i) => (Math.abs(along) > Math.abs(alongs[best]) ? i : best), 0);
+    const mark = marks[most];
+    if (Math.abs(alongs[most]) < ITS_WAY) return;
     event.preventDefault();
     event.stopPropagation();
+    const { now, step, turn } = numbers(mark);
     const from = Number(mark.dataset.pending ?? now);
-    const value = snapped(from + Math.sign(along) * step * (event.shiftKey ? 12 : 1), mark);
-    mark.dataset.pending = String(value);
-    show(svg, mark, own(svg, mark), value);
-    clearTimeout(mark.timer);
-    mark.timer = setTimeout(() => {
-        delete mark.dataset.pending;
-        if (value !== now) move(mark.dataset.path, words(value, mark));
+    mark.dataset.pending = String(snapped(from + Math.sign(alongs[most]) * step * (event.shiftKey ? (turn ? 3 : 12) : 1), mark));
+    show(svg, marks, marks.map((one) => Number(one.dataset.pending ?? numbers(one).now)));
+    clearTimeout(marks[0].timer);
+    marks[0].timer = setTimeout(() => {
+        const changed = marks.filter((one) => one.dataset.pending !== undefined && Number(one.dataset.pending) !== numbers(one).now);
+        const said = changed.map((one) => [one.dataset.path, words(Number(one.dataset.pending), one)]);
+        for (const one of marks) delete one.dataset.pending;
+        if (said.length) move(said);
     }, AT_ONCE);
 }
 
-function snapped(inches, mark) {
-    const { step } = numbers(mark);
-    const size = Math.round(inches / step) * step;
-    return Math.max(Number(mark.dataset.least), size);
+function snapped(value, mark) {
+    const { step, turn } = numbers(mark);
+    const size = Math.max(Number(mark.dataset.least), Math.round(value / step) * step);
+    return turn ? Math.min(MOST_DEG, size) : size;
 }
 
-function show(svg, mark, group, value) {
-    const { perInch, perInchY } = scales(svg);
-    const { dx, dy, now } = numbers(mark);
-    const inches = value - now;
-    for (const part of group) part.setAttribute("transform", `translate(${inches * dx * perInch} ${-inches * dy * perInchY})`);
+function show(svg, marks, values) {
+    const { perInch, perInchY, origin } = scales(svg);
+    const places = marks.map((mark, i) => {
+        const { dx, dy, now, turn } = numbers(mark);
+        const by = values[i] - now;
+        return turn ? `rotate(${-turn * by} ${origin.x} ${origin.y})` : `translate(${by * dx * perInch} ${-by * dy * perInchY})`;
+    });
+    for (const part of own(svg, marks[0].dataset.of)) part.setAttribute("transform", places.join(" "));
     const said = svg.closest("figure").querySelector(".moving");
-    said.textContent = inches === 0 ? "" : `${mark.dataset.name}: ${words(value, mark)}`;
+    said.textContent = marks.flatMap((mark, i) => (values[i] === numbers(mark).now ? [] : [`${mark.dataset.name}: ${words(values[i], mark)}`])).join("; ");
 }
 
-const words = (inches, mark) => (mark.dataset.units === "metric" ? `${Math.round(inches * 25.4)} mm` : feetAndInches(inches));
+const words = (value, mark) => (mark.dataset.turn !== "0" ? `${value} deg` : mark.dataset.units === "metric" ? `${Math.round(value * 25.4)} mm` : feetAndInches(value));
 
 // 26' 4-1/2", as the trade writes it; exact to the sixty-fourth.
 export function feetAndInches(value) {

@@ -36,7 +36,14 @@ function enqueue(form, button) {
     put({ at: form.getAttribute("action"), path, fields: pairs, ...known });
 }
 
-function move(path, value) {
+/** What was dragged: one value, or two that are one change. */
+function move(values) {
+    if (values.length > 1) {
+        tries.end();
+        put({ at: inside().dataset.at + "/press", path: "", fields: [["edit", values.map(([path, value]) => `${path}=${value}`).join("; ")]] });
+        return;
+    }
+    const [[path, value]] = values;
     const form = fieldOf(path);
     const known = form ? { was: valueShown(form), of: form.dataset.of ?? "" } : {};
     tries.end();

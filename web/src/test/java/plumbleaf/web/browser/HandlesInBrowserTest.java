@@ -2,6 +2,7 @@ package plumbleaf.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -93,6 +94,66 @@ class HandlesInBrowserTest extends InBrowser {
     }
 
     @Test
+    void aShotBesideTheRunIsDraggedBothWaysAsOneChange() {
+        go(Room.GROUND);
+        String shot = shotBeside();
+        drag(shot, 24, -18);
+        waitForVersion(2);
+        String moved = text();
+        assertThat(moved).isNotEqualTo(job.document());
+        css("[data-key=undo]").click();
+        waitForVersion(3);
+        assertThat(text()).isEqualTo(job.document());
+    }
+
+    @Test
+    void aRunIsMovedByItsStartWithTheArrowKeys() {
+        type("runs[0].start.east", "0'", Room.LINE);
+        go(Room.GROUND);
+        int version = Math.toIntExact(store.open(job.id()).orElseThrow().version());
+        slider("P1").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_UP);
+        waitForVersion(version + 1);
+        assertThat(text()).contains("\"east\": \"1\\\"\"").contains("\"north\": \"1\\\"\"");
+    }
+
+    @Test
+    void theLatchIsMovedUpTheLeaf() {
+        go(Room.GATES);
+        slider("G1a.latch").sendKeys(Keys.ARROW_UP, Keys.ARROW_UP);
+        waitForVersion(2);
+        assertThat(text()).contains("\"height\": \"3' 7\\\"\"");
+    }
+
+    @Test
+    void howFarTheGateOpensIsTurnedByKeyAndByHand() {
+        go(Room.GATES);
+        WebElement open = slider("G1 G1.open");
+        assertThat(open.getAttribute("aria-valuetext")).isEqualTo("90 deg");
+        open.sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN);
+        waitForVersion(2);
+        assertThat(text()).contains("\"opens\": \"80 deg\"");
+        browser.executeScript("""
+                const part = document.querySelector(".sheet [data-of='G1 G1.open'][role=slider]");
+                const svg = part.closest('svg');
+                const [left, bottom, right, top] = svg.dataset.frame.split(' ').map(Number);
+                const at = (x, y) => new DOMPoint(svg.viewBox.baseVal.x + (x - left) * svg.viewBox.baseVal.width / (right - left),
+                    svg.viewBox.baseVal.y + (top - y) * svg.viewBox.baseVal.height / (top - bottom)).matrixTransform(svg.getScreenCTM());
+                const mark = [...document.querySelectorAll('.handle')].find((one) => one.dataset.of === 'G1 G1.open');
+                const ray = (deg) => { const from = Math.atan2(Number(mark.dataset.dy), Number(mark.dataset.dx));
+                    const is = from + Number(mark.dataset.turn) * deg * Math.PI / 180; return at(40 * Math.cos(is), 40 * Math.sin(is)); };
+                part.setPointerCapture = () => {};
+                const send = (type, point) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'mouse', isPrimary: true,
+                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true, clientX: point.x, clientY: point.y }));
+                send('pointerdown', ray(80));
+                send('pointermove', ray(97));
+                send('pointermove', ray(112));
+                send('pointerup', ray(112));
+                """);
+        waitForVersion(3);
+        assertThat(text()).contains("\"opens\": \"110 deg\"");
+    }
+
+    @Test
     void aFingerDragsAGateOnAPhone() {
         phone();
         go(Room.LINE);
@@ -127,6 +188,17 @@ class HandlesInBrowserTest extends InBrowser {
         assertThat(css(".sheet [data-of=G1][role=slider]").getAttribute("transform"))
                 .isEqualTo("translate(0 0)");
         assertThat(store.open(job.id()).orElseThrow().version()).isEqualTo(1);
+    }
+
+    private String shotBeside() {
+        return (String) Objects.requireNonNull(browser.executeScript("""
+                const marks = [...document.querySelectorAll('.handle')].map(one => one.dataset.of).filter(of => /^S/.test(of));
+                return marks.find((of, i) => marks.indexOf(of) !== i)"""));
+    }
+
+    private void type(String path, String value, Room room) {
+        go(room);
+        if (!value.equals(value(path))) type(path, value);
     }
 
     private WebElement slider(String of) {
