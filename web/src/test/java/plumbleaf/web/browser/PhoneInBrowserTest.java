@@ -46,7 +46,7 @@ class PhoneInBrowserTest extends InBrowser {
         row.click();
         assertThat(row.getAttribute("class")).contains("ring");
         css("button.seen").click();
-        waitUntil("/^[23] of 3$/.test(document.querySelector('.leafing output').textContent)");
+        waitUntil("/^[2-9] of/.test(document.querySelector('.leafing output').textContent)");
         assertThat(browser.findElements(By.cssSelector(".sheet .ring[data-of=P11]")))
                 .isNotEmpty();
         assertThat(browser.findElements(By.cssSelector(".sheet .ring[data-of=F11]")))
