@@ -5,9 +5,6 @@ public enum DisplayUnits {
     US,
     METRIC;
 
-    private static final double KG_PER_LB = 0.45359237;
-    private static final double NEWTON_PER_LB = 4.4482216152605;
-    private static final double NM_PER_LB_IN = NEWTON_PER_LB * 0.0254;
     private static final double M3_PER_FT3 = 0.3048 * 0.3048 * 0.3048;
 
     /** A length as the trade writes it: {@code 4' 2-1/2"} or {@code 1283 mm}. */
@@ -36,7 +33,7 @@ public enum DisplayUnits {
     /** The number alone, for a column whose heading has the unit. */
     public String weightNumber(double pounds) {
         if (this == US) return DecimalText.whole(pounds);
-        double kg = pounds * KG_PER_LB;
+        double kg = pounds * MetricFactor.KG_PER_LB;
         return Math.abs(kg) < 10 ? DecimalText.upTo(kg, 1) : DecimalText.whole(kg);
     }
 
@@ -47,7 +44,7 @@ public enum DisplayUnits {
     /** A force: {@code 258 lb}, {@code 1.15 kN} or below one of those {@code 890 N}. */
     public String force(double pounds) {
         if (this == US) return DecimalText.whole(pounds) + " lb";
-        double newtons = pounds * NEWTON_PER_LB;
+        double newtons = pounds * MetricFactor.NEWTON_PER_LB;
         return Math.abs(newtons) < 1000
                 ? DecimalText.whole(newtons) + " N"
                 : DecimalText.fixed(newtons / 1000, 2) + " kN";
@@ -56,7 +53,7 @@ public enum DisplayUnits {
     /** A moment: {@code 1,203 lb-ft} or {@code 1.63 kNm}. */
     public String moment(double poundInches) {
         if (this == US) return DecimalText.whole(poundInches / 12) + " lb-ft";
-        double nm = poundInches * NM_PER_LB_IN;
+        double nm = poundInches * MetricFactor.NM_PER_LB_IN;
         return Math.abs(nm) < 1000 ? DecimalText.whole(nm) + " Nm" : DecimalText.fixed(nm / 1000, 2) + " kNm";
     }
 

@@ -12,7 +12,7 @@ import plumbleaf.engine.quantity.Parsed.Refused;
 public final class QuantityText {
     private static final Pattern WITH_UNIT = Pattern.compile("([-+]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)) ?([^\\d ].*)?");
     private static final Pattern ONE_IN = Pattern.compile("([-+]?)(\\d+(?:\\.\\d+)?) in (\\d+(?:\\.\\d+)?)");
-    private static final double POUNDS_PER_NEWTON = 1 / 4.4482216152605;
+    private static final double POUNDS_PER_NEWTON = 1 / MetricFactor.NEWTON_PER_LB;
     private static final double PSF_PER_PASCAL = POUNDS_PER_NEWTON * 0.3048 * 0.3048;
     private static final double MPH_PER_METRE_PER_SECOND = 3600 / 1609.344;
 

@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.quantity.MetricFactor;
 import plumbleaf.engine.quantity.QuantityText;
 
 /** The unit that a bare number takes on a screen, because the screen shows it beside the field. */
@@ -97,30 +98,34 @@ public enum Unit {
             case MPH ->
                 QuantityText.speed(written)
                         .value()
-                        .map(is -> DecimalText.upTo(us ? is.mph() : is.mph() * 0.44704, 1) + in(units).ending);
+                        .map(is -> DecimalText.upTo(us ? is.mph() : is.mph() * MetricFactor.METRES_A_SECOND_PER_MPH, 1)
+                                + in(units).ending);
             case POUNDS ->
                 QuantityText.force(written)
                         .value()
-                        .map(is -> plain(us ? is.pounds() : is.pounds() * 4.4482216152605) + in(units).ending);
+                        .map(is ->
+                                plain(us ? is.pounds() : is.pounds() * MetricFactor.NEWTON_PER_LB) + in(units).ending);
             case PSI ->
                 QuantityText.stress(written)
                         .value()
-                        .map(is -> us ? plain(is.psi()) + ending : tenths(is.psi() * 0.006894757) + " MPa");
+                        .map(is ->
+                                us ? plain(is.psi()) + ending : tenths(is.psi() * MetricFactor.MPA_PER_PSI) + " MPa");
             case PSF ->
                 QuantityText.pressure(written)
                         .value()
-                        .map(is -> us ? plain(is.psf()) + ending : tenths(is.psf() * 0.04788026) + " kPa");
+                        .map(is ->
+                                us ? plain(is.psf()) + ending : tenths(is.psf() * MetricFactor.KPA_PER_PSF) + " kPa");
             case POUND_FEET ->
                 QuantityText.moment(written)
                         .value()
-                        .map(is -> plain(us ? is.inPoundFeet() : is.poundInches() * 0.1129848290276167)
+                        .map(is -> plain(us ? is.inPoundFeet() : is.poundInches() * MetricFactor.NM_PER_LB_IN)
                                 + in(units).ending);
             case SOIL_RATE ->
                 QuantityText.soilRate(written)
                         .value()
                         .map(is -> us
                                 ? tenths(is.poundsPerCubicInch()) + ending
-                                : tenths(is.poundsPerCubicInch() * 0.2714471) + " MN/m3");
+                                : tenths(is.poundsPerCubicInch() * MetricFactor.MN_M3_PER_LB_IN3) + " MN/m3");
             default -> Optional.empty();
         };
     }

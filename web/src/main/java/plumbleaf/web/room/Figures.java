@@ -5,6 +5,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.MetricFactor;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.quantity.Speed;
@@ -56,14 +57,14 @@ final class Figures {
     String speed(Speed speed) {
         return units == DisplayUnits.US
                 ? DecimalText.whole(speed.mph()) + " mph"
-                : DecimalText.upTo(speed.mph() * 0.44704, 1) + " m/s";
+                : DecimalText.upTo(speed.mph() * MetricFactor.METRES_A_SECOND_PER_MPH, 1) + " m/s";
     }
 
     /** A stress: in ksi or MPa. */
     String stress(Stress stress) {
         return units == DisplayUnits.US
                 ? DecimalText.fixed(stress.inKsi(), 1) + " ksi"
-                : DecimalText.whole(stress.psi() * 0.006894757) + " MPa";
+                : DecimalText.whole(stress.psi() * MetricFactor.MPA_PER_PSI) + " MPa";
     }
 
     static String grade(Slope slope) {
