@@ -34,48 +34,34 @@ public record Picture(String name, String svg, boolean wide, List<Handle> handle
      * @param of     the thing, as the drawing marks it: {@code G1}
      * @param path   the length it moves: {@code gates[0].station}
      * @param name   what that length is: {@code Station of gate G1}
-     * @param way    where the length grows, in the drawing's real inches; of an angle, where it is nothing
+     * @param way    where the length grows, in the drawing's real inches; of an angle, where it is nothing and which way it turns
      * @param inches what it is now; of an angle in degrees
      * @param step   the trade's own step it snaps to, in inches or degrees
-     * @param least  what it cannot be less than, in inches; far below nothing where a length may be negative
+     * @param least  what it cannot be less than, in inches or degrees; far below nothing where a length may be negative
      * @param metric whether it is told in millimeters
-     * @param turn   1 for an angle about the drawing's origin that grows against the clock, -1 with it, 0 for a length
      */
     public record Handle(
-            String of,
-            String path,
-            String name,
-            Way way,
-            double inches,
-            double step,
-            double least,
-            boolean metric,
-            int turn) {
-        public Handle(
-                String of,
-                String path,
-                String name,
-                Way way,
-                double inches,
-                double step,
-                double least,
-                boolean metric) {
-            this(of, path, name, way, inches, step, least, metric, 0);
-        }
+            String of, String path, String name, Way way, double inches, double step, double least, boolean metric) {}
 
-        /** An angle about the drawing's origin, from a direction on. */
-        public static Handle turning(String of, String path, String name, Way from, double degrees, int turn) {
-            return new Handle(of, path, name, from, degrees, 5, 5, false, turn);
-        }
-    }
-
-    /** A direction of length one, x to the right and y up. */
-    public record Way(double dx, double dy) {
+    /**
+     * A direction of length one, x to the right and y up.
+     *
+     * @param turn 1 for an angle about the drawing's origin that grows from there against the clock, -1 with it, 0 for a length
+     */
+    public record Way(double dx, double dy, int turn) {
         public static final Way UP = new Way(0, 1);
         public static final Way DOWN = new Way(0, -1);
 
+        public Way(double dx, double dy) {
+            this(dx, dy, 0);
+        }
+
         public static Way right(int sign) {
             return new Way(sign, 0);
+        }
+
+        public Way turning(int turn) {
+            return new Way(dx, dy, turn);
         }
     }
 }

@@ -14,6 +14,7 @@ import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanLine;
+import plumbleaf.engine.ground.GroundPoint;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.job.Side;
@@ -34,6 +35,10 @@ import plumbleaf.web.page.Picture.Way;
 record Handles(DocumentText text, Design design) {
     private static final double MM = 1 / 25.4;
     private static final double ANY = -1e7;
+
+    /** How far a gate opens goes by what a hold-back or a wall beside it is set to by eye. Judgement. */
+    private static final double OPENS_BY_DEG = 5;
+
     private static final Way EAST = Way.right(1);
     private static final Way NORTH = Way.UP;
 
@@ -86,9 +91,9 @@ record Handles(DocumentText text, Design design) {
     private List<Handle> beside(RunLayout run, int index, AlongRun way) {
         String at = "ground.shots[" + index + "]";
         String id = text.value(at + ".id").orElse("");
-        Optional<Double> station = stationOf(index, 0);
+        Optional<Offset> station = stationOf(id, run);
         if (station.isEmpty()) return List.of();
-        Way along = way.at(station.get());
+        Way along = way.at(station.get().inches());
         double left = run.line().insideIsLeft() ? 1 : -1;
         Way in = new Way(-along.dy() * left, along.dx() * left);
         List<Handle> handles = new ArrayList<>();
@@ -115,17 +120,14 @@ record Handles(DocumentText text, Design design) {
         return handles;
     }
 
-    /** @param followed how many shots were gone back over, so that a ring of them ends */
-    private Optional<Double> stationOf(int index, int followed) {
-        String at = "ground.shots[" + index + "]";
-        Optional<Double> station = length(at + ".station");
-        Optional<Double> over = length(at + ".over");
-        if (station.isPresent() || over.isEmpty() || followed > text.count("ground.shots")) return station;
-        String after = text.value(at + ".after").orElse("");
-        for (int i = 0; i < text.count("ground.shots"); i++)
-            if (text.value("ground.shots[" + i + "].id").orElse("").equals(after))
-                return stationOf(i, followed + 1).map(from -> from + over.get());
-        return Optional.empty();
+    /** Where the ground has worked out that a shot lies along a run. */
+    private Optional<Offset> stationOf(String shot, RunLayout run) {
+        return design.ground().points().stream()
+                .filter(point -> point.shot().equals(shot))
+                .flatMap(point -> point.on().stream())
+                .filter(on -> on.run().equals(run.run()))
+                .map(GroundPoint.OnRun::station)
+                .findFirst();
     }
 
     /** How a drawing shows the way along a run at a station. */
@@ -242,13 +244,15 @@ record Handles(DocumentText text, Design design) {
         Hand hand = subject.leaf().hand();
         int rightward = hand.hinge() == Side.LEFT ? 1 : -1;
         int turn = hand.swing() == SwingWay.IN ? rightward : -rightward;
-        return List.of(Handle.turning(
+        return List.of(new Handle(
                 SwingPlan.opened(subject.mark()),
                 place("gates", gate.id()) + ".opens",
                 "How far gate " + gate.id() + " opens",
-                Way.right(rightward),
+                Way.right(rightward).turning(turn),
                 subject.swing().opens().inDegrees(),
-                turn));
+                OPENS_BY_DEG,
+                OPENS_BY_DEG,
+                false));
     }
 
     /** One rail alone, or one of those whose heights were given: rails that share the height evenly have none of their own. */

@@ -2,6 +2,7 @@ package plumbleaf.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -97,10 +98,13 @@ class HandlesInBrowserTest extends InBrowser {
     void aShotBesideTheRunIsDraggedBothWaysAsOneChange() {
         go(Room.GROUND);
         String shot = shotBeside();
+        List<String> before = measuresOf(shot);
+        assertThat(before).hasSize(2);
         drag(shot, 24, -18);
         waitForVersion(2);
-        String moved = text();
-        assertThat(moved).isNotEqualTo(job.document());
+        List<String> after = measuresOf(shot);
+        assertThat(after.get(0)).isNotEqualTo(before.get(0));
+        assertThat(after.get(1)).isNotEqualTo(before.get(1));
         css("[data-key=undo]").click();
         waitForVersion(3);
         assertThat(text()).isEqualTo(job.document());
@@ -194,6 +198,14 @@ class HandlesInBrowserTest extends InBrowser {
         return (String) Objects.requireNonNull(browser.executeScript("""
                 const marks = [...document.querySelectorAll('.handle')].map(one => one.dataset.of).filter(of => /^S/.test(of));
                 return marks.find((of, i) => marks.indexOf(of) !== i)"""));
+    }
+
+    /** What each handle of a thing measures now. */
+    @SuppressWarnings("unchecked")
+    private List<String> measuresOf(String of) {
+        return (List<String>) Objects.requireNonNull(browser.executeScript(
+                "return [...document.querySelectorAll('.handle')].filter(one => one.dataset.of === arguments[0]).map(one => one.dataset.inches)",
+                of));
     }
 
     private void type(String path, String value, Room room) {
