@@ -98,7 +98,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
                     .map(PierSprings::stiff)
                     .orElse(gate.hung().get(0).gate().foot().stiff());
             SlamCheck slam = SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, speed);
-            more.add(slam.finding(gate.id(), speed));
+            more.add(slam.finding(gate.id(), speed, site.mustShut()));
             gustSlam(site, gate, build, foot).ifPresent(more::add);
             LatchCheck holds = LatchCheck.of(
                     site.latch(),
@@ -139,7 +139,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         double area = (to - from) * site.gate().leaf().infill().inches();
         Speed edge =
                 Slam.edgeInGust(psf, area, (from + to) / 2, 1, leaf.weight().inertiaLbInS2(), to);
-        return Optional.of(SlamCheck.of(hung, build.latchPost(), foot, edge).inGust(gate.id(), gust, edge));
+        return Optional.of(
+                SlamCheck.of(hung, build.latchPost(), foot, edge).inGust(gate.id(), gust, edge, site.mustShut()));
     }
 
     /** Hinges that hang on a wall, whatever is known of their pull; empty where a post carries them. */

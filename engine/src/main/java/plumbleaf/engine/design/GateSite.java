@@ -15,6 +15,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.MeshEdge;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Use;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.material.WoodSpecies;
@@ -69,6 +70,11 @@ record GateSite(
     Post post(String id) {
         if (roller.isPresent() && roller.get().id().equals(id)) return roller.get();
         return first.id().equals(id) ? first : second;
+    }
+
+    /** A gate in a pool's barrier closes by itself and is never held open. Source: ISPSC 305.3, from memory; local code governs. */
+    boolean mustShut() {
+        return job.site().uses().contains(Use.POOL) && job.rules().pool().has(gate);
     }
 
     DesignBasis basis() {

@@ -189,12 +189,15 @@ final class MeetingFindings {
                         + DecimalText.whole(pair.slam().pounds()) + " lb, which comes down on the rod: "
                         + DecimalText.whole(pair.slamRod().moment().poundInches()) + " lb-in; it may take "
                         + DecimalText.whole(pair.slamRod().allowable().poundInches())
-                        + " lb-in. A gust slams far harder than a hand: hold-backs for both leaves keep them from that.",
+                        + " lb-in. A gust slams far harder than a hand: "
+                        + (site.mustShut()
+                                ? "closers that check both leaves keep them from that."
+                                : "hold-backs for both leaves keep them from that."),
                 Basis.judgement("all of the leaf's energy taken by the other leaf and its rod, F = (v / b) sqrt(I k)"),
                 Measure.demand(
                         pair.slamRod().moment().poundInches(),
                         pair.slamRod().allowable().poundInches(),
                         "lb-in"));
-        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(SlamCheck.CURES);
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(SlamCheck.cures(site.mustShut()));
     }
 }

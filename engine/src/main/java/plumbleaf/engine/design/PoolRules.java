@@ -48,9 +48,7 @@ final class PoolRules {
     }
 
     static List<Finding> of(Job job, Ground ground, Layout layout, List<GateDesign> gates, RuleTable rules) {
-        PoolBarrier pool = job.rules().pools().isEmpty()
-                ? PoolBarrier.unsaid()
-                : job.rules().pools().get(0);
+        PoolBarrier pool = job.rules().pool();
         PoolRules barrier = new PoolRules(job, ground, layout, rules, pool);
         List<Finding> findings = new ArrayList<>();
         for (Run run : job.runs()) if (pool.has(run)) findings.addAll(barrier.run(run));

@@ -28,9 +28,20 @@ import plumbleaf.engine.strength.TubeStrength;
  * @param height of the strike above grade at the latch post
  */
 record SlamCheck(Force peak, Length height, PostStock post) {
-    static final List<Remedy> CURES = List.of(
-            cure("hold-back", "fit a hold-back, so that the wind cannot take it"),
-            cure("closer", "fit a closer that checks the last of the swing"));
+    private static final Remedy HOLD_BACK = cure("hold-back", "fit a hold-back, so that the wind cannot take it");
+    private static final Remedy CLOSER = cure("closer", "fit a closer that checks the last of the swing");
+
+    /** @param mustShut a gate that has to close by itself is not held back */
+    static List<Remedy> cures(boolean mustShut) {
+        return mustShut ? List.of(CLOSER) : List.of(HOLD_BACK, CLOSER);
+    }
+
+    /** How a gate is kept from a gust, in words. */
+    private static String keeps(boolean mustShut) {
+        return mustShut
+                ? "a closer that checks it keeps it from that; one that must shut by itself is never held open."
+                : "a hold-back or a closer keeps it from that.";
+    }
 
     /**
      * @param foot what holds the latch post, in stiff ground
@@ -54,7 +65,7 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                 wood -> PostStrength.of(wood).allowableInWind());
     }
 
-    Finding finding(String gate, Speed edge) {
+    Finding finding(String gate, Speed edge, boolean mustShut) {
         Checked checked = Checked.of(
                 "gate.slam",
                 Severity.CAUTION,
@@ -63,14 +74,14 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                         + DecimalText.whole(peak.pounds()) + " lb, "
                         + DecimalText.whole(atGrade().inPoundFeet()) + " lb-ft at grade; it may take "
                         + DecimalText.whole(allowed().inPoundFeet())
-                        + " lb-ft. A gust slams far harder than a hand: a hold-back or a closer keeps it from that.",
+                        + " lb-ft. A gust slams far harder than a hand: " + keeps(mustShut),
                 Basis.judgement("all of the leaf's energy taken by post and footing, F = (v / b) sqrt(I k)"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
-        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(CURES);
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(mustShut));
     }
 
     /** A leaf that nothing holds open, driven shut by the service gust over a radian. */
-    Finding inGust(String gate, Speed gust, Speed edge) {
+    Finding inGust(String gate, Speed gust, Speed edge, boolean mustShut) {
         Checked checked = Checked.of(
                 "gate.gust-slam",
                 Severity.CAUTION,
@@ -83,7 +94,7 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                         + DecimalText.whole(allowed().inPoundFeet()) + " lb-ft.",
                 Basis.judgement("the gust's work over one radian, all of it taken by post and footing"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
-        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(CURES);
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(mustShut));
     }
 
     private static Remedy cure(String id, String words) {

@@ -37,6 +37,11 @@ public record Rules(
         guards = List.copyOf(guards);
     }
 
+    /** The pool that is closed off where there is one, as far as anything is said of it. */
+    public PoolBarrier pool() {
+        return pools.isEmpty() ? PoolBarrier.unsaid() : pools.get(0);
+    }
+
     /** The tightest limit of the gap under a run. */
     public GapRule gapUnder(String run) {
         GapRule tightest = gap;

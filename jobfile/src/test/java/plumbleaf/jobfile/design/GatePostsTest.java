@@ -135,4 +135,16 @@ class GatePostsTest {
                 .design();
         assertThat(ratio(only(free, "gate.gust-slam"))).isGreaterThan(3 * ratio(only(free, "gate.slam")));
     }
+
+    /** It closes by itself or the barrier is open: a hold-back is no cure there. */
+    @Test
+    void aGateOfAPoolIsNotHeldBackFromSlamming() {
+        Design pool = Yard.nursery()
+                .with("\"holdOpen\": \"cane-bolt\"", "\"holdOpen\": \"free\"")
+                .with("\"uses\": [\"walk\"]", "\"uses\": [\"pool\"]")
+                .design();
+        Finding gust = only(pool, "gate.gust-slam");
+        assertThat(gust.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(gust.remedies()).extracting(Remedy::id).containsExactly("closer");
+    }
 }
