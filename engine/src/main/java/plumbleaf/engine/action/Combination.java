@@ -68,6 +68,11 @@ public enum Combination {
         return wind;
     }
 
+    /** Whether it comes and goes: wind or a person, not what hangs or pulls for good. */
+    public boolean isShortTerm() {
+        return live > 0 || wind > 0;
+    }
+
     public boolean hasWind() {
         return wind > 0;
     }

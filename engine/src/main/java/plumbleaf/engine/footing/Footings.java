@@ -105,10 +105,12 @@ public final class Footings {
             boolean presumed) {
         DepthNeed most = DepthNeed.of(DepthCause.LATERAL, Length.ZERO);
         if (!presumed) return most;
-        LateralSoil lateral = LateralSoil.of(soil, tables, demand.halfInchDoesNoHarm());
         for (CombinedAction one : actions) {
-            LateralWork work =
-                    new LateralWork(one, lateral, demand.halfInchDoesNoHarm(), diameter, demand.slabAtGrade());
+            // What pulls for good, as stretched fabric does, goes on moving the post: only short loads may count on the
+            // doubled value.
+            boolean doubled = demand.halfInchDoesNoHarm() && one.combination().isShortTerm();
+            LateralSoil lateral = LateralSoil.of(soil, tables, doubled);
+            LateralWork work = new LateralWork(one, lateral, doubled, diameter, demand.slabAtGrade());
             if (Ties.isMore(work.depth().inches(), most.depth().inches()))
                 most = new DepthNeed(DepthCause.LATERAL, work.depth(), true, Optional.of(work));
         }

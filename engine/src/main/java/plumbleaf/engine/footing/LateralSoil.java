@@ -17,7 +17,7 @@ public record LateralSoil(Pressure perFoot, Length looseTop) {
     /**
      * A soils report's own value where the job has one. Source: IBC 2021 Table 1806.2 and 1806.3.4; the factor for falling ground is Coulomb's (judgement to use it on S).
      *
-     * @param halfInchDoesNoHarm never at a hinge post
+     * @param halfInchDoesNoHarm never at a hinge post, and never under a load that stays
      */
     public static LateralSoil of(Soil soil, SoilTables tables, boolean halfInchDoesNoHarm) {
         double fall = FallingGround.factor(soil.slope(), SoilBand.FRICTION_FOR_FALL_DEG);

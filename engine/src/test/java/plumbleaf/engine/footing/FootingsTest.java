@@ -97,6 +97,27 @@ class FootingsTest {
         assertThat(code.depth().inches()).isCloseTo(dFt * 12 + 6, within(1e-9));
     }
 
+    /** Stretched fabric never lets go: IBC 2021 1806.3.4 doubles the lateral bearing for short-term loads alone. */
+    @Test
+    void aPullThatStaysCountsOnTheUndoubledSoil() {
+        BaseAction pull = BaseAction.along(Force.pounds(221), Length.inches(60));
+        for (Combination combination : List.of(Combination.D, Combination.D_W)) {
+            FootingDemand demand = new FootingDemand(
+                    "F1", List.of(new CombinedAction(combination, "fence", "none", pull)), true, false, Length.ZERO);
+            LateralWork work = size(demand, 12, SAND, DesignBasis.ENGINEERED).needs().stream()
+                    .flatMap(need -> need.lateral().stream())
+                    .findFirst()
+                    .orElseThrow();
+            Pressure counted = Pressure.psf(combination == Combination.D ? 150 : 300);
+            assertThat(work.doubled()).isEqualTo(combination == Combination.D_W);
+            assertThat(work.below().inches())
+                    .isCloseTo(
+                            PoleDepth.nonconstrained(pull.push(), pull.size(), counted, Length.inches(12))
+                                    .inches(),
+                            within(1e-9));
+        }
+    }
+
     @Test
     void windIsACautionOnTheCustomaryBasis() {
         FootingDesign design = size(demand(1), 12, SAND, DesignBasis.CUSTOMARY);
