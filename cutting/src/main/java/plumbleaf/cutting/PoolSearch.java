@@ -15,8 +15,9 @@ final class PoolSearch {
     static final double WHOLE = 1e-5;
     private static final int COLUMNS_A_ROUND = 80;
     private static final int ROOT_ROUNDS = 25;
-    private static final int NODE_ROUNDS = 3;
-    private static final int MOST_ROWS_MORE = 500;
+    private static final int NODE_ROUNDS = 0;
+    /** Cuts beyond as many as there are sizes, or beyond these, slow every pivot more than they spare choices. */
+    private static final int ROWS_MORE = 120;
 
     /** With as many sizes pairs alone are a long way down: whole patterns are tried first. */
     private static final int SIZES_TO_PLUNGE = 100;
@@ -146,7 +147,7 @@ final class PoolSearch {
             List<Use> used = used();
             if (takeIfWhole(used)) return;
             weights.of(used);
-            if (round >= rounds || program.rows() > sizes + kinds + MOST_ROWS_MORE) break;
+            if (round >= rounds || program.rows() > sizes + kinds + Math.max(ROWS_MORE, sizes)) break;
             if (!addCuts()) break;
         }
         if (depth == 0 && sizes >= SIZES_TO_PLUNGE) {

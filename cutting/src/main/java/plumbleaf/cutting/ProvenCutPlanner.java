@@ -70,7 +70,7 @@ public final class ProvenCutPlanner implements CutPlanner {
         private static final int MANY_SIZES = 120;
 
         /** With so many sizes it pays to look for a plan of nearly full bars before any fractions. */
-        private static final int SIZES_TO_FILL = 100;
+        private static final int SIZES_TO_FILL = 12;
 
         /** A plan is of nearly full bars when all its waste is less than this part of one bar. */
         private static final int WASTE_SHARE = 50;

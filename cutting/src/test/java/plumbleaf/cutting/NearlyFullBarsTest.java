@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbleaf.engine.bars.CutAnswer;
@@ -20,6 +21,11 @@ import plumbleaf.engine.money.Money;
 class NearlyFullBarsTest {
     private static final int BAR = 2500;
 
+    /** A multiple of three. */
+    private static final int LONG_BAR = 9999;
+
+    private static final String PETERSEN = "01 12 23 34 40 05 16 27 38 49 57 79 96 68 85";
+
     @ParameterizedTest
     @CsvSource({"1, 150", "2, 150", "3, 200", "4, 200", "5, 200"})
     void aPlanWithoutWasteIsFoundAgain(int seed, int pieces) {
@@ -33,15 +39,91 @@ class NearlyFullBarsTest {
                 cut.add(Piece.square("p" + cut.size(), "", size));
             bars++;
         }
-        CutTask task = new CutTask(
-                "tube",
-                cut,
-                List.of(new StockBar("bar", BAR, Money.dollars(1), Supply.asMany(), false)),
-                new SawRules(0, 0, 0),
-                60_000_000);
-        CutPlan plan = ((CutAnswer.Planned) new ProvenCutPlanner().plan(task)).plan();
+        CutTask task = taskOf(BAR, cut);
+        CutPlan plan = planned(task);
         assertThat(plan.bars()).hasSize(bars);
         assertThat(plan.proven()).isTrue();
         PlanAudit.of(task, plan);
+    }
+
+    /**
+     * Fillers of one more than a multiple of three, bar and core of multiples of three: a full bar holds three fillers or none, or six, and six are too long. Three
+     * fillers leave less than the shortest piece of the core, so a bar is full of fillers alone or of the core alone; and no way of filling bars from the core, all
+     * of them tried here, takes each of its pieces once. So a bar more than the lengths say is needed, and the planted fillers and four bars do.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 60", "2, 60", "3, 99", "4, 150", "5, 201"})
+    void aBarMoreThanTheLengthsSay(int seed, int pieces) {
+        Random random = new Random(seed);
+        List<Long> core = core(random);
+        assertThat(coversOnce(fullBars(core), 0)).isFalse();
+        List<Piece> cut = new ArrayList<>();
+        for (long size : core) cut.add(Piece.square("p" + cut.size(), "", size));
+        long least = LONG_BAR * 294L / 1000 / 3 * 3 + 1;
+        long spare = (LONG_BAR - 3 * least) / 3;
+        while (cut.size() + 3 <= pieces) {
+            long first = (long) (spare * random.nextDouble());
+            long second = (long) ((spare - first) * random.nextDouble());
+            for (long more : List.of(first, second, spare - first - second))
+                cut.add(Piece.square("p" + cut.size(), "", least + 3 * more));
+        }
+        CutTask task = taskOf(LONG_BAR, cut);
+        CutPlan plan = planned(task);
+        long volume = cut.stream().mapToLong(Piece::longPointNm).sum();
+        assertThat(volume % LONG_BAR).isZero();
+        assertThat(plan.bars()).hasSize((int) (volume / LONG_BAR) + 1);
+        assertThat(plan.proven()).isTrue();
+        PlanAudit.of(task, plan);
+    }
+
+    /** The edges of the Petersen graph, which no three of its perfect matchings cover; each as long as its two corners, drawn until no other three bars do either. */
+    private static List<Long> core(Random random) {
+        long[] corner = new long[10];
+        while (true) {
+            long left = LONG_BAR;
+            for (int i = 0; i < 9; i++) {
+                corner[i] = 3L * (200 + random.nextInt(266));
+                left -= corner[i];
+            }
+            corner[9] = left;
+            List<Long> edges = Stream.of(PETERSEN.split(" "))
+                    .map(edge -> corner[edge.charAt(0) - '0'] + corner[edge.charAt(1) - '0'])
+                    .toList();
+            boolean inRange = left >= 600 && left <= 1400;
+            if (inRange && !coversOnce(fullBars(edges), 0)) return edges;
+        }
+    }
+
+    /** Every set of pieces, as bits, that is just a bar long. */
+    private static List<Integer> fullBars(List<Long> core) {
+        List<Integer> full = new ArrayList<>();
+        for (int set = 1; set < 1 << core.size(); set++) {
+            long sum = 0;
+            for (int i = 0; i < core.size(); i++) if ((set >> i & 1) == 1) sum += core.get(i);
+            if (sum == LONG_BAR) full.add(set);
+        }
+        return full;
+    }
+
+    private static boolean coversOnce(List<Integer> full, int taken) {
+        if (taken == (1 << 15) - 1) return true;
+        int next = Integer.lowestOneBit(~taken);
+        for (int set : full) {
+            if ((set & next) != 0 && (set & taken) == 0 && coversOnce(full, taken | set)) return true;
+        }
+        return false;
+    }
+
+    private static CutTask taskOf(long bar, List<Piece> cut) {
+        return new CutTask(
+                "tube",
+                cut,
+                List.of(new StockBar("bar", bar, Money.dollars(1), Supply.asMany(), false)),
+                new SawRules(0, 0, 0),
+                60_000_000);
+    }
+
+    private static CutPlan planned(CutTask task) {
+        return ((CutAnswer.Planned) new ProvenCutPlanner().plan(task)).plan();
     }
 }
