@@ -120,7 +120,15 @@ class FieldBookInBrowserTest {
         assertThat(document).contains(first ? "\"opening\": \"4' 1\\\"\"" : "\"opening\": \"4' 3\\\"\"");
         ChromeDriver second = first ? two : one;
         page(second, "away");
-        assertThat(text(second, "#content")).contains("Waiting for a word", first ? "4' 3\"" : "4' 1\"");
+        String mine = first ? "4' 3\"" : "4' 1\"";
+        String theirs = first ? "4' 1\"" : "4' 3\"";
+        assertThat(text(second, "#content"))
+                .contains("Waiting for a word", "Keep yours: " + mine, "Keep theirs: " + theirs);
+        press(second, "[data-keep]");
+        until(second, "document.getElementById('line').hidden");
+        assertThat(stored().document())
+                .contains("\"opening\": \"" + mine.replace("\"", "\\\"") + "\"")
+                .doesNotContain("\"opening\": \"" + theirs.replace("\"", "\\\"") + "\"");
     }
 
     @Test

@@ -151,11 +151,33 @@ const views = {
     away(book) {
         const asked = book.queue.list().filter((edit) => edit.asked);
         content.replaceChildren(part(`<h2>What needs the signal</h2><ul class="plain"><li>Prices, the proposal and the order: worked out by the office with its yard.</li><li>The whole packet as PDF.</li><li>New runs, corners and gates; styles; people; the calendar; the history with undo.</li></ul>
-${asked.length ? `<h2>Waiting for a word</h2><ul class="plain">${asked.map((edit) => `<li>${escaped(edit.path)} = ${escaped(new Map(edit.fields).get("value") ?? "a new entry")} <button type="button" data-give-up="${edit.id}">Give it up</button></li>`).join("")}</ul><p>Or open the room, where both values are shown.</p>` : ""}
+${asked.length ? `<h2>Waiting for a word</h2><ul class="conflicts">${asked.map((edit) => asking(book, edit)).join("")}</ul>` : ""}
 <p><a class="button" href="/jobs/${book.id}">Open the rooms of this job</a></p>`));
-        for (const button of content.querySelectorAll("[data-give-up]")) button.addEventListener("click", () => { book.queue.drop(button.dataset.giveUp); if (book.worked) book.work(); tellWaiting(book); show(); });
+        for (const button of content.querySelectorAll("[data-give-up]")) button.addEventListener("click", () => { book.queue.drop(button.dataset.giveUp); decided(book); });
+        for (const button of content.querySelectorAll("[data-keep]")) button.addEventListener("click", () => {
+            const edit = asked.find((one) => one.id === button.dataset.keep);
+            book.queue.mark(edit.id, { asked: false, was: atTheDesk(book, edit) });
+            decided(book);
+        });
     },
 };
+
+const atTheDesk = (book, edit) => (book.held.document ? valueAt(JSON.parse(book.held.document), edit.path) : "");
+
+/** A change that needs a word: both values, and which stays. One that the server refused has nothing to choose but to be keyed in again. */
+function asking(book, edit) {
+    const mine = escaped(new Map(edit.fields).get("value") ?? "a new entry");
+    const giveUp = (words) => `<button type="button" data-give-up="${edit.id}">${words}</button>`;
+    if (edit.refused) return `<li><b>${escaped(edit.path)}</b> ${mine} was refused. Give it up, or change it under Numbers. ${giveUp("Give it up")}</li>`;
+    return `<li><b>${escaped(edit.path)}</b> was ${escaped(edit.was) || "not said"} when you changed it; someone else changed it since.
+<span class="choice"><button type="button" data-keep="${edit.id}">Keep yours: ${mine}</button> ${giveUp("Keep theirs: " + (escaped(atTheDesk(book, edit)) || "not said"))}</span></li>`;
+}
+
+function decided(book) {
+    if (book.worked) book.work();
+    tellWaiting(book);
+    show();
+}
 
 /** The values one changes most in the yard, each kept as soon as it is typed. */
 function numbers(book) {

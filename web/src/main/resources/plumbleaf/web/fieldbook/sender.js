@@ -3,7 +3,7 @@ import { valueAt } from "./edits.js";
 import { hold, photosOf, photoWent } from "./held.js";
 
 // What waits goes up when the signal is there: each change by the door its room has, on the job as it then stands. A shot more changes nothing of
-// anyone's; a value goes up only where the field still holds what its maker saw, else it stays until somebody decides in the room.
+// anyone's; a value goes up only where the field still holds what its maker saw, else it stays until its maker says which of the two is kept.
 
 /** The job as the server has it now, or what keeps it from us. */
 export async function fetched(id) {
@@ -37,7 +37,7 @@ async function sendInOrder(id, person) {
         if (!edit.at?.startsWith(`/jobs/${id}/`)) { queue.drop(edit.id); continue; }
         if (isBehind(edit, job)) {
             queue.mark(edit.id, { asked: true, base: Number(job.version) });
-            asked = "Someone changed the same value. Open the job's room and decide which stays.";
+            asked = "Someone changed the same value. Under At the desk, say which stays.";
             continue;
         }
         const stop = await send(queue, edit, job);
@@ -63,7 +63,7 @@ async function send(queue, edit, job) {
     }
     if (answer.ok) queue.went(edit.id, Number(job.version) + 1);
     else if (answer.status === 409) queue.stays(edit.id);
-    else if (answer.status === 422 || answer.status === 400) queue.mark(edit.id, { asked: true, base: Number(job.version) });
+    else if (answer.status === 422 || answer.status === 400) queue.mark(edit.id, { asked: true, refused: true, base: Number(job.version) });
     else {
         queue.stays(edit.id);
         return answer.status === 403 ? "These changes are not yours to make." : "The server cannot take changes now.";
