@@ -3,6 +3,7 @@ package plumbleaf.benchmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbleaf.cutting.ProvenCutPlanner;
@@ -17,6 +18,7 @@ import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.jobfile.result.ResultFile;
 
 /** Over walks of edits, what is worked out again only where an edit touches it is what comes of working out everything. Seeded. */
+@Tag("slow")
 class RedesignTest {
     private static final Standards STANDARDS = StandardTables.load().standards();
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.design.Design;
@@ -15,6 +16,7 @@ import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
 
 /** What is measured is what it says it is. */
+@Tag("slow")
 class SamplesTest {
     @Test
     void aPerimeterHasItsLengthAndAGateEveryFiveHundredFeet() {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +19,7 @@ import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.NodePath;
 
 /** The verbs that need a design, on the example job, whose first idea strikes the ground. */
+@Tag("slow")
 class DesignVerbsTest {
     private static final String NURSERY =
             Path.of("..", "examples", "nursery-lane.json").toString();

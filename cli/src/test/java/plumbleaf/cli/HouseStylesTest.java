@@ -8,12 +8,14 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A job in a style that only the house's own file knows. */
+@Tag("slow")
 class HouseStylesTest {
     private static final Path NURSERY = Path.of("..", "examples", "nursery-lane.json");
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plumbleaf.jobfile.json.JsonReader;
@@ -13,6 +14,7 @@ import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.NodePath;
 
 /** The verbs about money and days, on the example that passes. */
+@Tag("slow")
 class MoneyVerbsTest {
     private static final Path SETTLED = Path.of("..", "examples", "nursery-lane-settled.json");
 

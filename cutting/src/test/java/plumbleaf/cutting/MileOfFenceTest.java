@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbleaf.engine.bars.CutAnswer;
@@ -17,6 +18,7 @@ import plumbleaf.engine.bars.Supply;
 import plumbleaf.engine.money.Money;
 
 /** Thousands of pieces, hundreds of lengths, none of them in round numbers: the plan is good, sound, and says how far it is proven, in a job's effort. */
+@Tag("slow")
 class MileOfFenceTest {
     private static final long INCH = 25_400_000;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -20,6 +21,7 @@ import plumbleaf.engine.bars.StockBar;
 import plumbleaf.engine.bars.Supply;
 
 /** The same least cost by another method: every pattern that fits listed, and a general whole-number solver (ojAlgo) choosing among them. On larger tasks with mixed prices the general solver does not end.  */
+@Tag("slow")
 class SecondMethodTest {
     /** The general solver calls a few programs infeasible that are not (seed 1 is one): a plan that passes the audit shows so, and such a case does not count. */
     @Test

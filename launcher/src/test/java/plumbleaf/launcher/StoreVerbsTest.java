@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -19,6 +20,7 @@ import plumbleaf.web.store.Database;
 import plumbleaf.web.store.JobStore;
 
 /** One command each: backup, restore, export, import; what is refused changes nothing. */
+@Tag("slow")
 class StoreVerbsTest {
     @TempDir
     Path folder = Path.of("");

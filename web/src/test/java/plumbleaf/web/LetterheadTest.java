@@ -10,6 +10,7 @@ import java.util.Objects;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -25,6 +26,7 @@ import plumbleaf.web.store.JobStore;
 /** The letterhead: typed once, it is on every paper; what cannot be a mark is refused beside its field, and what was typed stays. */
 @SpringBootTest(classes = Workspace.class)
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
+@Tag("slow")
 class LetterheadTest {
     private static final String MARK =
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 20 10\"><rect width=\"20\" height=\"10\" fill=\"#204020\"/></svg>";

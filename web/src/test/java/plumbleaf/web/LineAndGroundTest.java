@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -28,6 +29,7 @@ import plumbleaf.web.store.StoredJob;
 /** The rooms Ground and Line: whatever a job says of its ground, its runs and its rules can be said there, and taken back. */
 @SpringBootTest(classes = Workspace.class)
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
+@Tag("slow")
 class LineAndGroundTest {
     /**
      * One item of a list as somebody types it.

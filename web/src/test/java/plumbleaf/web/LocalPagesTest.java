@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -34,6 +35,7 @@ import plumbleaf.web.store.StoredJob;
 /** The rooms for one person on one machine: edits, conflicts, undo, and the doors that stay shut. */
 @SpringBootTest(classes = Workspace.class)
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
+@Tag("slow")
 class LocalPagesTest {
     @Autowired
     private MockMvc web;

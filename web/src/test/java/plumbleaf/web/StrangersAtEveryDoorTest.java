@@ -19,6 +19,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -49,6 +50,7 @@ import plumbleaf.web.store.StoredJob;
  */
 @SpringBootTest(classes = Workspace.class)
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
+@Tag("slow")
 class StrangersAtEveryDoorTest {
     private static final List<String> METHODS = List.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS");
 

@@ -22,6 +22,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -63,6 +64,7 @@ import plumbleaf.web.store.StoredJob;
  */
 @SpringBootTest(classes = Workspace.class)
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
+@Tag("slow")
 class WhoSeesWhatTest {
     private static final Pattern IN_JSON = Pattern.compile("\"(-?\\d+\\.\\d{2})\"");
     private static final Pattern IN_TEXT = Pattern.compile("\\$\\s?(\\d[\\d,]*\\.\\d{2})");

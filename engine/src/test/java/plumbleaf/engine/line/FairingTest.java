@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("slow")
 class FairingTest {
     private static Fairing.Input input(
             List<Double> stations, List<Double> grounds, List<Fairing.Bend> bends, double min, double max) {

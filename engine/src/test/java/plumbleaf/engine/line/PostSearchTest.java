@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+@Tag("slow")
 class PostSearchTest {
     private static PostSearch.Outcome search(double length, double longest, ClosedStretch... closed) {
         return new PostSearch(0, length, List.of(closed), from -> from + longest).solve();

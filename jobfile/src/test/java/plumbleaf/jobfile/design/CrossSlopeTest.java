@@ -2,11 +2,13 @@ package plumbleaf.jobfile.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.finding.Finding;
 
 /** A gate on a run of which only the line was shot: what the run says of its cross slope is the ground the leaf swings over. */
+@Tag("slow")
 class CrossSlopeTest {
     private static final String SAID = "\"crossSlope\": \"0%\"";
     private static final Yard LINE_ONLY = new Yard("""

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,6 +21,7 @@ import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.result.ResultFile;
 
 /** One sloping yard with a corner, built in every style of the catalogue, low and high: each bay is filled, checked, bought, priced and worked. */
+@Tag("slow")
 class EveryStyleTest {
     private static final String YARD = """
             { "format": "plumbleaf-job", "version": 1, "title": "Tarn Steps", "date": "2027-04-19",

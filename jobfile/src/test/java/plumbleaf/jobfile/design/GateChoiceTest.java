@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.choose.Candidate;
 import plumbleaf.engine.choose.Choice;
@@ -27,6 +28,7 @@ import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /** The cheapest build is the cheapest: what the search refuses fails when it is built and worked out in full, what it takes passes. */
+@Tag("slow")
 class GateChoiceTest {
     private static final Yard YARD = Yard.nursery();
 

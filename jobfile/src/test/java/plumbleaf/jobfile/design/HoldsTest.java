@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,6 +15,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 
 /** The example gate on everything that may hold it: how it sags there, and what is said of it. */
+@Tag("slow")
 class HoldsTest {
     private static final String SUPPORT = "\"hingePost\": { \"support\": \"new-footing\" }";
     private static final String SHEET = ", \"anchorPull\": \"2000 lb\", \"anchorPush\": \"2000 lb\"";

@@ -2,12 +2,14 @@ package plumbleaf.jobfile.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.line.Bay;
 
+@Tag("slow")
 class WindSpacingTest {
     private static final Yard ENGINEERED = Yard.nursery().with("\"basis\": \"customary\"", "\"basis\": \"engineered\"");
 

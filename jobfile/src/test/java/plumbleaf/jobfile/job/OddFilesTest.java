@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.json.Json;
@@ -19,6 +20,7 @@ import plumbleaf.jobfile.json.Node.ObjectNode;
 import plumbleaf.jobfile.json.Place;
 
 /** However a file is broken, reading it ends in a job or in errors that each say what and where, never in a fault. */
+@Tag("slow")
 class OddFilesTest {
     private static final List<Node> ODD = List.of(
             Json.text(""),

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbleaf.cutting.ProvenCutPlanner;
@@ -28,6 +29,7 @@ import plumbleaf.engine.money.Money;
  * P. Schwerin and G. Waescher, ITOR 4 (1997) 377-389; A. Caprara and others, INFORMS Journal on Computing 27 (2015) (non-round-up instances from the Petersen graph); all descriptions from memory.
  * Tolerance: none, whole bars.
  */
+@Tag("slow")
 class BenchmarkClassesCheck {
     private static final int[][] PETERSEN = {
         {0, 1}, {1, 2}, {2, 3}, {3, 4}, {4, 0}, {0, 5}, {1, 6}, {2, 7}, {3, 8}, {4, 9}, {5, 7}, {7, 9}, {9, 6}, {6, 8},

@@ -35,6 +35,7 @@ import plumbleaf.engine.money.Money;
  * Tolerance: none, to the cent.
  */
 @Tag("solvers")
+@Tag("slow")
 class LiveSolverCheck {
     private static final int TASKS = 200;
     private static final int MOST_PATTERNS = 1_200;

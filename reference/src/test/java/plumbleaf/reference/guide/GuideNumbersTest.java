@@ -12,12 +12,14 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import plumbleaf.engine.quantity.LengthText;
 
 /** Every worked number of the guide is what the engine works out today, and stands in print beside its mark. */
+@Tag("slow")
 class GuideNumbersTest {
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+)(?:#[^)]*)?\\)");
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import plumbleaf.engine.line.Bay;
@@ -17,6 +18,7 @@ import plumbleaf.engine.line.RunLayout;
  * Source: plane geometry, closed forms.
  * Tolerance: 1e-6 in.
  */
+@Tag("slow")
 class LongRunCheck {
     private static final int FEET = 52_800;
 

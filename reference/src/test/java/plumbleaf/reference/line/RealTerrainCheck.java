@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.line.Bay;
@@ -23,6 +24,7 @@ import plumbleaf.engine.line.Bay;
  * Source: elevation grid of the Jacksboro fault, Tennessee, as shipped in the package matplotlib 3.11.2 (mpl-data/sample_data/jacksboro_fault_dem.npz; Matplotlib licence); plane geometry.
  * Tolerance: findings exactly; lengths to 1e-6 in.
  */
+@Tag("slow")
 class RealTerrainCheck {
     private static final double INCHES_PER_METRE = 1 / 0.0254;
 

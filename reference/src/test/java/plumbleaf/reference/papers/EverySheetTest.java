@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import plumbleaf.documents.PacketSubjects;
@@ -19,6 +20,7 @@ import plumbleaf.documents.drawing.Text;
 import plumbleaf.engine.design.Design;
 
 /** On every sheet of every example and of a hundred made-up jobs: no label over another, no lettering too small, no mark beyond the paper. */
+@Tag("slow")
 class EverySheetTest {
     private static final int TENS = 10;
     private static final List<PaperSize> SHEETS = List.of(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,6 +29,7 @@ import plumbleaf.engine.takeoff.TakeoffLine;
  * A metric job speaks metric and a US job feet and inches: on drawings, in papers and in findings alike. Left out are names by which
  * things are sold (a 2 x 2 tube, an 80 lb bag, a 1/2 in. bolt) and, in the calculation book, the formulas, which run in their clause's units.
  */
+@Tag("slow")
 class OneSystemTest {
     private static final Pattern US = Pattern.compile(
             "\\d ?(?:\"|'(?!\\w)|in\\.|inch|ft\\b|feet|foot\\b|lbs?\\b|lb-|psf|psi\\b|ksi|pcf|mph|\u00b0F|yd|gal|quart|ton\\b|tons\\b)"

@@ -46,6 +46,7 @@ import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 
 /** All papers of real jobs. */
+@Tag("slow")
 class PacketTest {
     private static final Path EXAMPLES = Path.of("..", "examples");
     private static final PaperOptions OPTIONS = new PaperOptions(

@@ -31,6 +31,7 @@ import plumbleaf.documents.drawing.PaperSize;
 import plumbleaf.engine.design.Design;
 
 /** The PDF files of every example: sound by another program, words where they belong, fonts within, bookmarks, and pages that look as accepted. */
+@Tag("slow")
 class PdfChecksTest {
     private static final float DPI = 36;
     private static final int COLUMNS = 24;

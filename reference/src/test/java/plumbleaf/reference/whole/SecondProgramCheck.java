@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * reference/recipes/second_program.py (numpy), run once, recorded in second-program.csv.
  * Tolerance: 0.5 %, or 0.01 in., 0.1 lb, 1 lb-in where that is more; places 0.01 in., angles 0.05 degrees.
  */
+@Tag("slow")
 class SecondProgramCheck {
     private static final Path HERE = Path.of("src", "test", "resources", "plumbleaf", "reference", "whole");
 

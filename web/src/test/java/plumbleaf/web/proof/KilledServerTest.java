@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledIfEnvironmentVariable;
 import plumbleaf.web.TrialPostgres;
@@ -21,6 +22,7 @@ import plumbleaf.web.store.Database;
         named = "PLUMBLEAF_TEST_POSTGRES",
         matches = ".+",
         disabledReason = "a server of somebody else's is not killed")
+@Tag("slow")
 class KilledServerTest {
     private static final int KILLS = Integer.getInteger("plumbleaf.server-kills", 2);
     private static final long SEED = 1623;

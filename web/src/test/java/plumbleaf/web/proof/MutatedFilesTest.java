@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
@@ -28,6 +29,7 @@ import plumbleaf.web.room.Veil;
  * Job files, price books, survey point files and uploads, spoilt by a seeded die: each is read or refused with its errors named, and none crashes or hangs a
  * reader. {@code -Dplumbleaf.mutations=1000000} is the long form.
  */
+@Tag("slow")
 class MutatedFilesTest {
     private static final int MUTATIONS = Integer.getInteger("plumbleaf.mutations", 1500);
     private static final long SEED = 4711;

@@ -14,6 +14,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.web.Trial;
 import plumbleaf.web.TrialPostgres;
@@ -23,6 +24,7 @@ import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.Step;
 
 /** Two nodes on one PostgreSQL with no sticky sessions: whoever signed in at one is known at the other, and one may die mid-load. */
+@Tag("slow")
 class TwoNodesTest {
     private static final String PASSWORD = "four plain garden words";
     private static final Pattern KEY = Pattern.compile("<code>(plf_[^<]+)</code>");

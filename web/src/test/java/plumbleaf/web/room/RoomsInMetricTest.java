@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -34,6 +35,7 @@ import plumbleaf.web.store.StoredJob;
 
 /** In a metric job no room says feet or pounds, in words, fields, tables or drawings; names by which things are sold stay. */
 @SpringBootTest(classes = Workspace.class)
+@Tag("slow")
 class RoomsInMetricTest {
     private static final Pattern US = Pattern.compile(
             "\\d ?(?:\"|'(?!\\w)|in\\.|inch|ft\\b|feet|foot\\b|lbs?\\b|lb-|lb/|psf|psi\\b|ksi|pcf|mph|\u00b0F|yd|gal|quart|ton\\b|tons\\b)"

@@ -2,9 +2,11 @@ package plumbleaf.web.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.web.TrialPostgres;
 
+@Tag("slow")
 class JobStorePostgresTest extends JobStoreRules {
     @Override
     String emptyStore() {
