@@ -17,7 +17,7 @@ import plumbleaf.web.store.StoredJob;
  */
 record BuildForm(String does, String thing) {
     private static final Pattern LIST = Pattern.compile("builds\\+(keep|use|forget)\\+([A-Za-z0-9._-]{1,20})");
-    private static final int LONGEST_NAME = 60;
+    static final int LONGEST_NAME = 60;
 
     static Optional<BuildForm> of(String list) {
         Matcher matcher = LIST.matcher(list);
