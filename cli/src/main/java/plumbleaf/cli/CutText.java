@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
 
@@ -20,10 +21,15 @@ final class CutText {
                 + plan.cost().text()
                 + (plan.proven()
                         ? ", proven least"
-                        : ", at least " + plan.lowerBound().text() + " whatever the plan"));
+                        : ", not proven: no plan costs less than "
+                                + plan.lowerBound().text() + ", so at most "
+                                + plan.gap().text() + " could be saved"));
         lines.add("  kerf " + inches(units, plan.saw().kerfNm()) + ", end trim "
                 + inches(units, plan.saw().endTrimNm())
                 + ", " + setUps(plan));
+        if (plan.barNm() > 0)
+            lines.add("  " + share(plan, plan.barNm() - plan.keptNm() - plan.wasteNm()) + " in pieces, "
+                    + share(plan, plan.keptNm()) + " kept, " + share(plan, plan.wasteNm()) + " kerf, trim and scrap");
         List<List<CutBar>> alike = new ArrayList<>();
         for (CutBar bar : plan.bars()) {
             List<CutBar> last = alike.isEmpty() ? List.of() : alike.get(alike.size() - 1);
@@ -32,6 +38,10 @@ final class CutText {
         }
         for (List<CutBar> bars : alike) lines.addAll(bars(bars, units));
         return lines;
+    }
+
+    private static String share(CutPlan plan, long nanometres) {
+        return DecimalText.upTo(100.0 * nanometres / plan.barNm(), 1) + "%";
     }
 
     /** What is proven of it, and no more. */

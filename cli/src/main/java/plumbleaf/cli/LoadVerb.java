@@ -118,7 +118,8 @@ final class LoadVerb implements Callable<Integer> {
         List<String> out = new ArrayList<>();
         out.add(load.stage().key() + ": about "
                 + units.weight(load.weight().pounds())
-                + (load.longest().isZero() ? "" : ", longest " + units.length(load.longest())));
+                + (load.longest().isZero() ? "" : ", longest " + units.length(load.longest()))
+                + ", in the order it is used");
         Columns columns = new Columns("rlllr");
         for (LoadList.LoadLine line : load.lines())
             columns.row(

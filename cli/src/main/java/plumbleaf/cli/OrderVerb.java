@@ -81,7 +81,7 @@ final class OrderVerb implements Callable<Integer> {
     private static List<String> supplier(String name, List<TakeoffLine> lines, DisplayUnits units) {
         List<String> out = new ArrayList<>();
         out.add(name);
-        Columns columns = new Columns("rlllrl");
+        Columns columns = new Columns("rllllrl");
         double weight = 0;
         for (TakeoffLine line : lines) {
             weight += line.weight().pounds();
@@ -90,6 +90,8 @@ final class OrderVerb implements Callable<Integer> {
                     line.sold().unit().key(),
                     line.sold().name(),
                     line.item(),
+                    "for " + OrderTables.needs(line)
+                            + (line.unusedShare() > 0.005 ? ", " + OrderTables.unused(line) + " not used" : ""),
                     units.weight(line.weight().pounds()),
                     need(line));
         }

@@ -31,6 +31,7 @@ public final class CutPlans {
                 + DecimalText.whole(plan.setUps())
                 + (plan.setUps() == 1 ? " saw set-up" : " saw set-ups")
                 + (plan.hasFewestSetUps() && plan.setUps() > 1 ? ", the fewest for these bars. " : ". ")
+                + waste(plan)
                 + (plan.proven()
                         ? "Proven: no plan costs less."
                         : "Not proven: at most " + share(plan) + "% of the stock's cost could be saved.");
@@ -47,6 +48,16 @@ public final class CutPlans {
                             subject.units()),
                     before == rows ? proof : ""));
         }
+    }
+
+    /** Of the bars' length what is lost, and what goes back into the yard. */
+    private static String waste(CutPlan plan) {
+        if (plan.barNm() == 0) return "";
+        String lost = "Kerf, trim and scrap " + DecimalText.upTo(100.0 * plan.wasteNm() / plan.barNm(), 1) + "%";
+        return lost
+                + (plan.keptNm() > 0
+                        ? ", kept " + DecimalText.upTo(100.0 * plan.keptNm() / plan.barNm(), 1) + "%. "
+                        : ". ");
     }
 
     /** This paper goes to the saw, where no price goes; so a share, rounded up to a tenth of a per cent. */

@@ -9,7 +9,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.takeoff.LoadList;
 
-/** What goes on the truck, day by day: heaviest and longest first, what is not in it by habit, and a column for what comes back. */
+/** What goes on the truck, day by day in the order it is used, what is not in it by habit, and a column for what comes back. */
 public final class LoadSheet {
     private LoadSheet() {}
 
@@ -18,6 +18,8 @@ public final class LoadSheet {
         if (subject.load().isEmpty() || subject.load().get(0).loads().isEmpty())
             return paper.say("Nothing is loaded yet: there is no take-off.").paper();
         LoadList list = subject.load().get(0);
+        paper.say(
+                "Each day in the order it is used: load from the bottom of its list up, so that the first thing needed comes off first.");
         for (LoadList.Load load : list.loads()) day(paper, subject, load);
         for (Finding finding : list.findings())
             paper.add(Block.Paragraph.bold(

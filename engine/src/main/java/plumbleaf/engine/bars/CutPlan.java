@@ -41,6 +41,28 @@ public record CutPlan(
         return cost.minus(lowerBound);
     }
 
+    /** All bars together. */
+    public long barNm() {
+        return bars.stream().mapToLong(CutBar::lengthNm).sum();
+    }
+
+    /** Offcuts long enough to be kept. */
+    public long keptNm() {
+        return bars.stream()
+                .filter(CutBar::offcutUsable)
+                .mapToLong(CutBar::offcutNm)
+                .sum();
+    }
+
+    /** Kerf, end trim and scrap: what is neither in a piece nor kept. */
+    public long wasteNm() {
+        long pieces = bars.stream()
+                .flatMap(bar -> bar.cuts().stream())
+                .mapToLong(cut -> cut.longPointNm() - cut.lapNm())
+                .sum();
+        return Math.max(0, barNm() - keptNm() - pieces);
+    }
+
     /** Whether pieces lap, one slanted cut making the ends of both. */
     public boolean isNested() {
         return bars.stream().flatMap(bar -> bar.cuts().stream()).anyMatch(cut -> cut.lapNm() > 0);

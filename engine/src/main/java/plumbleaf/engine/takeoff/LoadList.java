@@ -19,9 +19,13 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 
-/** What goes on the truck, day by day: posts cut to length, goods in the units they come in, leaves whole. */
+/** What goes on the truck, day by day and in the order the day uses it: posts cut to length, goods in the units they come in, leaves whole. */
 public record LoadList(List<Load> loads, Truck truck) {
     private static final int LEAST_HEAVY_LB = 50;
+
+    /** What stretches fabric and holds its rail: on the posts, but not before the concrete is hard. */
+    private static final List<String> STRETCHED =
+            List.of("brace-band", "tension-ba", "rail-end", "loop-cap", "truss-rod", "band-bolt", "barb-arm");
 
     public LoadList {
         loads = List.copyOf(loads);
@@ -35,7 +39,7 @@ public record LoadList(List<Load> loads, Truck truck) {
      */
     public record LoadLine(String item, String what, long count, String unit, Force weight, Length longest) {}
 
-    /** A day's load, heaviest and longest first. */
+    /** A day's load, first what is used first; of things used together the longest and heaviest first. */
     public record Load(LoadStage stage, List<LoadLine> lines) {
         public Load {
             lines = List.copyOf(lines);
@@ -78,14 +82,19 @@ public record LoadList(List<Load> loads, Truck truck) {
                             leaf.width()));
         List<Load> loads = new ArrayList<>();
         days.forEach((stage, lines) -> {
-            lines.sort(Comparator.comparing((LoadLine line) -> line.longest())
-                    .reversed()
+            lines.sort(Comparator.comparingInt((LoadLine line) -> OrderOfUse.of(stage, kind(line, gates)))
+                    .thenComparing(Comparator.comparing((LoadLine line) -> line.longest())
+                            .reversed())
                     .thenComparing(Comparator.comparing((LoadLine line) -> line.weight())
                             .reversed())
                     .thenComparing(LoadLine::item));
             if (!lines.isEmpty()) loads.add(new Load(stage, lines));
         });
         return new LoadList(loads, truck);
+    }
+
+    private static String kind(LoadLine line, Set<String> leaves) {
+        return leaves.contains(line.item()) ? OrderOfUse.LEAF : line.item();
     }
 
     /** The tube, boards and wire of a leaf stay in the shop; it rides as a leaf. */
@@ -102,6 +111,7 @@ public record LoadList(List<Load> loads, Truck truck) {
 
     /** Caps and anchors go with their posts. */
     private static LoadStage firstUse(TakeoffLine line) {
+        if (STRETCHED.stream().anyMatch(begins -> line.item().startsWith(begins))) return LoadStage.BUILD;
         return line.causes().stream().allMatch(cause -> cause.part().startsWith("P")) ? LoadStage.SET : LoadStage.BUILD;
     }
 

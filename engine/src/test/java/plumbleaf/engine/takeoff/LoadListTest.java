@@ -2,6 +2,7 @@ package plumbleaf.engine.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.finding.Finding;
@@ -37,5 +38,18 @@ class LoadListTest {
     void aTruckNobodyDescribedIsSaidToBeAssumed() {
         assertThat(day(10, 1, Truck.USUAL).findings()).extracting(Finding::id).containsExactly("truck.assumed");
         assertThat(new LoadList(List.of(), Truck.USUAL).findings()).isEmpty();
+    }
+
+    @Test
+    void aDayUnloadsInTheOrderItWorks() {
+        assertThat(List.of("post-cap-2x2", "concrete", "TUBE-2x2x0.12", "gravel"))
+                .isSortedAccordingTo(Comparator.comparingInt((String item) -> OrderOfUse.of(LoadStage.SET, item))
+                        .reversed());
+        assertThat(List.of("rail-bracket", "rail-2x4/western_redcedar", "picket-1x6/western_redcedar", "picket-screw"))
+                .isSortedAccordingTo(Comparator.comparingInt(item -> OrderOfUse.of(LoadStage.BUILD, item)));
+        assertThat(List.of("fabric-72-0.148x2", "tension-bar-72", "tension-band-2.875", "fabric-tie"))
+                .isSortedAccordingTo(Comparator.comparingInt(item -> OrderOfUse.of(LoadStage.BUILD, item)));
+        assertThat(List.of("HINGE-ADJ-0.625", "bolt-0.5x3", OrderOfUse.LEAF, "LATCH-THUMB", "cane-bolt", "zinc-paint"))
+                .isSortedAccordingTo(Comparator.comparingInt(item -> OrderOfUse.of(LoadStage.HANG, item)));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.takeoff.LoadList;
+import plumbleaf.engine.takeoff.NetUnit;
 import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
@@ -44,6 +45,28 @@ public final class OrderTables {
                 .value()
                 .map(day -> TextKind.DATE.write().apply(day))
                 .orElse("");
+    }
+
+    /** What the parts need before it is rounded up: net, and what is added for waste where that is not in a cut plan. */
+    public static String needs(TakeoffLine line) {
+        String net = DecimalText.upTo(line.net(), line.sold().of() == NetUnit.PIECES ? 0 : 1);
+        String unit =
+                line.sold().of() == NetUnit.PIECES ? "" : " " + line.sold().of().key();
+        double waste = line.sold().waste();
+        return net + unit + (waste > 0 ? " + " + DecimalText.upTo(waste * 100, 1) + "%" : "");
+    }
+
+    /** The need behind the units, to follow a name; empty where one is one and nothing is added. */
+    public static String roundedFrom(TakeoffLine line) {
+        boolean single = line.sold().of() == NetUnit.PIECES
+                && line.sold().contents() == 1
+                && line.sold().waste() == 0;
+        return single ? "" : ": for " + needs(line);
+    }
+
+    /** Waste, cut and rounding together, of what is bought. */
+    public static String unused(TakeoffLine line) {
+        return line.units() == 0 ? "" : DecimalText.whole(line.unusedShare() * 100) + "%";
     }
 
     public static String order(Takeoff takeoff) {
@@ -97,6 +120,8 @@ public final class OrderTables {
                         "from_yard",
                         "quantity",
                         "unit",
+                        "one_holds",
+                        "unused_pct",
                         "cost",
                         "for");
         for (TakeoffLine line : takeoff.lines())
@@ -110,6 +135,8 @@ public final class OrderTables {
                     DecimalText.upTo(line.fromYard(), 3),
                     Long.toString(line.units()),
                     line.sold().unit().key(),
+                    DecimalText.upTo(line.sold().contents(), 3),
+                    line.units() == 0 ? "" : DecimalText.upTo(line.unusedShare() * 100, 1),
                     line.cost().plain(),
                     String.join(
                             " ",

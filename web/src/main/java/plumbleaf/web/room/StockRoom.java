@@ -10,9 +10,13 @@ import java.util.Set;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.money.Money;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.takeoff.Cause;
+import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.OnHand;
+import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.PartGroup;
 import plumbleaf.engine.takeoff.StockTake;
 import plumbleaf.engine.takeoff.Takeoff;
@@ -99,9 +103,14 @@ final class StockRoom {
         opened.design().ifPresent(design -> {
             List<Note> notes = Notes.inAreas(opened.findings(), List.of("stock", "takeoff", "cut", "truck"));
             if (!notes.isEmpty()) panels.add(0, Panel.of("Order", "").withNotes(notes));
-            panels.addAll(order(design.quote().takeoff()));
-            panels.add(plans(design.quote().takeoff()));
-            panels.add(yard(opened, design.quote().takeoff(), yard, names));
+            Takeoff takeoff = design.quote().takeoff();
+            panels.addAll(order(takeoff));
+            panels.add(Panel.of("Suppliers", "").withTables(suppliers(takeoff, opened.figures())));
+            List<Table> others = otherWays(takeoff);
+            if (!others.isEmpty()) panels.add(Panel.of("Sold otherwise", "").withTables(others));
+            panels.add(plans(takeoff));
+            panels.add(loads(design.quote().load(), opened.figures()));
+            panels.add(yard(opened, takeoff, yard, names));
         });
         return panels;
     }
@@ -116,10 +125,10 @@ final class StockRoom {
                         .add(new Table.Line(
                                 parts(line),
                                 List.of(
-                                        line.sold().name(),
+                                        line.sold().name() + OrderTables.roundedFrom(line),
                                         line.units() + " " + line.sold().unit().key()
                                                 + (line.fromYard() > 0 ? ", rest from the yard" : ""),
-                                        waste(line),
+                                        OrderTables.unused(line),
                                         line.cost().text())));
             }
             if (byNeed.isEmpty()) continue;
@@ -169,9 +178,75 @@ final class StockRoom {
         return String.join(" ", parts);
     }
 
-    /** Waste, cut and rounding together. */
-    private static String waste(TakeoffLine line) {
-        return line.units() == 0 ? "" : DecimalText.whole(line.unusedShare() * 100) + "%";
+    private static List<Table> suppliers(Takeoff takeoff, Figures figures) {
+        List<Table.Line> lines = new ArrayList<>();
+        OrderTables.bySupplier(takeoff).forEach((supplier, bought) -> {
+            Force weight = Force.ZERO;
+            Money cost = Money.ZERO;
+            Set<String> parts = new LinkedHashSet<>();
+            for (TakeoffLine line : bought) {
+                weight = weight.plus(line.weight());
+                cost = cost.plus(line.cost());
+                parts.add(parts(line));
+            }
+            lines.add(new Table.Line(
+                    String.join(" ", parts),
+                    List.of(
+                            supplier.isEmpty() ? "to be named" : supplier,
+                            Integer.toString(bought.size()),
+                            figures.weight(weight),
+                            cost.text())));
+        });
+        return lines.isEmpty()
+                ? List.of()
+                : List.of(new Table("To order from", List.of("Supplier", "Lines", "Weight", "Cost"), lines));
+    }
+
+    /** Bags or ready-mix, another supplier's box: what the other way would cost, and from where it pays. */
+    private static List<Table> otherWays(Takeoff takeoff) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (TakeoffLine line : takeoff.lines()) {
+            if (line.units() == 0) continue;
+            for (OtherWay other : line.others())
+                lines.add(new Table.Line(
+                        parts(line),
+                        List.of(
+                                line.sold().name(),
+                                other.units() + " " + other.sold().unit().key() + " "
+                                        + other.sold().name() + ", "
+                                        + other.sold().supplier(),
+                                other.cost().text(),
+                                other.cheaperFrom() > 0
+                                        ? "from " + DecimalText.upTo(other.cheaperFrom(), 1) + " "
+                                                + other.sold().of().key()
+                                        : "not within a hundred times the need")));
+        }
+        return lines.isEmpty()
+                ? List.of()
+                : List.of(new Table("Other ways to buy", List.of("Instead of", "Buy", "Cost", "Pays"), lines));
+    }
+
+    /** What goes on the truck, day by day, in the order the day uses it. */
+    private static Panel loads(LoadList list, Figures figures) {
+        List<Table> tables = new ArrayList<>();
+        for (LoadList.Load load : list.loads()) {
+            List<Table.Line> lines = new ArrayList<>();
+            for (LoadList.LoadLine line : load.lines())
+                lines.add(new Table.Line(
+                        "",
+                        List.of(
+                                line.count() + " " + line.unit() + " " + line.what()
+                                        + (LoadList.isHeavy(line) ? ", two people" : ""),
+                                line.longest().isZero() ? "" : figures.length(line.longest()),
+                                figures.weight(line.weight()))));
+            String day = load.stage().key() + ": " + figures.weight(load.weight())
+                    + (load.longest().isZero() ? "" : ", longest " + figures.length(load.longest()));
+            tables.add(new Table(
+                    day.substring(0, 1).toUpperCase(Locale.ROOT) + day.substring(1),
+                    List.of("In the order it is used", "Longest", "Weight"),
+                    lines));
+        }
+        return Panel.of("Load list", "").withTables(tables);
     }
 
     private static Panel plans(Takeoff takeoff) {
@@ -183,14 +258,15 @@ final class StockRoom {
                     List.of(
                             takeoff.nameOf(plan),
                             Integer.toString(plan.bars().size()),
+                            DecimalText.upTo(100.0 * plan.wasteNm() / plan.barNm(), 1) + "%",
                             setUps(plan),
                             plan.cost().text(),
                             plan.proven()
                                     ? "proven"
-                                    : "floor " + plan.lowerBound().text())));
+                                    : "not proven: " + plan.gap().text() + " could be saved at most")));
         }
         return Panel.of("Cut plans", "")
-                .withTables(
-                        List.of(new Table("Bars to cut", List.of("Stock", "Bars", "Set-ups", "Cost", "Proof"), lines)));
+                .withTables(List.of(new Table(
+                        "Bars to cut", List.of("Stock", "Bars", "Waste", "Set-ups", "Cost", "Proof"), lines)));
     }
 }
