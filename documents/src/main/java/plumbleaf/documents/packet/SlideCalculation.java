@@ -1,12 +1,15 @@
 package plumbleaf.documents.packet;
 
+import java.util.List;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.view.ChainPicture;
 import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.design.SlideDesign;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.SlideShape;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.SlideSag;
 
 /** A slide gate in the calculation book: its rollers by hand, the drop of its nose by cause, and every link to the soil. */
@@ -21,20 +24,39 @@ final class SlideCalculation {
                 + gate.subject().plan().rollers().name()
                 + ". Its leaf travels level; forces are solved in space, closed, at"
                 + " twelve places of its way, and open.");
-        double weight = gate.leaf().weight().wet().pounds();
-        double x = gate.leaf().weight().centreOfGravity().r().inches()
-                - shape.frontRollers().inches();
-        double s = shape.spacing().inches();
-        paper.add(new Block.Formula(
+        WeightCalculation.add(paper, gate.leaf());
+        paper.add(new Block.Worked(
                 "Rollers under dead load, leaf closed",
                 "statics of an overhanging beam",
-                "Rf = W (1 + x / s), Rr = - W x / s; W leaf with wet wood, x its center of gravity beyond the front rollers, s between the rollers",
-                DecimalText.fixed(weight, 2) + " lb, x " + inch(x) + ", s " + inch(s),
-                DecimalText.fixed(weight * (1 + x / s), 0) + " lb on the front rollers, "
-                        + DecimalText.fixed(Math.abs(weight * x / s), 0)
-                        + (x > 0 ? " lb of uplift at the rear ones" : " lb on the rear ones")));
+                "W leaf with wet wood, a its center of gravity, f front rollers, s between the rollers",
+                rollers(gate.leaf(), shape)));
         gate.carried().ifPresent(carried -> carried(paper, gate, carried, wide));
         if (gate.carried().isEmpty()) paper.say("How it is carried is not worked out: see the findings.");
+    }
+
+    private static List<WorkedLine> rollers(Leaf leaf, SlideShape shape) {
+        double weight = leaf.weight().wet().pounds();
+        double spacing = shape.spacing().inches();
+        double beyond = leaf.weight().centreOfGravity().r().inches()
+                - shape.frontRollers().inches();
+        WorkedLine x = WorkedLine.of("x", "a - f")
+                .put("a", leaf.weight().centreOfGravity().r().inches(), "in.")
+                .put("f", shape.frontRollers().inches(), "in.")
+                .note("beyond the front rollers")
+                .gives(beyond, "in.");
+        WorkedLine front = WorkedLine.of("Rf", "W \u00d7 (1 + x / s)")
+                .put("W", leaf.weight().wet())
+                .put(x)
+                .put("s", shape.spacing())
+                .note("on the front rollers")
+                .gives(weight * (1 + beyond / spacing), "lb");
+        WorkedLine rear = WorkedLine.of("Rr", "W \u00d7 x / s")
+                .put("W", leaf.weight().wet())
+                .put(x)
+                .put("s", shape.spacing())
+                .note(beyond > 0 ? "uplift at the rear rollers" : "below zero: the rear rollers are pressed")
+                .gives(weight * beyond / spacing, "lb");
+        return List.of(x, front, rear);
     }
 
     private static void carried(Paper.Builder paper, SlidePaper gate, SlideDesign carried, double wide) {
@@ -70,7 +92,7 @@ final class SlideCalculation {
         paper.add(new Block.Picture(
                 ChainPicture.of(gate.id(), LoadChain.of(gate.loadPath()), Math.min(wide, 5), true),
                 "Load path: the worst link of each kind, as the load walks it."));
-        CalculationBook.links(paper, gate.loadPath());
+        GateCalculation.links(paper, gate.loadPath());
     }
 
     private static String inch(double inches) {

@@ -2,6 +2,7 @@ package plumbleaf.documents.paper;
 
 import java.util.List;
 import plumbleaf.documents.drawing.Drawing;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /** One piece of a paper. */
 public sealed interface Block
@@ -10,6 +11,7 @@ public sealed interface Block
                 Block.Note,
                 Block.Caution,
                 Block.Formula,
+                Block.Worked,
                 Block.Picture,
                 Block.PageBreak,
                 Block.TickList,
@@ -28,6 +30,8 @@ public sealed interface Block
         T caution(Caution block);
 
         T formula(Formula block);
+
+        T worked(Worked block);
 
         T picture(Picture block);
 
@@ -97,6 +101,24 @@ public sealed interface Block
         @Override
         public <T> T match(Cases<T> cases) {
             return cases.formula(this);
+        }
+    }
+
+    /**
+     * A calculation line by line, each with its numbers put in.
+     *
+     * @param what   is computed
+     * @param clause where its formulas stand
+     * @param where  what the letters are; empty where they speak for themselves
+     */
+    record Worked(String what, String clause, String where, List<WorkedLine> lines) implements Block {
+        public Worked {
+            lines = List.copyOf(lines);
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.worked(this);
         }
     }
 

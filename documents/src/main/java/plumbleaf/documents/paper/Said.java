@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.MetricWords;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /**
  * The units in which papers speak. Of a metric job every word of a paper is said in metric, but for names of things as they are sold
@@ -76,6 +77,20 @@ public record Said(DisplayUnits units, MetricWords metric) {
                     block.formula(),
                     block.numbers(),
                     both.equals(block.result()) ? both : block.result() + "  (" + both + ")");
+        }
+
+        /** Its lines stay in the units of their clauses; what they give is said in both. */
+        @Override
+        public Block worked(Block.Worked block) {
+            List<WorkedLine> lines = new ArrayList<>();
+            for (WorkedLine line : block.lines()) {
+                String metric = words(line.result());
+                String also = metric.equals(line.result()) ? "" : metric;
+                String note = line.note().isEmpty() || also.isEmpty() ? also + line.note() : also + "; " + line.note();
+                lines.add(
+                        new WorkedLine(line.symbol(), line.formula(), line.numbers(), line.value(), line.unit(), note));
+            }
+            return new Block.Worked(words(block.what()), block.clause(), block.where(), lines);
         }
 
         @Override

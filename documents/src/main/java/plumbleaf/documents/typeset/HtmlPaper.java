@@ -5,6 +5,7 @@ import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.plot.svg.SvgPlot;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /** A paper as a piece of HTML for a screen. The page around it brings the styles; drawings come as SVG within. */
 public final class HtmlPaper implements Block.Cases<String> {
@@ -93,6 +94,24 @@ public final class HtmlPaper implements Block.Cases<String> {
         html.append(escaped(block.clause())).append("</span></p>");
         for (String line : List.of(block.formula(), block.numbers(), block.result()))
             if (!line.isEmpty()) html.append("<p>").append(escaped(line)).append("</p>");
+        return html.append("</section>").toString();
+    }
+
+    @Override
+    public String worked(Block.Worked block) {
+        StringBuilder html = new StringBuilder("<section class=\"formula\"><p><strong>");
+        html.append(escaped(block.what())).append("</strong> <span class=\"clause\">");
+        html.append(escaped(block.clause())).append("</span></p>");
+        if (!block.where().isEmpty())
+            html.append("<p class=\"note\">").append(escaped(block.where())).append("</p>");
+        for (WorkedLine line : block.lines()) {
+            html.append("<p>").append(escaped(line.text()));
+            if (!line.note().isEmpty())
+                html.append(" <span class=\"clause\">")
+                        .append(escaped(line.note()))
+                        .append("</span>");
+            html.append("</p>");
+        }
         return html.append("</section>").toString();
     }
 

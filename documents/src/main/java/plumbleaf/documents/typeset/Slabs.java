@@ -144,6 +144,11 @@ final class Slabs implements Block.Cases<List<Slab>> {
     }
 
     @Override
+    public List<Slab> worked(Block.Worked block) {
+        return new WorkedSlabs(wide).of(block);
+    }
+
+    @Override
     public List<Slab> picture(Block.Picture block) {
         double high = block.drawing().paperHeightIn();
         double over = block.drawing().paperWidthIn() - wide;

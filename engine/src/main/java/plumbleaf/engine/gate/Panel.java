@@ -4,6 +4,7 @@ import java.util.List;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 
 /**
  * One piece of mesh or sheet in an opening of the frame.
@@ -19,6 +20,15 @@ import plumbleaf.engine.quantity.Length;
 public record Panel(String id, List<Place> corners, Length width, Length height, Area area, Length edge, Force weight) {
     public Panel {
         corners = List.copyOf(corners);
+    }
+
+    /** r of the middle of its area: {@code r = r1 + b (h1 + 2 h2) / (3 (h1 + h2))}, heights h1 at the hinge side and h2 at the latch. */
+    public Offset middleR() {
+        double from = corners.get(0).r().inches();
+        double wide = corners.get(1).r().inches() - from;
+        double near = heightIn(0);
+        double far = heightIn(1);
+        return Offset.inches(from + wide * (near + 2 * far) / (3 * (near + far)));
     }
 
     /** Height of the piece at a share of its width from the hinge side. */

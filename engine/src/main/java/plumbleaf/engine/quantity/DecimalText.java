@@ -38,16 +38,27 @@ public final class DecimalText {
         return plain(rounded);
     }
 
+    /** At most that many figures, commas between thousands, no closing zeros after the point: {@code figures(26083.83, 5)} is {@code 26,084}. */
+    public static String figures(double value, int figures) {
+        if (value == 0) return "0";
+        return grouped(plain(new BigDecimal(value).round(new MathContext(figures, RoundingMode.HALF_UP))));
+    }
+
     /** A whole number with commas between thousands, halves away from zero: {@code 1,240}. */
     public static String whole(double value) {
-        String digits = fixed(value, 0);
+        return grouped(fixed(value, 0));
+    }
+
+    private static String grouped(String digits) {
         boolean negative = digits.startsWith("-");
         String bare = negative ? digits.substring(1) : digits;
+        int point = bare.indexOf('.') < 0 ? bare.length() : bare.indexOf('.');
         StringBuilder grouped = new StringBuilder();
-        for (int i = 0; i < bare.length(); i++) {
-            if (i > 0 && (bare.length() - i) % 3 == 0) grouped.append(',');
+        for (int i = 0; i < point; i++) {
+            if (i > 0 && (point - i) % 3 == 0) grouped.append(',');
             grouped.append(bare.charAt(i));
         }
+        grouped.append(bare, point, bare.length());
         return negative ? "-" + grouped : grouped.toString();
     }
 

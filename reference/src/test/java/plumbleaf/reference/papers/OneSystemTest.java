@@ -139,6 +139,11 @@ class OneSystemTest {
         }
 
         @Override
+        public Boolean worked(Block.Worked block) {
+            return said.add(block.what());
+        }
+
+        @Override
         public Boolean picture(Block.Picture block) {
             add(said, block.drawing());
             return said.add(block.caption());
