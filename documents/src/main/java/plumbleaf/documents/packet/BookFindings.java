@@ -16,7 +16,8 @@ final class BookFindings {
         paper.heading("Findings, worst first");
         Table.Builder table =
                 Table.with(Column.left("Says"), Column.left("Part"), Column.words("Finding"), Column.right("Ratio"));
-        for (Finding finding : subject.findings()) {
+        for (AlikeFindings alike : AlikeFindings.of(subject.findings())) {
+            Finding finding = alike.worst();
             StringBuilder words = new StringBuilder(finding.message());
             for (Remedy remedy : finding.remedies()) {
                 words.append("\nRemedy: ").append(remedy.words());
@@ -25,11 +26,13 @@ final class BookFindings {
                             .append(DecimalText.fixed(remedy.ratio().getAsDouble(), 2));
                 words.append('.');
             }
+            if (alike.findings().size() > 1)
+                words.append("\nThe same of: ").append(alike.others()).append('.');
             words.append("\nBasis: ").append(finding.basis().words());
             table.rowAbout(
                     finding.part(),
                     finding.severity().words(),
-                    finding.part(),
+                    alike.part(),
                     words.toString(),
                     finding.measure().map(Measure::ratioText).orElse(""));
         }

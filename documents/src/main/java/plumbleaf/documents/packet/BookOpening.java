@@ -28,17 +28,22 @@ final class BookOpening {
                 Column.right("Ratio"),
                 Column.left("Says"),
                 Column.words("Clause"));
-        for (Finding finding : subject.findings())
+        List<Finding> measured = subject.findings().stream()
+                .filter(finding -> finding.measure().isPresent())
+                .toList();
+        for (AlikeFindings alike : AlikeFindings.of(measured)) {
+            Finding finding = alike.worst();
             finding.measure()
                     .ifPresent(measure -> table.rowAbout(
                             finding.part(),
-                            finding.part(),
+                            alike.part(),
                             words(finding.id()),
                             number(measure.measured(), measure.unit()),
                             number(measure.limit(), measure.unit()),
                             measure.ratioText(),
                             finding.severity().words(),
                             finding.basis().words()));
+        }
         if (table.isEmpty()) paper.say("No check compares two numbers here.");
         else paper.add(table.table());
         long cannot = subject.findings().stream()

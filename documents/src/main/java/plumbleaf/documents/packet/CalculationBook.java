@@ -21,6 +21,7 @@ public final class CalculationBook {
         BookOpening.summary(paper, subject);
         BookOpening.basis(paper, subject);
         BookOpening.assumptions(paper, subject);
+        SectionCalculation.add(paper, subject);
         for (GatePaper gate : subject.gates()) GateCalculation.add(paper, subject, gate);
         for (SlidePaper gate : subject.slides())
             SlideCalculation.add(

@@ -2,6 +2,7 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
@@ -201,20 +202,36 @@ final class GateCalculation {
                 .table();
     }
 
+    /** Every link with its ratio, then the worst of each kind with its numbers put in. */
     static void links(Paper.Builder paper, List<LinkUse> links) {
         Table.Builder table = Table.with(
-                Column.words("Link"),
-                Column.right("Ratio"),
-                Column.words("Formula, clause"),
-                Column.words("Numbers, case"));
+                Column.words("Link"), Column.right("Ratio"), Column.words("In case"), Column.words("Clause"));
         for (LinkUse link : links)
             table.rowAbout(
                     link.part(),
                     link.link() + " " + link.part(),
                     DecimalText.fixed(link.utilisation(), 2),
-                    link.work().formula() + " (" + link.work().clause() + ")",
-                    link.work().numbers() + " (" + link.inCase() + ")");
+                    link.inCase(),
+                    link.work().clause());
         paper.subheading("Links of the load path").add(table.table());
+        for (LinkUse link : LoadChain.of(links))
+            paper.add(
+                    link.work().lines().isEmpty()
+                            ? new Block.Formula(
+                                    capital(link.link()) + " " + link.part() + ", " + link.inCase(),
+                                    link.work().clause(),
+                                    link.work().formula(),
+                                    link.work().numbers(),
+                                    DecimalText.fixed(link.utilisation(), 2))
+                            : new Block.Worked(
+                                    capital(link.link()) + " " + link.part() + ", " + link.inCase(),
+                                    link.work().clause(),
+                                    link.work().formula(),
+                                    link.work().lines()));
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static void cases(Paper.Builder paper, GatePaper.Hangs hangs) {

@@ -1,5 +1,7 @@
 package plumbleaf.documents.packet;
 
+import java.util.ArrayList;
+import java.util.List;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.engine.action.BaseAction;
@@ -7,7 +9,7 @@ import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.design.WindWork;
 import plumbleaf.engine.footing.LateralWork;
 import plumbleaf.engine.job.SiteWind;
-import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /** Steps of the calculation book for one post: the wind that reaches it, and how deep its hole must be, each with its numbers put in. */
 final class PostCalculation {
@@ -15,34 +17,44 @@ final class PostCalculation {
 
     static void velocity(Paper.Builder paper, WindWork work, SiteWind site) {
         boolean inForce = work.directionality() == 1;
-        paper.add(new Block.Formula(
-                "Velocity pressure at the fence",
+        WorkedLine.Open line = WorkedLine.of(
+                        "q",
+                        "0.00256 \u00d7 Kz \u00d7 Kzt \u00d7 " + (inForce ? "" : "Kd \u00d7 ") + "Ke \u00d7 V\u00b2")
+                .put("Kz", work.exposureFactor())
+                .put("Kzt", site.topographic())
+                .put("Ke", site.elevation())
+                .put("V", site.speed().mph(), "mph");
+        if (!inForce) line.put("Kd", work.directionality());
+        paper.add(new Block.Worked(
+                "Velocity pressure at the fence, strength level",
                 "ASCE " + site.edition().key() + " Equation 26.10-1, Tables 26.6-1 and 26.10-1",
-                "q = 0.00256 Kz Kzt " + (inForce ? "" : "Kd ") + "Ke V\u00b2, V in mph",
-                "0.00256 \u00d7 " + DecimalText.fixed(work.exposureFactor(), 3) + " \u00d7 "
-                        + DecimalText.upTo(site.topographic(), 2) + " \u00d7 "
-                        + (inForce ? "" : DecimalText.upTo(work.directionality(), 2) + " \u00d7 ")
-                        + DecimalText.upTo(site.elevation(), 2) + " \u00d7 "
-                        + DecimalText.upTo(site.speed().mph(), 1) + "\u00b2",
-                DecimalText.fixed(work.velocity().psf(), 2) + " psf, strength level"));
+                "",
+                List.of(line.gives(work.velocity().psf(), "psf"))));
     }
 
     static void wind(Paper.Builder paper, PostDesign post, WindWork work, SiteWind site) {
         double share = 0.6 * work.on().force().pounds();
         double height = work.on().height().inches();
-        paper.add(new Block.Formula(
+        WorkedLine push = WorkedLine.of("P", "0.6 \u00d7 q \u00d7 G \u00d7 Cf \u00d7 A")
+                .put("q", work.velocity().psf(), "psf")
+                .put("G", work.gust())
+                .put("Cf", work.coefficient())
+                .put("A", work.face().inSquareFeet(), "ft\u00b2")
+                .gives(share, "lb");
+        paper.add(new Block.Worked(
                 "Wind of the fence beside " + post.id() + ", half of each bay, 0.6 W; case "
                         + work.on().windCase(),
                 "ASCE " + site.edition().key()
                         + (work.ofWall() ? " 29.3.1, Figure 29.3-1, 29.7, 2.4.1" : " 29.4, Table 29.4-2, 2.4.1"),
-                "P = 0.6 q G Cf A, at z above the ground; Cf its mean over the share"
-                        + (work.ofWall() ? ", raised where the whole face would get under 16 psf" : ""),
-                "0.6 \u00d7 " + DecimalText.fixed(work.velocity().psf(), 2) + " psf \u00d7 "
-                        + DecimalText.upTo(work.gust(), 4) + " \u00d7 "
-                        + DecimalText.fixed(work.coefficient(), 3) + " \u00d7 "
-                        + DecimalText.fixed(work.face().inSquareFeet(), 2) + " ft\u00b2 at "
-                        + DecimalText.fixed(height, 1) + " in.",
-                DecimalText.whole(share) + " lb; M = P z = " + DecimalText.whole(share * height) + " lb-in"));
+                "A its face, Cf its mean over the share"
+                        + (work.ofWall() ? ", raised where the whole face would get under 16 psf" : "")
+                        + "; z the height of the resultant; M at grade",
+                List.of(
+                        push,
+                        WorkedLine.of("M", "P \u00d7 z")
+                                .put(push)
+                                .put("z", height, "in.")
+                                .gives(share * height, "lb-in"))));
     }
 
     /** Every depth that lateral load asks for, the binding one and the one that is not. */
@@ -57,34 +69,18 @@ final class PostCalculation {
                                         ibcClass)))));
     }
 
-    /** The code's formula with the numbers of one case put in. */
+    /**
+     * The code's formula with the numbers of one case put in. S1 and S3 hold the depth that they give.
+     *
+     * @param more said of its depth
+     */
     static Block depth(String what, LateralWork work, String more, int ibcClass) {
-        BaseAction action = work.worst().action();
-        double soilPsf = work.soil().perFoot().psf();
-        double looseIn = work.soil().looseTop().inches();
-        double wideFt = work.width().inFeet();
-        double belowFt = work.below().inFeet();
-        double pushLb = action.push().pounds();
-        double momentLbFt = work.moment().inPoundFeet();
-        double capped = Math.min(belowFt, 12);
-        String bearing = DecimalText.upTo(soilPsf, 1) + " psf a ft";
-        String given = "P " + DecimalText.whole(pushLb) + " lb, M "
-                + DecimalText.whole(action.size().inPoundFeet()) + " lb-ft"
-                + (looseIn > 0 ? ", about the foot of the loose top " + DecimalText.whole(momentLbFt) + " lb-ft" : "")
-                + "; S " + bearing + ", b " + DecimalText.fixed(wideFt, 3) + " ft; ";
-        String result = DecimalText.fixed(belowFt, 3) + " ft = "
-                + DecimalText.fixed(belowFt * 12, 1) + " in."
-                + (looseIn > 0
-                        ? ", with " + DecimalText.upTo(looseIn, 2) + " in. of loose top "
-                                + DecimalText.fixed(work.depth().inches(), 1) + " in."
-                        : "")
-                + more;
-        return new Block.Formula(
-                what + ", " + work.worst().name(),
+        double pushLb = work.worst().action().push().pounds();
+        return new Block.Worked(
+                what + ", " + work.worst().name() + more,
                 clause(work, ibcClass, pushLb),
-                formula(work, pushLb),
-                given + numbers(work, pushLb, momentLbFt, soilPsf * capped, wideFt),
-                result);
+                "S lateral bearing per foot of depth, b width of the hole; d is found by trial, and gives itself again here",
+                lines(work));
     }
 
     private static String clause(LateralWork work, int ibcClass, double pushLb) {
@@ -94,18 +90,69 @@ final class PostCalculation {
                 + (work.doubled() ? ", doubled by 1806.3.4" : "");
     }
 
-    private static String formula(LateralWork work, double pushLb) {
-        if (work.slab()) return "d\u00b2 = 4.25 M / (S3 b), S3 = S d, d in it 12 ft at most";
-        if (pushLb < 1) return "d\u00b2 = 0.25 \u00d7 4.36 \u00d7 2.34 M / (S1 b), S1 = S d / 3, d in it 12 ft at most";
-        return "d = 0.5 A [1 + sqrt(1 + 4.36 h / A)], A = 2.34 P / (S1 b), S1 = S d / 3, h = M / P; d in S1 12 ft at most";
+    private static List<WorkedLine> lines(LateralWork work) {
+        BaseAction action = work.worst().action();
+        List<WorkedLine> lines = new ArrayList<>();
+        double looseFt = work.soil().looseTop().inFeet();
+        double pushLb = action.push().pounds();
+        double momentLbFt = work.moment().inPoundFeet();
+        double belowFt = work.below().inFeet();
+        double capped = Math.min(belowFt, 12);
+        double soilPsf = work.soil().perFoot().psf();
+        if (looseFt > 0)
+            lines.add(WorkedLine.of("M", "Mg + P \u00d7 l")
+                    .put("Mg", action.size().inPoundFeet(), "lb-ft")
+                    .put("P", pushLb, "lb")
+                    .put("l", looseFt, "ft")
+                    .note("about the foot of the loose top")
+                    .gives(momentLbFt, "lb-ft"));
+        boolean byMoment = work.slab() || pushLb < 1;
+        WorkedLine bearing = WorkedLine.of(work.slab() ? "S3" : "S1", work.slab() ? "S \u00d7 d" : "S \u00d7 d / 3")
+                .put("S", soilPsf, "psf")
+                .put("d", capped, "ft")
+                .note("d in it 12 ft at most")
+                .gives(work.slab() ? soilPsf * capped : soilPsf * capped / 3, "psf");
+        lines.add(bearing);
+        if (byMoment) lines.add(byMoment(work, bearing, momentLbFt, belowFt));
+        else lines.addAll(byPush(work, bearing, pushLb, momentLbFt, belowFt));
+        lines.add(WorkedLine.of("depth", looseFt > 0 ? "12 \u00d7 (d + l)" : "12 \u00d7 d")
+                .put("d", belowFt, "ft")
+                .putWhere(looseFt > 0, "l", looseFt)
+                .note(looseFt > 0 ? "l the loose top" : "")
+                .gives(work.depth().inches(), "in."));
+        return lines;
     }
 
-    private static String numbers(LateralWork work, double pushLb, double momentLbFt, double soilPsf, double wideFt) {
-        if (work.slab()) return "S3 " + DecimalText.fixed(soilPsf, 1) + " psf";
-        double s1Psf = soilPsf / 3;
-        String s1 = "S1 " + DecimalText.fixed(s1Psf, 1) + " psf";
-        if (pushLb < 1) return s1;
-        return "h " + DecimalText.fixed(momentLbFt / pushLb, 3) + " ft, " + s1 + ", A "
-                + DecimalText.fixed(2.34 * pushLb / (s1Psf * wideFt), 3) + " ft";
+    private static WorkedLine byMoment(LateralWork work, WorkedLine bearing, double momentLbFt, double belowFt) {
+        return WorkedLine.of(
+                        "d",
+                        work.slab()
+                                ? "sqrt(4.25 \u00d7 M / (S3 \u00d7 b))"
+                                : "sqrt(0.25 \u00d7 4.36 \u00d7 2.34 \u00d7 M / (S1 \u00d7 b))")
+                .put("M", momentLbFt, "lb-ft")
+                .put(bearing)
+                .put("b", work.width().inFeet(), "ft")
+                .gives(belowFt, "ft");
+    }
+
+    private static List<WorkedLine> byPush(
+            LateralWork work, WorkedLine bearing, double pushLb, double momentLbFt, double belowFt) {
+        double a = 2.34 * pushLb / (bearing.value() * work.width().inFeet());
+        WorkedLine area = WorkedLine.of("A", "2.34 \u00d7 P / (S1 \u00d7 b)")
+                .put("P", pushLb, "lb")
+                .put(bearing)
+                .put("b", work.width().inFeet(), "ft")
+                .gives(a, "ft");
+        WorkedLine height = WorkedLine.of("h", "M / P")
+                .put("M", momentLbFt, "lb-ft")
+                .put("P", pushLb, "lb")
+                .gives(momentLbFt / pushLb, "ft");
+        return List.of(
+                area,
+                height,
+                WorkedLine.of("d", "0.5 \u00d7 A \u00d7 (1 + sqrt(1 + 4.36 \u00d7 h / A))")
+                        .put(area)
+                        .put(height)
+                        .gives(belowFt, "ft"));
     }
 }

@@ -1,7 +1,5 @@
 package plumbleaf.documents.packet;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
@@ -11,16 +9,14 @@ import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.design.Checkpoint;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.section.Section;
-import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.HeldPost;
-import plumbleaf.engine.strength.WoodPostStrength;
+import plumbleaf.engine.strength.PostStrength;
 
-/** The posts in the calculation book: all in one table, then the hardest worked one of each section with its numbers put in. */
+/** The posts in the calculation book: those that are alike in one row and worked out once, at the hardest worked of them. */
 final class PostsCalculation {
     private PostsCalculation() {}
 
-    /** Every post in one table; then the hardest worked one of each section with its formula. */
+    /** Every kind of post in one table; then the hardest worked one of each with its numbers put in, and what the others use. */
     static void add(Paper.Builder paper, PacketSubject subject) {
         if (subject.checked().isEmpty()) return;
         paper.heading("Posts and footings");
@@ -34,17 +30,19 @@ final class PostsCalculation {
                 Column.right("Needs"),
                 Column.right("Dug"),
                 Column.left("By"));
-        for (PostDesign post : subject.checked()) {
+        List<AlikePosts> groups = AlikePosts.of(subject.checked());
+        for (AlikePosts group : groups) {
+            PostDesign post = group.hardest();
             BaseAction action = post.check().governing().action();
             table.rowAbout(
                     post.id(),
-                    post.id(),
+                    group.words(),
                     post.section().name(),
                     post.check().governing().name(),
                     DecimalText.whole(GateCalculation.together(action)),
                     DecimalText.whole(StrictMath.hypot(
                             action.along().pounds(), action.across().pounds())),
-                    post.utilisation() > 0 ? DecimalText.fixed(post.utilisation(), 2) : "not said",
+                    AlikePosts.used(post),
                     post.footing().map(is -> inch1(is.depthNeeded().inches())).orElse("\u2013"),
                     post.depth().isZero()
                             ? "\u2013"
@@ -53,21 +51,18 @@ final class PostsCalculation {
         }
         paper.add(table.table());
         paper.note(
-                "Moments at grade, allowable-stress level. Used: the most of any check, wind counted whatever the basis. Needs: the deepest that binds on the job's basis; what code loads ask for beyond it stands below.");
+                "Posts of one section in holes of one size stand in one row, with the numbers of the hardest worked. Moments at grade, allowable-stress level. Used: the most of any check, wind counted whatever the basis. Needs: the deepest that binds on the job's basis; what code loads ask for beyond it stands below.");
         subject.checked().stream()
                 .flatMap(post -> post.wind().stream())
                 .findFirst()
                 .ifPresent(work -> PostCalculation.velocity(
                         paper, work, subject.job().site().wind()));
-        List<String> shown = new ArrayList<>();
-        List<PostDesign> hardest = new ArrayList<>(subject.checked());
-        hardest.sort(
-                Comparator.comparingDouble((PostDesign post) -> -post.check().utilisation())
-                        .thenComparing(PostDesign::id));
-        for (PostDesign post : hardest) {
-            if (shown.contains(post.section().id()) && post.held().facts().isEmpty()) continue;
-            shown.add(post.section().id());
-            post(paper, subject, post);
+        for (AlikePosts group : groups) {
+            post(paper, subject, group);
+            if (group.posts().size() > 1) {
+                paper.say("The others of its kind, each with the most it uses of any check:");
+                paper.add(group.others());
+            }
         }
     }
 
@@ -92,7 +87,8 @@ final class PostsCalculation {
         };
     }
 
-    private static void post(Paper.Builder paper, PacketSubject subject, PostDesign post) {
+    private static void post(Paper.Builder paper, PacketSubject subject, AlikePosts group) {
+        PostDesign post = group.hardest();
         boolean onWall = post.post()
                 .support()
                 .match(dug -> false, driven -> false, plate -> false, socket -> false, wall -> true, existing -> false);
@@ -101,13 +97,20 @@ final class PostsCalculation {
             held(paper, post);
             return;
         }
-        BaseAction action = post.check().governing().action();
-        double moment = GateCalculation.together(action) * 12;
-        paper.subheading("Post " + post.id() + ", " + post.section().name() + ": the hardest worked of its section");
+        paper.subheading("Post " + group.words() + ", " + post.section().name()
+                + (group.posts().size() > 1 ? ": " + post.id() + " works hardest" : ""));
         post.wind()
                 .ifPresent(work -> PostCalculation.wind(
                         paper, post, work, subject.job().site().wind()));
-        paper.add(post.section().match(steel -> bending(post, steel, moment), wood -> bending(post, wood, moment)));
+        paper.add(new Block.Worked(
+                "Strength at grade, " + post.check().governing().name(),
+                PostStrength.of(post.section()).clause().words(),
+                post.section()
+                        .match(
+                                steel ->
+                                        "Mx tips it along the run, My across; L its height above grade; Mc, Vc and Tc as under Sections",
+                                wood -> "M tips it along the run and across; L its height above grade"),
+                post.atGrade()));
         Table.Builder needs = Table.with(Column.words("The hole must be as deep as"), Column.right("Needs"));
         post.footing().ifPresent(footing -> {
             for (var need : footing.needs())
@@ -136,35 +139,5 @@ final class PostsCalculation {
                     .append(DecimalText.fixed(check.utilisation(), 2));
         if (checks.length() > 0) paper.say("All checks of " + post.id() + ": " + checks + ".");
         post.rated().ifPresent(gust -> paper.say("Post and footing reach " + gust.words() + "."));
-    }
-
-    private static Block bending(PostDesign post, Section section, double moment) {
-        double fy = section.yieldStress().inKsi();
-        double z = section.zxIn3();
-        double allowed = fy * 1000 * z / 1.67;
-        return new Block.Formula(
-                "Bending at grade, " + post.check().governing().name(),
-                "AISC 360-22 F8 or F7, ASD, omega 1.67",
-                "Ma = Fy Z / 1.67",
-                DecimalText.fixed(fy, 0) + " ksi \u00d7 " + DecimalText.fixed(z, 3) + " in\u00b3 / 1.67 = "
-                        + DecimalText.whole(allowed) + " lb-in; demand " + DecimalText.whole(moment) + " lb-in",
-                "M / Ma = " + DecimalText.fixed(moment / allowed, 2) + " by moment alone; "
-                        + DecimalText.fixed(post.check().utilisation(), 2)
-                        + " with axial, shear and torsion as the clause adds them");
-    }
-
-    private static Block bending(PostDesign post, WoodPost wood, double moment) {
-        double s = Math.min(wood.sxIn3(), wood.syIn3());
-        double duration = WoodPostStrength.duration(post.check().governing().combination());
-        double psi = WoodPostStrength.of(wood).bending().psi() * duration;
-        return new Block.Formula(
-                "Bending at grade, " + post.check().governing().name(),
-                "NDS 2018 4.3 and 6.3, wet service, size, incising or steaming, duration "
-                        + DecimalText.upTo(duration, 2),
-                "Ma = Fb' S",
-                DecimalText.whole(psi) + " psi \u00d7 " + DecimalText.fixed(s, 2) + " in\u00b3 = "
-                        + DecimalText.whole(psi * s) + " lb-in; demand " + DecimalText.whole(moment) + " lb-in",
-                "Used " + DecimalText.fixed(post.check().utilisation(), 2)
-                        + " with weight, both ways of bending and shear as the clauses add them");
     }
 }

@@ -14,6 +14,7 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Ties;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.MemberForce;
@@ -59,14 +60,30 @@ final class GateStrength {
         if (member.role() == MemberRole.ROD)
             return force.axial().pounds()
                     / Rods.threadCapacity(member.section()).pounds();
-        BaseAction action = new BaseAction(
+        return Interaction.ratio(
+                member.section(), action(force), member.cutLength().times(1 / CANTILEVER));
+    }
+
+    private static BaseAction action(MemberForce force) {
+        return new BaseAction(
                 Force.pounds(Math.max(0, -force.axial().pounds())),
                 force.shear(),
                 Force.ZERO,
                 force.inPlane(),
                 force.outOfPlane(),
                 force.torsion());
-        return Interaction.ratio(member.section(), action, member.cutLength().times(1 / CANTILEVER));
+    }
+
+    /** A member at its hardest place, or the thread of a rod, line by line. */
+    private static List<WorkedLine> lines(Member member, MemberForce force) {
+        if (member.role() == MemberRole.ROD)
+            return List.of(WorkedLine.of("ratio", "T / Ta")
+                    .put("T", force.axial())
+                    .put("Ta", Rods.threadCapacity(member.section()))
+                    .gives(force.axial().pounds()
+                            / Rods.threadCapacity(member.section()).pounds()));
+        return Interaction.lines(
+                member.section(), action(force), member.cutLength().times(1 / CANTILEVER), false);
     }
 
     static LinkWork work(HungLeaf hung, FrameUse use) {
@@ -85,7 +102,8 @@ final class GateStrength {
                         + Interaction.capacities(
                                 member.section(), member.cutLength().times(1 / CANTILEVER))
                         + "; " + member.section().name(),
-                SOURCE);
+                SOURCE,
+                lines(member, force));
     }
 
     static List<Finding> findings(String gate, HungGate hung, List<CaseForces> cases, DesignBasis basis) {

@@ -8,6 +8,7 @@ import plumbleaf.engine.footing.FootingDesign;
 import plumbleaf.engine.footing.Pour;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostCheck;
@@ -98,6 +99,11 @@ public record PostDesign(
                         socket -> "the socket",
                         wall -> "the wall",
                         existing -> "as found");
+    }
+
+    /** Its strength at grade in the governing case, line by line. */
+    public List<WorkedLine> atGrade() {
+        return PostLinks.lines(this);
     }
 
     /** The most that is used of any check. */

@@ -1,12 +1,15 @@
 package plumbleaf.engine.design;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.footing.DepthNeed;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Ties;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.WoodPost;
 import plumbleaf.engine.strength.Interaction;
 import plumbleaf.engine.strength.PostStrength;
@@ -32,7 +35,18 @@ final class PostLinks {
                                                         steel, post.post().outOfGround()),
                                         wood -> "; " + allowed(wood, post))
                         + "; " + post.section().name(),
-                PostStrength.of(post.section()).clause().words());
+                PostStrength.of(post.section()).clause().words(),
+                lines(post));
+    }
+
+    /** Steel at grade line by line, or wood. */
+    static List<WorkedLine> lines(PostDesign post) {
+        CombinedAction governing = post.check().governing();
+        Length height = post.post().outOfGround();
+        return post.section()
+                .match(
+                        steel -> Interaction.lines(steel, governing.action(), height, true),
+                        wood -> WoodPostStrength.of(wood).lines(governing, height));
     }
 
     private static String allowed(WoodPost wood, PostDesign post) {

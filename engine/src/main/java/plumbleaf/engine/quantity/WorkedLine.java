@@ -25,6 +25,9 @@ public record WorkedLine(String symbol, String formula, String numbers, double v
     /** Figures of what is put in and of what comes out: so the fifth of the result stands, however long the chain. */
     private static final int FIGURES = 6;
 
+    /** In any unit here, less than rounding leaves. */
+    private static final double NOTHING = 1e-7;
+
     private static final String POWERS = "\u00b2\u00b3^";
     private static final Set<String> WORDS = new TreeSet<>(List.of("sqrt", "max", "min", "\u03c0"));
 
@@ -43,8 +46,9 @@ public record WorkedLine(String symbol, String formula, String numbers, double v
         return number(value, unit);
     }
 
-    /** A number as lines print it. */
+    /** A number as lines print it; what is left of a difference of equal numbers is nothing. */
     public static String number(double value) {
+        if (Math.abs(value) < NOTHING) return "0";
         return DecimalText.figures(value, FIGURES);
     }
 
@@ -72,6 +76,11 @@ public record WorkedLine(String symbol, String formula, String numbers, double v
         /** A bare number. */
         public Open put(String name, double value) {
             return put(name, value, "");
+        }
+
+        /** A bare number of a term that is not always there. */
+        public Open putWhere(boolean there, String name, double value) {
+            return there ? put(name, value) : this;
         }
 
         public Open put(String name, Length length) {
@@ -136,11 +145,11 @@ public record WorkedLine(String symbol, String formula, String numbers, double v
             String number = put.get(name);
             if (number == null) throw new IllegalArgumentException("No number for " + name + " in " + formula);
             boolean power = end < formula.length() && POWERS.indexOf(formula.charAt(end)) >= 0;
-            return number.startsWith("-") || power && number.contains(" ") ? "(" + number + ")" : number;
+            return number.startsWith("-") || (power && number.contains(" ")) ? "(" + number + ")" : number;
         }
 
         private static boolean isOfName(char c) {
-            return Character.isLetterOrDigit(c) && POWERS.indexOf(c) < 0 || c == '\'';
+            return c == '\'' || (Character.isLetterOrDigit(c) && POWERS.indexOf(c) < 0);
         }
     }
 }

@@ -1,8 +1,11 @@
 package plumbleaf.engine.strength;
 
+import java.util.ArrayList;
+import java.util.List;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.Section;
 
 /** Axial force, bending both ways, shear and torsion on one tube together. */
@@ -50,6 +53,74 @@ public final class Interaction {
                         : " and " + DecimalText.whole(strength.allowableY().poundInches())) + " lb-in, Vc "
                 + DecimalText.whole(strength.allowableShear().pounds()) + " lb, Tc "
                 + DecimalText.whole(strength.allowableTorsion().poundInches()) + " lb-in";
+    }
+
+    /**
+     * {@link #ratio} line by line, for the calculation book. Of a member held at both ends {@code height} is its length over 2.1, and K prints 1.
+     *
+     * @param cantilever whether it is a post, fixed at grade and free on top
+     */
+    public static List<WorkedLine> lines(Section section, BaseAction action, Length height, boolean cantilever) {
+        TubeStrength strength = TubeStrength.of(section);
+        List<WorkedLine> lines = new ArrayList<>();
+        double axial = axialRatio(section, action, height);
+        double down = Math.max(0, action.down().pounds());
+        if (axial > 0) {
+            List<WorkedLine> pressed = cantilever
+                    ? TubeLines.compression(section, CANTILEVER, height)
+                    : TubeLines.compression(section, 1, height.times(CANTILEVER));
+            lines.addAll(pressed);
+            lines.add(WorkedLine.of("axial", "Pr / Pc")
+                    .put("Pr", down, "lb")
+                    .put(pressed.get(2))
+                    .gives(axial));
+        }
+        double bending = bendingRatio(section, strength, action);
+        lines.add(bent(section, strength, action, bending));
+        double shear = action.push().pounds() / strength.allowableShear().pounds();
+        lines.add(WorkedLine.of("shear", "Vr / Vc")
+                .put("Vr", action.push())
+                .put("Vc", strength.allowableShear())
+                .gives(shear));
+        double torsion = Math.abs(action.torsion().poundInches())
+                / strength.allowableTorsion().poundInches();
+        if (torsion > 0)
+            lines.add(WorkedLine.of("torsion", "Tr / Tc")
+                    .put("Tr", Math.abs(action.torsion().poundInches()), "lb-in")
+                    .put("Tc", strength.allowableTorsion().poundInches(), "lb-in")
+                    .gives(torsion));
+        lines.add(together(axial, bending, shear, torsion).gives(ratio(section, action, height)));
+        return List.copyOf(lines);
+    }
+
+    private static WorkedLine bent(Section section, TubeStrength strength, BaseAction action, double bending) {
+        boolean alike = TubeLines.bendsAlike(section);
+        String formula =
+                section.isRound() ? "sqrt(Mx\u00b2 + My\u00b2) / Mc" : alike ? "(Mx + My) / Mc" : "Mx / Mcx + My / Mcy";
+        WorkedLine.Open line = WorkedLine.of("bending", formula)
+                .put("Mx", Math.abs(action.momentAlong().poundInches()), "lb-in")
+                .put("My", Math.abs(action.momentAcross().poundInches()), "lb-in")
+                .put(alike ? "Mc" : "Mcx", strength.allowableX().poundInches(), "lb-in");
+        if (!alike) line.put("Mcy", strength.allowableY().poundInches(), "lb-in");
+        return line.gives(bending);
+    }
+
+    /** The equation that holds for these shares. */
+    private static WorkedLine.Open together(double axial, double bending, double shear, double torsion) {
+        if (torsion > TORSION_LEFT_OUT)
+            return WorkedLine.of("ratio", (axial > 0 ? "axial + " : "") + "bending + (shear + torsion)\u00b2")
+                    .putWhere(axial > 0, "axial", axial)
+                    .put("bending", bending)
+                    .put("shear", shear)
+                    .put("torsion", torsion)
+                    .note("H3-6, torsion over 0.2");
+        boolean much = axial >= LITTLE_AXIAL;
+        String both = axial == 0 ? "bending" : much ? "axial + 8 / 9 \u00d7 bending" : "axial / 2 + bending";
+        return WorkedLine.of("ratio", "max(" + both + "; shear)")
+                .putWhere(axial > 0, "axial", axial)
+                .put("bending", bending)
+                .put("shear", shear)
+                .note(much ? "H1-1a" : "H1-1b");
     }
 
     /** The bending part alone. The depth of a rectangular post stands along the run. */

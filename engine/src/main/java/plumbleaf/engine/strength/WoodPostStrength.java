@@ -1,5 +1,6 @@
 package plumbleaf.engine.strength;
 
+import java.util.List;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.action.CombinedAction;
@@ -8,6 +9,7 @@ import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.WoodPost;
 
 /**
@@ -104,6 +106,85 @@ public record WoodPostStrength(WoodPost post, Stress bending, Stress shear, Stre
         double across = acrossPsi / (may * grown(fc, height, post.width()));
         double bent = post.isRound() ? Math.sqrt(along * along + across * across) : along + across;
         return Math.max(axial * axial + bent, sheared(action) / (shear.psi() * duration));
+    }
+
+    /** {@link #ratio} line by line, for the calculation book. */
+    public List<WorkedLine> lines(CombinedAction combined, Length height) {
+        BaseAction action = combined.action();
+        double duration = duration(combined.combination());
+        double fc = Math.max(0, action.down().pounds()) / post.areaIn2();
+        double may = bending.psi() * duration;
+        double pressed = compression.psi() * duration * stability(duration, height);
+        double deep = grown(fc, height, post.depth());
+        double wide = grown(fc, height, post.width());
+        double along = Math.abs(action.momentAlong().poundInches()) / post.sxIn3() / (may * deep);
+        double across = Math.abs(action.momentAcross().poundInches()) / post.syIn3() / (may * wide);
+        double bent = post.isRound() ? Math.sqrt(along * along + across * across) : along + across;
+        double axial = fc / pressed;
+        WorkedLine weight = WorkedLine.of("fc", "P / A")
+                .put("P", Math.max(0, action.down().pounds()), "lb")
+                .put("A", post.areaIn2(), "in\u00b2")
+                .gives(fc, "psi");
+        WorkedLine allowed = WorkedLine.of("Fb'", "Fb \u00d7 CD")
+                .put("Fb", bending.psi(), "psi")
+                .put("CD", duration)
+                .note("Fb with wet service, size, incising or steaming")
+                .gives(may, "psi");
+        WorkedLine stands = WorkedLine.of("Fc'", "Fc \u00d7 CD \u00d7 CP")
+                .put("Fc", compression.psi(), "psi")
+                .put("CD", duration)
+                .put("CP", stability(duration, height))
+                .note("CP by 3.7-1")
+                .gives(pressed, "psi");
+        WorkedLine one = bentLine("along", action.momentAlong().poundInches(), post.sxIn3(), deep, allowed, along);
+        WorkedLine other = bentLine("across", action.momentAcross().poundInches(), post.syIn3(), wide, allowed, across);
+        WorkedLine shear = sheared(action, duration);
+        String both = post.isRound() ? "sqrt(along\u00b2 + across\u00b2)" : "along + across";
+        return List.of(
+                weight,
+                stands,
+                allowed,
+                one,
+                other,
+                shear,
+                WorkedLine.of("ratio", "max((fc / Fc')\u00b2 + " + both + "; shear)")
+                        .put(weight)
+                        .put(stands)
+                        .put(one)
+                        .put(other)
+                        .put(shear)
+                        .note("3.9-3")
+                        .gives(Math.max(axial * axial + bent, sheared(action) / (this.shear.psi() * duration))));
+    }
+
+    private static WorkedLine bentLine(
+            String name, double momentLbIn, double modulusIn3, double left, WorkedLine allowed, double is) {
+        return WorkedLine.of(name, "M / S / (Fb' \u00d7 g)")
+                .put("M", Math.abs(momentLbIn), "lb-in")
+                .put("S", modulusIn3, "in\u00b3")
+                .put(allowed)
+                .put("g", left)
+                .note("g = 1 - fc / FcE, FcE = 0.822 Emin' / (2.1 L / d)\u00b2")
+                .gives(is);
+    }
+
+    private WorkedLine sheared(BaseAction action, double duration) {
+        double a = Math.max(post.depth().inches(), post.width().inches());
+        double b = Math.min(post.depth().inches(), post.width().inches());
+        WorkedLine.Open line = WorkedLine.of(
+                        "shear",
+                        post.isRound()
+                                ? "(4 \u00d7 V / A / 3 + 16 \u00d7 T / (\u03c0 \u00d7 a\u00b3)) / (Fv \u00d7 CD)"
+                                : "(1.5 \u00d7 V / A + T \u00d7 (3 \u00d7 a + 1.8 \u00d7 b) / (a\u00b2 \u00d7 b\u00b2)) / (Fv \u00d7 CD)")
+                .put("V", action.push())
+                .put("A", post.areaIn2(), "in\u00b2")
+                .put("T", Math.abs(action.torsion().poundInches()), "lb-in")
+                .put("a", a, "in.")
+                .put("Fv", shear.psi(), "psi")
+                .put("CD", duration)
+                .note("3.4.2; twist by judgement");
+        if (!post.isRound()) line.put("b", b, "in.");
+        return line.gives(sheared(action) / (shear.psi() * duration));
     }
 
     /**

@@ -28,6 +28,9 @@ import plumbleaf.engine.design.Design;
 class BookFollowsTest {
     private static final Pattern LINE = Pattern.compile("<p>(.*?)(?: <span class=\"clause\">.*?</span>)?</p>");
 
+    /** What is less prints as nothing. */
+    private static final double NOTHING = 1e-7;
+
     static List<String> examples() throws IOException {
         return PaperTrial.examples();
     }
@@ -56,7 +59,7 @@ class BookFollowsTest {
         assertThat(wrong).isEmpty();
         if (!subject.gates().isEmpty() || !subject.slides().isEmpty()) {
             assertThat(shares).as("pieces weighed").isGreaterThan(5);
-            assertThat(lines).as("lines followed").isGreaterThan(3);
+            assertThat(lines).as("lines followed").isGreaterThan(40);
         }
     }
 
@@ -73,11 +76,11 @@ class BookFollowsTest {
     }
 
     private static List<String> follow(String line) {
-        String[] parts = line.split(" = ");
+        String[] parts = line.split(" = ", -1);
         if (parts.length < 3) return List.of("says no formula and numbers: " + line);
         PocketCalculator.Answer numbers = PocketCalculator.workOut(parts[parts.length - 2]);
         double value = PocketCalculator.workOut(parts[parts.length - 1]).value();
-        double off = numbers.off() + PocketCalculator.halfOfSixth(value);
+        double off = numbers.off() + PocketCalculator.halfOfSixth(value) + NOTHING;
         List<String> wrong = new ArrayList<>();
         if (!(Math.abs(numbers.value() - value) <= off * 1.0001))
             wrong.add(line + " : but the numbers give " + numbers.value() + ", off by more than " + off);
