@@ -123,15 +123,16 @@ public record LoadList(List<Load> loads, Truck truck) {
             long fromYard = (long) Math.ceil(
                     line.sold().withWaste(line.fromYard()) / line.sold().contents() - 1e-9);
             long count = line.units() + fromYard;
-            Force weight = line.sold().weight().times((double) count);
+            boolean comes = line.sold().unit() == OrderUnit.YARD;
+            Force weight = comes ? Force.ZERO : line.sold().weight().times((double) count);
             of(days, stage)
                     .add(new LoadLine(
                             line.item(),
-                            line.sold().name(),
+                            line.sold().name() + (comes ? ": comes to the site, not loaded" : ""),
                             count,
                             line.sold().unit().key(),
                             weight,
-                            Length.ZERO));
+                            spliced(line)));
             return;
         }
         double poundsAFoot = line.sold().weight().pounds() / line.sold().contents();
@@ -156,6 +157,12 @@ public record LoadList(List<Load> loads, Truck truck) {
                         line.sold().unit().key(),
                         line.sold().weight().times((double) count),
                         Length.feet(line.sold().contents())));
+    }
+
+    /** Swaged rail rides in whole sticks, though no cut plan asks for them. */
+    private static Length spliced(TakeoffLine line) {
+        boolean stick = line.sold().unit() == OrderUnit.STICK && line.sold().of() == NetUnit.FEET;
+        return stick ? Length.feet(line.sold().contents()) : Length.ZERO;
     }
 
     private static Length longestCut(TakeoffLine line, Takeoff takeoff) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.money.UnitPrice;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 
@@ -51,5 +52,51 @@ class LoadListTest {
                 .isSortedAccordingTo(Comparator.comparingInt(item -> OrderOfUse.of(LoadStage.BUILD, item)));
         assertThat(List.of("HINGE-ADJ-0.625", "bolt-0.5x3", OrderOfUse.LEAF, "LATCH-THUMB", "cane-bolt", "zinc-paint"))
                 .isSortedAccordingTo(Comparator.comparingInt(item -> OrderOfUse.of(LoadStage.HANG, item)));
+    }
+
+    @Test
+    void readyMixComesByItselfAndAWholeStickOfRailIsAsLongAsItIs() {
+        Takeoff takeoff = new Takeoff(
+                List.of(
+                        line(PartGroup.FOOTINGS, "concrete", OrderUnit.YARD, 27, NetUnit.CUBIC_FEET, 2, 4050),
+                        line(PartGroup.FENCE, "SWAGED-LIGHT-1.375x0.065", OrderUnit.STICK, 21, NetUnit.FEET, 3, 19)),
+                List.of(),
+                List.of(),
+                List.of());
+        LoadList list = LoadList.of(takeoff, List.of(), SMALL);
+        assertThat(list.loads()).hasSize(2);
+        assertThat(list.loads().get(0).weight().isZero()).isTrue();
+        assertThat(list.loads().get(0).lines().get(0).what()).endsWith(": comes to the site, not loaded");
+        assertThat(list.loads().get(1).weight()).isEqualTo(Force.pounds(57));
+        assertThat(list.findings()).extracting(Finding::id).containsExactly("truck.length");
+    }
+
+    private static TakeoffLine line(
+            PartGroup group, String item, OrderUnit unit, double contents, NetUnit of, long units, double pounds) {
+        Sold sold = new Sold(
+                item,
+                item,
+                "",
+                unit,
+                contents,
+                of,
+                1,
+                UnitPrice.of("10"),
+                true,
+                0,
+                Force.pounds(pounds),
+                "2027-03-01",
+                "invented");
+        return new TakeoffLine(
+                group,
+                List.of(new Cause("B1", contents)),
+                contents,
+                contents,
+                sold,
+                units,
+                sold.costOf(units),
+                false,
+                0,
+                List.of());
     }
 }
