@@ -13,8 +13,8 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
 
-/** Cuts a long site into windows that follow the fence, each small enough for a sheet on which every post can be named. */
-final class SiteParts {
+/** Cuts a long site into windows that follow the fence, each small enough for a sheet, or a narrow screen, on which every post can be named. */
+public final class SiteParts {
     /** Room round the fence for names, swings and shots beside it. */
     private static final double AROUND_IN = 1.1;
 
@@ -23,8 +23,8 @@ final class SiteParts {
     private SiteParts() {}
 
     /** One window: the stretch of fence that it was cut for, the ground shown round it, and its drawing. */
-    record Part(String run, Post first, Post last, Box window, Drawing drawing) {
-        String words() {
+    public record Part(String run, Post first, Post last, Box window, Drawing drawing) {
+        public String words() {
             return run + " from " + first.id() + " to " + last.id();
         }
     }
@@ -35,7 +35,7 @@ final class SiteParts {
     }
 
     /** From post to post along every run, as far each time as the room on the sheet reaches, names included. */
-    static List<Part> of(Site site, Scale scale, Box room) {
+    public static List<Part> of(Site site, Scale scale, Box room) {
         List<Part> parts = new ArrayList<>();
         for (RunLayout run : site.layout().runs()) {
             List<Post> posts = run.posts();

@@ -68,7 +68,7 @@ public final class SitePlan {
     private final boolean crowded;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SitePlan(Site site, Scale scale, Box window) {
+    private SitePlan(Site site, Scale scale, Box window, boolean crowded) {
         this.site = site;
         this.job = site.job();
         this.layout = site.layout();
@@ -78,7 +78,7 @@ public final class SitePlan {
         this.scale = scale;
         this.labels = new Labels(scale);
         this.window = window;
-        this.crowded = crowds(site, scale);
+        this.crowded = crowded;
     }
 
     /** A piece of the site that has a sheet of its own. */
@@ -95,7 +95,12 @@ public final class SitePlan {
 
     /** @param pieces drawn as frames with their names, for finding the sheet of each */
     public static Drawing of(Site site, Scale scale, List<Piece> pieces) {
-        return new SitePlan(site, scale, EVERYWHERE).drawn(pieces);
+        return new SitePlan(site, scale, EVERYWHERE, crowds(site, scale)).drawn(pieces);
+    }
+
+    /** The whole with the names of ends, corners and gates alone, for where there is little room; parts show the rest. */
+    public static Drawing overview(Site site, Scale scale) {
+        return new SitePlan(site, scale, EVERYWHERE, true).drawn(List.of());
     }
 
     /** North and the scale, for a sheet of pieces. */
@@ -111,7 +116,7 @@ public final class SitePlan {
 
     /** What lies within a window of the site, with the name of every post; north and scale are the sheet's to show. */
     public static Drawing part(Site site, Scale scale, Box window) {
-        return new SitePlan(site, scale, window).drawn(List.of());
+        return new SitePlan(site, scale, window, crowds(site, scale)).drawn(List.of());
     }
 
     private static double angle(Direction direction) {

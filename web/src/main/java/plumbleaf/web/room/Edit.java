@@ -16,6 +16,7 @@ record Edit(String path, Unit unit, String value) {
     private static Map<String, String> kinds() {
         Map<String, String> kinds = new LinkedHashMap<>();
         kinds.put(".support", "new-footing");
+        kinds.put(".leaf.shape", "sloped");
         kinds.put(".leaf.top", "arched");
         kinds.put(".leaf.fill", "metal-pickets");
         kinds.put(".braces", "rod");

@@ -11,6 +11,7 @@ import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Scale;
+import plumbleaf.documents.packet.SiteParts;
 import plumbleaf.documents.plot.svg.SvgPlot;
 import plumbleaf.documents.view.AsItWas;
 import plumbleaf.documents.view.ChainPicture;
@@ -53,28 +54,40 @@ import plumbleaf.web.page.Picture;
 
 /** The drawings of a design, sized so that their lettering reads well on a screen. */
 final class Pictures {
-    /** One that stands beside another. */
-    private static final double HALF_IN = 4.6;
-
     private static final double HIGH_IN = 6;
+
+    /** The fence itself on a narrow screen's plan; its names and sizes take the rest. */
+    private static final double OVERVIEW_IN = 1.9;
+
+    /** What a narrow screen shows of the site at once, names and all. */
+    private static final double PIECE_IN = 540;
+
+    /** A site of more pieces is for a wider screen. */
+    private static final int MOST_PIECES = 12;
 
     private final Design design;
     private final Subjects subjects;
     private final Handles handles;
     private final DisplayUnits units;
+    private final Breadth breadth;
 
     /** A drawing that takes the whole width, in paper inches. */
     private final double wideIn;
 
-    /** The most of a run that is drawn in one strip, 44 ft or 22, and how wide that is on paper beside the words of its band. */
+    /** One that stands beside another, or on a narrow screen above it. */
+    private final double halfIn;
+
+    /** The most of a run that is drawn in one strip, 44 ft or 16, and how wide that is on paper beside the words of its band. */
     private final double stripIn;
 
     private final double stripPaperIn;
 
     Pictures(Design design, Subjects subjects, Handles handles, Breadth breadth) {
-        this.wideIn = breadth == Breadth.WIDE ? 9 : 5.2;
-        this.stripIn = breadth == Breadth.WIDE ? 528 : 264;
-        this.stripPaperIn = breadth == Breadth.WIDE ? 7.4 : 3.8;
+        this.breadth = breadth;
+        this.wideIn = breadth == Breadth.WIDE ? 9 : 3.9;
+        this.halfIn = breadth == Breadth.WIDE ? 4.6 : 4.2;
+        this.stripIn = breadth == Breadth.WIDE ? 528 : 192;
+        this.stripPaperIn = breadth == Breadth.WIDE ? 7.4 : 2.4;
         this.design = design;
         this.handles = handles;
         this.subjects = subjects;
@@ -85,13 +98,34 @@ final class Pictures {
         return picture(siteDrawing(), true).with(handles.onPlan());
     }
 
+    /** The site; a narrow screen shows shots and the names of posts in pieces along the fence. */
+    List<Picture> sites() {
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(site());
+        if (breadth == Breadth.WIDE || design.layout().runs().isEmpty()) return pictures;
+        Site site = siteOf();
+        List<SiteParts.Part> parts = SiteParts.of(site, Scale.ratio(PIECE_IN / 4), new Box(0, 0, 4, HIGH_IN));
+        if (parts.size() > MOST_PIECES) return pictures;
+        for (SiteParts.Part part : parts)
+            pictures.add(
+                    new Picture("Site plan, " + part.words(), SvgPlot.inPage(part.drawing()), true, handles.onPlan()));
+        return pictures;
+    }
+
     private Drawing siteDrawing() {
+        Site site = siteOf();
+        Box extents = site.extents();
+        if (breadth == Breadth.NARROW)
+            return SitePlan.overview(
+                    site, fitting(extents.width() * 1.15, extents.height() * 1.3, OVERVIEW_IN, HIGH_IN));
+        return SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3, wideIn, HIGH_IN));
+    }
+
+    private Site siteOf() {
         List<SlidePlan> slides = design.gates().stream()
                 .flatMap(gate -> gate.plan().slide().stream())
                 .toList();
-        Site site = new Site(design.job(), design.layout(), design.ground(), placed(gate -> true), slides);
-        Box extents = site.extents();
-        return SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3, wideIn, HIGH_IN));
+        return new Site(design.job(), design.layout(), design.ground(), placed(gate -> true), slides);
     }
 
     /** The drawings that can be laid over those of another state of the job: the plan, each run whole, each leaf's frame. */
@@ -188,7 +222,7 @@ final class Pictures {
         double high = slide.plan().leaf().outline().topAtPin().inches();
         pictures.add(picture(SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6, wideIn, HIGH_IN)), true));
         pictures.add(picture(SlideWay.of(slide, fitting(wide * 1.1, high, wideIn, HIGH_IN)), true));
-        pictures.add(picture(SlideSection.of(slide, fitting(high * 0.7, high * 1.3, HALF_IN, 1.8 * HALF_IN)), false));
+        pictures.add(picture(SlideSection.of(slide, fitting(high * 0.7, high * 1.3, halfIn, 1.8 * halfIn)), false));
     }
 
     private void pair(GateDesign gate, GateSubject a, GateSubject b, List<Picture> pictures) {
@@ -229,19 +263,19 @@ final class Pictures {
         String mark = subject.mark();
         double wide = leaf.width().inches() * 1.5;
         double high = leaf.outline().topAtPin().inches() * 1.3;
-        Scale scale = fitting(wide, high, HALF_IN, HIGH_IN);
+        Scale scale = fitting(wide, high, halfIn, HIGH_IN);
         pictures.add(picture(GateElevation.frame(subject, scale), false).with(handles.onFrame(gate, subject)));
         double reach = leaf.outline().latchEdge().inches();
-        Scale small = fitting(reach * 2.2, reach * 2.2, HALF_IN, HIGH_IN);
+        Scale small = fitting(reach * 2.2, reach * 2.2, halfIn, HIGH_IN);
         if (!subject.isPair())
             pictures.add(picture(SwingPlan.of(mark, subject.swing(), reach, units, small), false)
                     .with(handles.onSwing(gate, subject)));
-        pictures.add(picture(ClearanceCurve.of(mark, subject.swing(), HALF_IN, units), false));
+        pictures.add(picture(ClearanceCurve.of(mark, subject.swing(), halfIn, units), false));
         for (HungLeaf hung : gate.hung())
             if (hung.id().equals(leaf.id()))
                 pictures.add(
                         picture(DeflectedLeaf.of(mark, hung.sag(), leaf.hand().hinge(), scale), false));
-        pictures.add(picture(GatePlanDetail.of(subject, fitting(wide, wide / 3, HALF_IN, HIGH_IN)), false));
+        pictures.add(picture(GatePlanDetail.of(subject, fitting(wide, wide / 3, halfIn, HIGH_IN)), false));
     }
 
     /** Every post's worst check, the gates' load paths, and the sag budgets. */
@@ -250,10 +284,10 @@ final class Pictures {
         List<RatioBars.Link> posts = design.posts().stream()
                 .map(post -> new RatioBars.Link(post.id(), post.utilisation(), post.id()))
                 .toList();
-        if (!posts.isEmpty()) pictures.add(picture(RatioBars.of("Posts, worst check of each", posts, HALF_IN), false));
+        if (!posts.isEmpty()) pictures.add(picture(RatioBars.of("Posts, worst check of each", posts, halfIn), false));
         for (GateDesign gate : design.gates()) {
             if (!gate.loadPath().isEmpty())
-                pictures.add(picture(ChainPicture.of(gate.id(), LoadChain.of(gate.loadPath()), HALF_IN, true), false));
+                pictures.add(picture(ChainPicture.of(gate.id(), LoadChain.of(gate.loadPath()), halfIn, true), false));
             for (HungLeaf hung : gate.hung())
                 pictures.add(picture(
                         SagBar.of(
@@ -263,7 +297,7 @@ final class Pictures {
                                         new SagBar.Limit(
                                                 "good hang", hung.limits().release()),
                                         new SagBar.Limit("latch", hung.limits().latch())),
-                                HALF_IN,
+                                halfIn,
                                 design.job().display()),
                         false));
         }
@@ -281,10 +315,10 @@ final class Pictures {
         return pictures;
     }
 
-    private static Drawing frame(GateSubject subject) {
+    private Drawing frame(GateSubject subject) {
         double wide = subject.leaf().width().inches() * 1.5;
         double high = subject.leaf().outline().topAtPin().inches() * 1.3;
-        return GateElevation.frame(subject, fitting(wide, high, HALF_IN, HIGH_IN));
+        return GateElevation.frame(subject, fitting(wide, high, halfIn, HIGH_IN));
     }
 
     /** Bars as bars. */

@@ -128,7 +128,7 @@ public class Rooms {
     private List<Picture> pictures(Room room, Design design, Opened opened, Sight sight, Breadth breadth) {
         Pictures pictures = new Pictures(design, new Subjects(design), new Handles(opened.text(), design), breadth);
         return switch (room) {
-            case GROUND -> List.of(pictures.site());
+            case GROUND -> pictures.sites();
             case LINE -> pictures.profiles();
             case GATES ->
                 design.gates().stream()

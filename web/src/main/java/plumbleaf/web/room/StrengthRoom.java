@@ -181,10 +181,11 @@ final class StrengthRoom {
                         finding.part(),
                         List.of(
                                 finding.part(),
-                                finding.id(),
+                                finding.message(),
                                 finding.measure().map(Measure::ratioText).orElse("\u2013"))));
+        String words = lines.size() == 1 ? "Check that holds" : "Checks that hold";
+        List<Table> all = List.of(new Table("Checked, and within its limit", List.of("Part", "Check", "Used"), lines));
         return Panel.of("Passes", "")
-                .withTables(
-                        List.of(new Table("Checked, and within its limit", List.of("Part", "Check", "Used"), lines)));
+                .withFolds(List.of(new Panel.Fold("", "passes.count", words, Integer.toString(lines.size()), "", all)));
     }
 }

@@ -248,6 +248,8 @@ narrow.addEventListener("change", fitBreadth);
 
 for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
 takeHold(move, tries);
+keepZoom();
+keepSheets();
 fitBreadth();
 if (queue) {
     restore(typing());

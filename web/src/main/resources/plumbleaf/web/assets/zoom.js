@@ -2,6 +2,7 @@
 // closer than the whole is moved by dragging the paper or by scrolling. How close a sheet was stays through every answer.
 const STEP = 1.4;
 const CLOSEST = 8;
+const LEAST_LETTER_PX = 9;
 const closeness = new Map();
 
 const keyOf = (sheet) => location.pathname + " " + (sheet.closest("figure")?.dataset.key ?? "");
@@ -40,8 +41,24 @@ function zoom(sheet, by, x = sheet.clientWidth / 2, y = sheet.clientHeight / 2) 
     sheet.scrollTop = top;
 }
 
+/** No letter of a drawing that is seen whole is smaller than can be read: then the drawing is larger than its place, and is pushed aside to see the rest. */
+function keepLetters(sheet) {
+    const svg = sheet.querySelector("svg");
+    if (!svg || sheet.classList.contains("closer")) return;
+    svg.style.removeProperty("min-width");
+    sheet.classList.remove("lettered");
+    const sizes = [...svg.querySelectorAll("text")].map((text) => parseFloat(text.getAttribute("font-size"))).filter((size) => size > 0);
+    const screen = svg.getScreenCTM();
+    if (!sizes.length || !screen) return;
+    const least = Math.min(...sizes);
+    if (least * screen.a >= LEAST_LETTER_PX - 0.01) return;
+    sheet.classList.add("lettered");
+    svg.style.setProperty("min-width", Math.ceil((svg.viewBox.baseVal.width * LEAST_LETTER_PX) / least) + "px");
+}
+
 export function keepZoom() {
     for (const sheet of document.querySelectorAll(".sheet")) {
+        keepLetters(sheet);
         const times = closenessOf(sheet);
         if (times > 1) {
             const at = [sheet.scrollLeft, sheet.scrollTop];
@@ -81,3 +98,4 @@ document.addEventListener("pointerdown", (event) => {
     addEventListener("pointerup", done);
     addEventListener("pointercancel", done);
 });
+addEventListener("resize", keepZoom);

@@ -55,6 +55,19 @@ class PhoneInBrowserTest extends InBrowser {
     }
 
     @Test
+    void noLetterOfADrawingIsTooSmallToRead() {
+        for (Room room : Room.values()) {
+            go(room);
+            waitUntil("document.getElementById('inside').dataset.breadth !== 'wide'");
+            Object small = browser.executeScript("""
+                    return [...document.querySelectorAll('.sheet svg text')]
+                        .filter(text => Math.hypot(text.getScreenCTM().a, text.getScreenCTM().b) * parseFloat(text.getAttribute('font-size')) < 8.9)
+                        .map(text => text.textContent)""");
+            assertThat(small).as(room.word()).isEqualTo(List.of());
+        }
+    }
+
+    @Test
     void noNumberOfATableIsCutOff() {
         for (Room room : Room.values()) {
             go(room);

@@ -38,6 +38,15 @@ class EditTest {
     }
 
     @Test
+    void aLeafWithALevelBottomSaysItsTopAndItsBottom() {
+        DocumentText text =
+                after("gates[G1].leaf.shape=sloped; gates[G1].leaf.shape.top=-8.3333%; gates[G1].leaf.shape.bottom=0%");
+        assertThat(text.value("gates[G1].leaf.shape.kind")).contains("sloped");
+        assertThat(text.value("gates[G1].leaf.shape.top")).contains("-8.3333%");
+        assertThat(text.value("gates[G1].leaf.shape.bottom")).contains("0%");
+    }
+
+    @Test
     void whatIsNoEditIsRefused() {
         assertThatThrownBy(() -> Edit.ofRemedy("=left")).isInstanceOf(IllegalArgumentException.class);
     }
