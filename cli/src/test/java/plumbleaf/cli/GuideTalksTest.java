@@ -90,7 +90,7 @@ class GuideTalksTest {
         List<String> given = new ArrayList<>();
         for (String word : words) {
             boolean made = word.endsWith(".json")
-                    || !given.isEmpty() && given.get(given.size() - 1).equals("--out");
+                    || (!given.isEmpty() && given.get(given.size() - 1).equals("--out"));
             if (word.startsWith("examples/")) {
                 given.add("../" + word);
             } else {
