@@ -1,8 +1,12 @@
 package plumbleaf.engine.design;
 
+import java.util.List;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.strength.BoltRow;
+import plumbleaf.engine.strength.BoltWorking;
 import plumbleaf.engine.strength.WeldLines;
+import plumbleaf.engine.strength.WeldWorking;
 
 /** Forces on a fixing and the arms they have there: off its plate, across, along it; twist in its plane, tilt of its ends, roll about its line. */
 record Eccentric(double off, double across, double along, double twist, double tilt, double roll) {
@@ -15,6 +19,14 @@ record Eccentric(double off, double across, double along, double twist, double t
 
     Force perInch(WeldLines lines) {
         return lines.perInch(off, across, along, twist, tilt, roll);
+    }
+
+    List<WorkedLine> lines(WeldLines lines) {
+        return WeldWorking.of(lines, off, across, along, twist, tilt, roll);
+    }
+
+    List<WorkedLine> lines(BoltWorking bolts) {
+        return bolts.lines(across, along, Math.abs(off), twist, tilt, roll);
     }
 
     BoltRow.Share share(BoltRow row) {

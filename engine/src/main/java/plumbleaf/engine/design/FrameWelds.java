@@ -1,14 +1,18 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
+import java.util.List;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.MemberForce;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.WeldBox;
 import plumbleaf.engine.strength.WeldLines;
+import plumbleaf.engine.strength.WeldWorking;
 
 /**
  * Welds at the ends of a leaf's members. A miter is welded all round. A square tube that
@@ -55,6 +59,30 @@ public final class FrameWelds {
         return new WeldLines(tube.width(), tube.depth())
                 .perInch(n, v, 0, twist, out, in)
                 .pounds();
+    }
+
+    /** {@link #use} line by line at the worse end; nothing where the ends are bolted. */
+    static List<WorkedLine> lines(Member member, MemberForce force, Joint joint) {
+        if (joint == Joint.BRACKETED) return List.of();
+        MemberForce.End worst = force.ends().get(0);
+        for (MemberForce.End end : force.ends())
+            if (perInch(member, end, joint) > perInch(member, worst, joint)) worst = end;
+        Section tube = member.section();
+        double n = worst.axial().pounds();
+        double v = worst.shear().pounds();
+        double in = worst.inPlane().poundInches();
+        double out = worst.outOfPlane().poundInches();
+        double twist = worst.torsion().poundInches();
+        List<WorkedLine> lines = new ArrayList<>(
+                tube.isRound() || allRound(member, joint)
+                        ? WeldWorking.of(new WeldBox(tube.depth(), tube.width()), n, v, in, out, twist)
+                        : WeldWorking.of(new WeldLines(tube.width(), tube.depth()), n, v, 0, twist, out, in));
+        WorkedLine f = lines.get(lines.size() - 1);
+        WorkedLine allowed =
+                WallWeld.of(leg(tube), ELECTRODE, tube, tube.width()).line();
+        lines.add(allowed);
+        lines.add(WorkedLine.of("ratio", "f / fa").put(f).put(allowed).gives(use(member, force, joint)));
+        return List.copyOf(lines);
     }
 
     private static boolean allRound(Member member, Joint joint) {

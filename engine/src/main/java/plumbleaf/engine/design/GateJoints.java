@@ -35,7 +35,11 @@ final class GateJoints {
                 weld.member().id(),
                 weld.utilisation(),
                 HingeJoint.name(weld.worst()),
-                new LinkWork(FrameWelds.FORMULA, numbers(weld, joint), FrameWelds.CLAUSE)));
+                new LinkWork(
+                        FrameWelds.FORMULA,
+                        numbers(weld, joint),
+                        FrameWelds.CLAUSE,
+                        FrameWelds.lines(weld.member(), weld.force(), joint))));
         for (HingeJoint each : HingeJoints.of(hung, catalogue)) links.add(each.link(hung.cases()));
         return links;
     }

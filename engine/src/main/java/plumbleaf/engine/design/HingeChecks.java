@@ -13,6 +13,7 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Ties;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HingeForce;
 
@@ -66,7 +67,34 @@ final class HingeChecks {
                         + DecimalText.whole(model.capacityPerPair().pounds()) + " lb a pair at "
                         + DecimalText.upTo(model.capacityWidth().inches(), 1) + " in. wide, pins "
                         + DecimalText.upTo(model.capacitySpacing().inches(), 1) + " in. apart",
-                model.source());
+                model.source(),
+                lines(use, model));
+    }
+
+    private static List<WorkedLine> lines(HingeUse use, HingeModel model) {
+        HingeForce force = use.worst().hinges().stream()
+                .filter(each -> each.id().equals(use.id()))
+                .findFirst()
+                .orElseThrow();
+        WorkedLine pulled = WorkedLine.of("H", "sqrt(Ha\u00b2 + Hb\u00b2)")
+                .put("Ha", Math.abs(force.horizontal().pounds()), "lb")
+                .put("Hb", Math.abs(force.across().pounds()), "lb")
+                .note("along the run and across it")
+                .gives(use.horizontal());
+        WorkedLine may = WorkedLine.of("Hc", "Wr \u00d7 br / (2 \u00d7 dr)")
+                .put("Wr", model.capacityPerPair())
+                .put("br", model.capacityWidth())
+                .put("dr", model.capacitySpacing())
+                .note("the maker's rating: leaf, width, pins apart")
+                .gives(use.capacity());
+        if (use.utilisation().isEmpty()) return List.of(pulled);
+        return List.of(
+                pulled,
+                may,
+                WorkedLine.of("ratio", "H / Hc")
+                        .put(pulled)
+                        .put(may)
+                        .gives(use.utilisation().getAsDouble()));
     }
 
     static List<Finding> findings(String gate, List<HingeUse> hinges, HingeModel model) {

@@ -9,6 +9,7 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Ties;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.CaseForces;
 
 /**
@@ -20,6 +21,7 @@ import plumbleaf.engine.sag.CaseForces;
  * @param what it is made of, in a sentence
  * @param use how much of it a case uses
  * @param reserve what it is expected to carry over its allowable
+ * @param lines of the calculation book
  */
 record HingeJoint(
         String id,
@@ -30,7 +32,27 @@ record HingeJoint(
         Numbers numbers,
         String formula,
         String clause,
-        double reserve) {
+        double reserve,
+        Lines lines) {
+    /** Without lines: its numbers say all. */
+    HingeJoint(
+            String id,
+            String link,
+            String part,
+            String what,
+            Use use,
+            Numbers numbers,
+            String formula,
+            String clause,
+            double reserve) {
+        this(id, link, part, what, use, numbers, formula, clause, reserve, pull -> List.of());
+    }
+
+    /** The calculation line by line. */
+    interface Lines {
+        List<WorkedLine> of(HingePull pull);
+    }
+
     /** How much of a joint a case uses: 1 is all. */
     interface Use {
         double of(HingePull pull);
@@ -61,7 +83,11 @@ record HingeJoint(
                 part,
                 worst.utilisation(),
                 name(worst.forces()),
-                new LinkWork(formula, numbers.of(HingePull.of(worst.forces())), clause));
+                new LinkWork(
+                        formula,
+                        numbers.of(HingePull.of(worst.forces())),
+                        clause,
+                        lines.of(HingePull.of(worst.forces()))));
     }
 
     /** Too weak without wind is a must-fix whatever the basis; too weak in wind is one on the engineered basis. */

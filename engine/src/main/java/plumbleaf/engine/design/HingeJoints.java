@@ -10,16 +10,21 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.Bolt;
 import plumbleaf.engine.strength.BoltRow;
 import plumbleaf.engine.strength.BoltStack;
+import plumbleaf.engine.strength.BoltWorking;
 import plumbleaf.engine.strength.HingePlate;
 import plumbleaf.engine.strength.NetSection;
+import plumbleaf.engine.strength.PlateWorking;
+import plumbleaf.engine.strength.TubeStrength;
 import plumbleaf.engine.strength.WasherPull;
 import plumbleaf.engine.strength.WeldLines;
 
@@ -160,7 +165,19 @@ final class HingeJoints {
                         + DecimalText.whole(allowed) + " (" + inch.limit() + " governs)",
                 "f = N/A + M c/I + T c/J as vectors; fa = " + inch.formula(),
                 inch.clause().startsWith("J") ? WELD_CLAUSE : WELD_CLAUSE + "; " + inch.clause(),
-                Bolt.SAFETY);
+                Bolt.SAFETY,
+                pull -> welded(arms.of(pull), lines, inch));
+    }
+
+    private static List<WorkedLine> welded(Eccentric forces, WeldLines weld, WallWeld.Governing inch) {
+        List<WorkedLine> lines = new ArrayList<>(forces.lines(weld));
+        WorkedLine f = lines.get(lines.size() - 1);
+        lines.add(inch.line());
+        lines.add(WorkedLine.of("ratio", "f / fa")
+                .put(f)
+                .put(inch.line())
+                .gives(forces.perInch(weld).pounds() / inch.perInch().pounds()));
+        return lines;
     }
 
     /** @param topOver from the hinge to the tube's open top */
@@ -201,16 +218,22 @@ final class HingeJoints {
                 "frv <= Fnv/2, T <= F'nt Ab/2, F'nt = 1.3 Fnt - 2 Fnt frv/Fnv; wall 1.8 Fy d t / 2; under the washer the lesser of 1.5 t dw Fu / 3"
                         + " and of the wall under a pad as wide as the washer",
                 BOLT_CLAUSE,
-                Bolt.SAFETY);
+                Bolt.SAFETY,
+                pull -> arms.of(pull)
+                        .lines(new BoltWorking(
+                                row, bolt, tube, size.washerOver(), pad(size, topOver), Force.pounds(under))));
     }
 
     /** What a wall may be pulled with under a nut's washer: not pulled over it, and not pushed in. */
     private static double underWasher(BoltSize size, Section tube, double topOver) {
-        Length over = size.washerOver();
-        HingePlate pad = new HingePlate(over, over, Length.inches(Math.max(0, topOver - over.inches() / 2)));
         return Math.min(
-                WasherPull.allowable(tube, over).pounds(),
-                pad.allowable(tube, 1).pounds());
+                WasherPull.allowable(tube, size.washerOver()).pounds(),
+                pad(size, topOver).allowable(tube, 1).pounds());
+    }
+
+    private static HingePlate pad(BoltSize size, double topOver) {
+        Length over = size.washerOver();
+        return new HingePlate(over, over, Length.inches(Math.max(0, topOver - over.inches() / 2)));
     }
 
     private BoltSize size(Fastening fastening) {
@@ -250,7 +273,15 @@ final class HingeJoints {
                 postSection.isRound()
                         ? "AISC 360-22 Table K2.1, K1.3, K1.4"
                         : "AISC 360-10 K1-12, 360-16 K3-6, 360-22 K1.4",
-                postSection.isRound() ? 1.67 : 1.5);
+                postSection.isRound() ? 1.67 : 1.5,
+                pull -> PlateWorking.of(
+                        plate,
+                        postSection,
+                        pull.alongLb(hinge),
+                        pull.acrossLb(hinge),
+                        pull.downLb(hinge),
+                        gate.hinge().pinOffset().inches(),
+                        pressed(pull, hinge, postSection)));
     }
 
     private double tilt(HingePull pull, int hinge) {
@@ -282,7 +313,33 @@ final class HingeJoints {
                         + DecimalText.whole(allowed / 12),
                 "M <= Fy (Z - t dh (D - t)) / 1.67, dh = hole + 1/16 in.",
                 "AISC 360-22 B4.3b, F1",
-                1.67);
+                1.67,
+                pull -> drilled(postSection, bolted.hole(), momentLbIn(pull, hinge), allowed));
+    }
+
+    private static List<WorkedLine> drilled(Section post, Length hole, double momentLbIn, double allowedLbIn) {
+        double wide = hole.inches() + 1 / 16.0;
+        double t = post.usedWall().inches();
+        WorkedLine dh = WorkedLine.of("dh", "hole + 1 / 16").put("hole", hole).gives(wide, "in.");
+        WorkedLine gone = WorkedLine.of("dZ", "t \u00d7 dh \u00d7 (D - t)")
+                .put("t", post.usedWall())
+                .put(dh)
+                .put("D", post.depth())
+                .gives(t * wide * (post.depth().inches() - t), "in\u00b3");
+        WorkedLine may = WorkedLine.of("Ma", "Mc \u00d7 max(0; Z - dZ) / Z")
+                .put("Mc", TubeStrength.of(post).allowableX().poundInches(), "lb-in")
+                .put("Z", post.zxIn3(), "in\u00b3")
+                .put(gone)
+                .gives(allowedLbIn, "lb-in");
+        return List.of(
+                dh,
+                gone,
+                may,
+                WorkedLine.of("ratio", "M / Ma")
+                        .put("M", momentLbIn, "lb-in")
+                        .put(may)
+                        .note("M of the post at this hinge")
+                        .gives(momentLbIn / allowedLbIn));
     }
 
     private static String text(Length length) {

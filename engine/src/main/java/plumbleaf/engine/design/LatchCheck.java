@@ -12,6 +12,7 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Ties;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.LeafState;
 
@@ -55,7 +56,13 @@ record LatchCheck(LatchModel latch, CaseForces windy, Force person, Force slam) 
                         "F / what the latch's sheet says it holds",
                         DecimalText.whole(Math.max(windLb(), person.pounds())) + " lb of "
                                 + DecimalText.whole(latch.holds().pounds()),
-                        latch.source())));
+                        latch.source(),
+                        List.of(WorkedLine.of("ratio", "max(Fw; Fp) / Fa")
+                                .put("Fw", windLb(), "lb")
+                                .put("Fp", person)
+                                .put("Fa", latch.holds())
+                                .note("wind, a person, what its sheet says")
+                                .gives(use())))));
     }
 
     List<Finding> findings(String gate, DesignBasis basis) {

@@ -70,7 +70,15 @@ final class PostLinks {
                                                         + numbers(work.worst().action()))
                                                 .orElse(" for " + need.cause().key()))
                                 .orElse(""),
-                "IBC 2021 1807.3.2.1 and the job's rules; see the footing's own page");
+                "IBC 2021 1807.3.2.1 and the job's rules; see the footing's own page",
+                deepest(post)
+                        .filter(need -> !post.depth().isZero())
+                        .map(need -> List.of(WorkedLine.of("ratio", "dn / d")
+                                .put("dn", need.depth())
+                                .put("d", post.depth())
+                                .note("depth needed as worked out with the post, over depth dug")
+                                .gives(need.depth().inches() / post.depth().inches())))
+                        .orElse(List.of()));
     }
 
     /** What asks for the deepest hole, binding or not. */

@@ -43,15 +43,18 @@ final class SlideStrength {
 
     static double ratio(SlidePlan plan, MemberForce force) {
         Member member = plan.leaf().member(force.member()).orElseThrow();
-        BaseAction action = new BaseAction(
+        return Interaction.ratio(
+                member.section(), action(force), unbraced(plan, member).times(1 / CANTILEVER));
+    }
+
+    private static BaseAction action(MemberForce force) {
+        return new BaseAction(
                 Force.pounds(Math.max(0, -force.axial().pounds())),
                 force.shear(),
                 Force.ZERO,
                 force.inPlane(),
                 force.outOfPlane(),
                 force.torsion());
-        return Interaction.ratio(
-                member.section(), action, unbraced(plan, member).times(1 / CANTILEVER));
     }
 
     static Use frame(SlideDesign slide, boolean withWind) {
@@ -102,7 +105,9 @@ final class SlideStrength {
                         + Interaction.capacities(
                                 member.section(), unbraced(plan, member).times(1 / CANTILEVER))
                         + "; " + member.section().name(),
-                CLAUSE);
+                CLAUSE,
+                Interaction.lines(
+                        member.section(), action(force), unbraced(plan, member).times(1 / CANTILEVER), false));
     }
 
     static LinkWork weldWork(SlidePlan plan, Use use) {
@@ -112,6 +117,7 @@ final class SlideStrength {
                 DecimalText.whole(FrameWelds.perInch(
                                 member, force(use), plan.leaf().make().joint()))
                         + " lb an inch of " + DecimalText.whole(FrameWelds.allowable(member.section())),
-                FrameWelds.CLAUSE);
+                FrameWelds.CLAUSE,
+                FrameWelds.lines(member, force(use), plan.leaf().make().joint()));
     }
 }

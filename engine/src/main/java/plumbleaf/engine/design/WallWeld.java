@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.strength.FilletWeld;
 
@@ -25,16 +26,23 @@ final class WallWeld {
      * @param limit what gives first
      * @param formula of that one
      * @param clause where it stands
+     * @param line of the calculation book, {@code fa}
      */
-    record Governing(Force perInch, String limit, String formula, String clause) {}
+    record Governing(Force perInch, String limit, String formula, String clause, WorkedLine line) {}
 
     static Governing of(Length leg, Stress electrode, Section tube, Length along) {
         FilletWeld fillet = new FilletWeld(leg, electrode);
         Force weld = fillet.nominalPerInch().times(1 / FilletWeld.SAFETY);
         Force steel = fillet.allowablePerInch(tube.ultimateStress(), tube.designWall());
         Governing least = steel.compareTo(weld) < 0
-                ? new Governing(steel, "the wall of " + tube.name(), "0.60 Fu t / 2, t the design wall", "J4.2(b)")
-                : new Governing(weld, "the fillet itself", "0.60 Fexx 0.707 w / 2", "J2.4");
+                ? new Governing(
+                        steel,
+                        "the wall of " + tube.name(),
+                        "0.60 Fu t / 2, t the design wall",
+                        "J4.2(b)",
+                        wall(steel, tube))
+                : new Governing(
+                        weld, "the fillet itself", "0.60 Fexx 0.707 w / 2", "J2.4", metal(weld, leg, electrode));
         if (tube.yieldIsVouchedFor()) return least;
         Force sheet = FilletWeld.allowableSheetAlong(along, tube.nominalWall(), tube.ultimateStress());
         boolean slender = along.inches() / tube.nominalWall().inches() >= 25;
@@ -43,7 +51,35 @@ final class WallWeld {
                         sheet,
                         "the sheet of " + tube.name(),
                         slender ? "0.75 t Fu / 3.05, L/t from 25 up" : "(1 - 0.01 L/t) t Fu / 2.55",
-                        "AISI S100 as in NSR-10 F.4.5.2, its omega from memory")
+                        "AISI S100 as in NSR-10 F.4.5.2, its omega from memory",
+                        sheet(sheet, along, tube, slender))
                 : least;
+    }
+
+    private static WorkedLine wall(Force perInch, Section tube) {
+        return WorkedLine.of("fa", "0.60 \u00d7 Fu \u00d7 tw / 2")
+                .put("Fu", tube.ultimateStress().psi(), "psi")
+                .put("tw", tube.designWall())
+                .note("the wall beside the weld, J4.2(b)")
+                .gives(perInch.pounds(), "lb/in.");
+    }
+
+    private static WorkedLine metal(Force perInch, Length leg, Stress electrode) {
+        return WorkedLine.of("fa", "0.60 \u00d7 Fexx \u00d7 w / sqrt(2) / 2")
+                .put("Fexx", electrode.psi(), "psi")
+                .put("w", leg)
+                .note("the fillet, J2.4")
+                .gives(perInch.pounds(), "lb/in.");
+    }
+
+    private static WorkedLine sheet(Force perInch, Length along, Section tube, boolean slender) {
+        WorkedLine.Open line = slender
+                ? WorkedLine.of("fa", "0.75 \u00d7 tn \u00d7 Fu / 3.05")
+                : WorkedLine.of("fa", "(1 - 0.01 \u00d7 L / tn) \u00d7 tn \u00d7 Fu / 2.55")
+                        .put("L", along);
+        return line.put("tn", tube.nominalWall())
+                .put("Fu", tube.ultimateStress().psi(), "psi")
+                .note("the sheet along the fillet, F.4.5.2")
+                .gives(perInch.pounds(), "lb/in.");
     }
 }

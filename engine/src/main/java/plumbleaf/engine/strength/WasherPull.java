@@ -14,6 +14,11 @@ public final class WasherPull {
 
     private WasherPull() {}
 
+    /** How much of a washer counts. */
+    static double counted(Length over) {
+        return Math.min(WIDEST_IN, over.inches());
+    }
+
     /**
      * {@code 1.5 t dw Fu / 3}, dw 3/4 in. at most. The standard writes it for screws in sheet to 3/16 in.; a bolt with its nut is no weaker (judgement).
      * Source: AISI S100-16 Equation J4.4.2-1, from memory. Check: WasherPullTest.
@@ -21,7 +26,7 @@ public final class WasherPull {
      * @param over dw, outside of the washer
      */
     public static Force allowable(Section wall, Length over) {
-        double dw = Math.min(WIDEST_IN, over.inches());
+        double dw = counted(over);
         return Force.pounds(
                 1.5 * wall.designWall().inches() * dw * wall.ultimateStress().psi() / SAFETY);
     }

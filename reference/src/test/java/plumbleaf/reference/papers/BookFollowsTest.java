@@ -20,6 +20,9 @@ import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.typeset.HtmlPaper;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /**
  * The calculation book can be followed with a pocket calculator: of every line {@code name = formula = numbers = value} in every example's book the printed
@@ -105,6 +108,24 @@ class BookFollowsTest {
 
     private static String bracketed(String number) {
         return number.startsWith("-") ? "(" + number + ")" : number;
+    }
+
+    /** The lines of a link end in the very ratio that the load path shows. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void theLinesOfALinkEndInItsRatio(String example) throws IOException {
+        Design design = PaperTrial.design(PaperTrial.example(example));
+        int links = 0;
+        for (GateDesign gate : design.gates())
+            for (LinkUse link : gate.loadPath()) {
+                List<WorkedLine> lines = link.work().lines();
+                if (lines.isEmpty()) continue;
+                links++;
+                assertThat(lines.get(lines.size() - 1).value())
+                        .as(example + " " + link.link() + " " + link.part())
+                        .isCloseTo(link.utilisation(), within(1e-9 * Math.max(1, link.utilisation())));
+            }
+        if (!design.gates().isEmpty()) assertThat(links).isGreaterThan(5);
     }
 
     @Test
