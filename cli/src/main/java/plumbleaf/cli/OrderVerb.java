@@ -17,7 +17,10 @@ import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.result.ResultFile;
+import plumbleaf.jobfile.stock.CameTable;
 import plumbleaf.jobfile.stock.OrderTables;
+import plumbleaf.jobfile.stock.Taker;
+import plumbleaf.jobfile.stock.Yard;
 
 /** What is ordered from whom, and what comes out of the yard. */
 @Command(
@@ -54,7 +57,8 @@ final class OrderVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Designed designed = Designed.from(file, yard.yard());
+        YardDoor.Counted counted = yard.yard();
+        Designed designed = Designed.from(file, counted);
         Takeoff takeoff = designed.design().quote().takeoff();
         if (!csv.isEmpty()) Written.text(Path.of(csv), OrderTables.order(takeoff), over);
         if (!takeoffFile.isEmpty()) Written.text(Path.of(takeoffFile), OrderTables.takeoff(takeoff), over);
@@ -71,6 +75,8 @@ final class OrderVerb implements Callable<Integer> {
             first = false;
             answer.say(supplier(supplier.getKey(), supplier.getValue(), units));
         }
+        Taker job = counted.taker(file, designed.design().job().title());
+        answer.say(came(takeoff, job, counted.yard()));
         answer.say(otherWays(takeoff));
         answer.say(fromYard(takeoff));
         answer.say("Whole order about " + units.weight(takeoff.weight().pounds()) + ".");
@@ -97,6 +103,27 @@ final class OrderVerb implements Callable<Integer> {
         }
         out.addAll(columns.lines(2));
         out.add("  about " + units.weight(weight));
+        return out;
+    }
+
+    /** What was received already, so that nobody orders it twice. */
+    private static List<String> came(Takeoff takeoff, Taker job, Yard yard) {
+        Columns columns = new Columns("rlll");
+        boolean all = true;
+        for (TakeoffLine line : CameTable.ordered(takeoff)) {
+            String came = CameTable.came(line, job, yard);
+            all &= CameTable.missing(line, job, yard) == 0;
+            if (!came.isEmpty())
+                columns.row(
+                        Long.toString(line.units()),
+                        line.sold().unit().key(),
+                        line.sold().name(),
+                        came);
+        }
+        if (columns.isEmpty()) return List.of();
+        if (all) return List.of("", "All of this came already: do not order it again.");
+        List<String> out = new ArrayList<>(List.of("", "Came already, do not order it again:"));
+        out.addAll(columns.lines(2));
         return out;
     }
 

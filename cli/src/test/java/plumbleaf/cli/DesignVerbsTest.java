@@ -146,7 +146,8 @@ class DesignVerbsTest {
         Path yard = folder.resolve("yard.csv");
         Terminal.run("yard", yard.toString(), "--new");
         assertThat(Files.readString(yard)).endsWith("mark,item,kind,length,count,contents,of,state,job\n");
-        String order = Terminal.run("order", NURSERY, "--yard", yard.toString()).out();
+        String order = Terminal.run("order", NURSERY, "--yard", yard.toString(), "--json")
+                .out();
         Path sheet = folder.resolve("receiving.csv");
         Terminal.run("order", NURSERY, "--receiving", sheet.toString());
         List<String> rows = Files.readAllLines(sheet);
@@ -155,10 +156,15 @@ class DesignVerbsTest {
         Files.write(sheet, rows);
         Terminal first = Terminal.run("yard", yard.toString(), "--receive", NURSERY, "--came", sheet.toString());
         assertThat(first.out()).contains("Y1", "kept for ", "Short:");
-        assertThat(Terminal.run("order", NURSERY, "--yard", yard.toString()).out())
+        assertThat(Terminal.run("order", NURSERY, "--yard", yard.toString(), "--json")
+                        .out())
                 .isEqualTo(order);
+        assertThat(Terminal.run("order", NURSERY, "--yard", yard.toString()).out())
+                .contains("Came already, do not order it again:");
         Terminal rest = Terminal.run("yard", yard.toString(), "--receive", NURSERY);
         assertThat(rest.out()).contains("Everything that was ordered is here.").doesNotContain("TUBE-");
+        assertThat(Terminal.run("order", NURSERY, "--yard", yard.toString()).out())
+                .contains("All of this came already");
         Terminal.run("yard", yard.toString(), "--take", NURSERY);
         assertThat(Files.readString(yard)).doesNotContain(",kept,F").contains(",out,");
         assertThat(Terminal.run("yard", yard.toString(), "--not-received", NURSERY)

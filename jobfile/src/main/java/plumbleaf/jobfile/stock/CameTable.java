@@ -40,6 +40,13 @@ public final class CameTable {
         return (int) Math.max(0, line.units() - yard.came(job, Delivered.of(line, 0)));
     }
 
+    /** What of a line came for this job, in words; empty where nothing did. */
+    public static String came(TakeoffLine line, Taker job, Yard yard) {
+        long missing = missing(line, job, yard);
+        if (line.units() == 0 || missing >= line.units()) return "";
+        return missing == 0 ? "came" : line.units() - missing + " came, " + missing + " short";
+    }
+
     public static List<TakeoffLine> ordered(Takeoff takeoff) {
         return takeoff.lines().stream().filter(line -> line.units() > 0).toList();
     }

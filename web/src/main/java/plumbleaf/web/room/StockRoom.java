@@ -21,6 +21,7 @@ import plumbleaf.engine.takeoff.PartGroup;
 import plumbleaf.engine.takeoff.StockTake;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
+import plumbleaf.jobfile.stock.CameTable;
 import plumbleaf.jobfile.stock.ItemNames;
 import plumbleaf.jobfile.stock.OrderTables;
 import plumbleaf.jobfile.stock.Taker;
@@ -104,7 +105,7 @@ final class StockRoom {
             List<Note> notes = Notes.inAreas(opened.findings(), List.of("stock", "takeoff", "cut", "truck"));
             if (!notes.isEmpty()) panels.add(0, Panel.of("Order", "").withNotes(notes));
             Takeoff takeoff = design.quote().takeoff();
-            panels.addAll(order(takeoff));
+            panels.addAll(order(takeoff, opened.taker(), yard));
             panels.add(Panel.of("Suppliers", "").withTables(suppliers(takeoff, opened.figures())));
             List<Table> others = otherWays(takeoff);
             if (!others.isEmpty()) panels.add(Panel.of("Sold otherwise", "").withTables(others));
@@ -115,7 +116,7 @@ final class StockRoom {
         return panels;
     }
 
-    private static List<Panel> order(Takeoff takeoff) {
+    private static List<Panel> order(Takeoff takeoff, Taker job, Yard yard) {
         List<Panel> panels = new ArrayList<>();
         for (PartGroup group : PartGroup.values()) {
             Map<String, List<Table.Line>> byNeed = new LinkedHashMap<>();
@@ -126,7 +127,7 @@ final class StockRoom {
                                 parts(line),
                                 List.of(
                                         line.sold().name() + OrderTables.roundedFrom(line),
-                                        line.units() + " " + line.sold().unit().key()
+                                        line.units() + " " + line.sold().unit().key() + came(line, job, yard)
                                                 + (line.fromYard() > 0 ? ", rest from the yard" : ""),
                                         OrderTables.unused(line),
                                         line.cost().text())));
@@ -140,6 +141,11 @@ final class StockRoom {
             panels.add(Panel.of(words, "").withTables(tables));
         }
         return panels;
+    }
+
+    private static String came(TakeoffLine line, Taker job, Yard yard) {
+        String came = CameTable.came(line, job, yard);
+        return came.isEmpty() ? "" : ", " + came;
     }
 
     /** The parts a line is for, each once: bays and leaves for their boards, posts for theirs. */
