@@ -26,7 +26,7 @@ import plumbleaf.engine.money.Money;
  * Triplets are made from full bins of three, so that their optimum is known; the Petersen graph has no three perfect matchings that cover it, so that sizes made
  * of it need a bar more than the fractions say.
  * Source: E. Falkenauer, Journal of Heuristics 2 (1996) 5-30 (uniform and triplet classes); A. Scholl, R. Klein and C. Juergens, Computers and Operations Research 24 (1997) 627-645;
- * P. Schwerin and G. Waescher, ITOR 4 (1997) 377-389; A. Caprara and others, INFORMS Journal on Computing 27 (2015) (non-round-up instances from the Petersen graph); all descriptions from memory.
+ * P. Schwerin and G. Waescher, ITOR 4 (1997) 377-389; M. Delorme, M. Iori and S. Martello, EJOR 255 (2016) 1-20 (random class); A. Caprara and others, INFORMS Journal on Computing 27 (2015) (non-round-up instances from the Petersen graph); all descriptions from memory.
  * Tolerance: none, whole bars.
  */
 @Tag("slow")
@@ -47,7 +47,12 @@ class BenchmarkClassesCheck {
         "scholl-1,200",
         "scholl-2,100",
         "scholl-2,200",
+        "scholl-2,500",
+        "scholl-3,200",
+        "schwerin,100",
         "schwerin,120",
+        "random,500",
+        "random,1000",
         "wide,150",
         "tight,160",
         "augmented,120"
@@ -98,6 +103,13 @@ class BenchmarkClassesCheck {
                 double spread = List.of(0.2, 0.5, 0.9).get(random.nextInt(3));
                 yield between(
                         1000, (int) Math.ceil(middle * (1 - spread)), (int) (middle * (1 + spread)), pieces, random);
+            }
+            case "scholl-3" -> between(100_000, 20_000, 35_000, pieces, random);
+            case "random" -> {
+                int bar = List.of(50, 75, 100, 120, 125, 150, 200, 300, 400, 500, 750, 1000)
+                        .get(random.nextInt(12));
+                int least = random.nextBoolean() ? bar / 10 : bar / 5;
+                yield between(bar, least, bar * (7 + random.nextInt(2)) / 10, pieces, random);
             }
             case "schwerin" -> between(1000, 150, 200, pieces, random);
             case "wide" -> between(10_000, 20, 7_500, pieces, random);

@@ -110,7 +110,7 @@ final class StockRoom {
             List<Table> others = otherWays(takeoff);
             if (!others.isEmpty()) panels.add(Panel.of("Sold otherwise", "").withTables(others));
             panels.add(plans(takeoff));
-            panels.add(loads(design.quote().load(), opened.figures()));
+            panels.add(loads(design.quote().load(), takeoff, opened.figures()));
             panels.add(yard(opened, takeoff, yard, names));
         });
         return panels;
@@ -233,13 +233,15 @@ final class StockRoom {
     }
 
     /** What goes on the truck, day by day, in the order the day uses it. */
-    private static Panel loads(LoadList list, Figures figures) {
+    private static Panel loads(LoadList list, Takeoff takeoff, Figures figures) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        for (TakeoffLine line : takeoff.lines()) parts.merge(line.item(), parts(line), (one, more) -> one + " " + more);
         List<Table> tables = new ArrayList<>();
         for (LoadList.Load load : list.loads()) {
             List<Table.Line> lines = new ArrayList<>();
             for (LoadList.LoadLine line : load.lines())
                 lines.add(new Table.Line(
-                        "",
+                        parts.getOrDefault(line.item(), line.item()),
                         List.of(
                                 line.count() + " " + line.unit() + " " + line.what()
                                         + (LoadList.isHeavy(line) ? ", two people" : ""),
