@@ -12,8 +12,10 @@ import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.AsSetFit;
 import plumbleaf.engine.gate.Swing;
+import plumbleaf.engine.job.Arrival;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Site;
 import plumbleaf.engine.job.Use;
 import plumbleaf.engine.labour.Labour;
 import plumbleaf.engine.labour.Phase;
@@ -29,6 +31,7 @@ public final class CrewSheet {
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper = Paper.titled("Crew sheet", subject.running()).flag(subject.flag());
         paper.say(subject.job().site().customer() + ", " + subject.job().site().address() + ".");
+        arrival(subject.job().site()).ifPresent(paper::say);
         paper.add(new Block.Caution("For this job", cautions(subject)));
         paper.heading("In this order").add(new Block.TickList(steps(subject), true));
         Table.Builder checks = Table.with(
@@ -46,6 +49,17 @@ public final class CrewSheet {
         else notes.add("Nothing open overnight: fence off holes and the opening before you go.");
         paper.heading("Before you leave").add(new Block.TickList(notes, false));
         return paper.paper();
+    }
+
+    /** Whom to call, where to park, whom to shut in: what was said on site. */
+    private static Optional<String> arrival(Site site) {
+        List<String> said = new ArrayList<>();
+        Arrival arrival = site.access().arrival();
+        if (!site.phone().isEmpty()) said.add("Phone " + site.phone() + ".");
+        if (!arrival.parking().isEmpty()) said.add("Parking: " + arrival.parking() + ".");
+        if (!arrival.dogs().isEmpty()) said.add("Dogs: " + arrival.dogs() + ".");
+        if (!arrival.services().isEmpty()) said.add("Power and water: " + arrival.services() + ".");
+        return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
     }
 
     private static List<String> cautions(PacketSubject subject) {

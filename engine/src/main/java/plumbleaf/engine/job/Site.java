@@ -6,12 +6,14 @@ import java.util.List;
 /**
  * Where the work is and what it must stand.
  *
+ * @param phone of the customer; empty where nobody said
  * @param uses in the order of {@link Use}; never empty
  * @param access how one gets to the line
  * @param start the first day work may begin, where it was agreed
  */
 public record Site(
         String customer,
+        String phone,
         String address,
         DesignBasis basis,
         List<Use> uses,

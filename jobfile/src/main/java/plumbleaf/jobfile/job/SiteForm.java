@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumbleaf.engine.job.Access;
+import plumbleaf.engine.job.Arrival;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Exposure;
 import plumbleaf.engine.job.FirstPull;
@@ -44,6 +45,7 @@ final class SiteForm {
 
     static Site read(Fields site) {
         String customer = site.words("customer");
+        String phone = site.words("phone");
         String address = site.words("address");
         List<Use> uses = uses(site);
         boolean forced = uses.contains(Use.POOL)
@@ -57,6 +59,7 @@ final class SiteForm {
                 forced ? "the use of the place asks for it" : Words.CUSTOM);
         return new Site(
                 customer,
+                phone,
                 address,
                 basis,
                 uses,
@@ -104,7 +107,8 @@ final class SiteForm {
         return new Access(
                 Open.of(access.given("passage", Words.OPENING)),
                 access.given("machine", Words.OPENING).orElse(Access.USUAL_MACHINE),
-                access.given("carry", Words.ASIDE).orElse(Length.ZERO));
+                access.given("carry", Words.ASIDE).orElse(Length.ZERO),
+                new Arrival(access.words("parking"), access.words("dogs"), access.words("services")));
     }
 
     private static void writeAccess(Access access, Entries out) {
@@ -113,7 +117,10 @@ final class SiteForm {
                         "machine",
                         TextKind.LENGTH,
                         Optional.of(access.machine()).filter(is -> !is.equals(Access.USUAL_MACHINE)))
-                .putIfAny("carry", TextKind.LENGTH, met(access.carry()));
+                .putIfAny("carry", TextKind.LENGTH, met(access.carry()))
+                .words("parking", access.arrival().parking())
+                .words("dogs", access.arrival().dogs())
+                .words("services", access.arrival().services());
     }
 
     private static Frost frost(Fields frost) {
@@ -191,6 +198,7 @@ final class SiteForm {
 
     static void write(Site site, Entries out) {
         out.words("customer", site.customer())
+                .words("phone", site.phone())
                 .words("address", site.address())
                 .put("basis", Words.BASIS, site.basis())
                 .putIfAny("start", TextKind.DATE, site.start().value())

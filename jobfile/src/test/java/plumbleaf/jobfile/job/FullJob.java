@@ -6,10 +6,11 @@ final class FullJob {
         {
           "format": "plumbleaf-job", "version": 1, "title": "All there is", "date": "2027-08-02", "display": "metric", "styleFile": "our-styles.json", "draft": true,
           "site": {
-            "customer": "Ilse Tarbat", "address": "2 Quarry Row, Upper Quill", "basis": "engineered", "uses": ["public-way", "walk"],
+            "customer": "Ilse Tarbat", "phone": "(555) 010-0177", "address": "2 Quarry Row, Upper Quill", "basis": "engineered", "uses": ["public-way", "walk"],
             "wind": { "speed": "51 m/s", "exposure": "D", "edition": "7-22", "risk": "II", "topographic": 1.2, "elevation": 0.95 },
             "frost": { "depth": "800 mm", "source": "town hall", "from": "nov", "through": "mar" },
-            "access": { "passage": "30\\"", "machine": "34\\"", "carry": "120'" }, "start": "2027-08-02",
+            "access": { "passage": "30\\"", "machine": "34\\"", "carry": "120'", "parking": "on the verge",
+              "dogs": "one, shut in the barn", "services": "tap at the barn, no power" }, "start": "2027-08-02",
             "soil": {
               "kind": "silt", "state": "soft", "belowWater": true, "class": 5, "nh": "6.6 MN/m3", "looseTop": "300 mm", "slope": "1 in 12",
               "su": "900 psf", "lateralPerFoot": "120 psf", "besideDrop": "18\\"", "rockAt": "4'",

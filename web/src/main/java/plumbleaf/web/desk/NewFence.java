@@ -16,7 +16,8 @@ final class NewFence {
     private static final String LENGTH = "runs[0].legs[0].length";
     private static final String STYLE = "runs[0].style";
     private static final String HEIGHT = "runs[0].infill";
-    private static final List<String> WORDS = List.of("title", DISPLAY, "site.customer", "site.address", STYLE);
+    private static final List<String> WORDS =
+            List.of("title", DISPLAY, "site.customer", "site.phone", "site.address", STYLE);
 
     private final Map<String, String> typed;
     private final List<Choice> styles;
@@ -32,6 +33,7 @@ final class NewFence {
                 field("title", "Name of the job", Unit.WORDS, List.of(), "", errors),
                 field(DISPLAY, "Measured in", Unit.WORDS, units, "empty: feet and inches", errors),
                 field("site.customer", "Customer", Unit.WORDS, List.of(), "", errors),
+                field("site.phone", "Phone", Unit.WORDS, List.of(), "", errors),
                 field("site.address", "Address", Unit.WORDS, List.of(), "", errors),
                 field(
                         LENGTH,

@@ -21,6 +21,7 @@ final class NewGate {
     private static final String TITLE = "title";
     private static final String DISPLAY = "display";
     private static final String CUSTOMER = "site.customer";
+    private static final String PHONE = "site.phone";
     private static final String ADDRESS = "site.address";
     private static final String OPENING = "gates[0].opening";
     private static final String HEIGHT = "gates[0].leaf.infill";
@@ -64,6 +65,7 @@ final class NewGate {
                         "a number without a unit is inches, or millimeters",
                         problem(DISPLAY, errors)),
                 field(CUSTOMER, "Customer", Unit.WORDS, "", errors),
+                field(PHONE, "Phone", Unit.WORDS, "", errors),
                 field(ADDRESS, "Address", Unit.WORDS, "", errors),
                 field(OPENING, "Clear opening between the posts", Unit.INCHES, "the only one that is needed", errors),
                 field(HEIGHT, "Height of the boards", Unit.INCHES, "empty: 6 ft", errors),
@@ -105,7 +107,7 @@ final class NewGate {
     /** What goes into the file as it was typed; heights that were left open stay level with the hinge foot. */
     private Map<String, String> answers() {
         Map<String, String> answers = new LinkedHashMap<>();
-        for (String path : List.of(TITLE, DISPLAY, CUSTOMER, ADDRESS, SOIL))
+        for (String path : List.of(TITLE, DISPLAY, CUSTOMER, PHONE, ADDRESS, SOIL))
             if (!said(path).isEmpty()) answers.put(path, said(path));
         answers.put(OPENING, Unit.INCHES.in(units()).complete(said(OPENING)));
         for (String path : List.of(HEIGHT, GAP, AT_LATCH, AT_45, AT_90))

@@ -5,13 +5,14 @@ import java.util.List;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.store.StoredJob;
 
-/** The gates and shots of a job that something can be filed under. */
+/** The runs, gates and shots of a job that something can be filed under. */
 public final class JobParts {
     private JobParts() {}
 
     public static List<Choice> of(StoredJob job) {
         DocumentText text = DocumentText.of(job.document());
         List<Choice> parts = new ArrayList<>();
+        add(parts, text, "runs", "run ");
         add(parts, text, "gates", "gate ");
         add(parts, text, "ground.shots", "shot ");
         return parts;

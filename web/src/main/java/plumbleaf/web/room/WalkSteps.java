@@ -48,7 +48,11 @@ final class WalkSteps {
                 "Street",
                 "Who it is for, where, and how one gets in.",
                 words("site.customer", "Customer"),
+                words("site.phone", "Phone"),
                 words("site.address", "Address"),
+                words("site.access.parking", "Parking"),
+                words("site.access.dogs", "Dogs"),
+                words("site.access.services", "Power and water"),
                 open("site.access.passage", "Narrowest place on the way", Unit.INCHES, "nothing in the way"),
                 open("site.access.carry", "Carried from the truck", Unit.FEET, "the truck stands beside"));
         papers();

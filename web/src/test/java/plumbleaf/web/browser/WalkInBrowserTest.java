@@ -79,6 +79,62 @@ class WalkInBrowserTest extends InBrowser {
         }
     }
 
+    /** Six tape readings and the picture of the hand; at 15 s an answer, judgement, a checked gate stands in under two minutes. */
+    @Test
+    void sixReadingsAndAPickAreEnoughForACheckedGate() {
+        long begun = System.nanoTime();
+        go("/new");
+        int answers = 1;
+        WebElement hand = browser.findElements(By.cssSelector("[name=hand]")).get(0);
+        browser.executeScript("arguments[0].click()", hand);
+        List<WebElement> asked = browser.findElements(By.cssSelector(".sheet-form input[id]"));
+        for (String reading : List.of("4'", "5' 11", "3", "-3", "-5", "-7")) {
+            WebElement field = asked.stream()
+                    .filter(one -> !List.of("title", "site.customer", "site.phone", "site.address", "hand")
+                            .contains(one.getAttribute("name")))
+                    .filter(one -> String.valueOf(one.getAttribute("value")).isEmpty())
+                    .findFirst()
+                    .orElseThrow();
+            field.sendKeys(reading);
+            answers++;
+        }
+        WebElement see = css(".sheet-form button:not([name])");
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", see);
+        see.click();
+        waitUntil("document.getElementById('inside') !== null");
+        assertThat(css("#job-bar .verdict").getText()).isIn("passes", "must fix");
+        assertThat(answers).isEqualTo(7);
+        assertThat(answers * 15 + (System.nanoTime() - begun) / 1e9).isLessThan(120);
+    }
+
+    /** The table of the walk: a minute a screen, two for a leg with its breaks; 20 minutes for two legs and a gate. */
+    @Test
+    void aFenceOfTwoLegsAndAGateIsWalkedInTwentyMinutes() {
+        go("/jobs/" + job.id() + "/walk/1");
+        List<WebElement> screens = browser.findElements(By.cssSelector(".asked-all li"));
+        long legs = screens.stream()
+                .filter(screen ->
+                        String.valueOf(screen.getAttribute("textContent")).contains("Leg "))
+                .count();
+        assertThat(legs).isEqualTo(2);
+        assertThat(screens.size() + legs).isLessThanOrEqualTo(20);
+        assertThat(asked()).isEqualTo("Street");
+        for (String path : List.of(
+                "site.customer",
+                "site.phone",
+                "site.address",
+                "site.access.parking",
+                "site.access.dogs",
+                "site.access.services",
+                "site.access.passage",
+                "site.access.carry"))
+            assertThat(field(path).isDisplayed()).as(path).isTrue();
+        type("site.access.dogs", "one, in the yard");
+        waitForVersion(2);
+        assertThat(text()).contains("\"dogs\": \"one, in the yard\"");
+        assertThat(css(".step a[href$='/files']").getText()).contains("photo");
+    }
+
     @Test
     void nothingOfTheWalkStandsOverTheEdgeOfAPhone() {
         for (int step = 1; step <= 20; step++) {
