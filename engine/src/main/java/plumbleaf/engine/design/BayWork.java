@@ -59,7 +59,7 @@ final class BayWork {
         Optional<FenceStyle> style = catalogue.style(run.style());
         Map<String, List<Finding>> alike = new LinkedHashMap<>();
         for (Bay bay : bays) {
-            Optional<TributaryWind> here = wind.on(bay.start(), bay.end());
+            Optional<TributaryWind> here = wind.on(List.of(piece(run, bay)));
             if (style.isEmpty() || here.isEmpty()) continue;
             for (Finding finding : checks(run, bay, style.get(), here.get().mean()))
                 alike.computeIfAbsent(finding.id(), id -> new ArrayList<>()).add(finding);
@@ -70,12 +70,16 @@ final class BayWork {
         return worst;
     }
 
+    private static RunWind.Piece piece(Run run, Bay bay) {
+        return new RunWind.Piece(bay.start(), bay.end(), AsBuilt.of(run, bay));
+    }
+
     /** The rails of every bay in a plain gust of the design speed. */
     List<GustPart> rails(Run run, List<Bay> bays, RunWind wind) {
         Optional<FenceStyle> style = catalogue.style(run.style());
         List<GustPart> parts = new ArrayList<>();
         for (Bay bay : bays) {
-            Optional<TributaryWind> gust = wind.gustOn(bay.start(), bay.end());
+            Optional<TributaryWind> gust = wind.gustOn(List.of(piece(run, bay)));
             if (style.isEmpty() || gust.isEmpty()) continue;
             double still = ratio(run, bay, style.get(), Pressure.ZERO);
             double blown = ratio(run, bay, style.get(), gust.get().mean()) - still;
@@ -132,6 +136,7 @@ final class BayWork {
                 bay.id(),
                 bay.slopeLength(),
                 run.infill(),
+                AsBuilt.of(run, bay).below(run),
                 style.railsFor(run.infill()),
                 edge(style.rails()),
                 boards,

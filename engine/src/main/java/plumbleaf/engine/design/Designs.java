@@ -62,7 +62,6 @@ public final class Designs {
         findings.addAll(yard.bayFindings());
         findings.addAll(yard.guardFindings(gates));
         findings.addAll(yard.spacingFindings());
-        findings.addAll(BuiltHeight.of(job, yard.layout()));
         OwnPartFindings.of(job.parts()).ifPresent(findings::add);
         findings.addAll(StyleFindings.of(job, catalogue, yard.layout()));
         findings.addAll(new SlideRoom(job, yard.layout(), gates).findings());

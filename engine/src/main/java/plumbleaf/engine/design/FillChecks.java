@@ -164,8 +164,10 @@ final class FillChecks {
                 style.rails().match(none -> Optional.empty(), wood -> Optional.empty(), Optional::of);
         Optional<Section> section = rails.flatMap(steel -> catalogue.section(steel.section()));
         if (section.isEmpty() || bay.rails().isEmpty()) return Optional.empty();
-        RailRows rows = RailRows.of(style, catalogue, run.infill());
-        double share = rows.busiestShare(run.infill(), rails.get().bottomWire()).inches();
+        Length below = AsBuilt.of(run, bay).below(run);
+        RailRows rows = RailRows.of(style, catalogue, run.infill()).over(below);
+        double share = rows.busiestShare(run.infill().plus(below), rails.get().bottomWire())
+                .inches();
         double hung = BayWeight.fillOf(bay, style, catalogue).pounds()
                 / bay.slopeLength().inches();
         double own = section.get().weightPerFoot().pounds() / 12;

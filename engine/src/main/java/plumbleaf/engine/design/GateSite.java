@@ -19,6 +19,8 @@ import plumbleaf.engine.job.Use;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.material.WoodSpecies;
+import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.wind.TributaryWind;
 
 /**
  * A gate and all about it that its build does not change.
@@ -70,6 +72,16 @@ record GateSite(
     Post post(String id) {
         if (roller.isPresent() && roller.get().id().equals(id)) return roller.get();
         return first.id().equals(id) ? first : second;
+    }
+
+    /** What half a bay beside one of its posts meets, as high as it was built. */
+    Optional<TributaryWind> windBeside(Post post, Bay bay) {
+        Offset middle = bay.start().plus(bay.level().asOffset().times(0.5));
+        AsBuilt built = AsBuilt.besidePost(run, bay, post);
+        RunWind.Piece half = bay.from().equals(post.id())
+                ? new RunWind.Piece(bay.start(), middle, built)
+                : new RunWind.Piece(middle, bay.end(), built);
+        return wind.on(List.of(half));
     }
 
     /** A gate in a pool's barrier closes by itself and is never held open. Source: ISPSC 305.3, from memory; local code governs. */

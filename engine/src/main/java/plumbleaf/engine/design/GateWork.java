@@ -411,10 +411,7 @@ final class GateWork {
     private List<PostPush> pushes(int postIndex) {
         List<PostPush> pushes = new ArrayList<>();
         for (Bay bay : site.beside().get(postIndex)) {
-            Offset middle = bay.start().plus(bay.level().asOffset().times(0.5));
-            Optional<TributaryWind> wind = postIndex == 0
-                    ? site.wind().on(middle, bay.end())
-                    : site.wind().on(bay.start(), middle);
+            Optional<TributaryWind> wind = site.windBeside(postIndex == 0 ? site.first() : site.second(), bay);
             wind.ifPresent(share -> pushes.add(new PostPush(share.height(), share.force())));
         }
         return pushes;

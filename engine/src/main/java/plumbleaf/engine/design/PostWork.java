@@ -234,19 +234,26 @@ final class PostWork {
         return design(post, section, hole, depth, all, share(post, wind), false, forDrop, hinges);
     }
 
-    /** Wind on a post's half bays: as the standard designs for, and as a plain gust of the same speed. */
-    private record Share(Optional<TributaryWind> design, Optional<TributaryWind> gust) {}
+    /**
+     * Wind on a post's half bays, each as high as it was built: as the standard designs for, and as a plain gust of the same speed.
+     *
+     * @param top of the higher of them over the ground at the post
+     */
+    private record Share(Optional<TributaryWind> design, Optional<TributaryWind> gust, Length top) {}
 
     private Share share(Post post, RunWind wind) {
-        double from = post.station().inches();
-        double to = post.station().inches();
+        Run run = job.run(post.run());
+        Offset at = Offset.inches(post.station().inches());
+        List<RunWind.Piece> pieces = new ArrayList<>();
+        AsBuilt most = AsBuilt.asked(run);
         for (Bay bay : bays.ofItsRun(post)) {
-            if (bay.from().equals(post.id())) to += bay.level().inches() / 2;
-            if (bay.to().equals(post.id())) from -= bay.level().inches() / 2;
+            Offset half = Offset.inches(bay.level().inches() / 2);
+            AsBuilt built = AsBuilt.besidePost(run, bay, post);
+            most = most.most(built);
+            if (bay.to().equals(post.id())) pieces.add(0, new RunWind.Piece(at.minus(half), at, built));
+            if (bay.from().equals(post.id())) pieces.add(new RunWind.Piece(at, at.plus(half), built));
         }
-        Offset first = Offset.inches(from);
-        Offset last = Offset.inches(to);
-        return new Share(wind.on(first, last), wind.gustOn(first, last));
+        return new Share(wind.on(pieces), wind.gustOn(pieces), most.top());
     }
 
     private Force weight(Post post, PostStock section) {
@@ -395,9 +402,7 @@ final class PostWork {
     }
 
     private Optional<WindWork> worked(Standing at) {
-        Run run = job.run(at.post.run());
-        Length top = run.infill().plus(run.bottomGap());
-        return at.share.design().map(on -> WindWork.of(on, job.site().wind(), top, standards.wind()));
+        return at.share.design().map(on -> WindWork.of(on, job.site().wind(), at.share.top(), standards.wind()));
     }
 
     /** Only fine soil grips a shaft when it freezes: clean sand and gravel drain, and rock does not heave. */

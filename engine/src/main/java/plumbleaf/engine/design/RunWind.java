@@ -47,8 +47,20 @@ final class RunWind {
     private final SiteWind site;
     private final WindTables tables;
 
+    private final Map<Taller, LegWind> taller = new LinkedHashMap<>();
+
     /** The gates of a wall mostly ask for the same gust. */
     private record Gust(int wall, Speed speed) {}
+
+    /** Neighbours on a level top or on like steps are as tall as each other. */
+    private record Taller(int wall, AsBuilt built, boolean plain) {}
+
+    /**
+     * A piece of the run and how high it stands.
+     *
+     * @param from below zero at the first post of a run that closes on itself: so far back along its last wall
+     */
+    record Piece(Offset from, Offset to, AsBuilt built) {}
 
     /**
      * @param surface height of what stops the wind
@@ -230,6 +242,79 @@ final class RunWind {
         int lastWall = stretches.size() - 1;
         Offset end = new Offset(lengthIn);
         return heavier(worst, onWall(lastWall, end.plus(from), end).map(winds.get(lastWall)::over));
+    }
+
+    /** Design wind on pieces of the run that one post carries, each as high as it was built. */
+    Optional<TributaryWind> on(List<Piece> pieces) {
+        return onPieces(pieces, false);
+    }
+
+    /** The same in a plain gust of the design speed. */
+    Optional<TributaryWind> gustOn(List<Piece> pieces) {
+        return onPieces(pieces, true);
+    }
+
+    /** Pieces of one height are one stretch, with one state of the gates and one case; of unlike ones each counts with its own worst, on the safe side. */
+    private Optional<TributaryWind> onPieces(List<Piece> pieces, boolean plain) {
+        if (pieces.isEmpty()) return Optional.empty();
+        Piece first = pieces.get(0);
+        Offset to = pieces.get(pieces.size() - 1).to();
+        boolean alike = pieces.stream().allMatch(piece -> piece.built().equals(first.built()));
+        if (alike && isAsked(first.built())) return worst(first.from(), to, plain ? plainGusts : designs);
+        Optional<TributaryWind> worst = Optional.empty();
+        for (int wall = 0; wall < stretches.size(); wall++) {
+            Optional<TributaryWind> sum = Optional.empty();
+            for (Piece piece : alike ? List.of(new Piece(first.from(), to, first.built())) : pieces) {
+                LegWind wind = standing(wall, piece.built(), plain);
+                sum = sum(sum, partOn(wall, piece).map(wind::over));
+            }
+            worst = heavier(worst, sum);
+        }
+        return worst;
+    }
+
+    private Optional<Span> partOn(int wall, Piece piece) {
+        boolean beforeStart = ring
+                && backIn == 0
+                && wall == stretches.size() - 1
+                && piece.from().inches() < 0;
+        if (!beforeStart) return onWall(wall, piece.from(), piece.to());
+        Offset end = new Offset(lengthIn);
+        Offset to = piece.to().inches() < 0 ? piece.to() : Offset.ZERO;
+        return onWall(wall, end.plus(piece.from()), end.plus(to));
+    }
+
+    private boolean isAsked(AsBuilt built) {
+        WallStretch asked = stretches.get(0);
+        return built.surface().equals(asked.surface()) && built.top().equals(asked.top());
+    }
+
+    /** Design wind on a wall as if all of it were built so high. */
+    LegWind standing(int wall, AsBuilt built) {
+        return standing(wall, built, false);
+    }
+
+    private LegWind standing(int wall, AsBuilt built, boolean plain) {
+        if (isAsked(built)) return plain ? plainGusts.get(wall) : designs.get(wall);
+        return taller.computeIfAbsent(new Taller(wall, built, plain), this::standing);
+    }
+
+    private LegWind standing(Taller asked) {
+        WallStretch wall = stretches.get(asked.wall());
+        WallStretch so = new WallStretch(
+                wall.length(),
+                asked.built().surface(),
+                asked.built().top(),
+                wall.screen(),
+                wall.returnAtStart(),
+                wall.returnAtEnd());
+        List<Span> open = openings.get(asked.wall());
+        return asked.plain() ? LegWind.gust(site, site.speed(), so, open, tables) : LegWind.of(site, so, open, tables);
+    }
+
+    private static Optional<TributaryWind> sum(Optional<TributaryWind> one, Optional<TributaryWind> other) {
+        if (one.isEmpty() || other.isEmpty()) return one.or(() -> other);
+        return Optional.of(one.get().plus(other.get()));
     }
 
     private static Optional<TributaryWind> heavier(Optional<TributaryWind> one, Optional<TributaryWind> other) {

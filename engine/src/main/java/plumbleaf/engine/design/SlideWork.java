@@ -24,7 +24,6 @@ import plumbleaf.engine.sag.SlideSags;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.wind.LeafWind;
 import plumbleaf.engine.wind.Screen;
-import plumbleaf.engine.wind.TributaryWind;
 
 /** Puts a slide leaf on its posts and works out what it does to them. */
 final class SlideWork {
@@ -125,11 +124,8 @@ final class SlideWork {
     private List<PostPush> pushes(Post post) {
         List<PostPush> pushes = new ArrayList<>();
         for (Bay bay : site.bays()) {
-            Offset middle = bay.start().plus(bay.level().asOffset().times(0.5));
-            Optional<TributaryWind> wind = bay.to().equals(post.id())
-                    ? site.wind().on(middle, bay.end())
-                    : bay.from().equals(post.id()) ? site.wind().on(bay.start(), middle) : Optional.empty();
-            wind.ifPresent(share -> pushes.add(new PostPush(share.height(), share.force())));
+            if (!bay.to().equals(post.id()) && !bay.from().equals(post.id())) continue;
+            site.windBeside(post, bay).ifPresent(share -> pushes.add(new PostPush(share.height(), share.force())));
         }
         return pushes;
     }

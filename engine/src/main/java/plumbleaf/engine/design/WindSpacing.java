@@ -15,6 +15,7 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunSide;
+import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.SpacingLimit;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
@@ -24,7 +25,6 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.PostSpacing;
 import plumbleaf.engine.strength.PostStrength;
-import plumbleaf.engine.wind.LegWind;
 
 /**
  * How far apart the wind lets the posts of engineered runs stand. A customary run keeps its own longest bay, and its rated gust says what that comes to.
@@ -45,6 +45,7 @@ final class WindSpacing implements SpacingLimit {
 
     private final Map<String, Engineered> runs = new LinkedHashMap<>();
     private final Map<String, Engineered> all = new LinkedHashMap<>();
+    private final Map<Bears, Moment> allowables = new LinkedHashMap<>();
     private final Job job;
     private final Catalogue catalogue;
     private final DisplayUnits display;
@@ -52,11 +53,21 @@ final class WindSpacing implements SpacingLimit {
     /**
      * @param run as asked for
      * @param pick what its posts are of, side by side
+     * @param stands how high
      */
-    private record Engineered(RunWind wind, List<LegWind> walls, Run run, PickedRun pick, FenceStyle style) {}
+    private record Engineered(RunWind wind, Run run, PickedRun pick, FenceStyle style, StandsHigh stands) {}
 
-    /** @param winds on the runs of the job, in their order */
+    /**
+     * Before anything is laid out every fence stands as high as its run asks.
+     *
+     * @param winds on the runs of the job, in their order
+     */
     WindSpacing(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds) {
+        this(job, catalogue, picks, winds, Optional.empty());
+    }
+
+    /** @param built as the yard was laid out, for how high its fences stand */
+    WindSpacing(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds, Optional<Layout> built) {
         this.job = job;
         this.catalogue = catalogue;
         this.display = job.display();
@@ -69,10 +80,17 @@ final class WindSpacing implements SpacingLimit {
                             .anyMatch(side -> side.basis().or(DesignBasis.CUSTOMARY) == DesignBasis.ENGINEERED);
             if (style.isEmpty()) continue;
             RunWind wind = winds.get(i);
-            Engineered one = new Engineered(wind, wind.designOfWalls(), run, picks.of(run), style.get());
+            StandsHigh stands = built.map(layout -> StandsHigh.of(run, layout.run(run.id())))
+                    .orElseGet(() -> StandsHigh.asAsked(run));
+            Engineered one = new Engineered(wind, run, picks.of(run), style.get(), stands);
             all.put(run.id(), one);
             if (engineered) runs.put(run.id(), one);
         }
+    }
+
+    /** Whether some engineered fence stands taller or higher up than its run asks, so that its posts must stand closer there. */
+    boolean isUnlikeAsked() {
+        return runs.values().stream().anyMatch(one -> !one.stands().isAsAsked());
     }
 
     /** What each run's posts would stand apart by the wind alone, at its start and in its middle: solved for, whatever the basis. */
@@ -106,7 +124,7 @@ final class WindSpacing implements SpacingLimit {
     private Finding solved(String run, Engineered one) {
         Length nearEnd = ASKED;
         Length inside = Length.ZERO;
-        for (int wall = 0; wall < one.walls().size() && wall < MOST_WALLS; wall++) {
+        for (int wall = 0; wall < one.wind().designOfWalls().size() && wall < MOST_WALLS; wall++) {
             Length length = one.wind().wallLength(wall);
             Length first = spacing(one, wall, length, Length.ZERO);
             Length middle = spacing(one, wall, length, length.times(0.5));
@@ -138,32 +156,50 @@ final class WindSpacing implements SpacingLimit {
     }
 
     private Length spacing(Engineered one, int wall, Length length, Length from) {
-        double stationIn = one.wind().stationOn(wall, from).inches();
-        return PostSpacing.longestFrom(one.walls().get(wall), length, from, allowable(one, stationIn), ASKED);
+        return PostSpacing.longestFrom(standing(one, wall), length, from, ASKED);
     }
 
-    private Moment allowable(Engineered one, double stationIn) {
-        Run run = one.run();
-        PostStock post = one.pick().postAt(stationIn);
-        Length height = run.infill().plus(run.bottomGap());
-        double down = post.weightOf(height).pounds()
-                + BayWeight.atMost(run.maxBay(), run.infill(), one.style(), catalogue)
+    private PostSpacing.Standing standing(Engineered one, int wall) {
+        return (fromIn, toIn) -> {
+            double firstIn = stationOn(one, wall, fromIn);
+            double lastIn = stationOn(one, wall, toIn);
+            AsBuilt built = one.stands().between(Math.min(firstIn, lastIn), lastIn);
+            return new PostSpacing.Met(one.wind().standing(wall, built), allowable(one, lastIn, built));
+        };
+    }
+
+    private static double stationOn(Engineered one, int wall, double alongIn) {
+        return one.wind().stationOn(wall, new Length(alongIn)).inches();
+    }
+
+    /** What a post of a run bears, where the fence stands so high. */
+    private record Bears(String run, PostStock post, AsBuilt built) {}
+
+    private Moment allowable(Engineered one, double stationIn, AsBuilt built) {
+        PostStock post = one.pick().postAt(stationIn + ON);
+        return allowables.computeIfAbsent(new Bears(one.run().id(), post, built), asked -> allowable(one, asked));
+    }
+
+    private Moment allowable(Engineered one, Bears asked) {
+        PostStock post = asked.post();
+        AsBuilt built = asked.built();
+        double down = post.weightOf(built.top()).pounds()
+                + BayWeight.atMost(one.run().maxBay(), built.surface(), one.style(), catalogue)
                         .pounds();
         PostStrength strength = PostStrength.of(post);
-        return strength.allowableInWind().times(strength.roomBeside(Force.pounds(down), height));
+        return strength.allowableInWind().times(strength.roomBeside(Force.pounds(down), built.top()));
     }
 
     @Override
     public Length longestFrom(String run, Offset from) {
-        Engineered engineered = runs.get(run);
-        if (engineered == null || job.basisAt(engineered.run(), from.inches() + ON) != DesignBasis.ENGINEERED)
+        Engineered one = runs.get(run);
+        if (one == null || job.basisAt(one.run(), from.inches() + ON) != DesignBasis.ENGINEERED)
             return NONE.longestFrom(run, from);
-        int wall = engineered.wind().wallAt(from);
+        int wall = one.wind().wallAt(from);
         return PostSpacing.longestFrom(
-                engineered.walls().get(wall),
-                engineered.wind().wallLength(wall),
-                engineered.wind().alongWall(wall, from),
-                allowable(engineered, from.inches() + ON),
-                engineered.run().maxBay());
+                standing(one, wall),
+                one.wind().wallLength(wall),
+                one.wind().alongWall(wall, from),
+                one.run().maxBay());
     }
 }

@@ -63,8 +63,8 @@ final class YardWork {
         List<RunWind> made = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
         this.winds = made;
-        this.spacing = new WindSpacing(bare, catalogue, picks, winds);
         this.layout = memory.layout(new DesignMemory.LayoutQuestion(bare, picks.runs(), gatePosts()), this::laidOut);
+        this.spacing = new WindSpacing(bare, catalogue, picks, winds, Optional.of(layout));
         this.postWork = new PostWork(job, catalogue, standards, layout);
         for (Post post : layout.posts()) {
             if (!post.gate().isEmpty())
@@ -80,8 +80,15 @@ final class YardWork {
         return new DesignMemory.Surveyed(lines, Ground.of(job.ground(), levelled, lines, job.display()));
     }
 
+    /** Where an engineered fence turns out to stand taller than asked, it is laid out once more for the wind on it as it was built. */
     private Layout laidOut(Job bare) {
-        return Layouts.of(bare, catalogue, ground, lines, picks, spacing);
+        Layout first = laidOut(bare, new WindSpacing(bare, catalogue, picks, winds));
+        WindSpacing asBuilt = new WindSpacing(bare, catalogue, picks, winds, Optional.of(first));
+        return asBuilt.isUnlikeAsked() ? laidOut(bare, asBuilt) : first;
+    }
+
+    private Layout laidOut(Job bare, WindSpacing limit) {
+        return Layouts.of(bare, catalogue, ground, lines, picks, limit);
     }
 
     private List<Length> gatePosts() {

@@ -31,7 +31,7 @@ final class PostSearch {
     private final double startIn;
     private final double endIn;
     private final List<ClosedStretch> closed;
-    private final DoubleUnaryOperator reachIn;
+    private final KnownReach reach;
 
     /**
      * @param closed stretches no post may stand in, sorted, none overlapping another
@@ -41,7 +41,7 @@ final class PostSearch {
         this.startIn = startIn;
         this.endIn = endIn;
         this.closed = closed;
-        this.reachIn = reachIn;
+        this.reach = new KnownReach(reachIn);
     }
 
     /** How a search came out. */
@@ -87,11 +87,11 @@ final class PostSearch {
 
     /** As far as one bay goes from a station, at most to the end. */
     private double next(double from, double longestIn) {
-        return next(from, longestIn, reachIn);
+        return next(from, longestIn, reach);
     }
 
-    private double next(double from, double longestIn, DoubleUnaryOperator limitIn) {
-        double exact = Math.min(limitIn.applyAsDouble(from), from + longestIn);
+    private double next(double from, double longestIn, KnownReach limit) {
+        double exact = Math.min(limit.fromIn(from), from + longestIn);
         double reach = exact + ROUNDING_IN;
         if (reach >= endIn) return endIn;
         int before = countBefore(reach);
@@ -113,7 +113,7 @@ final class PostSearch {
     }
 
     private Outcome stuck(double at) {
-        double reach = reachIn.applyAsDouble(at);
+        double reach = this.reach.fromIn(at);
         for (ClosedStretch stretch : closed) {
             if (stretch.fromIn() <= at + ROUNDING_IN && at < stretch.toIn() && reach < stretch.toIn()) {
                 double forced = Math.min(stretch.toIn(), endIn) - Math.max(stretch.fromIn(), startIn);
@@ -165,11 +165,11 @@ final class PostSearch {
             if (isOpen(stretch.fromIn())) edges.add(stretch.fromIn());
             if (isOpen(stretch.toIn())) edges.add(stretch.toIn());
         }
-        Table real = new Table(new ArrayList<>(edges), bays, longest, reachIn);
+        Table real = new Table(new ArrayList<>(edges), bays, longest, reach);
         if (real.isSolved() && real.squares() <= leastSquares(new ArrayList<>(edges), bays, longest) + ROUNDING_IN)
             return new Outcome.Found(real.stations(), true);
         edges.addAll(chain);
-        Table wider = new Table(new ArrayList<>(edges), bays, longest, reachIn);
+        Table wider = new Table(new ArrayList<>(edges), bays, longest, reach);
         return new Outcome.Found(wider.stations(), false);
     }
 
@@ -177,7 +177,7 @@ final class PostSearch {
     private double leastSquares(List<Double> edges, int bays, double longest) {
         double equal = (endIn - startIn) * (endIn - startIn) / bays;
         if (edges.size() == 2) return equal;
-        return new Table(edges, bays, longest, from -> Double.POSITIVE_INFINITY).squares();
+        return new Table(edges, bays, longest, new KnownReach(from -> Double.POSITIVE_INFINITY)).squares();
     }
 
     private boolean isOpen(double station) {
@@ -194,14 +194,14 @@ final class PostSearch {
         private final List<Double> edges;
         private final int bays;
         private final double longestIn;
-        private final DoubleUnaryOperator reach;
+        private final KnownReach reach;
         private final int[] fewest;
         private final int[] most;
         private final double[][] least;
         private final int[][] fromEdge;
         private final int[][] equalBays;
 
-        Table(List<Double> edges, int bays, double longestIn, DoubleUnaryOperator reach) {
+        Table(List<Double> edges, int bays, double longestIn, KnownReach reach) {
             this.edges = edges;
             this.bays = bays;
             this.longestIn = longestIn + 4 * ROUNDING_IN;
@@ -290,7 +290,7 @@ final class PostSearch {
             if (!isClear(edges.get(from), count, bay)) return false;
             for (int i = 0; i < count; i++) {
                 double post = edges.get(from) + i * bay;
-                if (post + bay > reach.applyAsDouble(post) + 2 * ROUNDING_IN) return false;
+                if (!reach.spans(post, post + bay - 2 * ROUNDING_IN)) return false;
             }
             return true;
         }

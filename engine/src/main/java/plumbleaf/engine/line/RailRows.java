@@ -60,6 +60,11 @@ public record RailRows(Length depth, List<Length> heights) {
         return Length.inches(busiest);
     }
 
+    /** The same rails where the infill hangs so much further down under them. */
+    public RailRows over(Length below) {
+        return new RailRows(depth, heights.stream().map(row -> row.plus(below)).toList());
+    }
+
     /** The widest space between two rails that follow each other; the whole height where there are fewer than two. */
     public Length widestSpace(Length infill) {
         if (heights.size() < 2) return infill;

@@ -17,7 +17,8 @@ import plumbleaf.engine.section.Timber;
  * Rails and picket fasteners of a bay of a wood fence, full of water.
  *
  * @param span between posts, along the slope
- * @param infill height of the pickets
+ * @param infill height of the pickets that the rails were placed for
+ * @param below how much further down the pickets hang under a level top, the rails staying where they are
  * @param rails how many
  * @param edge distance of the lowest rail's centre from the infill's bottom, and of the highest from its top
  * @param rail one of them as it stands
@@ -27,6 +28,7 @@ public record BayChecks(
         String part,
         Length span,
         Length infill,
+        Length below,
         int rails,
         Length edge,
         Timber rail,
@@ -39,7 +41,7 @@ public record BayChecks(
         if (rails < 1) throw new IllegalArgumentException("A bay needs a rail");
     }
 
-    /** A bay of a style, its rails on edge. */
+    /** A bay of a style as it was asked for, its rails on edge. */
     public static BayChecks of(
             String part,
             Length span,
@@ -49,8 +51,22 @@ public record BayChecks(
             Boarding style,
             WoodSpecies rails,
             WoodSpecies pickets) {
+        return of(part, span, infill, Length.ZERO, count, edge, style, rails, pickets);
+    }
+
+    /** The same with pickets that hang further down. */
+    public static BayChecks of(
+            String part,
+            Length span,
+            Length infill,
+            Length below,
+            int count,
+            Length edge,
+            Boarding style,
+            WoodSpecies rails,
+            WoodSpecies pickets) {
         Timber rail = new Timber(style.railWidth(), style.railThickness(), rails);
-        return new BayChecks(part, span, infill, count, edge, rail, style, pickets);
+        return new BayChecks(part, span, infill, below, count, edge, rail, style, pickets);
     }
 
     /**
@@ -60,9 +76,9 @@ public record BayChecks(
     public Length busiestShare() {
         double edgeIn = edge.inches();
         double insideIn = Math.max(0, infill.inches() - 2 * edgeIn);
-        if (rails == 1) return infill;
+        if (rails == 1) return infill.plus(below);
         double gapIn = insideIn / (rails - 1);
-        return Length.inches(Math.max(edgeIn + gapIn / 2, rails > 2 ? gapIn : 0));
+        return Length.inches(Math.max(edgeIn + below.inches() + gapIn / 2, rails > 2 ? gapIn : 0));
     }
 
     /** The busiest rail, under its share of weight and wind. */
@@ -70,7 +86,7 @@ public record BayChecks(
         Length inch = Length.inches(1);
         double own = rail.weightOf(inch, Moisture.WET).pounds();
         double boards = style.boardThickness().inches()
-                * infill.inches()
+                * infill.plus(below).inches()
                 * boardsOverFace()
                 * pickets.densityAt(Moisture.WET).perCubicInch();
         double windLbPerIn = wind.inPsi() * busiestShare().inches();

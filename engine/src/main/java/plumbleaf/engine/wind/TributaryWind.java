@@ -19,6 +19,26 @@ public record TributaryWind(Force force, Length height, Pressure mean, String wi
         return Moment.poundInches(force.pounds() * height.inches());
     }
 
+    /**
+     * With the wind on the part beside it: forces and moments add, and the mean pressure is that of both faces together.
+     */
+    public TributaryWind plus(TributaryWind other) {
+        double pounds = force.pounds() + other.force.pounds();
+        if (pounds <= 0) return this;
+        double momentLbIn =
+                momentAtGrade().poundInches() + other.momentAtGrade().poundInches();
+        double areaFt2 = areaFt2() + other.areaFt2();
+        return new TributaryWind(
+                Force.pounds(pounds),
+                Length.inches(momentLbIn / pounds),
+                Pressure.psf(areaFt2 > 0 ? pounds / areaFt2 : 0),
+                force.compareTo(other.force) >= 0 ? windCase : other.windCase);
+    }
+
+    private double areaFt2() {
+        return mean.psf() > 0 ? force.pounds() / mean.psf() : 0;
+    }
+
     /** The same wind at another share, as speeds scale it. */
     public TributaryWind times(double factor) {
         return new TributaryWind(force.times(factor), height, mean.times(factor), windCase);

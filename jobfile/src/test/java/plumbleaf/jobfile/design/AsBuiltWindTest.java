@@ -1,0 +1,62 @@
+package plumbleaf.jobfile.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import plumbleaf.engine.design.Design;
+import plumbleaf.engine.finding.Finding;
+
+/** A terrace falls 3 ft half way along: under a level top the fence stands 9 ft high on its lower half, where 6 ft were asked for. */
+class AsBuiltWindTest {
+    private static Design designed(String fit, String basis) {
+        return new Yard("""
+                { "format": "plumbleaf-job", "version": 1, "title": "Gorse Bank", "date": "2027-04-19",
+                  "site": { "basis": "BASIS", "wind": { "speed": "105 mph", "exposure": "B" },
+                    "frost": { "depth": "24\\"", "source": "by phone" }, "soil": { "kind": "sand", "state": "medium" } },
+                  "ground": { "shots": [ { "id": "S1", "run": "R1", "station": "0'", "elevation": "0\\"" },
+                    { "id": "S2", "run": "R1", "station": "152'", "elevation": "0\\"" },
+                    { "id": "S3", "run": "R1", "station": "160'", "elevation": "-36\\"" },
+                    { "id": "S4", "run": "R1", "station": "300'", "elevation": "-36\\"" } ] },
+                  "runs": [ { "id": "R1", "legs": [ { "length": "300'" } ], "style": "wood-side-by-side", "infill": "6'",
+                    "bottomGap": "2\\"", "fit": "FIT" } ],
+                  "builds": { "R1": { "post": "F1083-REG-2.5" } },
+                  "money": { "priceBook": "example-2027" } }
+                """.replace("FIT", fit).replace("BASIS", basis)).design();
+    }
+
+    private static double bayAt(Design design, double feet) {
+        return design.layout().bays().stream()
+                .filter(bay -> bay.start().inFeet() <= feet && bay.end().inFeet() > feet)
+                .mapToDouble(bay -> bay.level().inches())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void anEngineeredFenceSetsItsPostsCloserWhereItStandsTaller() {
+        Design level = designed("level-top", "engineered");
+        Design racked = designed("racked", "engineered");
+        assertThat(bayAt(level, 70)).isGreaterThan(bayAt(level, 230) + 12);
+        assertThat(bayAt(racked, 230)).isGreaterThan(bayAt(level, 230) + 12);
+        assertThat(level.posts())
+                .extracting(post -> post.check().utilisation())
+                .allSatisfy(use -> assertThat(use).isLessThanOrEqualTo(1.0));
+    }
+
+    @Test
+    void aCustomaryFenceIsToldHowMuchLessGustItsTallPartStands() {
+        Design level = designed("level-top", "customary");
+        assertThat(ratedAt(level, 230)).isLessThan(0.8 * ratedAt(level, 70));
+        assertThat(Yard.findings(level, "wind.built-height"))
+                .extracting(Finding::message)
+                .isEmpty();
+    }
+
+    private static double ratedAt(Design design, double feet) {
+        return design.posts().stream()
+                .filter(post -> Math.abs(post.post().station().inFeet() - feet) < 4)
+                .mapToDouble(post -> post.rated().orElseThrow().ultimate().mph())
+                .findFirst()
+                .orElseThrow();
+    }
+}
