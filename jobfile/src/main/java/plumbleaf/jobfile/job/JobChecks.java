@@ -9,15 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
-import plumbleaf.engine.catalogue.HingeModel;
-import plumbleaf.engine.catalogue.LatchModel;
-import plumbleaf.engine.catalogue.RodModel;
-import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.ground.LaterGround;
 import plumbleaf.engine.job.Climbable;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
-import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.NoDig;
@@ -36,9 +31,6 @@ import plumbleaf.jobfile.input.Nearest;
 
 /** What can only be checked once the whole job is read: names that must exist, places that must lie inside, ids that must differ. */
 final class JobChecks {
-    /** Two sets of rollers, and what is left behind them. Judgement. */
-    private static final Length SHORTEST_TAIL = Length.feet(3);
-
     private static final Length LONGEST_JOB = Length.feet(100 * 5280);
     /** Stands for every sum beyond the longest job, so that sums stay within what a length can hold. */
     private static final Length BEYOND = LONGEST_JOB.plus(Length.inches(1));
@@ -92,8 +84,7 @@ final class JobChecks {
         if (job.runs().isEmpty() && !job.draft())
             refuse("runs", "a job needs a run", "write \"runs\": [ { ... } ], or \"draft\": true while you are at it");
         for (int i = 0; i < job.runs().size(); i++) run(job.runs().get(i), "runs[" + runAt.get(i) + "]");
-        for (int i = 0; i < job.gates().size(); i++) gate(job.gates().get(i), "gates[" + gateAt.get(i) + "]");
-        overlaps();
+        new GateChecks(job, catalogue, gateAt, this).all();
         new GroundChecks(job.ground(), this).all();
         later();
         existing();
@@ -110,14 +101,14 @@ final class JobChecks {
         refusal.refuse(field, problem, cure);
     }
 
-    private static Length lengthOf(Run run) {
+    static Length lengthOf(Run run) {
         Length sum = Length.ZERO;
         for (Leg leg : run.legs())
             sum = sum.plus(leg.length()).compareTo(LONGEST_JOB) > 0 ? BEYOND : sum.plus(leg.length());
         return sum;
     }
 
-    private String show(Length length) {
+    String show(Length length) {
         return job.display().length(length);
     }
 
@@ -154,7 +145,7 @@ final class JobChecks {
                     "write a station from 0' to " + show(end) + ", or lengthen the run");
     }
 
-    private static String nearest(String word, List<String> known, String otherwise) {
+    static String nearest(String word, List<String> known, String otherwise) {
         return Nearest.to(word, known).map(near -> "write " + near).orElse(otherwise);
     }
 
@@ -215,151 +206,6 @@ final class JobChecks {
         if (joined.equals(run.id()))
             refuse(field, "a run does not begin on itself", "where it goes round, let its last end join it");
         else runThere(joined, field);
-    }
-
-    private void gate(Gate gate, String at) {
-        id(gate.id(), at);
-        if (runThere(gate.run(), at + ".run")) inOneLeg(gate, at);
-        leaf(gate, at);
-        gate.release().match(priced -> true, hold -> true, released -> releasable(gate, released.beforePosts(), at));
-    }
-
-    /** Opening and posts lie within one leg: no post can stand round a corner from its own gate. */
-    private void inOneLeg(Gate gate, String at) {
-        Run run = job.run(gate.run());
-        Length from = gate.station();
-        Length to = from.plus(gate.opening());
-        Length end = lengthOf(run);
-        if (to.compareTo(end) > 0) {
-            refuse(
-                    at + ".station",
-                    gate.id() + " reaches from " + show(from) + " to " + show(to) + ", and " + run.id() + " ends at "
-                            + show(end),
-                    "move the gate, or make the run longer");
-            return;
-        }
-        Length corner = Length.ZERO;
-        for (int i = 0; i < run.legs().size() - 1; i++) {
-            corner = corner.plus(run.legs().get(i).length());
-            boolean across = from.compareTo(corner) < 0 && to.compareTo(corner) > 0;
-            if (across)
-                refuse(
-                        at + ".station",
-                        gate.id() + " reaches from " + show(from) + " to " + show(to) + ", across the corner at "
-                                + show(corner),
-                        "move the gate into one leg");
-        }
-    }
-
-    private void leaf(Gate gate, String at) {
-        boolean swings =
-                gate.kind().match(swing -> true, pair -> true, slide -> slides(gate, slide, at), flagged -> false);
-        if (!swings) return;
-        Length gaps = gate.leaf().hingeGap().plus(gate.leaf().latchGap());
-        if (gaps.plus(Length.inches(6)).compareTo(gate.opening()) > 0)
-            refuse(at + ".opening", "no leaf is left between the gaps", "write a wider opening or smaller gaps");
-        fill(gate, at);
-        Length hung = gate.hinges().fromTop().plus(gate.hinges().fromBottom());
-        if (hung.compareTo(gate.leaf().infill()) >= 0)
-            refuse(
-                    at + ".hinges",
-                    "the hinges sit " + show(hung) + " from top and bottom of a leaf "
-                            + show(gate.leaf().infill()) + " high",
-                    "write a smaller fromTop or fromBottom");
-        List<String> hinges = new ArrayList<>();
-        for (HingeModel hinge : catalogue.hinges()) hinges.add(hinge.id());
-        if (!hinges.contains(gate.hinges().model()))
-            refuse(
-                    at + ".hinges.model",
-                    "the catalogue has no such hinge",
-                    nearest(gate.hinges().model(), hinges, "write one of " + String.join(", ", hinges)));
-        gate.kind()
-                .match(
-                        swing -> Optional.<String>empty(),
-                        pair -> pair.meeting().rod().value(),
-                        slide -> Optional.<String>empty(),
-                        flagged -> Optional.<String>empty())
-                .ifPresent(rod -> rod(rod, at + ".meeting.rod"));
-        latch(gate, at);
-    }
-
-    /** A slide leaf has no hinges; false, since it does not swing. */
-    private boolean slides(Gate gate, GateKind.Slide slide, String at) {
-        fill(gate, at);
-        latch(gate, at);
-        List<String> rollers = new ArrayList<>();
-        for (RollerModel each : catalogue.rollers()) rollers.add(each.id());
-        slide.spec()
-                .rollers()
-                .value()
-                .filter(id -> !rollers.contains(id))
-                .ifPresent(id -> refuse(
-                        at + ".slide.rollers",
-                        "the catalogue has no such rollers",
-                        nearest(id, rollers, "write one of " + String.join(", ", rollers))));
-        if (slide.spec().tail().compareTo(SHORTEST_TAIL) < 0)
-            refuse(
-                    at + ".slide.tail",
-                    "a tail of " + show(slide.spec().tail()) + " leaves no room for two roller posts",
-                    "write 3' or more; half the opening is usual");
-        return false;
-    }
-
-    private void latch(Gate gate, String at) {
-        List<String> latches = new ArrayList<>();
-        for (LatchModel latch : catalogue.latches()) latches.add(latch.id());
-        if (!latches.contains(gate.latch().model()))
-            refuse(
-                    at + ".latch.model",
-                    "the catalogue has no such latch",
-                    nearest(gate.latch().model(), latches, "write one of " + String.join(", ", latches)));
-    }
-
-    private void rod(String rod, String at) {
-        List<String> rods = new ArrayList<>();
-        for (RodModel each : catalogue.rods()) rods.add(each.id());
-        if (!rods.contains(rod))
-            refuse(at, "the catalogue has no such rod", nearest(rod, rods, "write one of " + String.join(", ", rods)));
-    }
-
-    private boolean releasable(Gate gate, boolean beforePosts, String at) {
-        boolean handed = gate.kind()
-                .match(
-                        swing -> swing.hinge().isSaid() && swing.swing().isSaid(),
-                        pair -> pair.swing().isSaid(),
-                        slide -> true,
-                        (GateKind.Flagged flagged) -> false);
-        if (!handed)
-            refuse(
-                    at + ".release",
-                    "a gate is not released before its hinge side and swing are said",
-                    "write hinge and swing");
-        if (gate.asSet().isEmpty() && !beforePosts)
-            refuse(
-                    at + ".release",
-                    "a gate is not released before its opening is measured between standing posts",
-                    "write asSet, or \"beforePosts\": true when the customer signed for that");
-        return handed;
-    }
-
-    private void overlaps() {
-        for (int i = 0; i < job.gates().size(); i++) {
-            Gate gate = job.gates().get(i);
-            for (int j = 0; j < i; j++) {
-                Gate other = job.gates().get(j);
-                boolean apart = !gate.run().equals(other.run()) || endsBefore(gate, other) || endsBefore(other, gate);
-                if (!apart)
-                    refuse(
-                            "gates[" + gateAt.get(i) + "].station",
-                            gate.id() + " and " + other.id() + " leave no room for a post between them",
-                            "move one of them");
-            }
-        }
-    }
-
-    private static boolean endsBefore(Gate gate, Gate other) {
-        Length narrowestPost = Length.inches(1.5);
-        return gate.station().plus(gate.opening()).plus(narrowestPost).compareTo(other.station()) <= 0;
     }
 
     private void later() {
@@ -443,66 +289,7 @@ final class JobChecks {
                 nearest(id.get(), known, "write the id of one, such as " + example(known)));
     }
 
-    /** What fills the leaf of a gate is in the catalogue, and a curved top has pickets to follow it. */
-    private void fill(Gate gate, String at) {
-        boolean known = gate.leaf()
-                .fill()
-                .match(
-                        asFence -> styleOfFence(gate)
-                                .map(made -> follows(made, gate, at))
-                                .orElseGet(() -> curved(gate, at, "a leaf filled as a fence that has no style")),
-                        bare -> curved(gate, at, "a bare frame"),
-                        style -> catalogue
-                                .style(style.id())
-                                .map(made -> follows(made, gate, at))
-                                .orElseGet(() -> noStyle(at)),
-                        pickets -> picketSection(pickets.section(), at),
-                        mesh -> curved(gate, at, "mesh"),
-                        sheet -> curved(gate, at, "sheet"));
-        if (!known) throw new IllegalStateException("A fill was not looked at");
-    }
-
-    private Optional<FenceStyle> styleOfFence(Gate gate) {
-        return job.runs().stream()
-                .filter(run -> run.id().equals(gate.run()))
-                .findFirst()
-                .flatMap(run -> catalogue.style(run.style()));
-    }
-
-    /** Boards and pickets that stand up reach over the frame; what lies or is woven or welded does not. */
-    private boolean follows(FenceStyle style, Gate gate, String at) {
-        return style.infill()
-                .match(
-                        upright -> true,
-                        both -> true,
-                        lying -> curved(gate, at, "boards that lie (" + style.id() + ")"),
-                        panel -> true,
-                        fabric -> curved(gate, at, "chain-link fabric (" + style.id() + ")"),
-                        mesh -> curved(gate, at, "mesh (" + style.id() + ")"));
-    }
-
-    private boolean curved(Gate gate, String at, String what) {
-        boolean rises = !gate.leaf().top().curve().isZero()
-                || !gate.leaf().infillAboveFrame().isZero();
-        if (rises)
-            refuse(
-                    at + ".leaf.fill",
-                    what + " ends at the straight top of the frame and follows no curve above it",
-                    "fill the leaf with pickets, or make its top straight");
-        return true;
-    }
-
-    private boolean noStyle(String at) {
-        refuse(at + ".leaf.fill.style", "the catalogue has no such style", "write the id of one");
-        return true;
-    }
-
-    private boolean picketSection(String id, String at) {
-        section(Stated.of(id), at + ".leaf.fill.section");
-        return true;
-    }
-
-    private void section(Stated<String> pinned, String field) {
+    void section(Stated<String> pinned, String field) {
         Optional<String> id = pinned.value();
         if (id.isEmpty() || catalogue.section(id.get()).isPresent()) return;
         List<String> known = new ArrayList<>();
