@@ -157,7 +157,7 @@ public final class PacketSubjects {
                     use.capacity(),
                     use.worst().combination().key() + ", leaf "
                             + use.worst().state().key()));
-        return new GatePaper.Hangs(hung.sag(), limits, hung.cases(), pulls, loadPath);
+        return new GatePaper.Hangs(hung.sag(), limits, hung.cases(), pulls, loadPath, hung.workings());
     }
 
     /** What the build is rated for, in one sentence, never hidden. */

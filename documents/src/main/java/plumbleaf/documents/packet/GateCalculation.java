@@ -21,7 +21,7 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.WorkedLine;
-import plumbleaf.engine.sag.ByCause;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.IceDrop;
@@ -85,30 +85,9 @@ final class GateCalculation {
 
     private static void hangs(
             Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf, GatePaper.Hangs hangs) {
-        paper.subheading("Drop of the free latch corner, dead load, likely soil");
-        ByCause cause = hangs.sag().byCause();
-        double slack = gate.subject().parts().hinge().slack().inches();
-        paper.add(new Block.Formula(
-                "By virtual work; every part is one share, and the shares add up to the drop of the whole structure",
-                "unit load method; frame of leaf, hinges, post and footing springs",
-                "drop = \u03a3 integral of (M m / EI + N n / EA + T t / GJ) + \u03a3 springs, plus hinge play",
-                "leaf " + inch(cause.leaf().inches()) + " + hinges give "
-                        + inch(cause.hingeFlex().inches()) + " + post "
-                        + inch(cause.post().inches()) + " + footing "
-                        + inch(cause.footing().inches()) + " + play "
-                        + inch(cause.hingeSlack().inches()),
-                inch(hangs.sag().total().inches())));
-        paper.add(new Block.Formula(
-                "Hinge play, a turn of the whole leaf beside the elastic drop",
-                "geometry",
-                "slack = (s top + s bottom) b / d",
-                "(" + inch(slack) + " + " + inch(slack) + ") \u00d7 "
-                        + inch(leaf.outline().latchEdge().inches()) + " / "
-                        + inch(leaf.pinSpacing().inches()),
-                inch(2
-                        * slack
-                        * leaf.outline().latchEdge().inches()
-                        / leaf.pinSpacing().inches())));
+        paper.subheading("Wind, drop, lean and frequency");
+        for (Working each : hangs.workings())
+            paper.add(new Block.Worked(each.what(), each.clause(), each.where(), each.lines()));
         paper.add(bySoil(hangs.sag()));
         hangs.sag().ice().ifPresent(ice -> ice(paper, ice));
         double wide = Pages.columnWidth(subject.options().size()) - 0.3;

@@ -12,6 +12,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 
@@ -66,14 +67,17 @@ public record GatePaper(Gate asked, List<GateSubject> subjects, List<Hangs> hang
      *
      * @param limits   what its drop is judged by
      * @param loadPath weakest link first
+     * @param workings pressures, drop, lean and frequency line by line
      */
     public record Hangs(
             GateSag sag,
             List<SagBar.Limit> limits,
             List<CaseForces> cases,
             List<HingePull> hinges,
-            List<LinkUse> loadPath) {
+            List<LinkUse> loadPath,
+            List<Working> workings) {
         public Hangs {
+            workings = List.copyOf(workings);
             limits = List.copyOf(limits);
             cases = List.copyOf(cases);
             hinges = List.copyOf(hinges);

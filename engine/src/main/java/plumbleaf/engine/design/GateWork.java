@@ -26,6 +26,7 @@ import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateForces;
 import plumbleaf.engine.sag.HungGate;
@@ -346,7 +347,7 @@ final class GateWork {
     private HungLeaf hung(GatePlan plan, int at, HungGate hung, HungLoads loads, List<CaseForces> cases) {
         LeafHang hang = plan.hangs().get(at);
         boolean single = plan.hangs().size() == 1;
-        return new HungLeaf(
+        HungLeaf leaf = new HungLeaf(
                 hung,
                 searching
                         ? Sags.judged(hung, loads, site.standards().life())
@@ -355,7 +356,24 @@ final class GateWork {
                 cases,
                 HingeChecks.uses(hung.leaf(), cases, site.hinge()),
                 hingePost(plan, hang).id(),
-                single ? Optional.of(otherPost(plan, hang).id()) : Optional.empty());
+                single ? Optional.of(otherPost(plan, hang).id()) : Optional.empty(),
+                List.of());
+        return searching ? leaf : leaf.with(workings(plan, hang, leaf, loads));
+    }
+
+    private List<Working> workings(GatePlan plan, LeafHang hang, HungLeaf leaf, HungLoads loads) {
+        List<Working> workings = new ArrayList<>();
+        workings.add(LeafWorkings.wind(
+                site.job().site().wind(),
+                LeafBlows.on(site, plan, hang).top(),
+                site.standards().wind(),
+                leaf.gate(),
+                loads,
+                leaf.cases()));
+        workings.add(LeafWorkings.drop(leaf.gate(), leaf.sag(), leaf.cases()));
+        if (!leaf.gate().isOnWall() && leaf.amplification() < 1e6) workings.add(LeafWorkings.lean(leaf));
+        if (leaf.sag().sway().hertz() > 0) workings.add(LeafWorkings.frequency(leaf.sag()));
+        return workings;
     }
 
     private Optional<HungGate> hungGate(GatePlan plan, LeafHang hang) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HungGate;
@@ -15,6 +16,7 @@ import plumbleaf.engine.strength.SecondOrder;
  * @param limits what the drop is judged by
  * @param post id of the post it hangs on
  * @param latchPost id of the post it latches to; a leaf of a pair latches to the other leaf
+ * @param workings pressures, drop, lean and frequency, line by line for the calculation book; none in a search
  */
 public record HungLeaf(
         HungGate gate,
@@ -23,10 +25,17 @@ public record HungLeaf(
         List<CaseForces> cases,
         List<HingeUse> hinges,
         String post,
-        Optional<String> latchPost) {
+        Optional<String> latchPost,
+        List<Working> workings) {
     public HungLeaf {
         cases = List.copyOf(cases);
         hinges = List.copyOf(hinges);
+        workings = List.copyOf(workings);
+    }
+
+    /** The same with how it was worked out. */
+    HungLeaf with(List<Working> how) {
+        return new HungLeaf(gate, sag, limits, cases, hinges, post, latchPost, how);
     }
 
     /** What the hinge post's lean in soft ground adds to the moment at its foot: a factor of 1 and a little. */

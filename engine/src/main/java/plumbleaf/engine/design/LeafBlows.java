@@ -74,6 +74,11 @@ final class LeafBlows {
         return Length.inches(leaf.outline().face().squareInches() / leaf.width().inches());
     }
 
+    /** Of the leaf above ground. */
+    Length top() {
+        return top;
+    }
+
     /** A leaf filled as its fence shares the fence's wind; one filled otherwise is taken as a wall of its own, with its own solidity. */
     LeafWind shut() {
         if (!asFence) return open();

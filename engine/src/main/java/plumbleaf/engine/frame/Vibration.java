@@ -24,6 +24,11 @@ public final class Vibration {
      * @return cycles a second
      */
     public static double lowestHertz(FrameModel model, LoadCase weights) {
+        return lowest(model, weights).hertz();
+    }
+
+    /** The same with what holds that shape and what goes along with it. */
+    public static Mode lowest(FrameModel model, LoadCase weights) {
         Assembly assembly = new Assembly(model);
         int directions = assembly.unknown.length;
         double[] mass = masses(assembly, weights.loads());
@@ -31,6 +36,7 @@ public final class Vibration {
         for (int d = 0; d < directions; d++) shape[d] = mass[d] * (1 + 0.25 * (d % 3) + 0.01 * Math.floor(d / 6.0));
         double[] none = new double[directions];
         double squared = 0;
+        Mode mode = new Mode(0, 0, 0);
         for (int turn = 0; turn < MOST_TURNS; turn++) {
             double[] force = new double[directions];
             for (int d = 0; d < directions; d++) force[d] = mass[d] * shape[d];
@@ -41,15 +47,23 @@ public final class Vibration {
                 strain += moved[d] * force[d];
                 moving += mass[d] * moved[d] * moved[d];
             }
-            if (!(moving > 0)) return 0;
+            if (!(moving > 0)) return mode;
             double next = strain / moving;
             boolean found = Math.abs(next - squared) <= NEAR * next;
             squared = next;
+            mode = mode(moved, next, moving);
             double size = Math.sqrt(moving);
             for (int d = 0; d < directions; d++) shape[d] = moved[d] / size;
             if (found) break;
         }
-        return Math.sqrt(squared) / (2 * Math.PI);
+        return mode;
+    }
+
+    private static Mode mode(double[] shape, double squared, double moving) {
+        double most = 0;
+        for (int d = 0; d < shape.length; d++) if (d % 6 < 3) most = Math.max(most, Math.abs(shape[d]));
+        double mass = moving / (most * most);
+        return new Mode(Math.sqrt(squared) / (2 * Math.PI), squared * mass, mass * GRAVITY_IN_PER_S2);
     }
 
     /** Mass of every node in its three directions of shift; turning has none. */

@@ -13,16 +13,25 @@ import plumbleaf.engine.quantity.Offset;
  * @param twistGust how far the free upper latch corner leaves the plane in the service gust, the leaf closed, without sign
  * @param twistWind the same in 0.6 of the design wind
  * @param hertz lowest natural frequency of the closed leaf on its hinges and post
+ * @param modeLbPerIn what holds the shape it then shakes in, its largest shift taken as one inch
+ * @param modePounds weight that goes along
  */
 public record LeafSway(
-        Offset framePlay, List<Pull> rods, Offset withoutRods, Offset twistGust, Offset twistWind, double hertz) {
+        Offset framePlay,
+        List<Pull> rods,
+        Offset withoutRods,
+        Offset twistGust,
+        Offset twistWind,
+        double hertz,
+        double modeLbPerIn,
+        double modePounds) {
     public LeafSway {
         rods = List.copyOf(rods);
     }
 
     /** Where nobody asks how the leaf sways. */
     static LeafSway notAsked(Offset framePlay) {
-        return new LeafSway(framePlay, List.of(), Offset.ZERO, Offset.ZERO, Offset.ZERO, 0);
+        return new LeafSway(framePlay, List.of(), Offset.ZERO, Offset.ZERO, Offset.ZERO, 0, 0, 0);
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.frame.LoadCase;
+import plumbleaf.engine.frame.Mode;
 import plumbleaf.engine.frame.Vibration;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
@@ -28,6 +29,7 @@ final class Sways {
         BaseSpring foot = gate.foot().likely();
         Hanging gust = likely.gust();
         GateFrame frame = likely.dead().frame();
+        Mode mode = mode(gate, foot, frame);
         Hanging wind =
                 new Hanging(frame, frame.solve(List.of(new LoadCase(WIND, frame.leaf.wind(loads.shut(), WIND_SHARE)))));
         return new LeafSway(
@@ -36,7 +38,9 @@ final class Sways {
                 withoutRods(gate, foot, likely),
                 twist(gust, Loaded.GUST),
                 twist(wind, WIND),
-                hertz(gate, foot, frame));
+                mode.hertz(),
+                mode.lbPerIn(),
+                mode.pounds());
     }
 
     private static List<LeafSway.Pull> pulls(HungGate gate, BaseSpring foot) {
@@ -74,7 +78,7 @@ final class Sways {
     }
 
     /** In the state its weight leaves the rods in. */
-    private static double hertz(HungGate gate, BaseSpring foot, GateFrame hung) {
+    private static Mode mode(HungGate gate, BaseSpring foot, GateFrame hung) {
         List<String> pulling =
                 hung.leaf.rods().stream().map(chain -> chain.member.id()).toList();
         List<String> slack = gate.leaf().of(MemberRole.ROD).stream()
@@ -82,6 +86,6 @@ final class Sways {
                 .filter(rod -> !pulling.contains(rod))
                 .toList();
         GateFrame fine = new GateFrame(gate, foot, Angle.ZERO, gate.shutAt().heldAt(), false, slack, PIECES);
-        return Vibration.lowestHertz(fine.model(), new LoadCase(Loaded.DEAD, fine.leaf.dead()));
+        return Vibration.lowest(fine.model(), new LoadCase(Loaded.DEAD, fine.leaf.dead()));
     }
 }

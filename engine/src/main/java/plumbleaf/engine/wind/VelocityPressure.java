@@ -4,6 +4,7 @@ import plumbleaf.engine.job.SiteWind;
 import plumbleaf.engine.job.WindEdition;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /** The pressure that moving air brings, before the shape it meets. */
 public final class VelocityPressure {
@@ -42,6 +43,20 @@ public final class VelocityPressure {
                 * site.elevation()
                 * speed
                 * speed);
+    }
+
+    /** {@link #at} as a line of the calculation book, {@code q}. */
+    public static WorkedLine line(SiteWind site, Length height, WindTables tables) {
+        boolean inForce = directionality(site) == 1;
+        WorkedLine.Open line = WorkedLine.of(
+                        "q",
+                        "0.00256 \u00d7 Kz \u00d7 Kzt \u00d7 " + (inForce ? "" : "Kd \u00d7 ") + "Ke \u00d7 V\u00b2")
+                .put("Kz", exposureFactor(site, height, tables))
+                .put("Kzt", site.topographic())
+                .put("Ke", site.elevation())
+                .put("V", site.speed().mph(), "mph");
+        if (!inForce) line.put("Kd", directionality(site));
+        return line.gives(at(site, height, tables).psf(), "psf");
     }
 
     /** Kd as it stands inside q: 1 in the edition that has it in the force. */

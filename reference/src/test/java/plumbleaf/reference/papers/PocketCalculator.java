@@ -83,6 +83,7 @@ final class PocketCalculator {
         if (eat("-")) return -one();
         if (eat("π")) return Math.PI;
         if (eat("sqrt(")) return Math.sqrt(within());
+        if (eat("tan(")) return Math.tan(within());
         if (eat("max(")) return most(1);
         if (eat("min(")) return -most(-1);
         if (eat("(")) return within();
