@@ -1,15 +1,11 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import plumbleaf.engine.job.ComplaintCause;
-import plumbleaf.engine.job.NoticeFrom;
-import plumbleaf.engine.job.OfferKind;
 import plumbleaf.web.page.Choice;
 import plumbleaf.web.page.Entry;
 
@@ -424,14 +420,6 @@ enum Ledger {
             blank("why", "Why", Blank.Kind.WORDS));
 
     private static final Pattern OF_ONE = Pattern.compile("\\[[A-Za-z0-9._-]{1,20}]");
-    private static final List<Choice> CAUSES = causes();
-    private static final List<Choice> COUNTED = Arrays.stream(NoticeFrom.values())
-            .map(from -> new Choice(from.key(), from.words()))
-            .toList();
-    private static final List<Choice> OFFERS = List.of(
-            new Choice(OfferKind.EXTRA.key(), "something to tick beside the rest"),
-            new Choice(OfferKind.BUILD.key(), "another build of the whole job"));
-
     private final String list;
     private final String heading;
     private final String words;
@@ -504,99 +492,8 @@ enum Ledger {
         if (!blank.kind().isPicked()) return List.of();
         List<Choice> choices = new ArrayList<>();
         if (blank.kind() != Blank.Kind.PICKED) choices.add(new Choice("", "not said"));
-        choices.addAll(offered(blank, opened));
+        choices.addAll(LedgerChoices.of(this, blank, opened));
         return choices;
-    }
-
-    private List<Choice> offered(Blank blank, Opened opened) {
-        return switch (this) {
-            case CALL -> CAUSES;
-            case NOTICE -> COUNTED;
-            case OPTION -> OFFERS;
-            case HOURS ->
-                opened.design().stream()
-                        .flatMap(design -> design.quote().labour().tasks().stream())
-                        .map(task -> new Choice(
-                                task.rate().task(),
-                                task.rate().name() + ", by the " + task.rate().per()))
-                        .toList();
-            case USED ->
-                opened.design().stream()
-                        .flatMap(design -> design.quote().takeoff().lines().stream())
-                        .map(line -> new Choice(line.item(), line.sold().name()))
-                        .toList();
-            case ALLOWANCE ->
-                opened.design().stream()
-                        .flatMap(design -> design.quote().price().unitOffers().stream())
-                        .map(offer -> new Choice(offer.charge(), offer.name()))
-                        .toList();
-            case RUN ->
-                blank.key().equals("style") ? Choices.styles(opened.catalogue()) : Choices.ids(opened.text(), "runs");
-            case GATE ->
-                switch (blank.key()) {
-                    case "kind" -> Choices.GATES;
-                    case "run" -> Choices.ids(opened.text(), "runs");
-                    case "swing" -> Choices.WAYS;
-                    default -> Choices.SIDES;
-                };
-            case FIT_PART -> Choices.FITS;
-            case OTHER_POSTS -> Choices.LINE_SUPPORTS;
-            case SIDE -> blank.key().equals("basis") ? Choices.BASES : Choices.linePosts(opened.catalogue());
-            case PLUG -> blank.key().equals("fate") ? Choices.PLUG_FATES : Choices.ids(opened.text(), "runs");
-            case KEEPS -> Choices.KEPT;
-            case GUARD -> blank.key().equals("run") ? Choices.ids(opened.text(), "runs") : Choices.YES_NO;
-            case OLD_FENCE ->
-                switch (blank.key()) {
-                    case "plugs" -> Choices.PLUG_FATES;
-                    case "run" -> Choices.ids(opened.text(), "runs");
-                    default -> Choices.FLAGS;
-                };
-            case HEIGHT_RULE -> Choices.FROM;
-            case LOT_LINE -> Choices.CERTIFIED;
-            case ACCESSIBLE, POOL_GATE -> answers(blank, opened);
-            case POOL_RUN, HARD_GROUND, CLIMBABLE, PRIVATE_LINE, LATER -> Choices.ids(opened.text(), "runs");
-            case SHOT -> ofShot(blank, opened);
-            case SETUP -> marks(opened);
-            case POINT_FILE -> Choices.SURVEY_UNITS;
-            case BILL,
-                    PAID,
-                    MEASURED,
-                    SUBMITTAL,
-                    CHANGE,
-                    MOISTURE,
-                    PART,
-                    LEG,
-                    OWN_STYLES,
-                    CHECK_TAPE,
-                    NO_DIG,
-                    SIGHT,
-                    BUILDING,
-                    OVERNIGHT,
-                    TICKET,
-                    OBSTACLE,
-                    BREAKLINE -> List.of();
-        };
-    }
-
-    private static List<Choice> ofShot(Blank blank, Opened opened) {
-        return switch (blank.key()) {
-            case "setup" -> Choices.ids(opened.text(), "ground.setups");
-            case "tapes.side" -> Choices.SIDES;
-            case "run" -> Choices.ids(opened.text(), "runs");
-            default -> Choices.ids(opened.text(), "ground.shots");
-        };
-    }
-
-    private static List<Choice> answers(Blank blank, Opened opened) {
-        if (blank.key().equals("gate")) return Choices.ids(opened.text(), "gates");
-        return blank.kind() == Blank.Kind.YES ? Choices.FLAGS : Choices.YES_NO;
-    }
-
-    /** What a backsight can be read on. */
-    private static List<Choice> marks(Opened opened) {
-        List<Choice> marks = new ArrayList<>(List.of(new Choice("benchmark", "benchmark")));
-        marks.addAll(Choices.ids(opened.text(), "ground.shots"));
-        return marks;
     }
 
     private String nextId(DocumentText text) {
@@ -606,11 +503,5 @@ enum Ledger {
             if (id.matches(ids + "\\d{1,6}")) largest = Math.max(largest, Integer.parseInt(id.substring(ids.length())));
         }
         return ids + (largest + 1);
-    }
-
-    private static List<Choice> causes() {
-        List<Choice> choices = new ArrayList<>();
-        for (ComplaintCause cause : ComplaintCause.values()) choices.add(new Choice(cause.key(), cause.words()));
-        return choices;
     }
 }
