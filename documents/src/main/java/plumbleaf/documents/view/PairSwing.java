@@ -15,11 +15,16 @@ public final class PairSwing {
 
     public static Drawing of(GateSubject a, GateSubject b, Scale scale) {
         List<Mark> marks = new ArrayList<>(leaf(List.of(), a, scale));
-        double pins = a.plan().opening().clear().inches() + a.hingeFaceR() + b.hingeFaceR();
+        double pins = pinsApartIn(a, b);
         List<Mark> other = leaf(lettering(marks, pins, scale), b, scale);
         marks.addAll(
                 Shifted.by(other.stream().filter(mark -> !saysOutside(mark)).toList(), pins, 0, scale));
         return Drawing.of("Pair " + a.plan().gate() + ", swing from above", scale, marks);
+    }
+
+    /** From the pins of the first leaf, where the drawing has its origin, to those of the second, in real inches. */
+    public static double pinsApartIn(GateSubject a, GateSubject b) {
+        return a.plan().opening().clear().inches() + a.hingeFaceR() + b.hingeFaceR();
     }
 
     /** One word for both is enough. */

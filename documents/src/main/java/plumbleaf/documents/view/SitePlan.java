@@ -66,9 +66,12 @@ public final class SitePlan {
     private final Labels labels;
     private final Box window;
     private final boolean crowded;
+    /** What other drawings show closer. */
+    private final List<Box> elsewhere;
+
     private final List<Mark> marks = new ArrayList<>();
 
-    private SitePlan(Site site, Scale scale, Box window, boolean crowded) {
+    private SitePlan(Site site, Scale scale, Box window, boolean crowded, List<Box> elsewhere) {
         this.site = site;
         this.job = site.job();
         this.layout = site.layout();
@@ -79,6 +82,7 @@ public final class SitePlan {
         this.labels = new Labels(scale);
         this.window = window;
         this.crowded = crowded;
+        this.elsewhere = List.copyOf(elsewhere);
     }
 
     /** A piece of the site that has a sheet of its own. */
@@ -95,12 +99,16 @@ public final class SitePlan {
 
     /** @param pieces drawn as frames with their names, for finding the sheet of each */
     public static Drawing of(Site site, Scale scale, List<Piece> pieces) {
-        return new SitePlan(site, scale, EVERYWHERE, crowds(site, scale)).drawn(pieces);
+        return new SitePlan(site, scale, EVERYWHERE, crowds(site, scale), List.of()).drawn(pieces);
     }
 
-    /** The whole with the names of ends, corners and gates alone, for where there is little room; parts show the rest. */
-    public static Drawing overview(Site site, Scale scale) {
-        return new SitePlan(site, scale, EVERYWHERE, true).drawn(List.of());
+    /**
+     * The whole for where there is little room: the names of ends, corners and gates alone, and the shots that none of the parts shows.
+     *
+     * @param parts windows of the drawings that show the rest
+     */
+    public static Drawing overview(Site site, Scale scale, List<Box> parts) {
+        return new SitePlan(site, scale, EVERYWHERE, true, parts).drawn(List.of());
     }
 
     /** North and the scale, for a sheet of pieces. */
@@ -116,7 +124,7 @@ public final class SitePlan {
 
     /** What lies within a window of the site, with the name of every post; north and scale are the sheet's to show. */
     public static Drawing part(Site site, Scale scale, Box window) {
-        return new SitePlan(site, scale, window, crowds(site, scale)).drawn(List.of());
+        return new SitePlan(site, scale, window, crowds(site, scale), List.of()).drawn(List.of());
     }
 
     private static double angle(Direction direction) {
@@ -131,8 +139,12 @@ public final class SitePlan {
         return window.equals(EVERYWHERE);
     }
 
+    private static Box spot(Point place) {
+        return Box.of(place, place);
+    }
+
     private boolean shows(Point place) {
-        return window.contains(Box.of(place, place));
+        return window.contains(spot(place));
     }
 
     private boolean shows(PlanPoint place) {
@@ -140,9 +152,11 @@ public final class SitePlan {
     }
 
     private List<GroundPoint> shots() {
-        if (crowded) return List.of();
+        if (crowded && elsewhere.isEmpty()) return List.of();
         return ground.points().stream()
                 .filter(point -> shows(point.point().plan()))
+                .filter(point -> elsewhere.stream()
+                        .noneMatch(part -> part.contains(spot(at(point.point().plan())))))
                 .toList();
     }
 

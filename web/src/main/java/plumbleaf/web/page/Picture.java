@@ -46,22 +46,23 @@ public record Picture(String name, String svg, boolean wide, List<Handle> handle
     /**
      * A direction of length one, x to the right and y up.
      *
-     * @param turn 1 for an angle about the drawing's origin that grows from there against the clock, -1 with it, 0 for a length
+     * @param turn   1 for an angle that grows from there against the clock, -1 with it, 0 for a length
+     * @param aboutX what an angle turns about: this far right of the drawing's origin, in real inches
      */
-    public record Way(double dx, double dy, int turn) {
+    public record Way(double dx, double dy, int turn, double aboutX) {
         public static final Way UP = new Way(0, 1);
         public static final Way DOWN = new Way(0, -1);
 
         public Way(double dx, double dy) {
-            this(dx, dy, 0);
+            this(dx, dy, 0, 0);
         }
 
         public static Way right(int sign) {
             return new Way(sign, 0);
         }
 
-        public Way turning(int turn) {
-            return new Way(dx, dy, turn);
+        public Way turning(int turn, double aboutX) {
+            return new Way(dx, dy, turn, aboutX);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.documents.view.GateSubject;
+import plumbleaf.documents.view.PairSwing;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
@@ -241,18 +242,27 @@ record Handles(DocumentText text, Design design) {
 
     /** On the swing from above: the leaf as it stands open, about its pin. */
     List<Handle> onSwing(GateDesign gate, GateSubject subject) {
+        return List.of(opens(gate, subject, 0));
+    }
+
+    /** Both leaves of a pair open as far: either is taken hold of. */
+    List<Handle> onPairSwing(GateDesign gate, GateSubject a, GateSubject b) {
+        return List.of(opens(gate, a, 0), opens(gate, b, PairSwing.pinsApartIn(a, b)));
+    }
+
+    private Handle opens(GateDesign gate, GateSubject subject, double pinX) {
         Hand hand = subject.leaf().hand();
         int rightward = hand.hinge() == Side.LEFT ? 1 : -1;
         int turn = hand.swing() == SwingWay.IN ? rightward : -rightward;
-        return List.of(new Handle(
+        return new Handle(
                 SwingPlan.opened(subject.mark()),
                 place("gates", gate.id()) + ".opens",
                 "How far gate " + gate.id() + " opens",
-                Way.right(rightward).turning(turn),
+                Way.right(rightward).turning(turn, pinX),
                 subject.swing().opens().inDegrees(),
                 OPENS_BY_DEG,
                 OPENS_BY_DEG,
-                false));
+                false);
     }
 
     /** One rail alone, or one of those whose heights were given: rails that share the height evenly have none of their own. */

@@ -102,14 +102,16 @@ final class Pictures {
     List<Picture> sites() {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(site());
-        if (breadth == Breadth.WIDE || design.layout().runs().isEmpty()) return pictures;
-        Site site = siteOf();
-        List<SiteParts.Part> parts = SiteParts.of(site, Scale.ratio(PIECE_IN / 4), new Box(0, 0, 4, HIGH_IN));
-        if (parts.size() > MOST_PIECES) return pictures;
-        for (SiteParts.Part part : parts)
+        if (breadth == Breadth.WIDE) return pictures;
+        for (SiteParts.Part part : parts(siteOf()))
             pictures.add(
                     new Picture("Site plan, " + part.words(), SvgPlot.inPage(part.drawing()), true, handles.onPlan()));
         return pictures;
+    }
+
+    private static List<SiteParts.Part> parts(Site site) {
+        List<SiteParts.Part> parts = SiteParts.of(site, Scale.ratio(PIECE_IN / 4), new Box(0, 0, 4, HIGH_IN));
+        return parts.size() > MOST_PIECES ? List.of() : parts;
     }
 
     private Drawing siteDrawing() {
@@ -117,7 +119,9 @@ final class Pictures {
         Box extents = site.extents();
         if (breadth == Breadth.NARROW)
             return SitePlan.overview(
-                    site, fitting(extents.width() * 1.15, extents.height() * 1.3, OVERVIEW_IN, HIGH_IN));
+                    site,
+                    fitting(extents.width() * 1.15, extents.height() * 1.3, OVERVIEW_IN, HIGH_IN),
+                    parts(site).stream().map(SiteParts.Part::window).toList());
         return SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3, wideIn, HIGH_IN));
     }
 
@@ -239,7 +243,8 @@ final class Pictures {
         double reach = Math.max(
                 a.leaf().outline().latchEdge().inches(),
                 b.leaf().outline().latchEdge().inches());
-        pictures.add(picture(PairSwing.of(a, b, fitting(wide + reach * 0.6, reach * 1.6, wideIn, HIGH_IN)), true));
+        pictures.add(picture(PairSwing.of(a, b, fitting(wide + reach * 0.6, reach * 1.6, wideIn, HIGH_IN)), true)
+                .with(handles.onPairSwing(gate, a, b)));
     }
 
     private Picture inSpace(GateDesign gate, List<GateSubject> leaves) {

@@ -1,7 +1,7 @@
 // Things in a drawing that can be dragged, or taken with Tab and moved with the arrow keys. A drawing says where it is in real inches:
 // data-frame holds its left, bottom, right and top. A handle says which way its length grows (data-dx, data-dy, a unit vector in real
 // inches, y up), and what it snaps to. A thing with two handles moves both ways, and both are kept as one change. A handle that turns
-// (data-turn) holds degrees about the drawing's origin, from the direction it names.
+// (data-turn) holds degrees from the direction it names, about the drawing's origin or a place beside it (data-about, real inches).
 const AT_ONCE = 350;
 const FINGER_PX = 30;
 const MOST_DEG = 180;
@@ -65,10 +65,16 @@ function scales(svg) {
     return { perInch, perInchY, unitsPerPixel: 1 / screen.a, origin: { x: view.x - left * perInch, y: view.y + top * perInchY } };
 }
 
+/** What an angle turns about. */
+function pivot(svg, mark) {
+    const { origin, perInch } = scales(svg);
+    return { x: origin.x + Number(mark.dataset.about) * perInch, y: origin.y };
+}
+
 /** How far open something under the pointer is, in degrees. */
 function angleAt(at, svg, mark) {
-    const { origin } = scales(svg);
     const { dx, dy, turn } = numbers(mark);
+    const origin = pivot(svg, mark);
     const point = new DOMPoint(at.clientX, at.clientY).matrixTransform(svg.getScreenCTM().inverse());
     const open = (turn * (Math.atan2(origin.y - point.y, point.x - origin.x) - Math.atan2(dy, dx)) * 180) / Math.PI;
     return (open + 540) % 360 - 180;
@@ -147,11 +153,12 @@ function snapped(value, mark) {
 }
 
 function show(svg, marks, values) {
-    const { perInch, perInchY, origin } = scales(svg);
+    const { perInch, perInchY } = scales(svg);
     const places = marks.map((mark, i) => {
         const { dx, dy, now, turn } = numbers(mark);
         const by = values[i] - now;
-        return turn ? `rotate(${-turn * by} ${origin.x} ${origin.y})` : `translate(${by * dx * perInch} ${-by * dy * perInchY})`;
+        const about = pivot(svg, mark);
+        return turn ? `rotate(${-turn * by} ${about.x} ${about.y})` : `translate(${by * dx * perInch} ${-by * dy * perInchY})`;
     });
     for (const part of own(svg, marks[0].dataset.of)) part.setAttribute("transform", places.join(" "));
     const said = svg.closest("figure").querySelector(".moving");

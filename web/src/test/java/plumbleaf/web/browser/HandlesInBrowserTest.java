@@ -136,45 +136,63 @@ class HandlesInBrowserTest extends InBrowser {
         open.sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN);
         waitForVersion(2);
         assertThat(text()).contains("\"opens\": \"80 deg\"");
-        browser.executeScript("""
-                const part = document.querySelector(".sheet [data-of='G1 G1.open'][role=slider]");
-                const svg = part.closest('svg');
-                const [left, bottom, right, top] = svg.dataset.frame.split(' ').map(Number);
-                const at = (x, y) => new DOMPoint(svg.viewBox.baseVal.x + (x - left) * svg.viewBox.baseVal.width / (right - left),
-                    svg.viewBox.baseVal.y + (top - y) * svg.viewBox.baseVal.height / (top - bottom)).matrixTransform(svg.getScreenCTM());
-                const mark = [...document.querySelectorAll('.handle')].find((one) => one.dataset.of === 'G1 G1.open');
-                const ray = (deg) => { const from = Math.atan2(Number(mark.dataset.dy), Number(mark.dataset.dx));
-                    const is = from + Number(mark.dataset.turn) * deg * Math.PI / 180; return at(40 * Math.cos(is), 40 * Math.sin(is)); };
-                part.setPointerCapture = () => {};
-                const send = (type, point) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'mouse', isPrimary: true,
-                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true, clientX: point.x, clientY: point.y }));
-                send('pointerdown', ray(80));
-                send('pointermove', ray(97));
-                send('pointermove', ray(112));
-                send('pointerup', ray(112));
-                """);
+        turn("G1 G1.open", 80, 112, "mouse");
         waitForVersion(3);
         assertThat(text()).contains("\"opens\": \"110 deg\"");
+    }
+
+    @Test
+    void aPairOpensByEitherLeaf() {
+        String pair = text().replace("\"kind\": \"swing\"", "\"kind\": \"pair\", \"split\": \"45%\"")
+                .replace("\"hinge\": \"left\", ", "");
+        job = store.create("Pair", pair, "you");
+        go(Room.GATES);
+        slider("G1b G1b.open").sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN);
+        waitForVersion(2);
+        assertThat(text()).contains("\"opens\": \"80 deg\"");
+        turn("G1b G1b.open", 80, 97, "mouse");
+        waitForVersion(3);
+        assertThat(text()).contains("\"opens\": \"95 deg\"");
+        turn("G1a G1a.open", 95, 72, "mouse");
+        waitForVersion(4);
+        assertThat(text()).contains("\"opens\": \"70 deg\"");
     }
 
     @Test
     void aFingerDragsAGateOnAPhone() {
         phone();
         go(Room.LINE);
-        browser.executeScript(
-                "document.querySelector('.sheet [data-of=G1][role=slider]').scrollIntoView({block: 'center', inline: 'center'})");
-        browser.executeScript("""
-                const part = document.querySelector('.sheet [data-of=G1][role=slider]');
-                const box = part.getBoundingClientRect();
-                const at = (type, x) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'touch', isPrimary: true,
-                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true, clientX: x, clientY: box.y + 5 }));
-                part.setPointerCapture = () => {};
-                at('pointerdown', box.x + 5);
-                at('pointermove', box.x + 30);
-                at('pointerup', box.x + 30);
-                """);
+        touch("G1", 25, 0);
         waitForVersion(2);
         assertThat(text()).doesNotContain("\"run\": \"R1\", \"station\": \"26'\", \"opening\"");
+    }
+
+    @Test
+    void aFingerTakesHoldOfShotsTheRunTheLatchAndHowFarTheGateOpens() {
+        phone();
+        go(Room.GROUND);
+        waitUntil("document.getElementById('inside').dataset.breadth === 'narrow'");
+        String shot = shotBeside();
+        List<String> before = measuresOf(shot);
+        touch(shot, 30, -30);
+        waitForVersion(2);
+        assertThat(measuresOf(shot)).doesNotContainAnyElementsOf(before);
+        type("runs[0].start.east", "0'", Room.LINE);
+        go(Room.GROUND);
+        int version = now();
+        touch("P1", 30, 0);
+        waitForVersion(version + 1);
+        assertThat(text()).containsPattern("\"east\": \"\\d+' ?\\d*");
+        go(Room.GATES);
+        touch("G1a.latch", 0, -20);
+        waitForVersion(version + 2);
+        assertThat(text()).doesNotContain("\"height\": \"3' 6\\\"\"");
+        touch("P6", 20, 0);
+        waitForVersion(version + 3);
+        assertThat(text()).doesNotContain("\"opening\": \"4'\"");
+        turn("G1 G1.open", 90, 72, "touch");
+        waitForVersion(version + 4);
+        assertThat(text()).contains("\"opens\": \"70 deg\"");
     }
 
     @Test
@@ -194,10 +212,54 @@ class HandlesInBrowserTest extends InBrowser {
         assertThat(store.open(job.id()).orElseThrow().version()).isEqualTo(1);
     }
 
+    private int now() {
+        return Math.toIntExact(store.open(job.id()).orElseThrow().version());
+    }
+
+    private void touch(String of, int right, int down) {
+        browser.executeScript("""
+                const part = document.querySelector(`.sheet [data-of="${arguments[0]}"][role=slider]`);
+                part.scrollIntoView({block: 'center', inline: 'center', behavior: 'instant'});
+                const box = part.getBoundingClientRect();
+                const at = (type, share) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'touch', isPrimary: true,
+                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true,
+                    clientX: box.x + 5 + arguments[1] * share, clientY: box.y + 5 + arguments[2] * share }));
+                part.setPointerCapture = () => {};
+                at('pointerdown', 0);
+                at('pointermove', 0.5);
+                at('pointermove', 1);
+                at('pointerup', 1);
+                """, of, right, down);
+    }
+
+    /** Takes the leaf where it stands open and leads it round its pin. */
+    private void turn(String of, int from, int to, String pointer) {
+        browser.executeScript("""
+                const [of, begin, end, pointer] = arguments;
+                const part = document.querySelector(`.sheet [data-of="${of}"][role=slider]`);
+                part.scrollIntoView({block: 'center', inline: 'center', behavior: 'instant'});
+                const svg = part.closest('svg');
+                const [left, bottom, right, top] = svg.dataset.frame.split(' ').map(Number);
+                const at = (x, y) => new DOMPoint(svg.viewBox.baseVal.x + (x - left) * svg.viewBox.baseVal.width / (right - left),
+                    svg.viewBox.baseVal.y + (top - y) * svg.viewBox.baseVal.height / (top - bottom)).matrixTransform(svg.getScreenCTM());
+                const mark = [...svg.closest('.sheet').querySelectorAll('.handle')].find((one) => one.dataset.of === of);
+                const ray = (deg) => { const from = Math.atan2(Number(mark.dataset.dy), Number(mark.dataset.dx));
+                    const is = from + Number(mark.dataset.turn) * deg * Math.PI / 180;
+                    return at(Number(mark.dataset.about) + 30 * Math.cos(is), 30 * Math.sin(is)); };
+                part.setPointerCapture = () => {};
+                const send = (type, point) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: pointer, isPrimary: true,
+                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true, clientX: point.x, clientY: point.y }));
+                send('pointerdown', ray(begin));
+                send('pointermove', ray((begin + end) / 2));
+                send('pointermove', ray(end));
+                send('pointerup', ray(end));
+                """, of, from, to, pointer);
+    }
+
     private String shotBeside() {
         return (String) Objects.requireNonNull(browser.executeScript("""
-                const marks = [...document.querySelectorAll('.handle')].map(one => one.dataset.of).filter(of => /^S/.test(of));
-                return marks.find((of, i) => marks.indexOf(of) !== i)"""));
+                return [...document.querySelectorAll('.sheet [role=slider]')].map(one => [one.dataset.of, one.closest('.sheet')])
+                    .find(([of, sheet]) => /^S/.test(of) && [...sheet.querySelectorAll('.handle')].filter(one => one.dataset.of === of).length === 2)[0]"""));
     }
 
     /** What each handle of a thing measures now. */
