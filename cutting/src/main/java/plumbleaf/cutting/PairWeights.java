@@ -60,8 +60,13 @@ final class PairWeights {
         return weight[i][j];
     }
 
-    /** The two sizes most nearly together but not wholly; empty when all are whole. Wider pieces break ties. */
-    int[] mostOpenPair() {
+    /**
+     * Two sizes nearly together but not wholly, one of which has few patterns left: deciding there leaves least open elsewhere. Empty when all are whole. Wider
+     * pieces break ties.
+     *
+     * @param patterns how many patterns hold each size
+     */
+    int[] mostOpenPair(int[] patterns) {
         int[] best = new int[0];
         double most = 0;
         for (int i = 0; i < sizes; i++) {
@@ -73,8 +78,9 @@ final class PairWeights {
             for (int j : neighbours.get(i)) {
                 if (j < i) continue;
                 double part = weight[i][j] - Math.floor(weight[i][j] + WHOLE);
-                if (part > WHOLE && openness(part) > most + 1e-9) {
-                    most = openness(part);
+                double rate = openness(part) / Math.max(1, Math.min(patterns[i], patterns[j]));
+                if (part > WHOLE && rate > most + 1e-12) {
+                    most = rate;
                     best = new int[] {i, j};
                 }
             }

@@ -413,7 +413,7 @@ final class PoolSearch {
             branchOnRow(sizes + kind, sumOf(used, kind), depth);
             return;
         }
-        int[] pair = weights.mostOpenPair();
+        int[] pair = weights.mostOpenPair(patternsOfSizes());
         if (pair.length == 0) {
             Use most = used.get(0);
             double openness = -1;
@@ -446,6 +446,16 @@ final class PoolSearch {
             node(depth + 1);
             for (int p : shut) bar(p, -1);
         }
+    }
+
+    private int[] patternsOfSizes() {
+        int[] patterns = new int[sizes];
+        for (int p = 0; p < pool.length; p++) {
+            if (barred[p] > 0) continue;
+            for (int size : pool[p].size) patterns[size]++;
+        }
+        effort.add(pool.length / 8 + 1);
+        return patterns;
     }
 
     void bar(int p, int by) {
