@@ -72,7 +72,7 @@ public record Drawing(String name, Scale scale, List<Mark> marks, Box frame, Ord
                 else if (part instanceof Fill) (ground ? fills : heads).add(part);
                 else if (part instanceof Dots) (ground ? fills : lines).add(part);
                 else if (ground) fills.add(part);
-                else if (mark instanceof Balloon) heads.add(part);
+                else if (mark instanceof Balloon || mark instanceof JointTag) heads.add(part);
                 else lines.add(part);
             }
         }

@@ -10,6 +10,7 @@ public sealed interface Mark
                 OrdinateDimension,
                 AngularDimension,
                 Balloon,
+                JointTag,
                 Leader,
                 NorthArrow,
                 ScaleBar,

@@ -1,9 +1,7 @@
 package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.paper.Block;
@@ -21,7 +19,6 @@ import plumbleaf.engine.gate.Hole;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
-import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.takeoff.BoltItem;
@@ -285,29 +282,8 @@ public final class CutAndDrill {
     }
 
     private static void welds(Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf) {
-        Table.Builder welds = Table.with(
-                Column.left("Weld"),
-                Column.words("Where"),
-                Column.right("Places"),
-                Column.right("Runs"),
-                Column.left("Grind"),
-                Column.right("In all"));
-        Map<String, List<Weld>> kinds = new LinkedHashMap<>();
-        for (Weld weld : leaf.welds())
-            kinds.computeIfAbsent(weld.kind().words() + "|" + weld.where(), key -> new ArrayList<>())
-                    .add(weld);
-        for (List<Weld> same : kinds.values())
-            welds.row(
-                    same.get(0).kind().words(),
-                    same.get(0).where(),
-                    Integer.toString(same.size()),
-                    Integer.toString(same.stream().mapToInt(Weld::runs).sum()),
-                    same.get(0).flush() ? "flush" : "no",
-                    subject.length(same.stream()
-                            .mapToDouble(weld -> weld.length().inches())
-                            .sum()));
-        if (welds.isEmpty()) return;
-        paper.heading("Weld").add(welds.table());
+        if (leaf.welds().isEmpty()) return;
+        paper.heading("Weld").add(WeldTable.of(subject, leaf));
         paper.note("Fillets with legs of "
                 + subject.inches(FrameWelds.leg(gate.subject().parts().frame()).inches())
                 + ", 70 ksi filler, as the strength is worked out. Tack all corners, check both diagonals, then weld in turn across the frame."

@@ -100,15 +100,20 @@ final class LeafShop {
                 Column.right("Holes"),
                 Column.right("Diameter"),
                 Column.words("Where"));
-        for (Galvanizing.Vent vent : dipped.vents())
+        for (int i = 0; i < dipped.vents().size(); i++) {
+            Galvanizing.Vent vent = dipped.vents().get(i);
+            boolean both = i + 1 < dipped.vents().size()
+                    && isAlike(vent, dipped.vents().get(i + 1));
             table.rowAbout(
                     vent.member(),
                     "\u2610",
                     GateSheets.tail(vent.member()),
-                    vent.end() == 0 ? "first" : "last",
-                    vent.count() == 0 ? "open" : Integer.toString(vent.count()),
+                    both ? "both" : vent.end() == 0 ? "first" : "last",
+                    vent.count() == 0 ? "open" : vent.count() + (both ? " each" : ""),
                     vent.count() == 0 ? "" : subject.inches(up(vent.diameter().inches())),
                     vent.where());
+            if (both) i++;
+        }
         if (table.isEmpty()) return;
         paper.heading("If it goes into the zinc bath").add(table.table());
         double datum = leaf.outline().corners().get(0).r().inches();
@@ -121,6 +126,14 @@ final class LeafShop {
                         + subject.length(dipped.hangPoints().get(1).r().inches() - datum)
                         + " from the hinge edge, one corner low. A sealed tube bursts in the kettle: every hole is seen and open before the leaf"
                         + " leaves the shop. Hinges, rods and wood stay out of the bath; grind zinc off before any weld, its fume makes ill.");
+    }
+
+    /** Both ends of one member, drilled the same: one line of the list. */
+    private static boolean isAlike(Galvanizing.Vent first, Galvanizing.Vent last) {
+        return first.member().equals(last.member())
+                && first.count() == last.count()
+                && first.diameter().equals(last.diameter())
+                && first.where().equals(last.where());
     }
 
     /** A drill is bought by the sixteenth: the next one up. */

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.documents.view.JointNames;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Weld;
 
-/** The welds of a slide leaf, those that are alike in one row. */
+/** The welds of a leaf, those that are alike in one row. */
 final class WeldTable {
     private WeldTable() {}
 
@@ -24,19 +24,14 @@ final class WeldTable {
                 Column.right("Runs"),
                 Column.left("Grind"),
                 Column.right("In all"));
-        Map<String, List<Weld>> kinds = new LinkedHashMap<>();
-        for (Weld weld : leaf.welds()) {
-            String key = weld.kind().words() + "|" + weld.where() + "|" + each(subject, weld);
-            kinds.computeIfAbsent(key, none -> new ArrayList<>()).add(weld);
-        }
-        for (List<Weld> same : kinds.values()) {
+        for (List<Weld> same : alike(subject, leaf)) {
             Weld first = same.get(0);
             table.row(
                     first.kind().words(),
                     first.where(),
                     each(subject, first),
                     Integer.toString(same.size()),
-                    joints(leaf.id(), same),
+                    JointNames.of(leaf.id(), same.stream().map(Weld::joint).toList()),
                     Integer.toString(same.stream().mapToInt(Weld::runs).sum()),
                     first.flush() ? "flush" : "no",
                     subject.length(same.stream()
@@ -46,30 +41,31 @@ final class WeldTable {
         return table.table();
     }
 
-    private static String each(PacketSubject subject, Weld weld) {
-        return subject.inches(weld.length().inches());
+    /** The same in a narrow column beside the joints' details. */
+    static Table brief(PacketSubject subject, Leaf leaf) {
+        Table.Builder table =
+                Table.with(Column.left("Joints"), Column.words("Weld"), Column.right("Each"), Column.left("Grind"));
+        for (List<Weld> same : alike(subject, leaf)) {
+            Weld first = same.get(0);
+            table.row(
+                    JointNames.of(leaf.id(), same.stream().map(Weld::joint).toList()),
+                    first.kind().words() + ": " + first.where(),
+                    each(subject, first),
+                    first.flush() ? "flush" : "no");
+        }
+        return table.table();
     }
 
-    /** Joints by their short marks, a row of them by its first and last: {@code j1, j4 to j14}. */
-    private static String joints(String leaf, List<Weld> welds) {
-        TreeSet<Integer> numbers = new TreeSet<>();
-        List<String> others = new ArrayList<>();
-        for (Weld weld : welds) {
-            String mark =
-                    weld.joint().startsWith(leaf + ".") ? weld.joint().substring(leaf.length() + 1) : weld.joint();
-            if (mark.matches("j[0-9]{1,6}")) numbers.add(Integer.valueOf(mark.substring(1)));
-            else if (!others.contains(mark)) others.add(mark);
+    private static List<List<Weld>> alike(PacketSubject subject, Leaf leaf) {
+        Map<String, List<Weld>> kinds = new LinkedHashMap<>();
+        for (Weld weld : leaf.welds()) {
+            String key = weld.kind().words() + "|" + weld.where() + "|" + each(subject, weld);
+            kinds.computeIfAbsent(key, none -> new ArrayList<>()).add(weld);
         }
-        List<String> said = new ArrayList<>();
-        List<Integer> all = List.copyOf(numbers);
-        for (int from = 0; from < all.size(); ) {
-            int to = from;
-            while (to + 1 < all.size() && all.get(to + 1) == all.get(to) + 1) to++;
-            if (to > from + 1) said.add("j" + all.get(from) + " to j" + all.get(to));
-            else for (int i = from; i <= to; i++) said.add("j" + all.get(i));
-            from = to + 1;
-        }
-        said.addAll(others);
-        return String.join(", ", said);
+        return List.copyOf(kinds.values());
+    }
+
+    private static String each(PacketSubject subject, Weld weld) {
+        return subject.inches(weld.length().inches());
     }
 }

@@ -30,6 +30,9 @@ final class TableSlabs {
     private static final int SAMPLED = 60;
     private static final double RAGGED = 1.1;
 
+    /** No table up to this height is broken over two pages. */
+    private static final double WHOLE_IN = 3;
+
     private static final String TICK_BOX = "\u2610";
 
     private final Table table;
@@ -55,6 +58,13 @@ final class TableSlabs {
                     && row.kind() != RowKind.TOTAL;
             slabs.add(row.kind() == RowKind.GROUP || beforeTotal ? slab.keptWithNext() : slab);
         }
+        // A short table is read in one look: it is never torn apart. Of a long one no single row stays behind its
+        // headings or goes on alone.
+        double high = slabs.stream().mapToDouble(Slab::high).sum();
+        int rows = slabs.size();
+        for (int i = 0; i < rows - 1; i++)
+            if (high <= WHOLE_IN || i == 1 || i == rows - 2)
+                slabs.set(i, slabs.get(i).keptWithNext());
         slabs.add(Slab.of(Slabs.GAP, List.of()));
         return slabs;
     }

@@ -1,32 +1,22 @@
 package plumbleaf.documents.view;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import plumbleaf.documents.drawing.Arc;
 import plumbleaf.documents.drawing.Area;
-import plumbleaf.documents.drawing.Balloon;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.DimensionRows;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Fill;
 import plumbleaf.documents.drawing.Ink;
-import plumbleaf.documents.drawing.Labels;
 import plumbleaf.documents.drawing.Layer;
 import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
-import plumbleaf.documents.drawing.OrdinateRow;
 import plumbleaf.documents.drawing.Point;
-import plumbleaf.documents.drawing.Primitive;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
-import plumbleaf.documents.drawing.WeldMark;
-import plumbleaf.engine.design.FrameWelds;
 import plumbleaf.engine.gate.Crest;
 import plumbleaf.engine.gate.Fitting;
 import plumbleaf.engine.gate.HingePin;
@@ -34,9 +24,6 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.Picket;
-import plumbleaf.engine.gate.Place;
-import plumbleaf.engine.gate.Weld;
-import plumbleaf.engine.gate.WeldKind;
 
 /**
  * A leaf between its posts, from outside. As a shop drawing it shows the bare frame with ordinates from the lower hinge corner of the
@@ -45,8 +32,6 @@ import plumbleaf.engine.gate.WeldKind;
 public final class GateElevation {
     private static final double POST_BELOW_GRADE_IN = 9;
     private static final double GROUND_BEYOND_IN = 9;
-    /** A weld mark within the frame needs a leaf this wide on paper. */
-    private static final double ROOM_FOR_WELD_MARK_IN = 2.4;
 
     private final GateSubject gate;
     private final Leaf leaf;
@@ -74,7 +59,7 @@ public final class GateElevation {
         view.surroundings();
         view.members();
         view.hardware();
-        view.balloons();
+        view.marks.addAll(new ShopMarks(gate, scale).balloons(view.marks));
         return Drawing.of("Frame of " + named(gate) + ", from outside", scale, view.marks);
     }
 
@@ -121,11 +106,8 @@ public final class GateElevation {
         members();
         crest();
         hardware();
-        corners();
-        welds();
-        balloons();
-        gravity();
-        dimensions();
+        marks.addAll(new ShopDimensions(gate, shapes, scale).under(groundLow()));
+        marks.addAll(new ShopMarks(gate, scale).around(marks));
         return Drawing.of(capital(named(gate)) + ", shop drawing, from outside", scale, marks);
     }
 
@@ -197,7 +179,7 @@ public final class GateElevation {
         return MemberShapes.seen(PicketShape.of(picket, leaf.outline()), outside);
     }
 
-    private static double postWide(plumbleaf.engine.section.PostStock section) {
+    static double postWide(plumbleaf.engine.section.PostStock section) {
         return section.width().inches();
     }
 
@@ -332,221 +314,5 @@ public final class GateElevation {
                     outside.at(at + side, ground),
                     outside.at(at + side, ground - ROD_IN_GROUND_IN),
                     look.as(LineKind.HIDDEN)));
-    }
-
-    private void corners() {
-        List<String> names = List.of("A", "B", "C", "D");
-        List<Place> outer = leaf.outline().corners();
-        for (int i = 0; i < 4; i++) {
-            double inward = (i == 0 || i == 3 ? 1 : -1) * scale.real(0.20);
-            double outward = (i < 2 ? -1 : 1) * scale.real(0.09);
-            double rake = i < 2
-                    ? leaf.outline().bottom().ratio()
-                    : leaf.outline().top().ratio();
-            Point at = outside.at(
-                    outer.get(i).r().inches() + inward, outer.get(i).z().inches() + inward * rake + outward);
-            marks.add(Text.small(at, names.get(i)).centred().bold().clearing().with(Look.note()));
-        }
-        Look thin = Look.dimension().as(LineKind.CENTRE).in(Ink.SECOND);
-        marks.add(Stroke.line(outside.at(outer.get(0)), outside.at(outer.get(2)), thin));
-        marks.add(Stroke.line(outside.at(outer.get(1)), outside.at(outer.get(3)), thin));
-    }
-
-    /** The last part of a member's id, which is its mark in the cut list: {@code m4} is 4. */
-    static String mark(Member member) {
-        String id = member.id();
-        String tail = id.substring(id.lastIndexOf('.') + 1);
-        return tail.startsWith("m") ? tail.substring(1) : tail;
-    }
-
-    /** Each balloon beside its member at the first place, near the middle or the ends, where it covers no other lettering. */
-    private void balloons() {
-        List<Box> taken = new ArrayList<>();
-        for (Mark mark : marks) {
-            if (mark instanceof Area) continue;
-            for (Primitive part : mark.drawn(scale)) if (part instanceof Text) taken.add(part.extents(scale));
-        }
-        double reach = scale.real(Balloon.RADIUS_IN + 0.02);
-        for (Member member : leaf.members()) {
-            Balloon balloon = null;
-            for (double share : List.of(0.36, 0.64, 0.5, 0.26, 0.74, 0.16, 0.84)) {
-                for (double away : List.of(0.32, 0.5))
-                    for (int side : List.of(1, -1)) {
-                        Balloon tried = balloon(member, share, side * inwardSide(member), away);
-                        Box covers = Box.of(tried.middle(), tried.middle()).grown(reach);
-                        if (balloon == null && taken.stream().noneMatch(covers::overlaps)) balloon = tried;
-                    }
-            }
-            Balloon placed = balloon == null ? balloon(member, 0.36, inwardSide(member), 0.32) : balloon;
-            taken.add(Box.of(placed.middle(), placed.middle()).grown(reach));
-            marks.add(placed);
-        }
-    }
-
-    private Balloon balloon(Member member, double share, int side, double awayIn) {
-        Point from = outside.at(member.from());
-        Point to = outside.at(member.to());
-        Point at = from.shareOf(share, to);
-        double way = from.direction(to) + side * outside.rightward() * Math.PI / 2.6;
-        return new Balloon(
-                at.towards(way, scale.real(awayIn)),
-                at,
-                mark(member),
-                Look.note().of(member.id()));
-    }
-
-    /** Which side of a member, walked from its first end, lies within the frame: 1 left as seen with the hinges on the left. */
-    private static int inwardSide(Member member) {
-        return switch (member.role()) {
-            case HINGE_STILE, TOP_RAIL -> -1;
-            case LATCH_STILE, BOTTOM_RAIL, MID_RAIL, BRACE, ROD, TAIL_UPRIGHT, NOSE_UPRIGHT, UPRIGHT -> 1;
-        };
-    }
-
-    private void gravity() {
-        Point at = outside.at(leaf.weight().centreOfGravity());
-        double radius = scale.real(0.07);
-        Look look = Look.thin(Layer.NOTES).of(leaf.id());
-        marks.add(Arc.circle(at, radius, look));
-        for (double turn : List.of(0.0, Math.PI)) {
-            List<Point> quarter = new ArrayList<>();
-            quarter.add(at);
-            for (int i = 0; i <= 6; i++) quarter.add(at.towards(turn + i * Math.PI / 12, radius));
-            marks.add(new Fill(quarter, look));
-        }
-        Labels labels =
-                new Labels(scale).keepFreeText(marks).keepFree(Box.of(at, at).grown(radius));
-        for (Mark mark : List.copyOf(marks))
-            if (mark instanceof Balloon balloon)
-                labels.keepFree(Box.of(balloon.middle(), balloon.middle()).grown(scale.real(Balloon.RADIUS_IN)));
-        String text = gate.units().weight(leaf.weight().wet().pounds());
-        marks.addAll(labels.beside(at, text, -0.9, look));
-    }
-
-    /** One mark for each kind of weld, at the joint nearest the top latch corner that has it; the tail says at how many places. */
-    private void welds() {
-        Map<WeldKind, List<Weld>> kinds = new LinkedHashMap<>();
-        for (Weld weld : leaf.welds())
-            kinds.computeIfAbsent(weld.kind(), key -> new ArrayList<>()).add(weld);
-        Point corner = outside.at(leaf.outline().corners().get(2));
-        double step = 0;
-        for (Map.Entry<WeldKind, List<Weld>> kind : kinds.entrySet()) {
-            List<Weld> same = kind.getValue();
-            Point at = leaf.joints().stream()
-                    .filter(joint -> same.stream().anyMatch(weld -> weld.joint().equals(joint.id())))
-                    .map(joint -> outside.at(joint.at()))
-                    .min(Comparator.comparingDouble(corner::distance))
-                    .orElse(corner);
-            boolean outwardRight = outside.rightward() > 0;
-            double top =
-                    Math.max(gate.hingePostTop().inches(), gate.latchPostTop().inches());
-            boolean narrow = scale.paper(leaf.width().inches()) < ROOM_FOR_WELD_MARK_IN;
-            boolean atTop = narrow || at.distance(corner) < scale.real(0.5);
-            Point knee = atTop
-                    ? new Point(at.x() - outside.rightward() * scale.real(0.3), top + scale.real(0.3 + step))
-                    : at.plus(-outside.rightward() * scale.real(0.3), scale.real(0.34));
-            if (atTop) step += 0.4;
-            marks.add(new WeldMark(
-                    at,
-                    knee,
-                    !outwardRight,
-                    switch (kind.getKey()) {
-                        case GROOVE -> WeldMark.Kind.SQUARE;
-                        case FILLET -> WeldMark.Kind.FILLET;
-                        case FLARE_BEVEL -> WeldMark.Kind.FLARE_BEVEL;
-                    },
-                    WeldMark.Sides.BOTH,
-                    kind.getKey() == WeldKind.FILLET
-                            ? Sizes.inches(
-                                    gate.units(),
-                                    FrameWelds.leg(gate.parts().frame()).inches())
-                            : "",
-                    "",
-                    false,
-                    false,
-                    same.size() + " places",
-                    Look.note()));
-        }
-    }
-
-    private void dimensions() {
-        Outline outline = leaf.outline();
-        List<Place> corners = outline.corners();
-        double datumR = corners.get(0).r().inches();
-        double datumZ = corners.get(0).z().inches();
-        double hingeBack = gate.hingeFaceR() - postWide(gate.parts().hingePost());
-        double latchBack = gate.latchFaceR() + gate.latchWideIn();
-        heights(outside.at(hingeBack, 0).x() - outside.rightward() * scale.real(0.55), datumR, datumZ, true);
-        heights(outside.at(latchBack, 0).x() + outside.rightward() * scale.real(0.55), datumR, datumZ, false);
-        double below = groundLow() - scale.real(0.75);
-        OrdinateRow row = OrdinateRow.distances(below, scale);
-        double low = Math.min(corners.get(0).z().inches(), corners.get(1).z().inches());
-        double depth = gate.parts().frame().depth().inches();
-        double wide = outline.width().inches();
-        for (double along : List.of(0.0, depth, wide - depth, wide))
-            row.add(outside.at(datumR + along, low), gate.length(along), leaf.id());
-        marks.addAll(row.marks());
-        DimensionRows rows = new DimensionRows(DimensionRows.Side.BELOW, below - scale.real(1.0), scale);
-        double latchEdge = outline.latchEdge().inches();
-        double foot = below - scale.real(0.55);
-        rows.add(
-                outside.at(gate.hingeFaceR(), foot),
-                outside.at(datumR, foot),
-                gate.between(gate.hingeFaceR(), datumR),
-                leaf.id());
-        rows.add(
-                outside.at(datumR, foot),
-                outside.at(latchEdge, foot),
-                gate.between(datumR, latchEdge) + " out to out",
-                leaf.id());
-        rows.add(
-                outside.at(latchEdge, foot),
-                outside.at(gate.latchFaceR(), foot),
-                gate.between(latchEdge, gate.latchFaceR()),
-                leaf.id());
-        if (!gate.isPair())
-            rows.add(
-                    outside.at(gate.hingeFaceR(), foot),
-                    outside.at(gate.latchFaceR(), foot),
-                    gate.length(gate.plan().opening().clear().inches()) + " clear opening",
-                    gate.plan().gate());
-        marks.addAll(rows.marks());
-    }
-
-    /** Heights above the lower hinge corner along one edge: members, pins and latch. */
-    private void heights(double letteringX, double datumR, double datumZ, boolean atHinge) {
-        OrdinateRow row = OrdinateRow.heights(letteringX, scale);
-        double edge = atHinge ? datumR : leaf.outline().latchEdge().inches();
-        double inFace = atHinge
-                ? datumR + gate.parts().frame().depth().inches()
-                : edge - gate.parts().frame().depth().inches();
-        int low = atHinge ? 0 : 1;
-        int high = atHinge ? 3 : 2;
-        List<Place> corners = leaf.outline().corners();
-        add(row, edge, corners.get(low).z().inches(), datumZ, "", leaf.id());
-        add(row, edge, corners.get(high).z().inches(), datumZ, "", leaf.id());
-        for (Member member : leaf.rails()) {
-            List<Point> shape = shapes.of(member);
-            List<Double> faces = shape.stream()
-                    .filter(corner -> Math.abs(corner.x() - inFace) < 0.01)
-                    .map(Point::y)
-                    .sorted()
-                    .toList();
-            for (double z : faces) add(row, inFace, z, datumZ, "", member.id());
-        }
-        Outline outline = leaf.outline();
-        if (atHinge && outline.crest().isCurved()) {
-            double middle = (outline.hingeEdge().inches() + outline.latchEdge().inches()) / 2;
-            add(row, middle, outline.crestIn(middle), datumZ, " infill, middle", leaf.id());
-        }
-        if (atHinge && outline.crestIn(edge) > outline.corners().get(3).z().inches() + 0.01)
-            add(row, edge, outline.crestIn(edge), datumZ, " infill", leaf.id());
-        if (atHinge) for (HingePin pin : leaf.pins()) add(row, 0, pin.z().inches(), datumZ, " pin", pin.id());
-        else add(row, leaf.latchAt().r().inches(), leaf.latchAt().z().inches(), datumZ, " latch", leaf.id() + ".latch");
-        marks.addAll(row.marks());
-    }
-
-    private void add(OrdinateRow row, double rIn, double zIn, double datumZ, String word, String of) {
-        row.add(outside.at(rIn, zIn), gate.length(zIn - datumZ) + word, of);
     }
 }

@@ -48,7 +48,7 @@ public final class JointDetail {
     }
 
     /** Joints made alike, the first of them drawn. */
-    public record Alike(FrameJoint joint, int count, String words) {}
+    public record Alike(FrameJoint joint, List<String> joints, String words) {}
 
     /** A joint of each make, in the order of the leaf's. */
     public static List<Alike> kinds(Leaf leaf) {
@@ -63,17 +63,22 @@ public final class JointDetail {
         }
         List<Alike> alike = new ArrayList<>();
         for (List<FrameJoint> same : kinds.values())
-            alike.add(new Alike(same.get(0), same.size(), words(leaf, same.get(0), same.size())));
+            alike.add(
+                    new Alike(same.get(0), same.stream().map(FrameJoint::id).toList(), words(leaf, same.get(0), same)));
         return List.copyOf(alike);
     }
 
-    private static String words(Leaf leaf, FrameJoint joint, int count) {
+    /** Its own mark, what meets there, and the marks of those that are made alike. */
+    private static String words(Leaf leaf, FrameJoint joint, List<FrameJoint> same) {
         List<String> names = joint.members().stream()
                 .map(leaf::member)
                 .flatMap(Optional::stream)
                 .map(member -> member.role().words())
                 .toList();
-        return String.join(", ", names) + (count == 1 ? "" : " (" + count + " alike)");
+        String others = JointNames.of(
+                leaf.id(), same.stream().skip(1).map(FrameJoint::id).toList());
+        return JointNames.of(leaf.id(), joint.id()) + ": " + String.join(", ", names)
+                + (others.isEmpty() ? "" : "; so is " + others);
     }
 
     public static Drawing of(GateSubject gate, Alike alike, Scale scale) {

@@ -60,7 +60,7 @@ public final class LeafSections {
         this.wall = frame.nominalWall().inches();
     }
 
-    /** An upright cut through a rail, seen from the hinges, outside at the left: how the infill is held. */
+    /** An upright cut through a rail, looked at so that outside lies at the left: how the infill is held. */
     public static Drawing infill(GateSubject gate, Scale scale) {
         return new LeafSections(gate, scale).rail();
     }
@@ -157,7 +157,7 @@ public final class LeafSections {
                         sheet -> rows);
     }
 
-    /** On a section seen from the hinges, outside lies at the left. */
+    /** On an upright section outside lies at the left. */
     private static double side(Cladding.Wood wood) {
         return wood.face() == FinishedFace.IN ? 1 : -1;
     }
