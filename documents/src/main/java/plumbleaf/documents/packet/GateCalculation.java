@@ -62,7 +62,7 @@ final class GateCalculation {
                                         / leaf.pinSpacing().inches(),
                                 "lb"))));
         swing(paper, subject, gate.subject().swing());
-        for (GatePaper.Hangs hangs : gate.hangs()) hangs(paper, subject, gate, leaf, hangs);
+        for (GatePaper.Hangs hangs : gate.hangs()) hangs(paper, subject, gate, hangs);
     }
 
     private static void swing(Paper.Builder paper, PacketSubject subject, Swing swing) {
@@ -83,8 +83,7 @@ final class GateCalculation {
         return DecimalText.fixed(value, 3) + " in.";
     }
 
-    private static void hangs(
-            Paper.Builder paper, PacketSubject subject, GatePaper gate, Leaf leaf, GatePaper.Hangs hangs) {
+    private static void hangs(Paper.Builder paper, PacketSubject subject, GatePaper gate, GatePaper.Hangs hangs) {
         paper.subheading("Wind, drop, lean and frequency");
         for (Working each : hangs.workings())
             paper.add(new Block.Worked(each.what(), each.clause(), each.where(), each.lines()));
