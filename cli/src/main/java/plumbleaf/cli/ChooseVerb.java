@@ -194,14 +194,20 @@ final class ChooseVerb implements Callable<Integer> {
         if (passing.isEmpty()) lines.add("  No build passes.");
         lines.addAll(lessDrop(choice, slides));
         List<Rejected> rejected = choice.choice().rejected();
-        lines.add(
-                "  " + rejected.size() + (passing.isEmpty() ? " fail" : " cheaper ones fail") + ", each for a reason:");
+        lines.add("  " + failed(rejected.size(), all, passing.isEmpty()));
         for (Rejected one : rejected.subList(Math.max(0, rejected.size() - SHOWN), rejected.size()))
             lines.add("    " + one.price().text() + "  " + one.id() + ": "
                     + one.because().message());
         if (rejected.size() > SHOWN)
             lines.add("    and " + (rejected.size() - SHOWN) + " cheaper still; --json lists them all");
         return lines;
+    }
+
+    private static String failed(int failed, int all, boolean nothingPasses) {
+        if (failed == 0 && all == 1) return "All of its build is given: nothing was left to choose.";
+        if (failed == 0) return "None is cheaper.";
+        if (nothingPasses) return failed == 1 ? "It fails, for a reason:" : failed + " fail, each for a reason:";
+        return failed == 1 ? "1 cheaper one fails, for a reason:" : failed + " cheaper ones fail, each for a reason:";
     }
 
     /** What each further 1/16 in. less costs, of what comes after hanging in soft soil. */

@@ -67,6 +67,16 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
         return Cheapest.of(new InOrderOfPrice<>(parts, TriedBuild::of), all, TriedBuild::findings, ALTERNATIVES);
     }
 
+    private static String proof(int all, int failed) {
+        if (all == 1) return "all of its build is given, and it passes; nothing was left to choose.";
+        String chosen = "the cheapest of " + DecimalText.whole(all) + " builds that passes; ";
+        if (failed == 0) return chosen + "none is cheaper.";
+        return chosen
+                + (failed == 1
+                        ? "the one cheaper fails a check."
+                        : "each of the " + DecimalText.whole(failed) + " cheaper ones fails a check.");
+    }
+
     /** What was chosen, in one sentence with its proof; or that nothing passes. */
     Finding finding() {
         int failed = choice.rejected().size();
@@ -83,8 +93,7 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
                 "gate.build",
                 Severity.PASS,
                 gate,
-                gate + ": the cheapest of " + DecimalText.whole(choice.all()) + " builds that passes; each of the "
-                        + DecimalText.whole(failed) + " cheaper ones fails a check.",
+                gate + ": " + proof(choice.all(), failed),
                 Basis.judgement("search over what is stocked, judged in soft soil"));
     }
 }

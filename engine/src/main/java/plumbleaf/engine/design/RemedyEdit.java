@@ -11,6 +11,7 @@ import plumbleaf.engine.job.Builds;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.LeafShape;
 import plumbleaf.engine.job.Meeting;
@@ -61,7 +62,7 @@ final class RemedyEdit {
             case "slides" -> slides(gate, value);
             case "slide.tail" ->
                 LengthText.length(value).value().flatMap(tail -> slid(gate, spec -> spec.withTail(tail)));
-            case "holdOpen" -> slid(gate, spec -> spec);
+            case "holdOpen" -> value.equals("cane-bolt") ? heldOpen(gate) : slid(gate, spec -> spec);
             case "split" -> split(gate, value);
             case "hinge", "swing", "opens" -> swing(gate, key, value).map(gate::withKind);
             case "station" -> LengthText.length(value).value().map(gate::withStation);
@@ -97,6 +98,19 @@ final class RemedyEdit {
             case "slide" -> Optional.of(gate.withKind(new GateKind.Slide(Side.LEFT, SlideSpec.usual(gate.opening()))));
             default -> Optional.empty();
         };
+    }
+
+    /** Kept open by a rod into the ground at the latch stile. */
+    private static Optional<Gate> heldOpen(Gate gate) {
+        HoldOpen rod = new HoldOpen.CaneBolt();
+        return gate.kind()
+                .match(
+                        swing -> Optional.of(
+                                gate.withKind(new GateKind.Swing(swing.hinge(), swing.swing(), swing.opens(), rod))),
+                        pair -> Optional.of(gate.withKind(new GateKind.Pair(
+                                pair.split(), pair.active(), pair.swing(), pair.opens(), rod, pair.meeting()))),
+                        slide -> Optional.empty(),
+                        flagged -> Optional.empty());
     }
 
     private static Optional<Gate> slides(Gate gate, String value) {

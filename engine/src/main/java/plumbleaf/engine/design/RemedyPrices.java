@@ -51,16 +51,17 @@ final class RemedyPrices {
         List<Finding> priced = new ArrayList<>();
         for (Finding finding : findings) {
             boolean plain = finding instanceof Checked
-                    && (finding.severity() == Severity.MUST_FIX || isOfMeeting(finding))
+                    && (finding.severity() == Severity.MUST_FIX || isPricedAsCaution(finding))
                     && !finding.remedies().isEmpty();
             priced.add(plain ? prices.priced((Checked) finding) : finding);
         }
         return prices.unpriced.isEmpty() ? priced : Findings.join(priced, List.of(prices.saysSo(posts)));
     }
 
-    /** What holds a pair where its leaves meet is asked its price on the customary basis too, where wind is a caution. */
-    private static boolean isOfMeeting(Finding finding) {
-        return finding.severity() == Severity.CAUTION && finding.id().startsWith("pair.");
+    /** What holds a pair where its leaves meet, or a leaf open, is asked its price on the customary basis too, where wind is a caution. */
+    private static boolean isPricedAsCaution(Finding finding) {
+        return finding.severity() == Severity.CAUTION
+                && (finding.id().startsWith("pair.") || finding.id().equals("gate.gust-slam"));
     }
 
     private Checked priced(Checked finding) {

@@ -94,7 +94,20 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                         + DecimalText.whole(allowed().inPoundFeet()) + " lb-ft.",
                 Basis.judgement("the gust's work over one radian, all of it taken by post and footing"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
-        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(mustShut));
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(held(gate, mustShut));
+    }
+
+    /** A leaf that stands free is kept open by a rod into the ground: one press, and its price with it. */
+    private static List<Remedy> held(String gate, boolean mustShut) {
+        if (mustShut) return cures(true);
+        return List.of(
+                new Remedy(
+                        "hold-back",
+                        "fit a cane bolt that holds it open, so that the wind cannot take it",
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.of("gates[" + gate + "].holdOpen=cane-bolt")),
+                CLOSER);
     }
 
     private static Remedy cure(String id, String words) {

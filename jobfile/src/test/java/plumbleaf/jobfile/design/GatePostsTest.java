@@ -133,7 +133,15 @@ class GatePostsTest {
         Design free = Yard.nursery()
                 .with("\"holdOpen\": \"cane-bolt\"", "\"holdOpen\": \"free\"")
                 .design();
-        assertThat(ratio(only(free, "gate.gust-slam"))).isGreaterThan(3 * ratio(only(free, "gate.slam")));
+        Finding gust = only(free, "gate.gust-slam");
+        assertThat(ratio(gust)).isGreaterThan(3 * ratio(only(free, "gate.slam")));
+        Remedy held = gust.remedies().get(0);
+        assertThat(held.edit()).contains("gates[G1].holdOpen=cane-bolt");
+        assertThat(held.priceChange())
+                .contains(NURSERY.quote()
+                        .price()
+                        .total()
+                        .minus(free.quote().price().total()));
     }
 
     /** It closes by itself or the barrier is open: a hold-back is no cure there. */
