@@ -46,8 +46,9 @@ final class JointSheets {
         List<Viewport> viewports = new ArrayList<>();
         for (int i = 0; i < kinds.size(); i++) {
             JointDetail.Alike kind = kinds.get(i);
+            int row = i / across;
             double x = room.minX() + i % across * wide;
-            double top = room.maxY() - i / across * high;
+            double top = room.maxY() - row * high;
             Drawing detail = Scale.fitted(
                     subject.units(),
                     scale -> JointDetail.of(gate.subject(), kind, scale),

@@ -28,7 +28,8 @@ final class SectionSheets {
         for (int i = 0; i < views.size(); i++) {
             View view = views.get(i);
             double x = room.minX() + viewports.size() % across * wide;
-            double top = room.maxY() - viewports.size() / across * high;
+            int row = viewports.size() / across;
+            double top = room.maxY() - row * high;
             Drawing cut = Scale.fitted(subject.units(), view.drawn(), wide - 0.3, high - Viewport.TITLE_IN - 0.2);
             viewports.add(Viewport.centred(cut, new Box(x, top - high, x + wide, top), view.title()));
             if (viewports.size() < 2 * across && i < views.size() - 1) continue;
