@@ -23,12 +23,8 @@ class SameAnswersTest {
         return PageBench.ofTheProgram();
     }
 
-    /**
-     * To be mended. In the first two stiles of one length share a bar, and which is laid first is the last digit of their slants; in the second
-     * a moment parts by 1.3 billionths, and two states of a weld that tie are named by it.
-     */
-    private static final List<String> KNOWN =
-            List.of("kiln-yard.json, seed 112, result", "pool-court.json, seed 115, result");
+    /** To be mended: one moment at grade parts by 1.3 billionths, three tenths more than is allowed. No word and no printed digit does. */
+    private static final String KNOWN = "pool-court.json, seed 115, result";
 
     @BeforeAll
     static void open() throws IOException {
@@ -43,7 +39,7 @@ class SameAnswersTest {
     @Test
     void everyExampleHasTheSameResultDrawingsAndCrewSheet() throws IOException {
         List<String> differences = new ArrayList<>();
-        for (Named job : SeededJobs.examples()) {
+        for (Named job : SeededJobs.allExamples()) {
             PageBench here = bench();
             compare(job, "result", here.design(job.text()), page.ask("design", job.text()), differences);
             if (!here.crewSheet(job.text()).equals(page.ask("crewSheet", job.text())))
@@ -62,8 +58,9 @@ class SameAnswersTest {
             if (here.contains("\"verdict\"")) designed++;
             compare(job, "result", here, page.ask("design", job.text()), differences);
         }
-        assertThat(differences).allMatch(words -> KNOWN.stream().anyMatch(words::startsWith));
-        assertThat(differences).as("what is mended is taken off the list").hasSameSizeAs(KNOWN);
+        assertThat(differences)
+                .as("all but what is known")
+                .allMatch(words -> words.startsWith(KNOWN) && words.contains("momentAtGradeLbIn"));
         assertThat(designed).as("jobs that were no jobs would prove nothing").isGreaterThan(SEEDED * 3 / 4);
     }
 

@@ -132,6 +132,40 @@ class FieldBookInBrowserTest {
     }
 
     @Test
+    void aPhotoOfAShotGoesUpWhenTheSignalIsBack() {
+        ChromeDriver device = device("phone");
+        takeAlong(device);
+        cut();
+        page(device, "measure");
+        keyIn(device, "3", "3", "ft");
+        keyIn(device, "5", "ft", "2", "1/2");
+        until(device, "document.querySelectorAll('.sketch .newest').length === 1");
+        String shot = text(device, "#photo-of");
+        device.executeAsyncScript("""
+                const done = arguments[0];
+                const canvas = document.createElement("canvas");
+                canvas.width = canvas.height = 8;
+                canvas.getContext("2d").fillRect(2, 2, 4, 4);
+                canvas.toBlob((blob) => {
+                    const hand = new DataTransfer();
+                    hand.items.add(new File([blob], "hole.png", { type: "image/png" }));
+                    const input = document.getElementById("photo");
+                    input.files = hand.files;
+                    input.dispatchEvent(new Event("change"));
+                    done();
+                }, "image/png");
+                """);
+        until(device, "document.getElementById('photos').textContent.includes('1 photo waits')");
+        device.quit();
+        back();
+        ChromeDriver again = device("phone");
+        again.get(address() + "#" + job + "/measure");
+        until(again, "document.getElementById('line').hidden && document.getElementById('photos')?.textContent === ''");
+        again.get("http://127.0.0.1:" + server.port() + "/jobs/" + job + "/files");
+        assertThat(again.getPageSource()).contains(shot + "-hole.png");
+    }
+
+    @Test
     void aShelfOfAnOlderMakeKeepsItsJobs() {
         ChromeDriver device = device("old");
         device.get(address() + "icon.svg");
@@ -152,9 +186,9 @@ class FieldBookInBrowserTest {
 
     @Test
     void theEngineIsNotLargerThanItWas() throws IOException {
-        byte[] packed = Objects.requireNonNull(Workspace.class.getResourceAsStream("/plumbleaf/browser/engine.wasm.gz"))
+        byte[] packed = Objects.requireNonNull(Workspace.class.getResourceAsStream("/plumbleaf/browser/engine.wasm.br"))
                 .readAllBytes();
-        assertThat(packed.length).as("packed bytes of the engine").isLessThan(1_150_000);
+        assertThat(packed.length).as("packed bytes of the engine").isLessThan(650_000);
     }
 
     private String store() {

@@ -31,7 +31,7 @@ final class BookFiles {
             "book.webmanifest",
             "icon.svg",
             "worker.js");
-    private static final List<String> OF_THE_ENGINE = List.of("engine.js", MODULE, MODULE + ".gz");
+    private static final List<String> OF_THE_ENGINE = List.of("engine.js", MODULE, MODULE + ".gz", MODULE + ".br");
 
     /** What the page uses of the rooms'. */
     private static final List<String> SHARED = List.of(
@@ -68,7 +68,7 @@ final class BookFiles {
     private byte[] worker() {
         StringBuilder list = new StringBuilder("\"/field-book/\"");
         for (String name : files.keySet())
-            if (!name.equals("page.html") && !name.equals("worker.js") && !name.endsWith(".gz"))
+            if (!name.equals("page.html") && !name.equals("worker.js") && !name.startsWith(MODULE + "."))
                 list.append(", \"/field-book/").append(name).append('"');
         for (String name : SHARED) list.append(", \"").append(name).append('"');
         return new String(files.getOrDefault("worker.js", new byte[0]), StandardCharsets.UTF_8)

@@ -1,6 +1,7 @@
 package plumbleaf.web.fieldbook;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Optional;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -50,15 +51,25 @@ class FieldBookDoor {
     @GetMapping("/field-book/{file}")
     ResponseEntity<byte[]> file(
             @PathVariable String file, @RequestHeader(name = "Accept-Encoding", defaultValue = "") String takes) {
-        boolean packed = file.equals(BookFiles.MODULE) && takes.contains("gzip");
-        byte[] bytes = files.find(packed ? file + ".gz" : file)
+        Optional<String> packing = file.equals(BookFiles.MODULE) ? packing(takes) : Optional.empty();
+        byte[] bytes = files.find(file
+                        + packing.map(kind -> kind.equals("br") ? ".br" : ".gz").orElse(""))
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
         ResponseEntity.BodyBuilder answer = ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType(BookFiles.kindOf(file)))
                 .header(HttpHeaders.VARY, "Accept-Encoding")
+                // A thread of the page's keeps the policy of its own file.
+                .header("Content-Security-Policy", POLICY)
                 .cacheControl(CacheControl.noCache());
-        if (packed) answer.header(HttpHeaders.CONTENT_ENCODING, "gzip");
+        packing.ifPresent(kind -> answer.header(HttpHeaders.CONTENT_ENCODING, kind));
         return answer.body(bytes);
+    }
+
+    /** The smaller of those that the browser takes and we have. */
+    private Optional<String> packing(String takes) {
+        if (takes.matches(".*\\bbr\\b.*")
+                && files.find(BookFiles.MODULE + ".br").isPresent()) return Optional.of("br");
+        return takes.contains("gzip") ? Optional.of("gzip") : Optional.empty();
     }
 
     @GetMapping("/field-book/jobs/{id}")

@@ -14,12 +14,13 @@ import plumbleaf.jobfile.json.NodePath;
 import plumbleaf.web.books.HouseBooks;
 import plumbleaf.web.people.Person;
 import plumbleaf.web.room.JobAnswers;
+import plumbleaf.web.room.OwnStyles;
 import plumbleaf.web.room.Sight;
 import plumbleaf.web.store.StoredJob;
 import plumbleaf.web.yard.HouseYard;
 
 /**
- * A job as a device holds it. Who changes jobs takes its text with the house's prices and yard, and designs there by the same rules. Who may
+ * A job as a device holds it. Who changes jobs takes its text with the house's prices, yard and styles, and designs there by the same rules. Who may
  * see no price takes none along: the design as the office has it, its drawings, and what the crew needs.
  */
 @Component
@@ -27,11 +28,13 @@ class HeldJobs {
     private final JobAnswers answers;
     private final HouseBooks books;
     private final HouseYard yard;
+    private final OwnStyles styles;
 
-    HeldJobs(JobAnswers answers, HouseBooks books, HouseYard yard) {
+    HeldJobs(JobAnswers answers, HouseBooks books, HouseYard yard, OwnStyles styles) {
         this.answers = answers;
         this.books = books;
         this.yard = yard;
+        this.styles = styles;
     }
 
     String json(StoredJob job, Person person, String token) {
@@ -51,6 +54,7 @@ class HeldJobs {
     private Node kit(StoredJob job) {
         Json.Members kit = Json.object()
                 .put("yard", yard.file())
+                .put("styles", styles.text())
                 .put("title", job.title())
                 .put("mark", job.id().text());
         String name = bookOf(job.document());

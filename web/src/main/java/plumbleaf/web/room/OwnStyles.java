@@ -2,6 +2,7 @@ package plumbleaf.web.room;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.springframework.beans.factory.annotation.Value;
@@ -11,7 +12,7 @@ import plumbleaf.jobfile.catalogue.StyleFile;
 
 /** The company's own fence styles: one file, named when the workspace starts; none is fine. */
 @Component
-class OwnStyles {
+public class OwnStyles {
     private final String file;
 
     OwnStyles(@Value("${plumbleaf.styles:}") String file) {
@@ -25,6 +26,11 @@ class OwnStyles {
                 .match(good -> standard.withStyles(good.styles()), bad -> {
                     throw new IllegalArgumentException(bad.all().get(0).text());
                 });
+    }
+
+    /** The file as it stands, for a device that designs by itself; empty where there is none. */
+    public String text() {
+        return file.isBlank() ? "" : new String(bytes(Path.of(file)), StandardCharsets.UTF_8);
     }
 
     private static byte[] bytes(Path path) {

@@ -1,6 +1,6 @@
 import { queueOf } from "/assets/queue.js";
 import { changed, valueAt } from "./edits.js";
-import { heldJob, heldJobs, hold, letGo } from "./held.js";
+import { heldJob, heldJobs, hold, letGo, photosOf } from "./held.js";
 import { measuring } from "./measuring.js";
 import { fetched, sendAll } from "./sender.js";
 
@@ -44,6 +44,10 @@ class OpenJob {
         this.result = JSON.parse(this.worked.design(this.text));
     }
     job() { return this.now; }
+    /** What waits goes now where there is a signal: a photo is no change and tells nobody that it is there. */
+    send() { return send(); }
+    /** What the field held when it was first changed here. */
+    was(path) { return this.queue.list().find((edit) => edit.path === path)?.was ?? valueAt(JSON.parse(this.held.document), path); }
     metric() { return this.now.display === "metric"; }
     findings() { return (this.worked ? this.result : JSON.parse(this.held.seen.design)).findings ?? []; }
     verdict() { return (this.worked ? this.result : JSON.parse(this.held.seen.design)).verdict ?? ""; }
@@ -81,11 +85,15 @@ async function send() {
     sending = true;
     const before = book.held.version;
     try {
+        const photos = (await photosOf(book.id)).length;
         const problem = await sendAll(book.id, book.held.person);
         const held = await heldJob(book.id);
-        if (held && open === book && held.version !== before) {
-            book.held = held;
-            book.work();
+        const moved = held && held.version !== before;
+        if (open === book && (moved || (await photosOf(book.id)).length !== photos)) {
+            if (moved) {
+                book.held = held;
+                book.work();
+            }
             show();
         }
         tellWaiting(book);
@@ -191,11 +199,10 @@ function numbers(book) {
     content.replaceChildren(part(`<h2>Numbers</h2><div class="fields">${fields.map(([path, words, room]) => `<label>${escaped(words)} <input data-path="${escaped(path)}" data-room="${room}" value="${escaped(valueAt(book.job(), path))}" autocomplete="off"><span class="problem"></span></label>`).join("")}</div>`));
     for (const input of content.querySelectorAll("input[data-path]")) input.addEventListener("change", () => {
         const { path, room } = input.dataset;
-        const waiting = book.queue.list().find((edit) => edit.path === path);
         const own = book.queue.list().find((edit) => path.startsWith(edit.path + ".") && new Map(edit.fields).has("list"));
         const wrong = own ? retaken(book, own, path.slice(own.path.length + 1), input.value) : book.put({
             at: `/jobs/${book.id}/${room}/edit`, path, fields: [["path", path], ["unit", "WORDS"], ["value", input.value.trim()]],
-            was: waiting ? waiting.was : valueAt(JSON.parse(book.held.document), path),
+            was: book.was(path),
         });
         input.nextElementSibling.textContent = wrong;
         input.setAttribute("aria-invalid", wrong ? "true" : "false");
@@ -222,7 +229,7 @@ async function show() {
         document.body.dataset.shownIn = (performance.now() - start).toFixed(1);
         document.body.dataset.page = page;
         tellWaiting(book);
-        if (book.queue.count()) send();
+        if (book.queue.count() || (await photosOf(id)).length) send();
     } catch (fault) {
         say(fault.message);
     }

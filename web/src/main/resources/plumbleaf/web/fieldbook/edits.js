@@ -9,7 +9,7 @@ function steps(path) {
 function child(at, { key, item }) {
     if (at === undefined || at === null) return undefined;
     if (key !== undefined) return at[key];
-    return /^\d+$/.test(item) ? at[Number(item)] : at.find((one) => one?.id === item);
+    return /^\d+$/.test(item) ? at[Number(item)] : at.find?.((one) => one?.id === item);
 }
 
 export function valueAt(job, path) {
@@ -17,7 +17,22 @@ export function valueAt(job, path) {
     return value === undefined || value === null ? "" : String(value);
 }
 
+/** A post that somebody put where it stands: said for the first time it joins the list of those, emptied it is let go. */
+const SET_POST = /^runs\[([^\]]+)\]\.set\[(P[A-Za-z0-9]+)\]\.station$/;
+
+function setPost(job, [, runId, id], station) {
+    const run = (job.runs ?? []).find((one) => one.id === runId);
+    if (!run) return;
+    const others = (run.set ?? []).filter((one) => one.id !== id);
+    const known = (run.set ?? []).some((one) => one.id === id);
+    if (station === "") run.set = others;
+    else if (known) run.set = run.set.map((one) => (one.id === id ? { ...one, station } : one));
+    else run.set = [...others, { id, station }];
+}
+
 function setAt(job, path, value) {
+    const post = SET_POST.exec(path);
+    if (post) { setPost(job, post, value); return; }
     const way = steps(path);
     const last = way.pop();
     let at = job;

@@ -118,6 +118,7 @@ export function measuring(place, book) {
             await keepPhoto({ job: book.id, part: newest || "job", name: `${newest || "job"}-${file.name}`, blob: file });
         event.target.value = "";
         await countPhotos();
+        book.send();
     });
     async function countPhotos() {
         const waiting = await photosOf(book.id);

@@ -1,0 +1,80 @@
+package plumbleaf.browser.build;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.teavm.backend.wasm.TeaVMWasmGCHost;
+import org.teavm.backend.wasm.WasmFunctionTypes;
+import org.teavm.backend.wasm.WasmGCTarget;
+import org.teavm.backend.wasm.model.WasmCustomSection;
+import org.teavm.backend.wasm.model.WasmModule;
+import org.teavm.backend.wasm.optimization.WasmUsageCounter;
+import org.teavm.backend.wasm.render.WasmBinaryRenderer;
+import org.teavm.backend.wasm.render.WasmBinaryStatsCollector;
+import org.teavm.backend.wasm.render.WasmBinaryVersion;
+import org.teavm.backend.wasm.render.WasmBinaryWriter;
+import org.teavm.model.ListableClassHolderSource;
+import org.teavm.vm.BuildTarget;
+
+/**
+ * The compiler's way to WebAssembly, and then what can be left out of the module is left out.
+ *
+ * <p>It writes no checks of its own for an index past the end of an array, a missing object or a wrong cast: WebAssembly's collector makes each of them itself, and the engine
+ * stops with a fault as it would with the exception, which nothing of it catches.
+ */
+final class LeanTarget extends WasmGCTarget implements TeaVMWasmGCHost {
+    private Optional<WasmModule> made = Optional.empty();
+    private Optional<WasmFunctionTypes> types = Optional.empty();
+
+    LeanTarget() {
+        contributeToCodeGen((context, registry) -> {
+            made = Optional.of(context.module());
+            types = Optional.of(context.functionTypes());
+        });
+    }
+
+    @Override
+    public void emit(ListableClassHolderSource classes, BuildTarget folder, String name) throws IOException {
+        super.emit(classes, nowhere(), name);
+        WasmModule module = made.orElseThrow();
+        NewObjects.tidy(module, types.orElseThrow());
+        UnreadFields.leaveOut(module);
+        byte[] bytes = written(module);
+        try (OutputStream out = folder.createResource(name)) {
+            out.write(bytes);
+        }
+    }
+
+    private static BuildTarget nowhere() {
+        return name -> OutputStream.nullOutputStream();
+    }
+
+    /** What is named most often gets the shortest number. */
+    private static byte[] written(WasmModule module) {
+        WasmUsageCounter counter = new WasmUsageCounter();
+        counter.applyToModule(module);
+        module.functions.sort(Comparator.comparingInt(function -> -counter.usages(function)));
+        module.globals.sort(Comparator.comparingInt(global -> -counter.usages(global)));
+        module.types.sort(Comparator.comparingInt(type -> -counter.usages(type)));
+        module.prepareForRendering();
+        WasmBinaryWriter bytes = new WasmBinaryWriter();
+        new WasmBinaryRenderer(
+                        bytes, WasmBinaryVersion.V_0x1, true, null, null, null, null, WasmBinaryStatsCollector.EMPTY)
+                .render(module, () -> sections(module));
+        return bytes.getData();
+    }
+
+    /** How much memory it starts with, as {@code engine.js} reads it. */
+    private static Collection<WasmCustomSection> sections(WasmModule module) {
+        int data = module.getSegments().stream()
+                .mapToInt(segment -> segment.getOffset() + segment.getLength())
+                .max()
+                .orElse(0);
+        String words = "{\"min\":" + module.getMinMemorySize() + ",\"dataSize\":" + data + "}";
+        return List.of(new WasmCustomSection("teavm.memoryRequirements", words.getBytes(StandardCharsets.UTF_8)));
+    }
+}
