@@ -28,7 +28,6 @@ public final class InfillLayout {
     private final Leaf leaf;
     private final Outside outside;
     private final Scale scale;
-    private final double datumR;
     private final double datumZ;
     private final List<Mark> marks = new ArrayList<>();
 
@@ -37,7 +36,6 @@ public final class InfillLayout {
         this.leaf = gate.leaf();
         this.outside = gate.outside();
         this.scale = scale;
-        this.datumR = leaf.outline().corners().get(0).r().inches();
         this.datumZ = leaf.outline().corners().get(0).z().inches();
     }
 
