@@ -11,6 +11,7 @@ import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PlacedGate;
 import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.RunPosts;
 import plumbleaf.documents.view.RunProfile;
 import plumbleaf.documents.view.Site;
 import plumbleaf.documents.view.SitePlan;
@@ -69,9 +70,7 @@ final class PageDrawings {
         List<GateDesign> own = design.gates().stream()
                 .filter(gate -> gate.asked().run().equals(run.run()))
                 .toList();
-        List<PostDetail> posts = PacketSubjects.posts(design).stream()
-                .filter(post -> post.post().run().equals(run.run()))
-                .toList();
+        List<PostDetail> posts = RunPosts.on(run, PacketSubjects.posts(design));
         for (int i = 0; i < strips; i++) {
             double from = length * i / strips;
             double to = length * (i + 1) / strips;

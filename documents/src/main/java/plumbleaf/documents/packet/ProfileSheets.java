@@ -9,6 +9,7 @@ import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Sheet;
 import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.RunPosts;
 import plumbleaf.documents.view.RunProfile;
 import plumbleaf.documents.view.SlideOnProfile;
 import plumbleaf.documents.view.StationNote;
@@ -17,36 +18,56 @@ import plumbleaf.engine.quantity.Offset;
 
 /** Every run unrolled, in strips one under another, cut at posts so that the scale stays readable. */
 public final class ProfileSheets {
-    /** From 1/4 in. to the foot down to 1/8 in. */
+    /** The usual scale, 1/4 in. to the foot, then down to 1/8 in. */
     private static final List<Double> SCALES = List.of(48.0, 64.0, 96.0);
+
+    /** From 3/4 in. to the foot: what a short job is drawn at where that takes no more sheets than the usual scale. */
+    private static final List<Double> LARGER = List.of(16.0, 24.0, 32.0);
+
+    /** Jobs of more strips than this are not tried larger. */
+    private static final int FEW_STRIPS = 8;
 
     /** A run of more strips than this is drawn smaller where its posts stand far enough apart for their columns. */
     private static final int MANY_STRIPS = 10;
 
     private static final double COLUMN_IN = 0.98;
     private static final double BAND_SIDES_IN = 2.2;
+    private static final double BETWEEN_IN = 0.15;
     private static final int MOST_TRIES = 12;
     private static final double NARROWER = 0.85;
 
     private ProfileSheets() {}
 
-    /** The strips of all runs, each at a scale a crew can read. */
+    /** The strips of all runs, each at a scale a crew can read; a short job as large as the sheets it takes anyhow allow. */
     public static List<Drawing> drawings(PacketSubject subject) {
         Box room = Sheet.room(subject.options().sheets(), true);
+        List<Drawing> usual = drawings(subject, room, SCALES);
+        if (usual.size() > FEW_STRIPS) return usual;
+        int sheets = stacked(usual, room).size();
+        for (double per : LARGER) {
+            List<Drawing> larger = drawings(subject, room, List.of(per));
+            boolean fits = larger.stream()
+                    .allMatch(strip -> strip.paperWidthIn() <= room.width() && needs(strip) <= room.height());
+            if (fits && stacked(larger, room).size() <= sheets) return larger;
+        }
+        return usual;
+    }
+
+    private static List<Drawing> drawings(PacketSubject subject, Box room, List<Double> scales) {
         List<Drawing> strips = new ArrayList<>();
         for (RunLayout run : subject.layout().runs()) {
-            if (run.posts().size() < 2) continue;
-            Scale scale = scale(subject, run, room.width());
+            if (RunPosts.on(run, subject.posts()).size() < 2) continue;
+            Scale scale = scale(subject, run, room.width(), scales);
             strips.addAll(fitting(subject, run, scale, room.width()));
         }
         return List.copyOf(strips);
     }
 
-    private static Scale scale(PacketSubject subject, RunLayout run, double wideIn) {
+    private static Scale scale(PacketSubject subject, RunLayout run, double wideIn, List<Double> scales) {
         double length = run.line().line().length().inches();
-        double pitch = length / (run.posts().size() - 1);
-        double chosen = SCALES.get(0);
-        for (double per : SCALES)
+        double pitch = length / Math.max(1, run.posts().size() - 1);
+        double chosen = scales.get(0);
+        for (double per : scales)
             if (length > MANY_STRIPS * chosen * (wideIn - BAND_SIDES_IN) && pitch / per >= COLUMN_IN) chosen = per;
         return Scale.fitting(subject.units(), 1, 1, 1 / chosen, 1 / chosen);
     }
@@ -67,16 +88,18 @@ public final class ProfileSheets {
     }
 
     private static List<Drawing> strips(PacketSubject subject, RunLayout run, Scale scale, double mostIn) {
-        List<Offset> cuts = cuts(run, mostIn);
+        List<Offset> cuts = cuts(
+                RunPosts.on(run, subject.posts()).stream()
+                        .map(post -> post.post().station())
+                        .toList(),
+                mostIn);
         List<Drawing> strips = new ArrayList<>();
         for (int i = 0; i + 1 < cuts.size(); i++) strips.add(strip(subject, run, cuts.get(i), cuts.get(i + 1), scale));
         return strips;
     }
 
     private static Drawing strip(PacketSubject subject, RunLayout run, Offset from, Offset to, Scale scale) {
-        List<PostDetail> posts = subject.posts().stream()
-                .filter(post -> post.post().run().equals(run.run()))
-                .toList();
+        List<PostDetail> posts = RunPosts.on(run, subject.posts());
         RunProfile.Strip strip = new RunProfile.Strip(
                 run,
                 subject.ground().profile(run.run()),
@@ -101,8 +124,7 @@ public final class ProfileSheets {
     }
 
     /** Posts at which a run is cut, first and last among them: as few strips as possible, about equally long. */
-    private static List<Offset> cuts(RunLayout run, double mostIn) {
-        List<Offset> stations = run.posts().stream().map(post -> post.station()).toList();
+    private static List<Offset> cuts(List<Offset> stations, double mostIn) {
         double start = stations.get(0).inches();
         double end = stations.get(stations.size() - 1).inches();
         int count = (int) Math.max(1, Math.ceil((end - start) / mostIn - 1e-9));
@@ -120,19 +142,28 @@ public final class ProfileSheets {
         return cuts;
     }
 
-    public static List<Drawing> pages(PacketSubject subject) {
-        Box room = Sheet.room(subject.options().sheets(), true);
+    private static double needs(Drawing strip) {
+        return strip.paperHeightIn() + Viewport.TITLE_IN + BETWEEN_IN;
+    }
+
+    /** As many strips on a sheet as there is height for, in their order. */
+    private static List<List<Drawing>> stacked(List<Drawing> strips, Box room) {
         List<List<Drawing>> sheets = new ArrayList<>();
         double left = 0;
-        for (Drawing strip : drawings(subject)) {
-            double needs = strip.paperHeightIn() + Viewport.TITLE_IN + 0.15;
-            if (sheets.isEmpty() || left < needs) {
+        for (Drawing strip : strips) {
+            if (sheets.isEmpty() || left < needs(strip)) {
                 sheets.add(new ArrayList<>());
                 left = room.height();
             }
             sheets.get(sheets.size() - 1).add(strip);
-            left -= needs;
+            left -= needs(strip);
         }
+        return sheets;
+    }
+
+    public static List<Drawing> pages(PacketSubject subject) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        List<List<Drawing>> sheets = stacked(drawings(subject), room);
         List<Drawing> pages = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++)
             pages.add(sheet(subject, sheets.get(i), room).page((i + 1) + " of " + sheets.size()));
@@ -162,7 +193,11 @@ public final class ProfileSheets {
                 subject.block(
                         "Unrolled profile, from outside",
                         "",
-                        strips.get(0).scale().words(),
+                        strips.stream()
+                                        .allMatch(strip ->
+                                                strip.scale().equals(strips.get(0).scale()))
+                                ? strips.get(0).scale().words()
+                                : "as shown",
                         cautions),
                 viewports,
                 List.of());

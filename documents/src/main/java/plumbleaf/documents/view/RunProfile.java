@@ -36,6 +36,9 @@ public final class RunProfile {
     private static final double ROW_IN = 0.185;
     private static final double FAR_IN = 1e8;
 
+    /** Half a post: a strip that begins or ends nearer to the run's end shows the whole of it. */
+    private static final double WHOLE_IN = 30;
+
     private final RunLayout run;
     private final Profile profile;
     private final List<PostDetail> posts;
@@ -121,7 +124,16 @@ public final class RunProfile {
         double below = lowest() - scale.real(0.42);
         shots();
         band(below);
-        return Drawing.of("Profile of run " + run.run() + ", from outside", scale, marks);
+        return Drawing.of("Profile of run " + run.run() + part() + ", from outside", scale, marks);
+    }
+
+    /** From which post to which, where it is not the whole run; empty where it is. */
+    private String part() {
+        boolean whole = fromIn < WHOLE_IN
+                && toIn > run.line().line().length().inches() - WHOLE_IN;
+        if (whole || posts.size() < 2) return "";
+        return ", " + posts.get(0).post().id() + " to "
+                + posts.get(posts.size() - 1).post().id();
     }
 
     private void ground() {

@@ -1,14 +1,13 @@
 package plumbleaf.web.room;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.view.GateSubject;
 import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.RunPosts;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
-import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
 
@@ -22,19 +21,7 @@ record Subjects(Design design) {
     }
 
     List<PostDetail> posts(RunLayout run) {
-        List<PostDetail> details = new ArrayList<>();
-        for (PostDesign post : design.posts()) {
-            if (!post.post().run().equals(run.run())) continue;
-            details.add(new PostDetail(
-                    post.post(),
-                    post.hole(),
-                    post.depth(),
-                    post.length(),
-                    post.section().name(),
-                    post.concrete().volume(),
-                    post.depthBy()));
-        }
-        return details;
+        return RunPosts.on(run, PacketSubjects.posts(design));
     }
 
     private Optional<Post> post(String id) {
