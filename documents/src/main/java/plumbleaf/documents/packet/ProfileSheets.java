@@ -194,8 +194,8 @@ public final class ProfileSheets {
                         "Unrolled profile, from outside",
                         "",
                         strips.stream()
-                                        .allMatch(strip ->
-                                                strip.scale().equals(strips.get(0).scale()))
+                                        .allMatch(strip -> strip.scale()
+                                                .equals(strips.get(0).scale()))
                                 ? strips.get(0).scale().words()
                                 : "as shown",
                         cautions),

@@ -14,6 +14,7 @@ import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
 import plumbleaf.documents.drawing.Point;
+import plumbleaf.documents.drawing.Primitive;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Spread;
 import plumbleaf.documents.drawing.Stroke;
@@ -51,6 +52,7 @@ public final class RunProfile {
     private final double toIn;
     private final int rightward;
     private final List<Mark> marks = new ArrayList<>();
+    private double leafTopIn = Double.NEGATIVE_INFINITY;
 
     private RunProfile(Strip strip, DisplayUnits units, Scale scale) {
         this.run = strip.run();
@@ -118,7 +120,7 @@ public final class RunProfile {
         for (PostDetail post : posts) post(post);
         for (Bay bay : run.bays()) if (shows(bay.start()) && shows(bay.end())) bay(bay);
         for (PlacedGate gate : gates) gate(gate);
-        for (SlideOnProfile slide : slides) marks.addAll(slide.marks(this::at));
+        for (SlideOnProfile slide : slides) addLeaf(slide.marks(this::at));
         bayLabels();
         lineNotes();
         double below = lowest() - scale.real(0.42);
@@ -129,8 +131,7 @@ public final class RunProfile {
 
     /** From which post to which, where it is not the whole run; empty where it is. */
     private String part() {
-        boolean whole = fromIn < WHOLE_IN
-                && toIn > run.line().line().length().inches() - WHOLE_IN;
+        boolean whole = fromIn < WHOLE_IN && toIn > run.line().line().length().inches() - WHOLE_IN;
         if (whole || posts.size() < 2) return "";
         return ", " + posts.get(0).post().id() + " to "
                 + posts.get(posts.size() - 1).post().id();
@@ -211,7 +212,15 @@ public final class RunProfile {
         double pin = placed.pinStationIn();
         if (pin < fromIn || pin > toIn) return;
         double dy = placed.gate().pinElevation().inches();
-        marks.addAll(Shifted.by(GateElevation.leafOnly(placed.gate(), scale), x(pin), dy, scale));
+        addLeaf(Shifted.by(GateElevation.leafOnly(placed.gate(), scale), x(pin), dy, scale));
+    }
+
+    /** A leaf may rise over its posts: its words stand over its crest. */
+    private void addLeaf(List<Mark> leaf) {
+        for (Mark mark : leaf)
+            for (Primitive part : mark.drawn(scale))
+                leafTopIn = Math.max(leafTopIn, part.extents(scale).maxY());
+        marks.addAll(leaf);
     }
 
     /** Over each bay its id, spacing and grade; over a gate its id. */
@@ -356,7 +365,7 @@ public final class RunProfile {
     private double highest() {
         double high = -1e9;
         for (PostDetail post : posts) high = Math.max(high, post.post().top().inches());
-        return high + run.style().map(BayFace::over).orElse(0.0);
+        return Math.max(high + run.style().map(BayFace::over).orElse(0.0), leafTopIn);
     }
 
     private void shots() {
