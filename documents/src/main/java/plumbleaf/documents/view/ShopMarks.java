@@ -57,7 +57,7 @@ final class ShopMarks {
         marks.addAll(JointTags.of(leaf, outside, scale, both(drawn)));
         welds(both(drawn));
         marks.addAll(balloons(both(drawn)));
-        gravity();
+        gravity(both(drawn));
         return List.copyOf(marks);
     }
 
@@ -140,7 +140,7 @@ final class ShopMarks {
         };
     }
 
-    private void gravity() {
+    private void gravity(List<Mark> drawn) {
         Point at = outside.at(leaf.weight().centreOfGravity());
         double radius = scale.real(0.07);
         Look look = Look.thin(Layer.NOTES).of(leaf.id());
@@ -152,7 +152,7 @@ final class ShopMarks {
             marks.add(new Fill(quarter, look));
         }
         Labels labels =
-                new Labels(scale).keepFreeText(marks).keepFree(Box.of(at, at).grown(radius));
+                new Labels(scale).keepFreeText(drawn).keepFree(Box.of(at, at).grown(radius));
         for (Mark mark : List.copyOf(marks)) {
             if (mark instanceof Balloon balloon)
                 labels.keepFree(Box.of(balloon.middle(), balloon.middle()).grown(scale.real(Balloon.RADIUS_IN)));
