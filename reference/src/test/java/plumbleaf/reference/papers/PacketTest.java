@@ -140,8 +140,10 @@ class PacketTest {
                     case "calculations.pdf" ->
                         assertThat(text)
                                 .contains("Summary", "Assumed and judged", "Seal and signature", "licensed engineer")
-                                .contains("Velocity pressure at the fence", "P = 0.6 \u00d7 q \u00d7 G \u00d7 Cf \u00d7 A =")
-                                .contains("Depth for lateral load", "A = 2.34 P / (S1 b)");
+                                .contains(
+                                        "Velocity pressure at the fence",
+                                        "P = 0.6 \u00d7 q \u00d7 G \u00d7 Cf \u00d7 A =")
+                                .contains("Depth for lateral load", "A = 2.34 \u00d7 P / (S1 \u00d7 b) =");
                     case "stake-out.pdf" ->
                         assertThat(text).contains("KR-0417", "P1", "face to face", "bags (concrete mix", "in all");
                     case "crew.pdf" -> {
