@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -28,6 +29,7 @@ import plumbleaf.engine.quantity.WorkedLine;
  * The calculation book can be followed with a pocket calculator: of every line {@code name = formula = numbers = value} in every example's book the printed
  * numbers give the printed value, within what rounding each to its sixth figure can do.
  */
+@Tag("slow")
 class BookFollowsTest {
     private static final Pattern LINE = Pattern.compile("<p>(.*?)(?: <span class=\"clause\">.*?</span>)?</p>");
 
