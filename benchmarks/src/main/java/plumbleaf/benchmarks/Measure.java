@@ -15,6 +15,8 @@ public final class Measure {
     private static final int SERVED = 1000;
     private static final int MANY = 10_000;
 
+    private static final Path PAGE = Path.of("docs", "benchmarks.md");
+
     private Measure() {}
 
     public static void main(String[] arguments) throws IOException {
@@ -51,15 +53,16 @@ public final class Measure {
         List<Scale.Point> points = Scale.points();
         section(page, "A perimeter with a gate every 500 ft, in processor time", Scale.rows(points));
         Files.writeString(Path.of("docs", "pictures", "scale.svg"), ScalePicture.svg(points), StandardCharsets.UTF_8);
-        Path out = Path.of("docs", "benchmarks.md");
-        Files.writeString(out, String.join("\n", page) + "\n", StandardCharsets.UTF_8);
-        System.err.println("Written: " + out);
+        System.err.println("Written: " + PAGE);
     }
 
-    private static void section(List<String> page, String title, List<String> rows) {
+    /** Written as it grows, so that what was measured stands even when a later part fails. */
+    private static void section(List<String> page, String title, List<String> rows) throws IOException {
         page.add("## " + title + "\n");
         page.addAll(rows);
         page.add("");
+        Files.writeString(PAGE, String.join("\n", page) + "\n", StandardCharsets.UTF_8);
+        System.err.println("Measured: " + title);
     }
 
     private static String machine() throws IOException {

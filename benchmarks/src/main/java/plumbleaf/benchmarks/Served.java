@@ -77,7 +77,7 @@ final class Served implements AutoCloseable {
             rows.add(visitor.times("the desk of " + jobs + " jobs", "/", rounds).row());
             rows.add(visitor.times("the desk, those that say \"kiln\"", "/?find=kiln", rounds)
                     .row());
-            rows.add(visitor.times("the room Gate, unchanged", "/jobs/" + job + "/gate", rounds)
+            rows.add(visitor.times("the room Gates, unchanged", "/jobs/" + job + "/gates", rounds)
                     .row());
             rows.add(edits(visitor, job, rounds).row());
             served.live()
@@ -98,11 +98,20 @@ final class Served implements AutoCloseable {
             String page = visitor.get("/jobs/" + job + "/ground").body();
             Matcher version =
                     Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(page);
-            if (!version.find()) throw new IllegalStateException("No version on the page");
+            Matcher token = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"").matcher(page);
+            if (!version.find() || !token.find()) throw new IllegalStateException("No version or token on the page");
             long start = System.nanoTime();
             HttpResponse<String> saved = visitor.post(
                     "/jobs/" + job + "/ground/edit",
-                    Map.of("version", version.group(1), "path", "title", "value", "Kiln yard " + i));
+                    Map.of(
+                            "_csrf",
+                            token.group(1),
+                            "version",
+                            version.group(1),
+                            "path",
+                            "title",
+                            "value",
+                            "Kiln yard " + i));
             if (saved.statusCode() >= 400)
                 throw new IllegalStateException("The edit was answered with " + saved.statusCode());
             visitor.get("/jobs/" + job + "/ground");

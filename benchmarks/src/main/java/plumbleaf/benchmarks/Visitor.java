@@ -1,6 +1,7 @@
 package plumbleaf.benchmarks;
 
 import java.io.IOException;
+import java.net.CookieManager;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
@@ -16,6 +17,7 @@ import java.util.Map;
 final class Visitor {
     private final HttpClient client = HttpClient.newBuilder()
             .version(HttpClient.Version.HTTP_1_1)
+            .cookieHandler(new CookieManager())
             .connectTimeout(Duration.ofSeconds(2))
             .build();
     private final String base;
