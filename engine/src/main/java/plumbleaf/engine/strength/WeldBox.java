@@ -16,14 +16,46 @@ public record WeldBox(Length depth, Length width) {
      * Source: elastic method, welds as lines: Blodgett, Design of Welded Structures; AISC Manual part 8 (from memory). Check: WeldLinesCheck.
      */
     public Force perInch(double axial, double shear, double inPlane, double outOfPlane, double torsion) {
-        double d = depth.inches();
-        double b = width.inches();
-        double area = 2 * (b + d);
-        double polar = (b + d) * (b + d) * (b + d) / 6;
-        double off = Math.abs(axial) / area
-                + Math.abs(inPlane) / (b * d + d * d / 3)
-                + Math.abs(outOfPlane) / (b * d + b * b / 3);
-        double sideways = Math.abs(shear) / area + Math.abs(torsion) * Math.sqrt(b * b + d * d) / 2 / polar;
-        return Force.pounds(Math.sqrt(off * off + sideways * sideways));
+        return Force.pounds(felt(axial, shear, inPlane, outOfPlane, torsion).whole());
+    }
+
+    /**
+     * What an inch feels where it feels most, lb/in.
+     *
+     * @param off the joint
+     * @param sideways in its plane
+     */
+    record Felt(double off, double sideways) {
+        double whole() {
+            return Math.sqrt(off * off + sideways * sideways);
+        }
+    }
+
+    Felt felt(double axial, double shear, double inPlane, double outOfPlane, double torsion) {
+        return new Felt(
+                Math.abs(axial) / areaIn() + Math.abs(inPlane) / inPlaneIn2() + Math.abs(outOfPlane) / acrossIn2(),
+                Math.abs(shear) / areaIn() + Math.abs(torsion) * cornerIn() / polarIn3());
+    }
+
+    double areaIn() {
+        return 2 * (width.inches() + depth.inches());
+    }
+
+    double inPlaneIn2() {
+        return width.inches() * depth.inches() + depth.inches() * depth.inches() / 3;
+    }
+
+    double acrossIn2() {
+        return width.inches() * depth.inches() + width.inches() * width.inches() / 3;
+    }
+
+    double polarIn3() {
+        double half = width.inches() + depth.inches();
+        return half * half * half / 6;
+    }
+
+    /** From the middle. */
+    double cornerIn() {
+        return Math.sqrt(width.inches() * width.inches() + depth.inches() * depth.inches()) / 2;
     }
 }

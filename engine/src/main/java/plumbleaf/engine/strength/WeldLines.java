@@ -23,21 +23,54 @@ public record WeldLines(Length length, Length apart) {
      * @param roll Mz, that lifts one line and presses the other
      */
     public Force perInch(double off, double across, double along, double twist, double tilt, double roll) {
-        double l = length.inches();
-        double b = apart.inches();
-        double inLine = l * l * l / 6;
-        double crosswise = l * b * b / 2;
-        double polar = inLine + crosswise;
-        double most = 0;
+        return Force.pounds(worst(off, across, along, twist, tilt, roll).whole());
+    }
+
+    /**
+     * What an inch feels at one of the four ends, lb/in.
+     *
+     * @param end -1 or +1, which end of its line
+     * @param line -1 or +1, which line
+     */
+    record Felt(int end, int line, double off, double across, double along) {
+        double whole() {
+            return Math.sqrt(off * off + across * across + along * along);
+        }
+    }
+
+    /** Where an inch feels most. */
+    Felt worst(double off, double across, double along, double twist, double tilt, double roll) {
+        Felt worst = new Felt(-1, -1, 0, 0, 0);
         for (int end = -1; end <= 1; end += 2)
             for (int line = -1; line <= 1; line += 2) {
-                double z = end * l / 2;
-                double y = line * b / 2;
-                double n = off / (2 * l) + tilt * z / inLine + roll * y / crosswise;
-                double c = across / (2 * l) - twist * z / polar;
-                double a = along / (2 * l) + twist * y / polar;
-                most = Math.max(most, Math.sqrt(n * n + c * c + a * a));
+                double z = end * length.inches() / 2;
+                double y = line * apart.inches() / 2;
+                Felt here = new Felt(
+                        end,
+                        line,
+                        off / areaIn() + tilt * z / inLineIn3() + roll * y / crosswiseIn3(),
+                        across / areaIn() - twist * z / polarIn3(),
+                        along / areaIn() + twist * y / polarIn3());
+                if (here.whole() > worst.whole()) worst = here;
             }
-        return Force.pounds(most);
+        return worst;
+    }
+
+    double areaIn() {
+        return 2 * length.inches();
+    }
+
+    /** I, along the lines. */
+    double inLineIn3() {
+        double l = length.inches();
+        return l * l * l / 6;
+    }
+
+    double crosswiseIn3() {
+        return length.inches() * apart.inches() * apart.inches() / 2;
+    }
+
+    double polarIn3() {
+        return inLineIn3() + crosswiseIn3();
     }
 }
