@@ -13,7 +13,6 @@ import plumbleaf.engine.ground.Setup;
 import plumbleaf.engine.ground.Shot;
 import plumbleaf.engine.ground.ShotPlace;
 import plumbleaf.engine.quantity.Length;
-import plumbleaf.jobfile.input.Nearest;
 
 /** Shots, setups and breaklines: what they name must exist, must lie on its run, and must not go in a circle. */
 final class GroundChecks {
@@ -45,7 +44,7 @@ final class GroundChecks {
                 checks.refuse(
                         at + ".on",
                         "there is no shot " + setup.on(),
-                        nearest(setup.on(), shots.keySet(), "write benchmark or a shot"));
+                        JobChecks.nearest(setup.on(), shots.keySet(), "write benchmark or a shot"));
         }
         for (int i = 0; i < ground.shots().size(); i++) names(ground.shots().get(i), "ground.shots[" + i + "]");
         for (int i = 0; i < ground.breaklines().size(); i++)
@@ -53,10 +52,6 @@ final class GroundChecks {
         circles();
         tapedInCircles();
         stations();
-    }
-
-    private static String nearest(String word, Set<String> known, String otherwise) {
-        return Nearest.to(word, known).map(near -> "write " + near).orElse(otherwise);
     }
 
     private void names(Shot shot, String at) {
@@ -74,13 +69,13 @@ final class GroundChecks {
                                 || refuse(
                                         at + ".setup",
                                         "there is no setup " + rod.setup(),
-                                        nearest(rod.setup(), setups.keySet(), "add it under setups")),
+                                        JobChecks.nearest(rod.setup(), setups.keySet(), "add it under setups")),
                         elevation -> true,
                         falls -> isKnownOrEmpty(falls.shot(), shots.keySet())
                                 || refuse(
                                         at + ".from",
                                         "there is no shot " + falls.shot(),
-                                        nearest(falls.shot(), shots.keySet(), "name a shot of this job")));
+                                        JobChecks.nearest(falls.shot(), shots.keySet(), "name a shot of this job")));
     }
 
     /** Three points that are there, the first two not one, and tapes that do not go in a circle. */
@@ -96,7 +91,10 @@ final class GroundChecks {
 
     private boolean tapeFrom(String id, String field) {
         return isKnownOrEmpty(id, shots.keySet())
-                || refuse(field, "there is no shot " + id, nearest(id, shots.keySet(), "name a shot of this job"));
+                || refuse(
+                        field,
+                        "there is no shot " + id,
+                        JobChecks.nearest(id, shots.keySet(), "name a shot of this job"));
     }
 
     /** A place taped from points that are themselves taped from it can never be found. */
@@ -137,7 +135,8 @@ final class GroundChecks {
     private boolean base(String id, String run, String field) {
         if (id.isEmpty()) return false;
         if (!shots.containsKey(id))
-            return refuse(field, "there is no shot " + id, nearest(id, shots.keySet(), "name a shot of this job"));
+            return refuse(
+                    field, "there is no shot " + id, JobChecks.nearest(id, shots.keySet(), "name a shot of this job"));
         boolean sameRun = shots.get(id)
                 .place()
                 .match(
@@ -156,7 +155,7 @@ final class GroundChecks {
                 checks.refuse(
                         at + ".shots[" + i + "]",
                         "there is no shot " + id,
-                        nearest(id, shots.keySet(), "name a shot of this job"));
+                        JobChecks.nearest(id, shots.keySet(), "name a shot of this job"));
         }
     }
 

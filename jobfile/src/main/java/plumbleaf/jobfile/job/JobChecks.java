@@ -1,6 +1,7 @@
 package plumbleaf.jobfile.job;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -129,10 +130,7 @@ final class JobChecks {
     boolean runThere(String id, String field) {
         if (runLengths.containsKey(id)) return true;
         if (!id.isEmpty() && !unfinished.contains(id))
-            refuse(
-                    field,
-                    "there is no run " + id,
-                    nearest(id, List.copyOf(runLengths.keySet()), "name a run of this job"));
+            refuse(field, "there is no run " + id, nearest(id, runLengths.keySet(), "name a run of this job"));
         return false;
     }
 
@@ -145,7 +143,7 @@ final class JobChecks {
                     "write a station from 0' to " + show(end) + ", or lengthen the run");
     }
 
-    static String nearest(String word, List<String> known, String otherwise) {
+    static String nearest(String word, Collection<String> known, String otherwise) {
         return Nearest.to(word, known).map(near -> "write " + near).orElse(otherwise);
     }
 
