@@ -291,6 +291,21 @@ class WhoSeesWhatTest {
                 .doesNotContain("21%");
     }
 
+    /** What is folded away is veiled as what stands open: a crew sees what was checked and holds, check by check. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Role.class,
+            names = {"SHOP", "CREW"})
+    void shopAndCrewSeeTheChecksThatHold(Role role) throws Exception {
+        MockHttpServletResponse answer = send(as(role, "GET", "/jobs/" + job.id() + "/strength"));
+        assertThat(answer.getContentAsString())
+                .contains("Checks that hold", "Checked, and within its limit", ">Check</th>");
+        assertThat(leaks(answer, figures(job))).isEmpty();
+        assertThat(send(as(Role.OWNER, "GET", "/jobs/" + job.id() + "/strength"))
+                        .getContentAsString())
+                .contains("Checks that hold");
+    }
+
     /** The same walk finds money where it may be seen; else the test above would prove nothing. */
     @Test
     void theOwnerSeesEveryFigure() throws Exception {

@@ -75,7 +75,21 @@ public final class Veil {
                 .withBars(panel.bars().stream().filter(Veil::isFree).toList())
                 .withRows(panel.rows().stream().filter(Veil::isFree).toList())
                 .withTables(panel.tables().stream().map(Veil::table).toList())
-                .withEntries(panel.entries().stream().filter(Entry::hands).toList());
+                .withEntries(panel.entries().stream().filter(Entry::hands).toList())
+                .withFolds(panel.folds().stream()
+                        .filter(Veil::isFree)
+                        .map(Veil::fold)
+                        .toList());
+    }
+
+    private static Panel.Fold fold(Panel.Fold fold) {
+        return new Panel.Fold(
+                fold.of(),
+                fold.key(),
+                words(fold.words()),
+                fold.value(),
+                words(fold.about()),
+                fold.lines().stream().map(Veil::table).toList());
     }
 
     private static Note note(Note note) {
@@ -126,6 +140,10 @@ public final class Veil {
 
     private static boolean isFree(Row row) {
         return !hasAmount(row.value()) && !hasAmount(row.note()) && !row.key().startsWith("money");
+    }
+
+    private static boolean isFree(Panel.Fold fold) {
+        return !hasAmount(fold.value()) && !fold.key().startsWith("money");
     }
 
     /** Without every column that holds an amount. */
