@@ -225,7 +225,8 @@ final class StockRoom {
                                 other.cheaperFrom() > 0
                                         ? "from " + DecimalText.upTo(other.cheaperFrom(), 1) + " "
                                                 + other.sold().of().key()
-                                        : "not within a hundred times the need")));
+                                        : "not up to " + DecimalText.upTo(other.lookedTo(), 1) + " "
+                                                + other.sold().of().key())));
         }
         return lines.isEmpty()
                 ? List.of()
