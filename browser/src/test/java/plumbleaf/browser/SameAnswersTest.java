@@ -59,8 +59,11 @@ class SameAnswersTest {
             compare(job, "result", here, page.ask("design", job.text()), differences);
         }
         assertThat(differences)
-                .as("all but what is known")
-                .allMatch(words -> words.startsWith(KNOWN) && words.contains("momentAtGradeLbIn"));
+                .as("exactly what is known; when it is mended, take it out here and in decision 29")
+                .singleElement()
+                .asString()
+                .startsWith(KNOWN)
+                .contains("momentAtGradeLbIn");
         assertThat(designed).as("jobs that were no jobs would prove nothing").isGreaterThan(SEEDED * 3 / 4);
     }
 
