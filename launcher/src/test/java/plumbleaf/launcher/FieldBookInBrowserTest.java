@@ -3,12 +3,12 @@ package plumbleaf.launcher;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -186,9 +186,16 @@ class FieldBookInBrowserTest {
 
     @Test
     void theEngineIsNotLargerThanItWas() throws IOException {
-        byte[] packed = Objects.requireNonNull(Workspace.class.getResourceAsStream("/plumbleaf/browser/engine.wasm.br"))
-                .readAllBytes();
-        assertThat(packed.length).as("packed bytes of the engine").isLessThan(670_000);
+        assertThat(packed("gz")).as("bytes of the engine packed by gzip").isBetween(1, 870_000);
+        // Brotli's code is native; where a machine has none, the build makes gzip alone.
+        assertThat(packed("br")).as("bytes of the engine packed by Brotli").isLessThan(670_000);
+    }
+
+    /** How large the engine is, packed in this way; 0 where it is not. */
+    private static int packed(String way) throws IOException {
+        try (InputStream file = Workspace.class.getResourceAsStream("/plumbleaf/browser/engine.wasm." + way)) {
+            return file == null ? 0 : file.readAllBytes().length;
+        }
     }
 
     private String store() {
