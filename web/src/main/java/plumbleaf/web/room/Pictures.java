@@ -95,33 +95,36 @@ final class Pictures {
     }
 
     Picture site() {
-        return picture(siteDrawing(), true).with(handles.onPlan());
+        Site site = siteOf();
+        return picture(siteDrawing(site, parts(site)), true).with(handles.onPlan());
     }
 
     /** The site; a narrow screen shows shots and the names of posts in pieces along the fence. */
     List<Picture> sites() {
+        Site site = siteOf();
+        List<SiteParts.Part> parts = parts(site);
+        List<Picture.Handle> held = handles.onPlan();
         List<Picture> pictures = new ArrayList<>();
-        pictures.add(site());
-        if (breadth == Breadth.WIDE) return pictures;
-        for (SiteParts.Part part : parts(siteOf()))
-            pictures.add(
-                    new Picture("Site plan, " + part.words(), SvgPlot.inPage(part.drawing()), true, handles.onPlan()));
+        pictures.add(picture(siteDrawing(site, parts), true).with(held));
+        for (SiteParts.Part part : parts)
+            pictures.add(new Picture("Site plan, " + part.words(), SvgPlot.inPage(part.drawing()), true, held));
         return pictures;
     }
 
-    private static List<SiteParts.Part> parts(Site site) {
+    /** The pieces that a narrow screen needs; none on a wide one. */
+    private List<SiteParts.Part> parts(Site site) {
+        if (breadth == Breadth.WIDE) return List.of();
         List<SiteParts.Part> parts = SiteParts.of(site, Scale.ratio(PIECE_IN / 4), new Box(0, 0, 4, HIGH_IN));
         return parts.size() > MOST_PIECES ? List.of() : parts;
     }
 
-    private Drawing siteDrawing() {
-        Site site = siteOf();
+    private Drawing siteDrawing(Site site, List<SiteParts.Part> parts) {
         Box extents = site.extents();
         if (breadth == Breadth.NARROW)
             return SitePlan.overview(
                     site,
                     fitting(extents.width() * 1.15, extents.height() * 1.3, OVERVIEW_IN, HIGH_IN),
-                    parts(site).stream().map(SiteParts.Part::window).toList());
+                    parts.stream().map(SiteParts.Part::window).toList());
         return SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3, wideIn, HIGH_IN));
     }
 
@@ -135,7 +138,10 @@ final class Pictures {
     /** The drawings that can be laid over those of another state of the job: the plan, each run whole, each leaf's frame. */
     Map<String, Drawing> comparable() {
         Map<String, Drawing> drawings = new LinkedHashMap<>();
-        if (!design.layout().runs().isEmpty()) drawings.put("Site plan", siteDrawing());
+        if (!design.layout().runs().isEmpty()) {
+            Site site = siteOf();
+            drawings.put("Site plan", siteDrawing(site, parts(site)));
+        }
         for (RunLayout run : design.layout().runs())
             drawings.put(
                     "Run " + run.run(),
