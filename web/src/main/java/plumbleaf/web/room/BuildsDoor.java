@@ -106,12 +106,17 @@ class BuildsDoor {
     }
 
     private ResponseEntity<String> shown(HttpServletRequest request, HttpStatus status, String problem) {
-        List<StoredJob> jobs = store.list().stream()
-                .limit(JOBS_OFFERED)
-                .map(JobLine::id)
-                .map(store::open)
-                .flatMap(Optional::stream)
-                .toList();
+        List<BuildLine> gates = builds.lines("gate", words);
+        List<BuildLine> runs = builds.lines("run", words);
+        List<BuildLine.Places> gatePlaces = new ArrayList<>();
+        List<BuildLine.Places> runPlaces = new ArrayList<>();
+        // Where no build is kept there is nothing to make again, and no job is opened to ask where.
+        if (!gates.isEmpty() || !runs.isEmpty())
+            for (StoredJob job : latest()) {
+                DocumentText document = DocumentText.of(job.document());
+                if (!gates.isEmpty()) gatePlaces.addAll(places(job, document, "gates", "gate "));
+                if (!runs.isEmpty()) runPlaces.addAll(places(job, document, "runs", "run "));
+            }
         return pages.html(
                 status,
                 "builds.jte",
@@ -119,28 +124,32 @@ class BuildsDoor {
                         "frame",
                         pages.frame(request, "Builds"),
                         "gates",
-                        builds.lines("gate", words),
+                        gates,
                         "runs",
-                        builds.lines("run", words),
+                        runs,
                         "gatePlaces",
-                        places(jobs, "gates"),
+                        gatePlaces,
                         "runPlaces",
-                        places(jobs, "runs"),
+                        runPlaces,
                         "problem",
                         problem));
     }
 
-    private static List<BuildLine.Places> places(List<StoredJob> jobs, String list) {
-        List<BuildLine.Places> all = new ArrayList<>();
-        for (StoredJob job : jobs) {
-            List<Choice> things = Choices.ids(DocumentText.of(job.document()), list).stream()
-                    .map(id -> new Choice(
-                            job.id() + " " + id.value(),
-                            (list.equals("gates") ? "gate " : "run ") + id.value() + " of " + job.title()))
-                    .toList();
-            if (!things.isEmpty()) all.add(new BuildLine.Places(job.title(), things));
-        }
-        return all;
+    private List<StoredJob> latest() {
+        return store.list().stream()
+                .limit(JOBS_OFFERED)
+                .map(JobLine::id)
+                .map(store::open)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The gates or runs of one job; nothing where it has none. */
+    private static List<BuildLine.Places> places(StoredJob job, DocumentText document, String list, String word) {
+        List<Choice> things = Choices.ids(document, list).stream()
+                .map(id -> new Choice(job.id() + " " + id.value(), word + id.value() + " of " + job.title()))
+                .toList();
+        return things.isEmpty() ? List.of() : List.of(new BuildLine.Places(job.title(), things));
     }
 
     private StoredJob opened(String id) {
