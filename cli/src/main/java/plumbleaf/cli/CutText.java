@@ -28,8 +28,8 @@ final class CutText {
                 + inches(units, plan.saw().endTrimNm())
                 + ", " + setUps(plan));
         if (plan.barNm() > 0)
-            lines.add("  " + share(plan, plan.barNm() - plan.keptNm() - plan.wasteNm()) + " in pieces, "
-                    + share(plan, plan.keptNm()) + " kept, " + share(plan, plan.wasteNm()) + " kerf, trim and scrap");
+            lines.add("  " + percent(plan.piecesPct()) + " in pieces, " + percent(plan.keptPct()) + " kept, "
+                    + percent(plan.wastePct()) + " kerf, trim and scrap");
         List<List<CutBar>> alike = new ArrayList<>();
         for (CutBar bar : plan.bars()) {
             List<CutBar> last = alike.isEmpty() ? List.of() : alike.get(alike.size() - 1);
@@ -40,8 +40,8 @@ final class CutText {
         return lines;
     }
 
-    private static String share(CutPlan plan, long nanometres) {
-        return DecimalText.upTo(100.0 * nanometres / plan.barNm(), 1) + "%";
+    private static String percent(double pct) {
+        return DecimalText.upTo(pct, 1) + "%";
     }
 
     /** What is proven of it, and no more. */

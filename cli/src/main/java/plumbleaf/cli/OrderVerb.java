@@ -3,7 +3,6 @@ package plumbleaf.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,6 +12,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.StockTake;
+import plumbleaf.engine.takeoff.Supplied;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.json.Json;
@@ -69,11 +69,10 @@ final class OrderVerb implements Callable<Integer> {
                 .build());
         DisplayUnits units = designed.design().job().display();
         boolean first = true;
-        for (Map.Entry<String, List<TakeoffLine>> supplier :
-                OrderTables.bySupplier(takeoff).entrySet()) {
+        for (Supplied supplied : Supplied.of(takeoff)) {
             if (!first) answer.say("");
             first = false;
-            answer.say(supplier(supplier.getKey(), supplier.getValue(), units));
+            answer.say(supplier(supplied, units));
         }
         Taker job = counted.taker(file, designed.design().job().title());
         answer.say(came(takeoff, job, counted.yard()));
@@ -84,13 +83,11 @@ final class OrderVerb implements Callable<Integer> {
         return designed.exitCode();
     }
 
-    private static List<String> supplier(String name, List<TakeoffLine> lines, DisplayUnits units) {
+    private static List<String> supplier(Supplied supplied, DisplayUnits units) {
         List<String> out = new ArrayList<>();
-        out.add(name);
+        out.add(supplied.supplier());
         Columns columns = new Columns("rllllrl");
-        double weight = 0;
-        for (TakeoffLine line : lines) {
-            weight += line.weight().pounds();
+        for (TakeoffLine line : supplied.lines()) {
             columns.row(
                     Long.toString(line.units()),
                     line.sold().unit().key(),
@@ -102,7 +99,7 @@ final class OrderVerb implements Callable<Integer> {
                     need(line));
         }
         out.addAll(columns.lines(2));
-        out.add("  about " + units.weight(weight));
+        out.add("  about " + units.weight(supplied.weight().pounds()));
         return out;
     }
 

@@ -53,11 +53,8 @@ public final class CutPlans {
     /** Of the bars' length what is lost, and what goes back into the yard. */
     private static String waste(CutPlan plan) {
         if (plan.barNm() == 0) return "";
-        String lost = "Kerf, trim and scrap " + DecimalText.upTo(100.0 * plan.wasteNm() / plan.barNm(), 1) + "%";
-        return lost
-                + (plan.keptNm() > 0
-                        ? ", kept " + DecimalText.upTo(100.0 * plan.keptNm() / plan.barNm(), 1) + "%. "
-                        : ". ");
+        String lost = "Kerf, trim and scrap " + DecimalText.upTo(plan.wastePct(), 1) + "%";
+        return lost + (plan.keptNm() > 0 ? ", kept " + DecimalText.upTo(plan.keptPct(), 1) + "%. " : ". ");
     }
 
     /** This paper goes to the saw, where no price goes; so a share, rounded up to a tenth of a per cent. */

@@ -63,6 +63,26 @@ public record CutPlan(
         return Math.max(0, barNm() - keptNm() - pieces);
     }
 
+    /** Waste in a hundred of the bars' length; 0 without bars. */
+    public double wastePct() {
+        return pct(wasteNm());
+    }
+
+    /** What goes back into the yard, in a hundred of the bars' length; 0 without bars. */
+    public double keptPct() {
+        return pct(keptNm());
+    }
+
+    /** What is in pieces, in a hundred of the bars' length; 0 without bars. */
+    public double piecesPct() {
+        return pct(barNm() - keptNm() - wasteNm());
+    }
+
+    private double pct(long nanometres) {
+        long bars = barNm();
+        return bars == 0 ? 0 : 100.0 * nanometres / bars;
+    }
+
     /** Whether pieces lap, one slanted cut making the ends of both. */
     public boolean isNested() {
         return bars.stream().flatMap(bar -> bar.cuts().stream()).anyMatch(cut -> cut.lapNm() > 0);

@@ -136,6 +136,27 @@ class TakeoffsTest {
         assertThat(all.lines().get(0).causes()).containsExactly(new Cause("P1", 2));
     }
 
+    @Test
+    void whatIsBoughtOfASupplierHasItsWeightAndCostAndNothingOutOfTheYard() {
+        // Three hinges in boxes of two are 2 boxes of $10, five latches 5 of $4, each package 1 lb; the concrete lies
+        // in the yard.
+        Sold bag = sold("concrete", OrderUnit.BAG, 0.6, NetUnit.CUBIC_FEET, 1, 0.1, 6.85);
+        OnHand yard =
+                new OnHand(List.of(), List.of(new OnHand.HeldGoods("shelf", "concrete", 7, 0.6, NetUnit.CUBIC_FEET)));
+        Takeoff takeoff = order(
+                List.of(box("hinge", 2, 0, 10), box("latch", 1, 0, 4), bag),
+                yard,
+                pieces("hinge", 3, "G1"),
+                pieces("latch", 5, "G1"),
+                concrete(2));
+        List<Supplied> all = Supplied.of(takeoff);
+        assertThat(all).hasSize(1);
+        assertThat(all.get(0).supplier()).isEqualTo("yard");
+        assertThat(all.get(0).lines()).extracting(TakeoffLine::item).containsExactlyInAnyOrder("hinge", "latch");
+        assertThat(all.get(0).weight().pounds()).isCloseTo(7, within(1e-9));
+        assertThat(all.get(0).cost()).isEqualTo(Money.dollars(40));
+    }
+
     private static Takeoff order(List<Sold> goods, Need... needs) {
         return order(goods, OnHand.NOTHING, needs);
     }

@@ -1,14 +1,11 @@
 package plumbleaf.jobfile.stock;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.NetUnit;
 import plumbleaf.engine.takeoff.OtherWay;
+import plumbleaf.engine.takeoff.Supplied;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.input.TextKind;
@@ -17,18 +14,6 @@ import plumbleaf.jobfile.table.SafeCsv;
 /** The order, the receiving sheet and the load list as tables. The order goes out of the house and has no prices. */
 public final class OrderTables {
     private OrderTables() {}
-
-    /** Lines to buy, by supplier, in the order of the take-off. */
-    public static Map<String, List<TakeoffLine>> bySupplier(Takeoff takeoff) {
-        Map<String, List<TakeoffLine>> suppliers = new LinkedHashMap<>();
-        for (TakeoffLine line : takeoff.lines()) {
-            if (line.units() == 0) continue;
-            suppliers
-                    .computeIfAbsent(line.sold().supplier(), key -> new ArrayList<>())
-                    .add(line);
-        }
-        return suppliers;
-    }
 
     /** Another supplier of the same, or the same in another package; where a check was made with the section itself, no swap. */
     public static String swap(TakeoffLine line) {
@@ -72,10 +57,10 @@ public final class OrderTables {
     public static String order(Takeoff takeoff) {
         SafeCsv csv = new SafeCsv()
                 .row("supplier", "item", "name", "quantity", "unit", "weight_lb", "swap", "needed_for", "needed_by");
-        bySupplier(takeoff).forEach((supplier, lines) -> {
-            for (TakeoffLine line : lines)
+        for (Supplied supplied : Supplied.of(takeoff)) {
+            for (TakeoffLine line : supplied.lines())
                 csv.row(
-                        supplier,
+                        supplied.supplier(),
                         line.item(),
                         line.sold().name(),
                         Long.toString(line.units()),
@@ -84,7 +69,7 @@ public final class OrderTables {
                         swap(line),
                         line.need().work(),
                         day(line));
-        });
+        }
         return csv.text();
     }
 
@@ -92,10 +77,10 @@ public final class OrderTables {
     public static String receiving(Takeoff takeoff) {
         SafeCsv csv =
                 new SafeCsv().row("supplier", "item", "name", "ordered", "unit", "needed_for", "needed_by", "came");
-        bySupplier(takeoff).forEach((supplier, lines) -> {
-            for (TakeoffLine line : lines)
+        for (Supplied supplied : Supplied.of(takeoff)) {
+            for (TakeoffLine line : supplied.lines())
                 csv.row(
-                        supplier,
+                        supplied.supplier(),
                         line.item(),
                         line.sold().name(),
                         Long.toString(line.units()),
@@ -103,7 +88,7 @@ public final class OrderTables {
                         line.need().work(),
                         day(line),
                         "");
-        });
+        }
         return csv.text();
     }
 

@@ -10,15 +10,14 @@ import java.util.Set;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
-import plumbleaf.engine.money.Money;
 import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.takeoff.Cause;
 import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.OnHand;
 import plumbleaf.engine.takeoff.OtherWay;
 import plumbleaf.engine.takeoff.PartGroup;
 import plumbleaf.engine.takeoff.StockTake;
+import plumbleaf.engine.takeoff.Supplied;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
 import plumbleaf.jobfile.stock.CameTable;
@@ -186,23 +185,17 @@ final class StockRoom {
 
     private static List<Table> suppliers(Takeoff takeoff, Figures figures) {
         List<Table.Line> lines = new ArrayList<>();
-        OrderTables.bySupplier(takeoff).forEach((supplier, bought) -> {
-            Force weight = Force.ZERO;
-            Money cost = Money.ZERO;
+        for (Supplied supplied : Supplied.of(takeoff)) {
             Set<String> parts = new LinkedHashSet<>();
-            for (TakeoffLine line : bought) {
-                weight = weight.plus(line.weight());
-                cost = cost.plus(line.cost());
-                parts.add(parts(line));
-            }
+            for (TakeoffLine line : supplied.lines()) parts.add(parts(line));
             lines.add(new Table.Line(
                     String.join(" ", parts),
                     List.of(
-                            supplier.isEmpty() ? "to be named" : supplier,
-                            Integer.toString(bought.size()),
-                            figures.weight(weight),
-                            cost.text())));
-        });
+                            supplied.supplier().isEmpty() ? "to be named" : supplied.supplier(),
+                            Integer.toString(supplied.lines().size()),
+                            figures.weight(supplied.weight()),
+                            supplied.cost().text())));
+        }
         return lines.isEmpty()
                 ? List.of()
                 : List.of(new Table("To order from", List.of("Supplier", "Lines", "Weight", "Cost"), lines));
@@ -267,7 +260,7 @@ final class StockRoom {
                     List.of(
                             takeoff.nameOf(plan),
                             Integer.toString(plan.bars().size()),
-                            DecimalText.upTo(100.0 * plan.wasteNm() / plan.barNm(), 1) + "%",
+                            DecimalText.upTo(plan.wastePct(), 1) + "%",
                             setUps(plan),
                             plan.cost().text(),
                             plan.proven()
