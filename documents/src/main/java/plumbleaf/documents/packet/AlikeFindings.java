@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Map;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Severity;
 
 /**
- * Findings that say the same of several parts: the worst of them speaks for all.
+ * Findings that say the same of several parts: the worst of them speaks for all, the others give their ratios. What must be fixed always speaks for itself.
  *
  * @param findings worst first
  */
@@ -20,7 +21,7 @@ record AlikeFindings(List<Finding> findings) {
         findings = List.copyOf(findings);
     }
 
-    /** In the order in which the worst of each kind comes. Of one id, severity and basis; and nothing is left out that asks for a remedy of its own. */
+    /** In the order in which the worst of each kind comes. A kind has one id, severity and basis. */
     static List<AlikeFindings> of(List<Finding> all) {
         Map<String, List<Finding>> kinds = new LinkedHashMap<>();
         for (Finding finding : all)
@@ -31,7 +32,8 @@ record AlikeFindings(List<Finding> findings) {
                     .add(finding);
         List<AlikeFindings> alike = new ArrayList<>();
         for (List<Finding> kind : kinds.values())
-            if (kind.size() <= FEW) kind.forEach(each -> alike.add(new AlikeFindings(List.of(each))));
+            if (kind.size() <= FEW || kind.get(0).severity() == Severity.MUST_FIX)
+                kind.forEach(each -> alike.add(new AlikeFindings(List.of(each))));
             else alike.add(new AlikeFindings(kind));
         return List.copyOf(alike);
     }

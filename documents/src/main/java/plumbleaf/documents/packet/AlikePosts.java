@@ -34,8 +34,7 @@ record AlikePosts(List<PostDesign> posts) {
         List<AlikePosts> alike = new ArrayList<>();
         for (List<PostDesign> group : groups.values()) {
             List<PostDesign> hardest = new ArrayList<>(group);
-            hardest.sort(Comparator.comparingDouble(
-                    (PostDesign post) -> -post.check().utilisation()));
+            hardest.sort(Comparator.comparingDouble((PostDesign post) -> -post.utilisation()));
             alike.add(new AlikePosts(hardest));
         }
         return List.copyOf(alike);

@@ -8,7 +8,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.quantity.DecimalText;
 
-/** Every finding of a job in its own words, with what would cure it. */
+/** The findings of a job in their words, with what would cure them; of many that are alike the worst speaks for all. */
 final class BookFindings {
     private BookFindings() {}
 

@@ -11,6 +11,7 @@ import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.AsSetFit;
+import plumbleaf.engine.gate.LeafWeight;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.job.Arrival;
 import plumbleaf.engine.job.NoDig;
@@ -94,7 +95,7 @@ public final class CrewSheet {
         return (gate.isPair() ? "Leaves " : "Leaf ") + String.join(", ", each) + ": "
                 + (most > TWO_LIFT_LB
                         ? "use a hoist or a lift, nobody under it; blocks in until hinges are tight."
-                        : most > 100
+                        : most > LeafWeight.ONE_PERSON.pounds()
                                 ? "two lift, one guides; blocks stay in until the hinges are tight."
                                 : "block it before the pins go in; fingers out of the hinge gap.");
     }

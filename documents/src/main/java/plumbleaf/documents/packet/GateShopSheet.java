@@ -52,11 +52,14 @@ final class GateShopSheet {
                 loose);
     }
 
+    static String lifting(PacketSubject subject, Leaf leaf) {
+        return "The leaf weighs " + weight(subject, leaf) + ": "
+                + (leaf.weight().takesTwo() ? "two people or a hoist lift it." : "keep hands out of the hinge gap.");
+    }
+
     static List<String> cautions(PacketSubject subject, GatePaper gate) {
         List<String> cautions = new ArrayList<>();
-        double pounds = gate.leaf().weight().wet().pounds();
-        cautions.add("The leaf weighs " + weight(subject, gate.leaf()) + ": "
-                + (pounds > 100 ? "two people or a hoist lift it." : "keep hands out of the hinge gap."));
+        cautions.add(lifting(subject, gate.leaf()));
         cautions.add("No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the"
                 + " bath.");
         cautions.add("Grind zinc off before welding; its fume makes ill. Fresh air.");

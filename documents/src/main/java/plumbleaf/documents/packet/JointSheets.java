@@ -76,7 +76,8 @@ final class JointSheets {
                 title,
                 viewports.isEmpty() ? "" : "as shown",
                 List.of(
-                        "Zinc off before the arc; fresh air; eyes and skin covered.",
+                        GateShopSheet.lifting(subject, gate.leaf()),
+                        "Zinc off before the arc or a flame; fresh air; eyes and skin covered. Steel stays hot: hold a hand near, do not touch.",
                         "Sparks fly far: nothing that burns within "
                                 + subject.job().display().length(SPARKS)
                                 + ", a fire watch half an hour after the last arc (29 CFR 1910.252(a)(2)(iii)). Local code governs."),

@@ -43,7 +43,7 @@ final class WeldOrder {
         steps.add("Tack on the up face in this order: " + String.join(", ", corners) + ". Check both diagonals to "
                 + subject.within(2) + ", knock it true, then tack " + rest(leaf, corners) + ".");
         steps.add(
-                "Weld one joint, then the one across the frame from it: inner corners first, then outer, then the up face. Turn the leaf over for the other face. Let each cool to the hand before the next.");
+                "Weld one joint, then the one across the frame from it: inner corners first, then outer, then the up face. Turn the leaf over for the other face. Let each cool before the next.");
         String flush = flush(leaf);
         if (!flush.isEmpty())
             steps.add(

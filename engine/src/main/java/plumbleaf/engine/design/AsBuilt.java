@@ -15,10 +15,12 @@ import plumbleaf.engine.quantity.Length;
  */
 record AsBuilt(Length surface, Length gap) {
     /**
-     * A fence this much taller or higher up than the run asked for counts as built; below that the resultant moves by less than the 0.05 h that the standard itself
-     * adds to mid-height. Judgement.
+     * A fence this much taller or higher up than the run asked for counts as built: nearer than that no crew sets its string, and the moment at grade of a 4 ft fence
+     * moves by less than 4 percent. Judgement.
      */
-    static final double COUNTS_IN = 3;
+    static final double COUNTS_IN = 0.5;
+
+    private static final double STEP_IN = 1;
 
     /** Of the half of a bay beside a post, the near end of the bay counts for three quarters: the mean over that half. Geometry. */
     private static final double NEAR = 0.75;
@@ -43,9 +45,10 @@ record AsBuilt(Length surface, Length gap) {
         return counted(run, (atStartIn(bay) + atEndIn(bay)) / 2, gapIn(run, bay));
     }
 
-    /** A bay at its tallest, for posts that are not placed yet. */
+    /** A bay at its tallest and at its highest over the ground, for posts that are not placed yet. */
     static AsBuilt tallestOf(Run run, Bay bay) {
-        return counted(run, Math.max(atStartIn(bay), atEndIn(bay)), gapIn(run, bay));
+        double highIn = Math.max(run.bottomGap().inches(), bay.groundGapMax().inches());
+        return counted(run, Math.max(atStartIn(bay), atEndIn(bay)), highIn).upToStep(run);
     }
 
     private static double gapIn(Run run, Bay bay) {
@@ -72,6 +75,16 @@ record AsBuilt(Length surface, Length gap) {
 
     Length top() {
         return surface.plus(gap);
+    }
+
+    /** Whole steps over what was asked, on the safe side: where posts may stand is asked often, and few heights are quickly answered. */
+    private AsBuilt upToStep(Run run) {
+        return new AsBuilt(upToStep(run.infill(), surface), upToStep(run.bottomGap(), gap));
+    }
+
+    private static Length upToStep(Length asked, Length built) {
+        double steps = Math.ceil((built.inches() - asked.inches()) / STEP_IN - 1e-9);
+        return Length.inches(asked.inches() + steps * STEP_IN);
     }
 
     private static AsBuilt counted(Run run, double surfaceIn, double gapIn) {

@@ -1,7 +1,6 @@
 package plumbleaf.engine.design;
 
 import java.util.List;
-import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -12,7 +11,6 @@ import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.CaseForces;
@@ -61,17 +59,7 @@ final class GateStrength {
             return force.axial().pounds()
                     / Rods.threadCapacity(member.section()).pounds();
         return Interaction.ratio(
-                member.section(), action(force), member.cutLength().times(1 / CANTILEVER));
-    }
-
-    private static BaseAction action(MemberForce force) {
-        return new BaseAction(
-                Force.pounds(Math.max(0, -force.axial().pounds())),
-                force.shear(),
-                Force.ZERO,
-                force.inPlane(),
-                force.outOfPlane(),
-                force.torsion());
+                member.section(), force.asAction(), member.cutLength().times(1 / CANTILEVER));
     }
 
     /** A member at its hardest place, or the thread of a rod, line by line. */
@@ -83,7 +71,7 @@ final class GateStrength {
                     .gives(force.axial().pounds()
                             / Rods.threadCapacity(member.section()).pounds()));
         return Interaction.lines(
-                member.section(), action(force), member.cutLength().times(1 / CANTILEVER), false);
+                member.section(), force.asAction(), member.cutLength().times(1 / CANTILEVER), false);
     }
 
     static LinkWork work(HungLeaf hung, FrameUse use) {

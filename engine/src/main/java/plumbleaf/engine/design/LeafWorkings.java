@@ -9,6 +9,7 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.SiteWind;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Gravity;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.quantity.Working;
@@ -27,8 +28,6 @@ import plumbleaf.engine.wind.WindTables;
 final class LeafWorkings {
     /** Share of the wind in an allowable-stress combination. Source: ASCE 7-16 2.4.1. */
     private static final double WIND_SHARE = 0.6;
-
-    private static final double GRAVITY_IN_PER_S2 = 386.0886;
 
     private LeafWorkings() {}
 
@@ -209,7 +208,7 @@ final class LeafWorkings {
                 "k and W of that shape, its largest shift taken as 1 in.: k = u K u, W = g u M u; g 386.089 in./s\u00b2",
                 List.of(WorkedLine.of("f", "sqrt(k \u00d7 g / W) / (2 \u00d7 \u03c0)")
                         .put("k", sag.sway().modeLbPerIn(), "lb/in.")
-                        .put("g", GRAVITY_IN_PER_S2, "in./s\u00b2")
+                        .put("g", Gravity.IN_PER_S2, "in./s\u00b2")
                         .put("W", sag.sway().modePounds(), "lb")
                         .gives(sag.sway().hertz(), "Hz")));
     }

@@ -18,6 +18,9 @@ final class SagRemedies {
     /** Steps of depth that are tried; beyond, another post is the answer. */
     private static final int STEPS = 4;
 
+    /** A post that gains less than this on a drop cures nothing: it is less than a tape shows. Judgement. */
+    private static final double SEEN_IN = 1.0 / 16;
+
     private SagRemedies() {}
 
     /** Six inches deeper, then as deep as it takes; the next post, then the one it takes. */
@@ -39,10 +42,11 @@ final class SagRemedies {
             if (enough) break;
         }
         boolean first = true;
+        double before = after(site, build, plan);
         for (PostStock post : stiffer(site, build)) {
             double after = after(site, on(site, build, post), plan);
             boolean enough = after <= limit(site);
-            if (first || enough)
+            if (enough || (first && before - after >= SEEN_IN))
                 found.add(remedy(site, "stiffer-post", "hang it on a " + post.name(), after, "hingePost=" + post.id()));
             first = false;
             if (enough) break;

@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Gravity;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Speed;
@@ -11,7 +12,6 @@ import plumbleaf.engine.sag.SlidePost;
 /** A slide leaf that runs into its stop. */
 final class SlideStop {
     private static final double INCHES_PER_SECOND_PER_MPH = 17.6;
-    private static final double GRAVITY_IN_PER_S2 = 386.0886;
 
     private SlideStop() {}
 
@@ -22,7 +22,7 @@ final class SlideStop {
      */
     static Force peak(SlideGate gate, Speed speed) {
         double v = speed.mph() * INCHES_PER_SECOND_PER_MPH;
-        double mass = gate.plan().leaf().weight().wet().pounds() / GRAVITY_IN_PER_S2;
+        double mass = gate.plan().leaf().weight().wet().pounds() / Gravity.IN_PER_S2;
         return Force.pounds(v * Math.sqrt(stiffness(gate.receiver(), height(gate)) * mass));
     }
 

@@ -1,11 +1,9 @@
 package plumbleaf.engine.design;
 
-import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.quantity.DecimalText;
-import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.MemberForce;
@@ -44,17 +42,7 @@ final class SlideStrength {
     static double ratio(SlidePlan plan, MemberForce force) {
         Member member = plan.leaf().member(force.member()).orElseThrow();
         return Interaction.ratio(
-                member.section(), action(force), unbraced(plan, member).times(1 / CANTILEVER));
-    }
-
-    private static BaseAction action(MemberForce force) {
-        return new BaseAction(
-                Force.pounds(Math.max(0, -force.axial().pounds())),
-                force.shear(),
-                Force.ZERO,
-                force.inPlane(),
-                force.outOfPlane(),
-                force.torsion());
+                member.section(), force.asAction(), unbraced(plan, member).times(1 / CANTILEVER));
     }
 
     static Use frame(SlideDesign slide, boolean withWind) {
@@ -107,7 +95,10 @@ final class SlideStrength {
                         + "; " + member.section().name(),
                 CLAUSE,
                 Interaction.lines(
-                        member.section(), action(force), unbraced(plan, member).times(1 / CANTILEVER), false));
+                        member.section(),
+                        force.asAction(),
+                        unbraced(plan, member).times(1 / CANTILEVER),
+                        false));
     }
 
     static LinkWork weldWork(SlidePlan plan, Use use) {

@@ -40,6 +40,8 @@ final class WindSpacing implements SpacingLimit {
     /** A bay belongs to the side that begins where it does, not to the one that ends there: what lies an inch on counts. */
     private static final double ON = 1;
 
+    private static final double ROUNDING_IN = 1e-6;
+
     /** Farther apart no rail reaches. */
     private static final Length ASKED = Length.feet(20);
 
@@ -88,9 +90,13 @@ final class WindSpacing implements SpacingLimit {
         }
     }
 
-    /** Whether some engineered fence stands taller or higher up than its run asks, so that its posts must stand closer there. */
-    boolean isUnlikeAsked() {
-        return runs.values().stream().anyMatch(one -> !one.stands().isAsAsked());
+    /** Whether the posts of every engineered fence stand close enough for what is known of its height. */
+    boolean holds(Layout layout) {
+        return runs.values().stream()
+                .filter(one -> !one.stands().isAsAsked())
+                .flatMap(one -> layout.run(one.run().id()).bays().stream())
+                .allMatch(bay -> bay.level().inches()
+                        <= longestFrom(bay.run(), bay.start()).inches() + ROUNDING_IN);
     }
 
     /** What each run's posts would stand apart by the wind alone, at its start and in its middle: solved for, whatever the basis. */
@@ -193,13 +199,33 @@ final class WindSpacing implements SpacingLimit {
     @Override
     public Length longestFrom(String run, Offset from) {
         Engineered one = runs.get(run);
-        if (one == null || job.basisAt(one.run(), from.inches() + ON) != DesignBasis.ENGINEERED)
-            return NONE.longestFrom(run, from);
+        if (one == null) return NONE.longestFrom(run, from);
+        if (!isEngineered(one.run(), from.inches())) return beforeEngineered(one.run(), from);
         int wall = one.wind().wallAt(from);
         return PostSpacing.longestFrom(
                 standing(one, wall),
                 one.wind().wallLength(wall),
                 one.wind().alongWall(wall, from),
                 one.run().maxBay());
+    }
+
+    /**
+     * A bay may reach from a customary stretch into an engineered one, but no farther than a bay that begins with it: so a post farther on never reaches less far, which
+     * the search of posts builds on.
+     */
+    private Length beforeEngineered(Run run, Offset from) {
+        double nextIn = Double.POSITIVE_INFINITY;
+        for (RunSide side : run.sides())
+            for (Length edge : List.of(side.from(), side.to()))
+                if (edge.inches() > from.inches() && edge.inches() < nextIn && isEngineered(run, edge.inches()))
+                    nextIn = edge.inches();
+        Length free = NONE.longestFrom(run.id(), from);
+        if (nextIn == Double.POSITIVE_INFINITY) return free;
+        Length bound = longestFrom(run.id(), Offset.inches(nextIn)).plus(Length.inches(nextIn - from.inches()));
+        return bound.compareTo(free) < 0 ? bound : free;
+    }
+
+    private boolean isEngineered(Run run, double stationIn) {
+        return job.basisAt(run, stationIn + ON) == DesignBasis.ENGINEERED;
     }
 }

@@ -1,12 +1,11 @@
 package plumbleaf.engine.frame;
 
 import java.util.List;
+import plumbleaf.engine.quantity.Gravity;
 
 /** How fast a frame shakes. */
 public final class Vibration {
     /** g, in/s2. */
-    private static final double GRAVITY_IN_PER_S2 = 386.0886;
-
     private static final int MOST_TURNS = 200;
 
     /** The frequency is found when a turn changes its square by less than this share. */
@@ -63,7 +62,7 @@ public final class Vibration {
         double most = 0;
         for (int d = 0; d < shape.length; d++) if (d % 6 < 3) most = Math.max(most, Math.abs(shape[d]));
         double mass = moving / (most * most);
-        return new Mode(Math.sqrt(squared) / (2 * Math.PI), squared * mass, mass * GRAVITY_IN_PER_S2);
+        return new Mode(Math.sqrt(squared) / (2 * Math.PI), squared * mass, mass * Gravity.IN_PER_S2);
     }
 
     /** Mass of every node in its three directions of shift; turning has none. */
@@ -84,7 +83,7 @@ public final class Vibration {
         }
         double[] mass = new double[assembly.unknown.length];
         for (int node = 0; node < pounds.length; node++)
-            for (int d = 0; d < 3; d++) mass[6 * node + d] = pounds[node] / GRAVITY_IN_PER_S2;
+            for (int d = 0; d < 3; d++) mass[6 * node + d] = pounds[node] / Gravity.IN_PER_S2;
         return mass;
     }
 

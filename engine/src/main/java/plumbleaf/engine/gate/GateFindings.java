@@ -19,7 +19,6 @@ import plumbleaf.engine.quantity.Offset;
 /** What is to be said about a gate beside its swing: hand, release, gaps, weight, welding. */
 final class GateFindings {
     /** Above this weight two people lift: common practice, no source. */
-    private static final Force ONE_PERSON = Force.pounds(50);
 
     /** Above this a leaf is not lifted by hand at all. Judgement; the crew sheet says the same. */
     private static final Force TWO_PEOPLE = Force.pounds(150);
@@ -116,14 +115,14 @@ final class GateFindings {
         List<Finding> findings = new ArrayList<>();
         Force wet = leaf.weight().wet();
         String pounds = DecimalText.whole(wet.pounds()) + " lb";
-        if (wet.compareTo(ONE_PERSON) > 0)
+        if (leaf.weight().takesTwo())
             findings.add(new Checked(
                     "gate.lift",
                     Severity.CAUTION,
                     leaf.id(),
                     leaf.id() + " weighs " + pounds + " wet: " + lifted(wet),
                     Basis.commonPractice("two people above 50 lb"),
-                    Optional.of(Measure.demand(wet.pounds(), ONE_PERSON.pounds(), "lb")),
+                    Optional.of(Measure.demand(wet.pounds(), LeafWeight.ONE_PERSON.pounds(), "lb")),
                     List.of()));
         findings.add(Checked.note(
                 "gate.zinc",

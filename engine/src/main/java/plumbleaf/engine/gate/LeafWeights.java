@@ -2,11 +2,10 @@ package plumbleaf.engine.gate;
 
 import java.util.List;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.Gravity;
 
 /** Adds up a leaf: weight, centre of gravity and inertia about the pin axis. */
 final class LeafWeights {
-    /** Standard gravity in inches: 386.0886 in/s2. */
-    private static final double GRAVITY_IN_PER_S2 = 386.0886;
 
     private double pounds;
     private double rPounds;
@@ -60,7 +59,7 @@ final class LeafWeights {
                 Force.pounds(sum.pounds),
                 Force.pounds(frame + hardware + dryWood),
                 Place.at(sum.rPounds / sum.pounds, sum.nPounds / sum.pounds, sum.zPounds / sum.pounds),
-                sum.inertiaLbIn2 / GRAVITY_IN_PER_S2);
+                sum.inertiaLbIn2 / Gravity.IN_PER_S2);
     }
 
     /** A weight spread evenly along a straight line: second moment about the axis {@code W ((r1 r1 + r1 r2 + r2 r2) / 3 + n n)}. */

@@ -45,18 +45,19 @@ public record RailRows(Length depth, List<Length> heights) {
                 .toList();
     }
 
-    /**
-     * The height of infill whose wind the busiest rail carries: half way to its neighbours, and to the infill's edge where it has none; a bottom wire counts as
-     * a neighbour at the bottom.
-     */
+    /** The height of infill whose wind the busiest rail carries, by {@link RailShare}; a bottom wire counts as a neighbour at the bottom. */
     public Length busiestShare(Length infill, boolean bottomWire) {
-        double busiest = 0;
-        for (int i = 0; i < heights.size(); i++) {
-            double own = heights.get(i).inches();
-            double below = i > 0 ? (heights.get(i - 1).inches() + own) / 2 : bottomWire ? own / 2 : 0;
-            double above = i + 1 < heights.size() ? (heights.get(i + 1).inches() + own) / 2 : infill.inches();
-            busiest = Math.max(busiest, above - below);
-        }
+        List<Double> held = new ArrayList<>();
+        if (bottomWire) held.add(0.0);
+        for (Length height : heights) held.add(height.inches());
+        if (held.size() < 2) return infill;
+        int last = held.size() - 1;
+        double under = held.get(0);
+        double over = infill.inches() - held.get(last);
+        double busiest = RailShare.ofEnd(over, held.get(last) - held.get(last - 1), last == 1 ? under : 0);
+        if (!bottomWire)
+            busiest = Math.max(busiest, RailShare.ofEnd(under, held.get(1) - held.get(0), last == 1 ? over : 0));
+        for (int i = 1; i < last; i++) busiest = Math.max(busiest, (held.get(i + 1) - held.get(i - 1)) / 2);
         return Length.inches(busiest);
     }
 

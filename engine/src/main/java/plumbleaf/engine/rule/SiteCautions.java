@@ -6,14 +6,13 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.LeafWeight;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 
 /** What must be said before people dig, weld, lift and pour: always shown where it applies, never a pass. */
 public final class SiteCautions {
     /** Two people hang a leaf above this; common practice, no source. */
-    private static final Force ONE_PERSON = Force.pounds(50);
-
     private SiteCautions() {}
 
     /**
@@ -54,7 +53,7 @@ public final class SiteCautions {
 
     /** A leaf to lift: two people above 50 lb. */
     public static Finding lifting(String part, Force leaf) {
-        boolean two = leaf.compareTo(ONE_PERSON) > 0;
+        boolean two = leaf.compareTo(LeafWeight.ONE_PERSON) > 0;
         return note(
                 "lift.leaf",
                 part,

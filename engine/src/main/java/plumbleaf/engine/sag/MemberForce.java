@@ -1,6 +1,7 @@
 package plumbleaf.engine.sag;
 
 import java.util.List;
+import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Moment;
 
@@ -18,6 +19,12 @@ public record MemberForce(
         String member, Force axial, Force shear, Moment inPlane, Moment outOfPlane, Moment torsion, List<End> ends) {
     public MemberForce {
         ends = List.copyOf(ends);
+    }
+
+    /** As strength checks take it: pressed along, or pulled and then counted as nothing. */
+    public BaseAction asAction() {
+        return new BaseAction(
+                Force.pounds(Math.max(0, -axial.pounds())), shear, Force.ZERO, inPlane, outOfPlane, torsion);
     }
 
     /** What a member brings to its joint. */

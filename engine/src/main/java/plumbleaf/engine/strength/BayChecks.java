@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.DesignBasis;
+import plumbleaf.engine.line.RailShare;
 import plumbleaf.engine.material.Moisture;
 import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Area;
@@ -69,16 +70,12 @@ public record BayChecks(
         return new BayChecks(part, span, infill, below, count, edge, rail, style, pickets);
     }
 
-    /**
-     * The height of fence whose wind the busiest rail carries: an end rail takes its overhang and half a gap, an inner one a whole gap.
-     * Pickets as simple spans between rails.
-     */
+    /** The height of fence whose wind the busiest rail carries, by {@link RailShare}: the lowest, under which pickets may hang further down, or an inner one. */
     public Length busiestShare() {
-        double edgeIn = edge.inches();
-        double insideIn = Math.max(0, infill.inches() - 2 * edgeIn);
-        if (rails == 1) return infill.plus(below);
-        double gapIn = insideIn / (rails - 1);
-        return Length.inches(Math.max(edgeIn + below.inches() + gapIn / 2, rails > 2 ? gapIn : 0));
+        double gapIn = Math.max(0, infill.inches() - 2 * edge.inches()) / Math.max(1, rails - 1);
+        if (rails == 1 || gapIn <= 0) return infill.plus(below);
+        double lowest = RailShare.ofEnd(edge.inches() + below.inches(), gapIn, rails == 2 ? edge.inches() : 0);
+        return Length.inches(Math.max(lowest, rails > 2 ? gapIn : 0));
     }
 
     /** The busiest rail, under its share of weight and wind. */

@@ -119,8 +119,6 @@ public record WoodPostStrength(WoodPost post, Stress bending, Stress shear, Stre
         double wide = grown(fc, height, post.width());
         double along = Math.abs(action.momentAlong().poundInches()) / post.sxIn3() / (may * deep);
         double across = Math.abs(action.momentAcross().poundInches()) / post.syIn3() / (may * wide);
-        double bent = post.isRound() ? Math.sqrt(along * along + across * across) : along + across;
-        double axial = fc / pressed;
         WorkedLine weight = WorkedLine.of("fc", "P / A")
                 .put("P", Math.max(0, action.down().pounds()), "lb")
                 .put("A", post.areaIn2(), "in\u00b2")
@@ -154,7 +152,7 @@ public record WoodPostStrength(WoodPost post, Stress bending, Stress shear, Stre
                         .put(other)
                         .put(shear)
                         .note("3.9-3")
-                        .gives(Math.max(axial * axial + bent, sheared(action) / (this.shear.psi() * duration))));
+                        .gives(ratio(combined, height)));
     }
 
     private static WorkedLine bentLine(

@@ -23,10 +23,6 @@ import plumbleaf.engine.quantity.Length;
 public record LoadList(List<Load> loads, Truck truck) {
     private static final int LEAST_HEAVY_LB = 50;
 
-    /** What stretches fabric and holds its rail: on the posts, but not before the concrete is hard. */
-    private static final List<String> STRETCHED =
-            List.of("brace-band", "tension-ba", "rail-end", "loop-cap", "truss-rod", "band-bolt", "barb-arm");
-
     public LoadList {
         loads = List.copyOf(loads);
     }
@@ -111,7 +107,7 @@ public record LoadList(List<Load> loads, Truck truck) {
 
     /** Caps and anchors go with their posts. */
     private static LoadStage firstUse(TakeoffLine line) {
-        if (STRETCHED.stream().anyMatch(begins -> line.item().startsWith(begins))) return LoadStage.BUILD;
+        if (OrderOfUse.isStretched(line.item())) return LoadStage.BUILD;
         return line.causes().stream().allMatch(cause -> cause.part().startsWith("P")) ? LoadStage.SET : LoadStage.BUILD;
     }
 

@@ -45,6 +45,10 @@ final class OrderOfUse {
             "lattice",
             "fascia-",
             "cap-");
+    /** What stretches fabric and holds its rail: on the posts, but not before the concrete is hard. Common practice, no source. */
+    private static final List<String> STRETCHED = List.of(
+            "brace-band", "tension-bar", "tension-band", "rail-end", "loop-cap", "truss-rod", "band-bolt", "barb-arm");
+
     private static final List<String> HANG = List.of(
             "HINGE-",
             "ROLLER-",
@@ -60,6 +64,10 @@ final class OrderOfUse {
             "zinc-paint");
 
     private OrderOfUse() {}
+
+    static boolean isStretched(String item) {
+        return STRETCHED.stream().anyMatch(item::startsWith);
+    }
 
     /** The lower, the earlier it is used. */
     static int of(LoadStage stage, String item) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.design.Design;
-import plumbleaf.engine.finding.Finding;
 
 /** A terrace falls 3 ft half way along: under a level top the fence stands 9 ft high on its lower half, where 6 ft were asked for. */
 class AsBuiltWindTest {
@@ -47,9 +46,6 @@ class AsBuiltWindTest {
     void aCustomaryFenceIsToldHowMuchLessGustItsTallPartStands() {
         Design level = designed("level-top", "customary");
         assertThat(ratedAt(level, 230)).isLessThan(0.8 * ratedAt(level, 70));
-        assertThat(Yard.findings(level, "wind.built-height"))
-                .extracting(Finding::message)
-                .isEmpty();
     }
 
     private static double ratedAt(Design design, double feet) {

@@ -43,6 +43,19 @@ class RunSideTest {
                 .orElseThrow();
     }
 
+    /** What may be built freely before it lets no bay of the engineered side reach farther than the wind allows. */
+    @Test
+    void anEngineeredSideBehindACustomaryOneKeepsItsSpacing() {
+        Design split =
+                yard("customary", ", \"sides\": [ { \"from\": \"20'\", \"to\": \"48'\", \"basis\": \"engineered\" } ]");
+        assertThat(bays(split, 240, 576)).isGreaterThan(bays(yard("customary", ""), 240, 576));
+        assertThat(split.posts())
+                .filteredOn(post -> post.post().station().inches() > 300
+                        && post.post().station().inches() < 570)
+                .isNotEmpty()
+                .allSatisfy(post -> assertThat(post.check().utilisation()).isLessThanOrEqualTo(1.0));
+    }
+
     @Test
     void onlyTheEngineeredSideIsBuiltForTheCodesWind() {
         Design customary = yard("customary", "");
