@@ -13,6 +13,9 @@ import plumbleaf.engine.quantity.WorkedLine;
 
 /** Steps of the calculation book for one post: the wind that reaches it, and how deep its hole must be, each with its numbers put in. */
 final class PostCalculation {
+    /** A post that nothing pushes needs no depth for it. */
+    private static final double NOTHING_IN = 0.01;
+
     private PostCalculation() {}
 
     static void velocity(Paper.Builder paper, WindWork work, SiteWind site) {
@@ -57,11 +60,12 @@ final class PostCalculation {
                                 .gives(share * height, "lb-in"))));
     }
 
-    /** Every depth that lateral load asks for, the binding one and the one that is not. */
+    /** Every depth that lateral load asks for where there is any, the binding one and the one that is not. */
     static void depths(Paper.Builder paper, PostDesign post, int ibcClass) {
         post.footing()
                 .ifPresent(footing -> footing.needs()
                         .forEach(need -> need.lateral()
+                                .filter(work -> work.below().inches() > NOTHING_IN)
                                 .ifPresent(work -> paper.add(depth(
                                         "Depth for lateral load",
                                         work,
