@@ -8,7 +8,7 @@ It was written from the conventions and the published formulas alone and shares 
 was a choice: the ground is cut into triangles by trying all of them, the swing is sampled and refined, the leaf is a frame of short
 beams with the loads lumped at their joints, depths are found by bisection, posts are placed by trying every pattern.
 Catalogue rows (sections, hinges, latches, styles) are repeated below from the catalogue. What no convention fixes is taken from the
-engine and marked TAKEN: the knots of a racked top.
+engine and marked TAKEN: the knots of a racked top, and that a fence less than half an inch higher up than asked counts as asked.
 """
 import csv
 import itertools
@@ -192,8 +192,14 @@ class Job:
         raise ValueError("no layout")
 
     def bays(self, knots):
-        """Rail of each bay: knots are the elevations of the top at its posts, TAKEN."""
-        for i, (bay, (level, rise)) in enumerate(knots.items()):
+        """Rail of each bay, and how high its boards begin over the ground at its posts: knots are the elevations of the top there, TAKEN."""
+        asked, boards = length(self.run["bottomGap"]), length(self.run["infill"])
+        between = [(a, b) for a, b in zip(self.post, self.post[1:]) if (a["role"], b["role"]) != ("gate", "gate")]
+        for (first, second), (level, rise, top) in zip(between, knots.values()):
+            for post, z, side in ((first, top, "after"), (second, top + rise, "before")):
+                stands = z - boards - self.grade(post["s"])
+                post[side] = stands if stands > asked + 0.5 else asked
+        for i, (bay, (level, rise, _)) in enumerate(knots.items()):
             pct = 100 * rise / level
             self.put("bay.%s.gradePct" % bay, pct)
             self.put("bay.%s.railCutLengthIn" % bay, math.hypot(level, rise))
@@ -667,24 +673,30 @@ class Job:
             raised.append([(a, b, p * max(1.0, 16 / mean)) for a, b, p in case])
         return raised
 
+    def upon(self, pieces, states):
+        """Force and its height over the ground, ASD, on pieces (from, to, gap): of one gap they are one stretch, of two each counts with its worst."""
+        surface = length(self.run["infill"])
+        if len({gap for _, _, gap in pieces}) == 1:
+            pieces = [(pieces[0][0], pieces[-1][1], pieces[0][2])]
+        force = moment = 0.0
+        for lo, hi, gap in pieces:
+            top, most = surface + gap, 0.0
+            for start, end, turn in states:
+                for case in self.cases(end - start, surface, top, turn):
+                    most = max(most, sum(max(0.0, min(hi, start + b) - max(lo, start + a)) * psf for a, b, psf in case))
+            force += 0.6 * most * surface / 144
+            moment += 0.6 * most * surface / 144 * (gap + surface / 2 + (0.05 * top if surface >= top else 0.0))
+        return force, moment / force
+
     def wind(self):
-        surface, gap = length(self.run["infill"]), length(self.run["bottomGap"])
-        top = surface + gap
         leg, around = self.legs[0], self.legs[1]
         face, clear = length(self.gate["station"]), length(self.gate["opening"])
-        states = [[(0.0, leg, around)], [(0.0, face, 0.0), (face + clear, leg, around)]]
+        states = [(0.0, leg, around), (0.0, face, 0.0), (face + clear, leg, around)]
         for i, p in enumerate(self.post[:-1]):
             if p["role"] not in ("end", "line") or p["s"] > leg:
                 continue
-            lo = 0.0 if i == 0 else (self.post[i - 1]["s"] + p["s"]) / 2
-            hi = (self.post[i + 1]["s"] + p["s"]) / 2
-            most = 0.0
-            for state in states:
-                for start, end, turn in state:
-                    for case in self.cases(end - start, surface, top, turn):
-                        most = max(most, sum(max(0.0, min(hi, start + b) - max(lo, start + a)) * psf for a, b, psf in case))
-            force = 0.6 * most * surface / 144
-            arm = gap + surface / 2 + (0.05 * top if surface >= top else 0.0)
+            before = [] if i == 0 else [((self.post[i - 1]["s"] + p["s"]) / 2, p["s"], p["before"])]
+            force, arm = self.upon(before + [(p["s"], (self.post[i + 1]["s"] + p["s"]) / 2, p["after"])], states)
             for way, sign in (("wind-in", -1), ("wind-out", 1)):
                 at = "post.%s.D+0.6W.fence.%s." % (p["id"], way)
                 self.put(at + "acrossLb", sign * force)
@@ -709,16 +721,14 @@ class Job:
         upper = (force * z - latch * self.latch_z - (force - latch) * low) / (high - low)
         lower = force - latch - upper
         half = {}
+        states = [(0.0, leg, self.legs[1]), (0.0, face, 0.0), (face + clear, leg, self.legs[1])]
         for i, p in enumerate(self.post):
             if p["role"] != "gate":
                 continue
             first = p["s"] < face
             lo, hi = ((self.post[i - 1]["s"] + p["s"]) / 2, p["s"]) if first else (p["s"], (self.post[i + 1]["s"] + p["s"]) / 2)
-            worst = 0.0
-            for start, end, turn in [(0.0, leg, self.legs[1]), (0.0, face, 0.0), (face + clear, leg, self.legs[1])]:
-                worst = max([worst] + [share(case, start, lo, hi) for case in self.cases(end - start, surface, top, turn)])
-            half[first == (self.dir == 1)] = (0.6 * worst * surface / 144, p)
-        fence, arm = half[True][0], gap + surface / 2
+            half[first == (self.dir == 1)] = (*self.upon([(lo, hi, p["before" if first else "after"])], states), p)
+        fence, arm, _ = half[True]
         dead = self.weight * self.cg[1]
         turned = self.weight * (self.cg[1] - self.pin_n)
         for way, sign in (("wind-in", -1), ("wind-out", 1)):
@@ -728,10 +738,10 @@ class Job:
             self.put("hingePost.D+0.6W.%s.acrossLb" % way, sign * (lower + upper + fence))
             if len(self.pins()) == 2:
                 self.put("hingePost.D+0.6W.%s.momentAcrossLbIn" % way, sign * (lower * low + upper * high + fence * arm) + dead)
-            fence2, post = half[False]
+            fence2, arm2, post = half[False]
             up = self.latch_z + self.pin_z - self.grade(post["s"])
             self.put("latchPost.D+0.6W.%s.acrossLb" % way, sign * (latch + fence2))
-            moment = latch * up + fence2 * arm
+            moment = latch * up + fence2 * arm2
             self.put("latchPost.D+0.6W.%s.momentAcrossLbIn" % way, sign * moment)
         loose = length(self.data["site"]["soil"].get("looseTop", '0"'))
         push = latch + fence2
@@ -806,7 +816,7 @@ def main(folder):
     for name in sorted(n for n in os.listdir(folder) if n.endswith(".json")):
         with open(os.path.join(folder, name)) as text:
             job = Job(json.load(text))
-        knots = {row[1]: (float(row[2]), float(row[3])) for row in taken if row[0] == name}
+        knots = {row[1]: tuple(map(float, row[2:5])) for row in taken if row[0] == name}
         for key, value in job.all(dict(knots=knots)):
             print("%s,%s,%.9g" % (name, key, value))
 
