@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Basis;
@@ -64,12 +65,17 @@ final class WindSpacing implements SpacingLimit {
      *
      * @param winds on the runs of the job, in their order
      */
-    WindSpacing(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds) {
-        this(job, catalogue, picks, winds, Optional.empty());
+    static WindSpacing asAsked(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds) {
+        return new WindSpacing(job, catalogue, picks, winds, StandsHigh::asAsked);
     }
 
     /** @param built as the yard was laid out, for how high its fences stand */
-    WindSpacing(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds, Optional<Layout> built) {
+    static WindSpacing asBuilt(Job job, Catalogue catalogue, Picks picks, List<RunWind> winds, Layout built) {
+        return new WindSpacing(job, catalogue, picks, winds, run -> StandsHigh.of(run, built.run(run.id())));
+    }
+
+    private WindSpacing(
+            Job job, Catalogue catalogue, Picks picks, List<RunWind> winds, Function<Run, StandsHigh> heights) {
         this.job = job;
         this.catalogue = catalogue;
         this.display = job.display();
@@ -82,9 +88,7 @@ final class WindSpacing implements SpacingLimit {
                             .anyMatch(side -> side.basis().or(DesignBasis.CUSTOMARY) == DesignBasis.ENGINEERED);
             if (style.isEmpty()) continue;
             RunWind wind = winds.get(i);
-            StandsHigh stands = built.map(layout -> StandsHigh.of(run, layout.run(run.id())))
-                    .orElseGet(() -> StandsHigh.asAsked(run));
-            Engineered one = new Engineered(wind, run, picks.of(run), style.get(), stands);
+            Engineered one = new Engineered(wind, run, picks.of(run), style.get(), heights.apply(run));
             all.put(run.id(), one);
             if (engineered) runs.put(run.id(), one);
         }
@@ -207,6 +211,19 @@ final class WindSpacing implements SpacingLimit {
                 one.wind().wallLength(wall),
                 one.wind().alongWall(wall, from),
                 one.run().maxBay());
+    }
+
+    /** One look at the bay that is asked about, where {@link #longestFrom} looks at a dozen for the longest. */
+    @Override
+    public boolean spans(String run, Offset from, Offset to) {
+        Engineered one = runs.get(run);
+        if (one == null || !isEngineered(one.run(), from.inches()))
+            return to.minus(from).inches() <= longestFrom(run, from).inches();
+        Length bay = Length.inches(to.minus(from).inches());
+        if (bay.compareTo(one.run().maxBay()) > 0) return false;
+        int wall = one.wind().wallAt(from);
+        return PostSpacing.spans(
+                standing(one, wall), one.wind().wallLength(wall), one.wind().alongWall(wall, from), bay);
     }
 
     /**

@@ -66,7 +66,7 @@ final class YardWork {
         for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
         this.winds = made;
         this.layout = memory.layout(new DesignMemory.LayoutQuestion(bare, picks.runs(), gatePosts()), this::laidOut);
-        this.spacing = new WindSpacing(bare, catalogue, picks, winds, Optional.of(layout));
+        this.spacing = WindSpacing.asBuilt(bare, catalogue, picks, winds, layout);
         this.postWork = new PostWork(job, catalogue, standards, layout);
         for (Post post : layout.posts()) {
             if (!post.gate().isEmpty())
@@ -87,9 +87,9 @@ final class YardWork {
      * some few times. What is still too far apart the checks of its posts say.
      */
     private Layout laidOut(Job bare) {
-        Layout built = laidOut(bare, new WindSpacing(bare, catalogue, picks, winds));
+        Layout built = laidOut(bare, WindSpacing.asAsked(bare, catalogue, picks, winds));
         for (int i = 0; i < LAID_AGAIN; i++) {
-            WindSpacing asBuilt = new WindSpacing(bare, catalogue, picks, winds, Optional.of(built));
+            WindSpacing asBuilt = WindSpacing.asBuilt(bare, catalogue, picks, winds, built);
             if (asBuilt.holds(built)) return built;
             built = laidOut(bare, asBuilt);
         }

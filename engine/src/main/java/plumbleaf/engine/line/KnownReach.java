@@ -2,23 +2,22 @@ package plumbleaf.engine.line;
 
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * How far a bay may reach from a station, worked out once for each. Since the farthest station never falls as the post moves on, what is known of a post before and of
  * one behind mostly tells whether a bay is short enough, without asking anew: a mile of posts under a level top asks millions of times.
  */
 final class KnownReach {
-    private final DoubleUnaryOperator reachIn;
+    private final Reach reach;
     private final TreeMap<Double, Double> known = new TreeMap<>();
 
-    KnownReach(DoubleUnaryOperator reachIn) {
-        this.reachIn = reachIn;
+    KnownReach(Reach reach) {
+        this.reach = reach;
     }
 
     /** The farthest station that a bay from this one may end at. */
     double fromIn(double stationIn) {
-        return known.computeIfAbsent(stationIn, reachIn::applyAsDouble);
+        return known.computeIfAbsent(stationIn, reach::fromIn);
     }
 
     /** Whether a bay from one station may end at another. */
@@ -27,6 +26,6 @@ final class KnownReach {
         if (before != null && before.getValue() >= toIn) return true;
         Map.Entry<Double, Double> behind = known.ceilingEntry(stationIn);
         if (behind != null && behind.getValue() < toIn) return false;
-        return fromIn(stationIn) >= toIn;
+        return reach.spans(stationIn, toIn);
     }
 }

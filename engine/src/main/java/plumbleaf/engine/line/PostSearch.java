@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 
 /**
@@ -35,13 +34,13 @@ final class PostSearch {
 
     /**
      * @param closed stretches no post may stand in, sorted, none overlapping another
-     * @param reachIn the farthest station a bay from this station may end at
+     * @param reach how far a bay from a station may go
      */
-    PostSearch(double startIn, double endIn, List<ClosedStretch> closed, DoubleUnaryOperator reachIn) {
+    PostSearch(double startIn, double endIn, List<ClosedStretch> closed, Reach reach) {
         this.startIn = startIn;
         this.endIn = endIn;
         this.closed = closed;
-        this.reach = new KnownReach(reachIn);
+        this.reach = new KnownReach(reach);
     }
 
     /** How a search came out. */
@@ -286,13 +285,17 @@ final class PostSearch {
             }
         }
 
+        /** Near the ends, where posts stand closest, equal bays break the limit first: the last bay is looked at after the first one. */
         private boolean stands(int from, int count, double bay) {
+            if (!spans(from, 0, bay) || !spans(from, count - 1, bay)) return false;
             if (!isClear(edges.get(from), count, bay)) return false;
-            for (int i = 0; i < count; i++) {
-                double post = edges.get(from) + i * bay;
-                if (!reach.spans(post, post + bay - 2 * ROUNDING_IN)) return false;
-            }
+            for (int i = 1; i < count - 1; i++) if (!spans(from, i, bay)) return false;
             return true;
+        }
+
+        private boolean spans(int from, int before, double bay) {
+            double post = edges.get(from) + before * bay;
+            return reach.spans(post, post + bay - 2 * ROUNDING_IN);
         }
 
         /** Looks at the posts about each closed stretch only, of which there are fewer than posts. */

@@ -64,13 +64,13 @@ final class RailReach {
             int more = 0;
             for (RunLayout run : now.runs()) more += tighten(run, tries);
             if (more == 0) return now;
-            now = laid.apply(this::longestFrom);
+            now = laid.apply(closer());
         }
         // What no closer posts could mend, such as a stretch where none may stand, is left as it was first, and said.
         boolean givenUp = false;
         for (RunLayout run : now.runs()) if (!tooLong(run).isEmpty()) givenUp |= tight.remove(run.run()) != null;
         if (!givenUp) return now;
-        return tight.isEmpty() ? first : laid.apply(this::longestFrom);
+        return tight.isEmpty() ? first : laid.apply(closer());
     }
 
     /** @param tries so far: first only posts beside the long bays come closer, then all of the run, each time by more */
@@ -102,8 +102,25 @@ final class RailReach {
                 .toList();
     }
 
-    private Length longestFrom(String run, Offset station) {
-        Length longest = asked.longestFrom(run, station);
+    /** What was asked for, and closer posts in the stretches that were found too long. */
+    private SpacingLimit closer() {
+        return new SpacingLimit() {
+            @Override
+            public Length longestFrom(String run, Offset from) {
+                Length longest = asked.longestFrom(run, from);
+                Length here = tightest(run, from);
+                return here.compareTo(longest) < 0 ? here : longest;
+            }
+
+            @Override
+            public boolean spans(String run, Offset from, Offset to) {
+                return to.minus(from).inches() <= tightest(run, from).inches() && asked.spans(run, from, to);
+            }
+        };
+    }
+
+    private Length tightest(String run, Offset station) {
+        Length longest = NO_LIMIT;
         for (Tight each : tight.getOrDefault(run, List.of())) {
             Length here = each.longestFrom(station.inches());
             if (here.compareTo(longest) < 0) longest = here;

@@ -46,6 +46,7 @@ final class RunPosts {
     private final SpacingLimit spacing;
     private final List<Double> joinedAt;
     private final LineFindings say;
+    private final Reach reach = new BayReach();
     private final List<Finding> findings = new ArrayList<>();
     private boolean proven = true;
 
@@ -287,7 +288,7 @@ final class RunPosts {
         List<ClosedStretch> inside = closed.stream()
                 .filter(stretch -> stretch.toIn() > from && stretch.fromIn() < to)
                 .toList();
-        PostSearch search = new PostSearch(from, to, inside, this::reach);
+        PostSearch search = new PostSearch(from, to, inside, reach);
         search.solve()
                 .match(
                         found -> {
@@ -319,7 +320,7 @@ final class RunPosts {
                         / (Shaping.followsGrade(run.fit()) ? Math.sqrt(1 + grade * grade) : 1);
         List<Double> stations = new ArrayList<>(List.of(from));
         for (double at = from + bay; at < to - SLIVER_IN; at = stations.get(stations.size() - 1) + bay) {
-            double most = reach(stations.get(stations.size() - 1));
+            double most = reach.fromIn(stations.get(stations.size() - 1));
             double station = Math.min(at, most);
             boolean shut = closed.stream().anyMatch(stretch -> stretch.holds(station));
             if (shut || at > most + SAME_POST_IN) return equal;
@@ -327,7 +328,8 @@ final class RunPosts {
         }
         stations.add(to);
         double last = to - stations.get(stations.size() - 2);
-        boolean reaches = to <= reach(stations.get(stations.size() - 2)) + SAME_POST_IN && last <= bay + ROUNDING_IN;
+        boolean reaches =
+                to <= reach.fromIn(stations.get(stations.size() - 2)) + SAME_POST_IN && last <= bay + ROUNDING_IN;
         return reaches && stations.size() <= equal.size() ? stations : equal;
     }
 
@@ -343,10 +345,23 @@ final class RunPosts {
         }
     }
 
-    private double reach(double fromIn) {
-        double bySlope = SlopeReach.stationIn(profile, fromIn, run.maxBay());
-        double byStrength =
-                fromIn + spacing.longestFrom(run.id(), new Offset(fromIn)).inches();
-        return Math.max(fromIn + SHORTEST_LIMIT.inches(), Math.min(bySlope, byStrength));
+    /** What rails reach along the slope and strength allows in plan, and never less than the shortest bay that is built. */
+    private final class BayReach implements Reach {
+        @Override
+        public double fromIn(double fromIn) {
+            double byStrength =
+                    fromIn + spacing.longestFrom(run.id(), new Offset(fromIn)).inches();
+            return Math.max(fromIn + SHORTEST_LIMIT.inches(), Math.min(bySlope(fromIn), byStrength));
+        }
+
+        @Override
+        public boolean spans(double fromIn, double toIn) {
+            if (toIn <= fromIn + SHORTEST_LIMIT.inches()) return true;
+            return toIn <= bySlope(fromIn) && spacing.spans(run.id(), new Offset(fromIn), new Offset(toIn));
+        }
+
+        private double bySlope(double fromIn) {
+            return SlopeReach.stationIn(profile, fromIn, run.maxBay());
+        }
     }
 }

@@ -14,4 +14,9 @@ public interface SpacingLimit {
 
     /** The longest bay, in plan, that may begin at a station of a run. */
     Length longestFrom(String run, Offset from);
+
+    /** Whether a bay from one station of a run may reach to another. */
+    default boolean spans(String run, Offset from, Offset to) {
+        return to.minus(from).inches() <= longestFrom(run, from).inches();
+    }
 }

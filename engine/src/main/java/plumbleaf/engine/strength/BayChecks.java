@@ -42,20 +42,7 @@ public record BayChecks(
         if (rails < 1) throw new IllegalArgumentException("A bay needs a rail");
     }
 
-    /** A bay of a style as it was asked for, its rails on edge. */
-    public static BayChecks of(
-            String part,
-            Length span,
-            Length infill,
-            int count,
-            Length edge,
-            Boarding style,
-            WoodSpecies rails,
-            WoodSpecies pickets) {
-        return of(part, span, infill, Length.ZERO, count, edge, style, rails, pickets);
-    }
-
-    /** The same with pickets that hang further down. */
+    /** A bay of a style, its rails on edge. */
     public static BayChecks of(
             String part,
             Length span,

@@ -13,18 +13,6 @@ public final class PostSpacing {
     private PostSpacing() {}
 
     /**
-     * The longest bay that may begin at a place of a leg: with bays of that length on either side, neither of its two posts bends beyond its allowable. The sum
-     * of place and answer does not fall along the leg while neighbouring strips of wind differ less than threefold, as they do in the standard.
-     *
-     * @param from along the leg, of the post where the bay begins
-     * @param allowable moment of a post at grade
-     * @param most what rails allow
-     */
-    public static Length longestFrom(LegWind leg, Length legLength, Length from, Moment allowable, Length most) {
-        return longestFrom((fromIn, toIn) -> new Met(leg, allowable), legLength, from, most);
-    }
-
-    /**
      * What a post meets and bears.
      *
      * @param wind on the leg as high as it stands there
@@ -39,20 +27,28 @@ public final class PostSpacing {
     }
 
     /**
-     * The same where the fence does not stand alike all along: each of the two posts counts with its own height, the further one with the greatest on the way to it,
-     * so that the answer still does not fall back behind a place that is passed.
+     * The longest bay that may begin at a place of a leg: with bays of that length on either side, neither of its two posts bends beyond its allowable. The sum
+     * of place and answer does not fall along the leg while neighbouring strips of wind differ less than threefold, as they do in the standard. Where the fence does
+     * not stand alike all along, each of the two posts counts with its own height, the further one with the greatest on the way to it, so that the answer still does
+     * not fall back behind a place that is passed.
+     *
+     * @param from along the leg, of the post where the bay begins
+     * @param most what rails allow
      */
     public static Length longestFrom(Standing fence, Length legLength, Length from, Length most) {
-        double fromIn = from.inches();
-        Met first = fence.at(fromIn, fromIn);
-        return GreatestSpacing.solve(
-                spacing -> {
-                    double toIn = fromIn + spacing.inches();
-                    return Math.max(
-                            use(first, legLength, fromIn, spacing),
-                            use(fence.at(fromIn, toIn), legLength, toIn, spacing));
-                },
-                most);
+        Met first = fence.at(from.inches(), from.inches());
+        return GreatestSpacing.solve(bay -> use(fence, first, legLength, from, bay), most);
+    }
+
+    /** Whether a bay of that length may begin there. */
+    public static boolean spans(Standing fence, Length legLength, Length from, Length bay) {
+        return use(fence, fence.at(from.inches(), from.inches()), legLength, from, bay) <= 1;
+    }
+
+    private static double use(Standing fence, Met first, Length legLength, Length from, Length bay) {
+        double toIn = from.inches() + bay.inches();
+        return Math.max(
+                use(first, legLength, from.inches(), bay), use(fence.at(from.inches(), toIn), legLength, toIn, bay));
     }
 
     private static double use(Met met, Length legLength, double postIn, Length spacing) {

@@ -100,7 +100,7 @@ class PostSearchTest {
         DoubleUnaryOperator reach =
                 from -> from < change ? Math.max(from + tight, Math.min(change, from + wide)) : from + wide;
         List<ClosedStretch> closed = randomStretches(random, length, random.nextInt(3));
-        PostSearch.Outcome outcome = new PostSearch(0, length, closed, reach).solve();
+        PostSearch.Outcome outcome = new PostSearch(0, length, closed, reach::applyAsDouble).solve();
         List<Double> posts = stations(outcome);
         Lattice lattice = new Lattice(length, closed, reach);
         for (int bays = 1; bays <= 4 && !lattice.found(); bays++) lattice.tryBays(bays);

@@ -151,6 +151,27 @@ class PostCheckTest {
                 .isEqualTo("Pickets of R1: suction pulls each fastener with 7.4 lb; it may take 6.7 lb.");
     }
 
+    /** 100 in. of an end zone at 2 a unit, then half of it: one is met at 64 in., behind the kink at 40, in a dozen looks where halving takes forty. */
+    @Test
+    void theGreatestSpacingIsFoundInFewLooks() {
+        int[] looks = {0};
+        Length spacing = GreatestSpacing.solve(
+                tried -> {
+                    looks[0]++;
+                    double inches = tried.inches();
+                    return (2 * Math.min(inches, 40) + Math.max(0, inches - 40)) / 104;
+                },
+                Length.inches(120));
+        assertThat(spacing.inches()).isCloseTo(64, within(1e-9)).isLessThanOrEqualTo(64);
+        assertThat(looks[0]).isLessThan(16);
+    }
+
+    @Test
+    void aPostThatBearsNothingStandsNowhere() {
+        assertThat(GreatestSpacing.solve(tried -> tried.isZero() ? 0 : Double.POSITIVE_INFINITY, Length.inches(120)))
+                .isLessThan(Length.inches(1e-6));
+    }
+
     /** Three rails in 72 in., 7 in. from the edges: inner gap 29 in., an end rail 21.5; the inner one is busiest. */
     @Test
     void theBusiestRailOfABay() {
@@ -162,7 +183,15 @@ class PostCheckTest {
                 new Board(Length.inches(3.5), Length.inches(1.5), "western_redcedar"),
                 2);
         BayChecks bay = BayChecks.of(
-                "B2", Length.inches(96), Length.inches(72), 3, Length.inches(7), style, Examples.CEDAR, Examples.CEDAR);
+                "B2",
+                Length.inches(96),
+                Length.inches(72),
+                Length.ZERO,
+                3,
+                Length.inches(7),
+                style,
+                Examples.CEDAR,
+                Examples.CEDAR);
         assertThat(bay.busiestShare().inches()).isEqualTo(29);
         RailCheck rail = bay.railCheck(Pressure.psf(27));
         assertThat(rail.windLbPerIn()).isCloseTo(27 / 144.0 * 29, within(1e-12));

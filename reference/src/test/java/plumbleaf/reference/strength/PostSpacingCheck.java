@@ -33,10 +33,13 @@ class PostSpacingCheck {
         return LegWind.of(site, stretch, List.of(), StandardTables.load().wind());
     }
 
+    private static Length longest(LegWind leg, Length from, Moment allowable, Length most) {
+        return PostSpacing.longestFrom((fromIn, toIn) -> new PostSpacing.Met(leg, allowable), LENGTH, from, most);
+    }
+
     @Test
     void inTheMiddleInProportion() {
-        Length widest = PostSpacing.longestFrom(
-                fence(), LENGTH, Length.feet(300), Moment.poundFeet(2565 * 6.0 / 8), Length.feet(10));
+        Length widest = longest(fence(), Length.feet(300), Moment.poundFeet(2565 * 6.0 / 8), Length.feet(10));
         assertThat(widest.inFeet()).isCloseTo(6, within(0.006));
     }
 
@@ -44,11 +47,10 @@ class PostSpacingCheck {
     void neverMoreThanRailsAllowAndLessAtAFreeEnd() {
         LegWind leg = fence();
         Moment strong = Moment.poundFeet(1e6);
-        assertThat(PostSpacing.longestFrom(leg, LENGTH, Length.feet(300), strong, Length.feet(8)))
-                .isEqualTo(Length.feet(8));
+        assertThat(longest(leg, Length.feet(300), strong, Length.feet(8))).isEqualTo(Length.feet(8));
         Moment weak = Moment.poundFeet(1139);
-        assertThat(PostSpacing.longestFrom(leg, LENGTH, Length.ZERO, weak, Length.feet(8)))
-                .isLessThan(PostSpacing.longestFrom(leg, LENGTH, Length.feet(300), weak, Length.feet(8)));
+        assertThat(longest(leg, Length.ZERO, weak, Length.feet(8)))
+                .isLessThan(longest(leg, Length.feet(300), weak, Length.feet(8)));
     }
 
     /** The search for posts is exact only while place plus answer never falls. */
@@ -58,7 +60,7 @@ class PostSpacingCheck {
         double before = 0;
         for (int feet = 0; feet <= 600; feet += 2) {
             double reach = feet
-                    + PostSpacing.longestFrom(leg, LENGTH, Length.feet(feet), Moment.poundFeet(1139), Length.feet(8))
+                    + longest(leg, Length.feet(feet), Moment.poundFeet(1139), Length.feet(8))
                             .inFeet();
             assertThat(reach).as("from " + feet + " ft").isGreaterThanOrEqualTo(before - 1e-6);
             before = reach;
