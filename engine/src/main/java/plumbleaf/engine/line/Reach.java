@@ -1,0 +1,13 @@
+package plumbleaf.engine.line;
+
+/** How far from a post the next one may stand. */
+@FunctionalInterface
+interface Reach {
+    /** The farthest station that a bay from this one may end at; it never falls as the station grows. */
+    double fromIn(double stationIn);
+
+    /** Whether a bay from one station may end at another: often quicker to tell than how far one may reach. */
+    default boolean spans(double stationIn, double toIn) {
+        return fromIn(stationIn) >= toIn;
+    }
+}
