@@ -45,10 +45,9 @@ public final class Interaction {
         TubeStrength strength = TubeStrength.of(section);
         double axialLb =
                 TubeStrength.compression(section, height.times(CANTILEVER)).pounds() / TubeStrength.SAFETY;
-        boolean alike = section.isRound() || strength.allowableX().compareTo(strength.allowableY()) == 0;
         return "Pc " + DecimalText.whole(axialLb) + " lb, Mc "
                 + DecimalText.whole(strength.allowableX().poundInches())
-                + (alike
+                + (strength.bendsAlike()
                         ? ""
                         : " and " + DecimalText.whole(strength.allowableY().poundInches())) + " lb-in, Vc "
                 + DecimalText.whole(strength.allowableShear().pounds()) + " lb, Tc "
@@ -94,7 +93,7 @@ public final class Interaction {
     }
 
     private static WorkedLine bent(Section section, TubeStrength strength, BaseAction action, double bending) {
-        boolean alike = TubeLines.bendsAlike(section);
+        boolean alike = strength.bendsAlike();
         String formula =
                 section.isRound() ? "sqrt(Mx\u00b2 + My\u00b2) / Mc" : alike ? "(Mx + My) / Mc" : "Mx / Mcx + My / Mcy";
         WorkedLine.Open line = WorkedLine.of("bending", formula)

@@ -23,7 +23,7 @@ public final class TubeLines {
             lines.addAll(roundTorsion(section, strength));
             return List.copyOf(lines);
         }
-        if (bendsAlike(section))
+        if (strength.bendsAlike())
             lines.addAll(bending(section, "Mc", strength.allowableX().poundInches()));
         else {
             lines.addAll(bending(section, "Mcx", strength.allowableX().poundInches()));
@@ -32,11 +32,6 @@ public final class TubeLines {
         lines.addAll(tubeShear(section, strength));
         lines.addAll(tubeTorsion(section, strength));
         return List.copyOf(lines);
-    }
-
-    static boolean bendsAlike(Section section) {
-        TubeStrength strength = TubeStrength.of(section);
-        return section.isRound() || strength.allowableX().compareTo(strength.allowableY()) == 0;
     }
 
     private static WorkedLine.Open steel(WorkedLine.Open line, Section section) {
@@ -48,15 +43,14 @@ public final class TubeLines {
     }
 
     private static WorkedLine roundBending(Section section, TubeStrength strength) {
-        double fy = section.yieldStress().psi();
-        double slender = section.depth().inches() / section.usedWall().inches();
+        RoundWall wall = RoundWall.of(section);
         double allowed = strength.allowableX().poundInches();
-        if (slender <= 0.07 * E_PSI / fy)
+        if (wall.isCompact())
             return steel(WorkedLine.of("Mc", "Fy \u00d7 Z / 1.67"), section)
                     .put("Z", section.zxIn3(), "in\u00b3")
                     .note("F8-1, wall compact")
                     .gives(allowed, "lb-in");
-        boolean noncompact = slender <= 0.31 * E_PSI / fy;
+        boolean noncompact = wall.isNoncompact();
         WorkedLine.Open line = noncompact
                 ? steel(WorkedLine.of("Mc", "(0.021 \u00d7 E / (D / t) + Fy) \u00d7 S / 1.67"), section)
                 : WorkedLine.of("Mc", "0.33 \u00d7 E / (D / t) \u00d7 S / 1.67");
@@ -70,42 +64,38 @@ public final class TubeLines {
 
     /** Bent in its depth: whole, or less what a thin flange or web loses. */
     private static List<WorkedLine> bending(Section section, String name, double allowedLbIn) {
-        double fy = section.yieldStress().psi();
-        double t = section.usedWall().inches();
-        double root = Math.sqrt(E_PSI / fy);
-        double flange = (section.width().inches() - 3 * t) / t;
-        double web = (section.depth().inches() - 3 * t) / t;
-        double plastic = fy * section.zxIn3();
-        double elastic = fy * section.sxIn3();
+        FlatWalls walls = FlatWalls.of(section);
         List<WorkedLine> lines = new ArrayList<>();
         WorkedLine whole = steel(WorkedLine.of("Mp", "Fy \u00d7 Z"), section)
                 .put("Z", section.zxIn3(), "in\u00b3")
                 .note("F7-1")
-                .gives(plastic, "lb-in");
+                .gives(walls.plasticLbIn(), "lb-in");
         lines.add(whole);
         List<String> least = new ArrayList<>(List.of("Mp"));
         List<WorkedLine> parts = new ArrayList<>(List.of(whole));
-        if (flange > 1.12 * root || web > 2.42 * root)
+        if (!walls.isCompact())
             lines.add(
-                    elastic(steel(WorkedLine.of("k", "sqrt(E / Fy)"), section)).gives(root));
-        if (flange > 1.40 * root) {
-            lines.addAll(slenderFlange(section, root, parts));
+                    elastic(steel(WorkedLine.of("k", "sqrt(E / Fy)"), section)).gives(walls.root()));
+        if (walls.flangeIsSlender()) {
+            lines.addAll(slenderFlange(section, walls, parts));
             least.set(0, "Me");
             parts.remove(whole);
-        } else if (flange > 1.12 * root) {
-            WorkedLine less = thin(section, "Mf", "(3.57 \u00d7 b / t / k - 4)", "b", flange * t, root)
+        } else if (walls.flangeIsNoncompact()) {
+            WorkedLine less = thin(
+                            section, "Mf", "(3.57 \u00d7 b / t / k - 4)", "b", walls.flangeFlatIn(), walls.root())
                     .put(whole)
                     .note("F7-2, flange noncompact")
-                    .gives(plastic - (plastic - elastic) * (3.57 * flange / root - 4.0), "lb-in");
+                    .gives(walls.byFlangeLbIn(), "lb-in");
             lines.add(less);
             parts.add(less);
             least.add("Mf");
         }
-        if (web > 2.42 * root) {
-            WorkedLine less = thin(section, "Mw", "(0.305 \u00d7 h / t / k - 0.738)", "h", web * t, root)
+        if (walls.webIsNoncompact()) {
+            WorkedLine less = thin(
+                            section, "Mw", "(0.305 \u00d7 h / t / k - 0.738)", "h", walls.webFlatIn(), walls.root())
                     .put(whole)
                     .note("F7-6, web noncompact")
-                    .gives(plastic - (plastic - elastic) * (0.305 * web / root - 0.738), "lb-in");
+                    .gives(walls.byWebLbIn(), "lb-in");
             lines.add(less);
             parts.add(less);
             least.add("Mw");
@@ -126,47 +116,39 @@ public final class TubeLines {
                 .put("k", root);
     }
 
-    private static List<WorkedLine> slenderFlange(Section section, double root, List<WorkedLine> parts) {
-        double t = section.usedWall().inches();
-        double flatIn = section.width().inches() - 3 * t;
-        double effectiveIn = Math.min(flatIn, 1.92 * t * root * (1 - 0.38 / (flatIn / t) * root));
-        double arm = (section.depth().inches() - t) / 2;
-        double left = section.ixIn4() - 2 * (flatIn - effectiveIn) * t * arm * arm;
+    private static List<WorkedLine> slenderFlange(Section section, FlatWalls walls, List<WorkedLine> parts) {
         WorkedLine be = WorkedLine.of("be", "min(b; 1.92 \u00d7 t \u00d7 k \u00d7 (1 - 0.38 / (b / t) \u00d7 k))")
-                .put("b", flatIn, "in.")
+                .put("b", walls.flangeFlatIn(), "in.")
                 .put("t", section.usedWall())
-                .put("k", root)
+                .put("k", walls.root())
                 .note("F7-4, flange slender")
-                .gives(effectiveIn, "in.");
+                .gives(walls.effectiveIn(), "in.");
         WorkedLine ie = WorkedLine.of("Ie", "I - 2 \u00d7 (b - be) \u00d7 t \u00d7 ((H - t) / 2)\u00b2")
                 .put("I", section.ixIn4(), "in4")
-                .put("b", flatIn, "in.")
+                .put("b", walls.flangeFlatIn(), "in.")
                 .put(be)
                 .put("t", section.usedWall())
                 .put("H", section.depth())
-                .gives(left, "in4");
+                .gives(walls.effectiveInertiaIn4(), "in4");
         WorkedLine me = steel(WorkedLine.of("Me", "Fy \u00d7 2 \u00d7 Ie / H"), section)
                 .put(ie)
                 .put("H", section.depth())
                 .note("F7-3")
-                .gives(section.yieldStress().psi() * 2 * left / section.depth().inches(), "lb-in");
+                .gives(walls.byEffectiveLbIn(), "lb-in");
         parts.add(me);
         return List.of(be, ie, me);
     }
 
-    private static WorkedLine roundStress(Section section, String factor, double factorIs) {
-        double slender = section.depth().inches() / section.usedWall().inches();
+    private static WorkedLine roundStress(Section section, String factor, double psi) {
         return elastic(steel(
                         WorkedLine.of("Fcr", "min(0.6 \u00d7 Fy; " + factor + " \u00d7 E / (D / t)^1.5)"), section))
                 .put("D", section.depth())
                 .put("t", section.usedWall())
-                .gives(
-                        Math.min(0.6 * section.yieldStress().psi(), factorIs * E_PSI / (slender * Math.sqrt(slender))),
-                        "psi");
+                .gives(psi, "psi");
     }
 
     private static List<WorkedLine> roundShear(Section section, TubeStrength strength) {
-        WorkedLine stress = roundStress(section, "0.78", 0.78);
+        WorkedLine stress = roundStress(section, "0.78", RoundWall.of(section).shearPsi());
         return List.of(
                 stress,
                 WorkedLine.of("Vc", "Fcr \u00d7 A / 2 / 1.67")
@@ -177,7 +159,7 @@ public final class TubeLines {
     }
 
     private static List<WorkedLine> roundTorsion(Section section, TubeStrength strength) {
-        WorkedLine stress = roundStress(section, "0.60", 0.60);
+        WorkedLine stress = roundStress(section, "0.60", RoundWall.of(section).torsionPsi());
         return List.of(
                 stress,
                 WorkedLine.of("Tc", "Fcr \u00d7 \u03c0 \u00d7 (D - t)\u00b2 \u00d7 t / 2 / 1.67")
@@ -189,19 +171,17 @@ public final class TubeLines {
     }
 
     private static List<WorkedLine> tubeShear(Section section, TubeStrength strength) {
-        double t = section.usedWall().inches();
-        double flat = section.depth().inches() - 3 * t;
-        double full = 1.2 * section.yieldStress().psi() * flat * t;
+        FlatWalls walls = FlatWalls.of(section);
         WorkedLine h = WorkedLine.of("h", "H - 3 \u00d7 t")
                 .put("H", section.depth())
                 .put("t", section.usedWall())
-                .gives(flat, "in.");
+                .gives(walls.webFlatIn(), "in.");
         return List.of(
                 h,
                 steel(WorkedLine.of("Vc", "0.6 \u00d7 Fy \u00d7 2 \u00d7 h \u00d7 t \u00d7 Cv / 1.67"), section)
                         .put(h)
                         .put("t", section.usedWall())
-                        .put("Cv", strength.shear().pounds() / full)
+                        .put("Cv", walls.webBuckling())
                         .note("G4-1; Cv by G2.2 with kv 5")
                         .gives(strength.allowableShear()));
     }

@@ -32,6 +32,11 @@ public record TubeStrength(Moment bendingX, Moment bendingY, Force shear, Moment
         return bendingY.times(1 / SAFETY);
     }
 
+    /** Whether it bears as much bent across as in its depth. */
+    boolean bendsAlike() {
+        return bendingX.compareTo(bendingY) == 0;
+    }
+
     /** The lesser of the two: what a post that may be loaded any way is worth. */
     public Moment allowableWeaker() {
         return bendingX.compareTo(bendingY) < 0 ? allowableX() : allowableY();
@@ -47,81 +52,23 @@ public record TubeStrength(Moment bendingX, Moment bendingY, Force shear, Moment
 
     private static Moment bending(Section section, boolean aboutY) {
         if (section.isRound()) return roundBending(section);
-        double depthIn = (aboutY ? section.width() : section.depth()).inches();
-        double widthIn = (aboutY ? section.depth() : section.width()).inches();
-        return tubeBending(
-                section,
-                depthIn,
-                widthIn,
-                aboutY ? section.iyIn4() : section.ixIn4(),
-                aboutY ? section.syIn3() : section.sxIn3(),
-                aboutY ? section.zyIn3() : section.zxIn3());
+        return Moment.poundInches(
+                FlatWalls.of(aboutY ? section.turned() : section).bendingLbIn());
     }
 
     /**
-     * Round: {@code Fy Z} while D/t is at most 0.07 E/Fy; {@code (0.021 E / (D/t) + Fy) S} to 0.31 E/Fy; beyond, {@code 0.33 E / (D/t) S}.
-     * Good to D/t of 0.45 E/Fy. Source: AISC 360-22 F8. Check: TubeStrengthCheck (S1).
+     * Round: {@code Fy Z} while the wall is compact, else a lesser stress on S. Source: AISC 360-22 F8. Check: TubeStrengthCheck (S1).
      */
     private static Moment roundBending(Section section) {
-        double fy = section.yieldStress().psi();
-        double slender = section.depth().inches() / section.usedWall().inches();
-        if (slender <= 0.07 * E_PSI / fy) return Moment.poundInches(fy * section.zxIn3());
-        if (slender <= 0.31 * E_PSI / fy) return Moment.poundInches((0.021 * E_PSI / slender + fy) * section.sxIn3());
-        return Moment.poundInches(0.33 * E_PSI / slender * section.sxIn3());
+        RoundWall wall = RoundWall.of(section);
+        return Moment.poundInches(
+                wall.isCompact() ? section.yieldStress().psi() * section.zxIn3() : wall.bendingPsi() * section.sxIn3());
     }
 
-    /**
-     * Square and rectangular: {@code Fy Z}, reduced where the flange (flat width less 3 t) is beyond 1.12 sqrt(E/Fy) or the web beyond
-     * 2.42 sqrt(E/Fy); a flange beyond 1.40 sqrt(E/Fy) counts with its effective width. Source: AISC 360-22 F7. Check: TubeStrengthCheck (S2, S3, S10).
-     */
-    private static Moment tubeBending(
-            Section section, double depthIn, double widthIn, double iIn4, double sIn3, double zIn3) {
-        double fy = section.yieldStress().psi();
-        double t = section.usedWall().inches();
-        double root = Math.sqrt(E_PSI / fy);
-        double flange = (widthIn - 3 * t) / t;
-        double web = (depthIn - 3 * t) / t;
-        double plastic = fy * zIn3;
-        double elastic = fy * sIn3;
-        double least = plastic;
-        if (flange > 1.40 * root) least = fy * effectiveModulus(depthIn, iIn4, t, flange, root);
-        else if (flange > 1.12 * root)
-            least = Math.min(least, plastic - (plastic - elastic) * (3.57 * flange / root - 4.0));
-        if (web > 2.42 * root) least = Math.min(least, plastic - (plastic - elastic) * (0.305 * web / root - 0.738));
-        return Moment.poundInches(least);
-    }
-
-    /** The middle of both flanges beyond the effective width is left out, F7-4; from both, as the printed example does. */
-    private static double effectiveModulus(double depthIn, double iIn4, double t, double flange, double root) {
-        double flatIn = flange * t;
-        double effectiveIn = Math.min(flatIn, 1.92 * t * root * (1 - 0.38 / flange * root));
-        double armIn = (depthIn - t) / 2;
-        double left = iIn4 - 2 * (flatIn - effectiveIn) * t * armIn * armIn;
-        return 2 * left / depthIn;
-    }
-
-    /**
-     * Round {@code Fcr A / 2}, Fcr 0.6 Fy or the buckling stress {@code 0.78 E / (D/t)^1.5}; tube {@code 0.6 Fy 2 (H - 3t) t Cv2}.
-     * Source: AISC 360-22 G4 and G5. Check: TubeStrengthCheck (S8, S9).
-     */
+    /** Round {@code Fcr A / 2}; tube by its two webs. Source: AISC 360-22 G4 and G5. Check: TubeStrengthCheck (S8, S9). */
     private static Force shear(Section section) {
-        double fy = section.yieldStress().psi();
-        double t = section.usedWall().inches();
-        double d = section.depth().inches();
-        if (section.isRound()) {
-            double slender = d / t;
-            double critical = Math.min(0.6 * fy, 0.78 * E_PSI / (slender * Math.sqrt(slender)));
-            return Force.pounds(critical * section.areaIn2() / 2);
-        }
-        double flat = d - 3 * t;
-        return Force.pounds(0.6 * fy * 2 * flat * t * webBuckling(flat / t, fy));
-    }
-
-    private static double webBuckling(double slender, double fy) {
-        double limit = Math.sqrt(5 * E_PSI / fy);
-        if (slender <= 1.10 * limit) return 1;
-        if (slender <= 1.37 * limit) return 1.10 * limit / slender;
-        return 1.51 * 5 * E_PSI / (slender * slender * fy);
+        if (section.isRound()) return Force.pounds(RoundWall.of(section).shearPsi() * section.areaIn2() / 2);
+        return FlatWalls.of(section).shear();
     }
 
     /**
@@ -134,8 +81,7 @@ public record TubeStrength(Moment bendingX, Moment bendingY, Force shear, Moment
         double t = section.usedWall().inches();
         double d = section.depth().inches();
         if (section.isRound()) {
-            double slender = d / t;
-            double critical = Math.min(0.6 * fy, 0.60 * E_PSI / (slender * Math.sqrt(slender)));
+            double critical = RoundWall.of(section).torsionPsi();
             return Moment.poundInches(critical * Math.PI * (d - t) * (d - t) * t / 2);
         }
         double longest = Math.max(d, section.width().inches());
