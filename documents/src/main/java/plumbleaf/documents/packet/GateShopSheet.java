@@ -21,6 +21,7 @@ import plumbleaf.engine.job.AsSet;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.sag.ByTime;
 import plumbleaf.engine.section.Section;
 
 /** The shop drawing of one leaf: its frame with every size, the plan at the lower hinge, and what a drawing cannot show. */
@@ -114,10 +115,9 @@ final class GateShopSheet {
         if (leaf.outline().crest().isCurved())
             blocks.add(Block.Paragraph.of(LeafShop.curve(leaf, inches -> subject.length(inches))));
         for (GatePaper.Hangs hangs : gate.hangs())
-            blocks.add(Block.Paragraph.of(
-                    camber(subject, hangs.sag().byTime().camber().inches()) + " Hang it blocked "
-                            + subject.length(hangs.sag().hangAllowance().inches())
-                            + " high; it comes down that much when the blocks go."));
+            blocks.add(Block.Paragraph.of(camber(subject, hangs.sag().byTime()) + " Hang it blocked "
+                    + subject.length(hangs.sag().hangAllowance().inches())
+                    + " high; it comes down that much when the blocks go."));
         blocks.add(
                 Block.Paragraph.of(
                         "Heights are from the lower hinge corner of the outline, A. Sizes within " + subject.within(1)
@@ -140,11 +140,12 @@ final class GateShopSheet {
         return blocks;
     }
 
-    private static String camber(PacketSubject subject, double inches) {
-        return inches < 1.0 / 32
-                ? "The jig needs no camber: the leaf alone sags less than "
-                        + (subject.units() == DisplayUnits.US ? "1/32\"." : "1 mm.")
-                : "Build the jig with the latch corner high by " + subject.length(inches) + ", the leaf's own sag.";
+    private static String camber(PacketSubject subject, ByTime drop) {
+        return drop.isCambered()
+                ? "Build the jig with the latch corner high by "
+                        + subject.length(drop.camber().inches()) + ", the leaf's own sag."
+                : "The jig needs no camber: the leaf alone sags less than "
+                        + (subject.units() == DisplayUnits.US ? "1/32\"." : "1 mm.");
     }
 
     /** Wood weighs more wet; a leaf of steel weighs one thing, said once. */

@@ -13,6 +13,7 @@ import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.sag.ByTime;
 
 /** What a welder would ask before the first tack: which face is up, where the hinges are, what is tacked first, what is ground, how flat it lies. */
 final class WeldOrder {
@@ -50,12 +51,14 @@ final class WeldOrder {
                     "Grind flush at " + flush
                             + ", both faces and the outer corner, so that wood, hinges and latch lie flat; leave every fillet as it is.");
         for (GatePaper.Hangs hangs : gate.hangs()) {
-            double camber = hangs.sag().byTime().camber().inches();
-            if (camber >= 1.0 / 32)
-                steps.add("The jig holds the latch corner " + subject.length(camber) + " high while it is welded.");
+            ByTime drop = hangs.sag().byTime();
+            if (drop.isCambered())
+                steps.add("The jig holds the latch corner "
+                        + subject.length(drop.camber().inches()) + " high while it is welded.");
         }
-        steps.add("Two straight edges over the corners: flat within " + subject.within(2)
-                + ". Heat the proud face to pull it back; check the diagonals again and write them on the leaf.");
+        steps.add(
+                "Two straight edges over the corners: flat within " + subject.within(2)
+                        + ". A leaf that bows is pulled back by warming its proud face in short lines; check the diagonals again and write them on the leaf.");
         steps.add(gate.subject()
                 .parts()
                 .hinge()

@@ -52,7 +52,7 @@ public final class FrameWelds {
         double in = end.inPlane().poundInches();
         double out = end.outOfPlane().poundInches();
         double twist = end.torsion().poundInches();
-        if (tube.isRound() || allRound(member, joint))
+        if (goesRound(member, joint))
             return new WeldBox(tube.depth(), tube.width())
                     .perInch(n, v, in, out, twist)
                     .pounds();
@@ -74,7 +74,7 @@ public final class FrameWelds {
         double out = worst.outOfPlane().poundInches();
         double twist = worst.torsion().poundInches();
         List<WorkedLine> lines = new ArrayList<>(
-                tube.isRound() || allRound(member, joint)
+                goesRound(member, joint)
                         ? WeldWorking.of(new WeldBox(tube.depth(), tube.width()), n, v, in, out, twist)
                         : WeldWorking.of(new WeldLines(tube.width(), tube.depth()), n, v, 0, twist, out, in));
         WorkedLine f = lines.get(lines.size() - 1);
@@ -85,7 +85,8 @@ public final class FrameWelds {
         return List.copyOf(lines);
     }
 
-    private static boolean allRound(Member member, Joint joint) {
+    private static boolean goesRound(Member member, Joint joint) {
+        if (member.section().isRound()) return true;
         boolean corner = member.role() != MemberRole.MID_RAIL && member.role() != MemberRole.BRACE;
         boolean flareCounts = 2 * member.section().designWall().inches() >= FLARE_FROM_IN;
         return flareCounts || (corner && joint == Joint.MITERED);

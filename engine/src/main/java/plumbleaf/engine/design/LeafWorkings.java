@@ -26,9 +26,6 @@ import plumbleaf.engine.wind.WindTables;
 
 /** What a leaf's pressures, drop, lean and frequency come from, line by line for the calculation book. */
 final class LeafWorkings {
-    /** Share of the wind in an allowable-stress combination. Source: ASCE 7-16 2.4.1. */
-    private static final double WIND_SHARE = 0.6;
-
     private LeafWorkings() {}
 
     static Working wind(
@@ -67,7 +64,7 @@ final class LeafWorkings {
                 .put(pressure)
                 .put("A", faceFt2, "ft\u00b2")
                 .note(DecimalText.fixed(wind.height().inches(), 2) + " in. above grade")
-                .gives(WIND_SHARE * wind.pressure().psf() * faceFt2, "lb");
+                .gives(Combination.D_W.wind() * wind.pressure().psf() * faceFt2, "lb");
     }
 
     /** The latch of a leaf that leans on nothing else: moments about the pins. */

@@ -5,7 +5,6 @@ import plumbleaf.engine.quantity.Gravity;
 
 /** How fast a frame shakes. */
 public final class Vibration {
-    /** g, in/s2. */
     private static final int MOST_TURNS = 200;
 
     /** The frequency is found when a turn changes its square by less than this share. */
@@ -20,13 +19,8 @@ public final class Vibration {
      * Source: Rayleigh's quotient and inverse iteration, any text on structural dynamics. Check: VibrationCheck.
      *
      * @param weights loads down, z: they are the masses
-     * @return cycles a second
+     * @return cycles a second, with what holds that shape and what goes along with it
      */
-    public static double lowestHertz(FrameModel model, LoadCase weights) {
-        return lowest(model, weights).hertz();
-    }
-
-    /** The same with what holds that shape and what goes along with it. */
     public static Mode lowest(FrameModel model, LoadCase weights) {
         Assembly assembly = new Assembly(model);
         int directions = assembly.unknown.length;

@@ -2,6 +2,7 @@ package plumbleaf.engine.sag;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.frame.LoadCase;
 import plumbleaf.engine.frame.Mode;
@@ -14,9 +15,6 @@ import plumbleaf.engine.quantity.Offset;
 
 /** Rods, twist and natural frequency of a closed leaf. */
 final class Sways {
-    /** Of the design wind, as the allowable-stress combinations count it: ASCE 7-16 2.4.1. */
-    private static final double WIND_SHARE = 0.6;
-
     /** Pieces of stile and rail between which the mass lies at nodes: finer ones change the frequency by less than a per cent. */
     private static final int PIECES = 6;
 
@@ -30,8 +28,8 @@ final class Sways {
         Hanging gust = likely.gust();
         GateFrame frame = likely.dead().frame();
         Mode mode = mode(gate, foot, frame);
-        Hanging wind =
-                new Hanging(frame, frame.solve(List.of(new LoadCase(WIND, frame.leaf.wind(loads.shut(), WIND_SHARE)))));
+        Hanging wind = new Hanging(
+                frame, frame.solve(List.of(new LoadCase(WIND, frame.leaf.wind(loads.shut(), Combination.D_W.wind())))));
         return new LeafSway(
                 framePlay,
                 pulls(gate, foot),

@@ -26,9 +26,6 @@ public final class BasePlateHold {
     /** Anchors in snug holes let a plate slide by nothing that a gate feels. Judgement. */
     private static final double SIDEWAYS_LB_PER_IN = 1e8;
 
-    /** Share of a slab's weight that counts against tipping. Source: ASCE 7-16 2.4.1, combination 7. */
-    private static final double WEIGHT_SHARE = 0.6;
-
     /** phi of plain concrete in bending, and its modulus of rupture over sqrt(f'c). Source: ACI 318-19 14.5.2, 21.2.1, from memory. */
     private static final double PHI_PLAIN = 0.60;
 
@@ -71,7 +68,7 @@ public final class BasePlateHold {
 
     /** A load factor that turns strength level into allowable-stress level: the greatest of what acts. Source: ASCE 7-16 2.3.1 over 2.4.1. */
     static double loadFactor(Combination combination) {
-        if (combination.hasWind()) return 1 / 0.6;
+        if (combination.hasWind()) return 1 / Combination.D_W.wind();
         return combination.live() > 0 ? 1.6 : 1.4;
     }
 
@@ -268,7 +265,7 @@ public final class BasePlateHold {
         double thick = on.slab().thickness().inches();
         double weight =
                 on.slab().length().inches() * on.slab().width().inches() * thick * Concrete.DENSITY.perCubicInch();
-        double holds = WEIGHT_SHARE * weight * on.slab().width().inches() / 2;
+        double holds = Combination.LESS_D_W.dead() * weight * on.slab().width().inches() / 2;
         double tips = at.moment().poundInches() + at.action().action().push().pounds() * thick;
         return Check.of(
                 "slab.tipping",

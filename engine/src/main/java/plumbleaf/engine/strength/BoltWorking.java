@@ -2,6 +2,7 @@ package plumbleaf.engine.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.WorkedLine;
@@ -86,14 +87,15 @@ public record BoltWorking(BoltRow row, Bolt bolt, Section tube, Length washer, H
                 .gives(left / areaIn2, "psi");
         lines.add(area);
         lines.add(shear);
-        if (left <= 0) return List.of();
-        WorkedLine pull = WorkedLine.of("t", "T / (Fnt' \u00d7 Ab / 2)")
-                .put(t)
-                .put(beside)
-                .put(area)
-                .gives(t.value() * Bolt.SAFETY / left);
         lines.add(beside);
-        lines.add(pull);
+        Optional<WorkedLine> pull = left > 0
+                ? Optional.of(WorkedLine.of("t", "T / (Fnt' \u00d7 Ab / 2)")
+                        .put(t)
+                        .put(beside)
+                        .put(area)
+                        .gives(t.value() * Bolt.SAFETY / left))
+                : Optional.empty();
+        pull.ifPresent(lines::add);
         double bears = HingePlate.boltBearing(tube.yieldStress(), bolt.diameter(), tube.designWall())
                         .pounds()
                 / Bolt.SAFETY;
@@ -117,15 +119,11 @@ public record BoltWorking(BoltRow row, Bolt bolt, Section tube, Length washer, H
         double ratio = Math.max(
                 bolt.use(Force.pounds(v.value()), Force.pounds(t.value())),
                 Math.max(v.value() / bears, t.value() / under.pounds()));
-        lines.add(WorkedLine.of("ratio", "max(v; t; V / Rb; T / min(Rw; Ra))")
-                .put(shear)
-                .put(pull)
-                .put(v)
-                .put(bearing)
-                .put(t)
-                .put(over)
-                .put(ra)
-                .gives(ratio));
+        WorkedLine.Open most = WorkedLine.of(
+                        "ratio", "max(v; " + (pull.isPresent() ? "t; " : "") + "V / Rb; T / min(Rw; Ra))")
+                .put(shear);
+        pull.ifPresentOrElse(most::put, () -> most.note("shear leaves the bolt no pull"));
+        lines.add(most.put(v).put(bearing).put(t).put(over).put(ra).gives(ratio));
         return List.copyOf(lines);
     }
 }
