@@ -32,7 +32,10 @@ public record WoodFixing(
 
     private static final double THIN_IN = 0.35;
 
-    /** A plate of ASTM A36, 1.5 Fu. Source: NDS 2018 Table 12B, notes, from memory. */
+    /**
+     * A hot-rolled plate of ASTM A36, {@code Fe = 2.4 Fu / 1.6 = 1.5 Fu}; it stops being true for a cold-formed one, 1.375 Fu. Source: NDS Appendix I, as a course page of
+     * Missouri S&T on steel side plates gives it.
+     */
     private static final Stress PLATE_BEARING = Stress.psi(87_000);
 
     /** Diameters to the next one and to the end for all of its strength. Source: NDS 2018 Tables 12.5.1A and B, from memory. */
