@@ -2,6 +2,7 @@ package plumbleaf.documents;
 
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.job.PacketPaper;
 
 /**
  * The kinds of paper, in the order of the packet, and whose hands each is for. A paper that is of no kind named
@@ -64,6 +65,11 @@ public enum PaperKind {
 
     public boolean isForCustomer() {
         return hands == Hands.CUSTOMER || hands == Hands.BOTH;
+    }
+
+    /** Whether a packet's list means it by that word. */
+    public boolean isOf(PacketPaper paper) {
+        return file.equals(paper.key());
     }
 
     /** The kind of a file of the packet: {@code gate-G1a.svg} is of the gate. */

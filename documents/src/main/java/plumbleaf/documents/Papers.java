@@ -41,6 +41,7 @@ import plumbleaf.documents.typeset.Pages;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Difference;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.PacketPaper;
 import plumbleaf.engine.money.Money;
 
 /**
@@ -189,10 +190,21 @@ public final class Papers {
         return PdfPlot.file(part.pages, facts(part.title, List.of(new PdfFacts.Bookmark(part.title, 0))));
     }
 
+    /** Those the job wants in its packet, in the order it wants them; where it names none that there is, all of them. */
+    private List<Part> inPacket() {
+        List<Part> chosen = new ArrayList<>();
+        for (PacketPaper paper : subject.job().packet())
+            for (Part part : parts)
+                if (PaperKind.of(part.file + ".pdf")
+                        .filter(kind -> kind.isOf(paper))
+                        .isPresent()) chosen.add(part);
+        return chosen.isEmpty() ? parts : chosen;
+    }
+
     private byte[] packet() {
         List<Drawing> pages = new ArrayList<>();
         List<PdfFacts.Bookmark> bookmarks = new ArrayList<>();
-        for (Part part : parts) {
+        for (Part part : inPacket()) {
             bookmarks.add(new PdfFacts.Bookmark(part.title, pages.size()));
             pages.addAll(part.pages);
         }

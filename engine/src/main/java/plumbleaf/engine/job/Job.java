@@ -12,6 +12,7 @@ import plumbleaf.engine.quantity.DisplayUnits;
  * @param date the day the job is dated, given and never the clock's
  * @param styleFile name of a file of the user's own styles; empty for none
  * @param parts what the user entered from makers' sheets, beside what is sold anyway
+ * @param packet which papers the packet holds, in this order; empty for all of them in their usual one
  * @param assumed what was left out and filled in, in the order of the file
  */
 public record Job(
@@ -30,12 +31,14 @@ public record Job(
         JobLog log,
         OwnParts parts,
         List<String> notes,
+        List<PacketPaper> packet,
         boolean draft,
         List<Assumption> assumed) {
     public Job {
         runs = List.copyOf(runs);
         gates = List.copyOf(gates);
         notes = List.copyOf(notes);
+        packet = List.copyOf(packet);
         assumed = List.copyOf(assumed);
     }
 
@@ -64,13 +67,13 @@ public record Job(
     public Job withGates(List<Gate> changed) {
         return new Job(
                 title, date, display, styleFile, site, ground, runs, changed, builds, existing, rules, money, log,
-                parts, notes, draft, assumed);
+                parts, notes, packet, draft, assumed);
     }
 
     public Job withBuilds(Builds changed) {
         return new Job(
                 title, date, display, styleFile, site, ground, runs, gates, changed, existing, rules, money, log, parts,
-                notes, draft, assumed);
+                notes, packet, draft, assumed);
     }
 
     /** What the lines and the layout of the fence are worked out from: no title, no builds, no money, no log. */
@@ -103,6 +106,7 @@ public record Job(
                 MoneyTerms.none(),
                 JobLog.empty(),
                 OwnParts.NONE,
+                List.of(),
                 List.of(),
                 false,
                 List.of());

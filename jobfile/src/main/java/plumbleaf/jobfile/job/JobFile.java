@@ -16,6 +16,7 @@ import plumbleaf.engine.job.Assumption;
 import plumbleaf.engine.job.Builds;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.PacketPaper;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.jobfile.input.Entries;
@@ -107,6 +108,7 @@ public final class JobFile {
                 LogForm.log(root),
                 parts,
                 root.values("notes", TextKind.WORDS),
+                packet(root),
                 intake.isDraft(),
                 List.of());
         new JobChecks(job, catalogue.with(parts), runAt, gateAt, unfinished, root::refuseAt).all();
@@ -122,6 +124,14 @@ public final class JobFile {
                     "this file is of a later version",
                     "open it with the Plumbleaf that wrote it, or a later one");
         if (root.flag("draft")) intake.draft();
+    }
+
+    private static List<PacketPaper> packet(Fields root) {
+        List<PacketPaper> papers = root.values("packet", Words.PACKET_PAPER);
+        for (int i = 0; i < papers.size(); i++)
+            if (papers.subList(0, i).contains(papers.get(i)))
+                root.refuse("packet", papers.get(i).key() + " is in it twice", "name each paper once");
+        return papers;
     }
 
     private List<Run> runs(Fields root) {
@@ -180,6 +190,7 @@ public final class JobFile {
                 job.log(),
                 job.parts(),
                 job.notes(),
+                job.packet(),
                 job.draft(),
                 assumed);
     }
@@ -236,6 +247,7 @@ public final class JobFile {
         LogForm.write(job.log(), out);
         PartsForm.write(job.parts(), out);
         out.values("notes", TextKind.WORDS, job.notes());
+        out.values("packet", Words.PACKET_PAPER, job.packet());
         return out.build();
     }
 }

@@ -7,6 +7,7 @@ import plumbleaf.engine.job.FinishedFace;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.MeasuredFrom;
+import plumbleaf.engine.job.PacketPaper;
 import plumbleaf.engine.job.RiskCategory;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SoilKind;
@@ -30,6 +31,8 @@ import plumbleaf.jobfile.input.TextKind;
 final class Words {
     static final TextKind<DesignBasis> BASIS =
             TextKind.oneOf("a design basis", List.of(DesignBasis.values()), DesignBasis::key);
+    static final TextKind<PacketPaper> PACKET_PAPER =
+            TextKind.oneOf("a paper", List.of(PacketPaper.values()), PacketPaper::key);
     static final TextKind<Use> USE = TextKind.oneOf("a use", List.of(Use.values()), Use::key);
     static final TextKind<Exposure> EXPOSURE =
             TextKind.oneOf("a wind exposure", List.of(Exposure.values()), Exposure::key);

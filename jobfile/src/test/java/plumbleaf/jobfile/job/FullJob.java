@@ -183,7 +183,8 @@ final class FullJob {
               "id,name,pin_offset_in,pin_swing_side_in,capacity_pair_lb,source",
               "OWN-HINGE,our own hinge,0.5,1.25,350,sheet of the ironmonger 2026" ] }
           ],
-          "notes": ["One.", "Two with \\"quotes\\" and \\u2028."]
+          "notes": ["One.", "Two with \\"quotes\\" and \\u2028."],
+          "packet": ["proposal", "site-plan", "gate"]
         }
         """;
 

@@ -173,6 +173,7 @@ class JobFileTest {
                 "\"version\": 1|\"version\": 2|yard.json:3: version \"2\": this file is of a later version; open it with the Plumbleaf"
                         + " that wrote it, or a later one",
                 "\"version\": 1|\"version\": 1, \"version\": 1|yard.json:3: version: this key is there twice; keep one of them",
+                "\"version\": 1|\"version\": 1, \"packet\": [\"order\", \"load-list\", \"order\"]|yard.json:3: packet: order is in it twice; name each paper once",
                 "\"runs\": [|\"draft\": \"yes\", \"runs\": [|yard.json:4: draft \"yes\": this is a text; write true or false",
                 "\"legs\": [{ \"length\": \"40'\" }]|\"legs\": []|yard.json:5: runs[0].legs: a run needs a leg;"
                         + " write \"legs\": [ { \"length\": \"40'\" } ]",

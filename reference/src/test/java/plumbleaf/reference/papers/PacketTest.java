@@ -105,6 +105,37 @@ class PacketTest {
     }
 
     @Test
+    void thePacketHoldsWhatTheJobWantsInItInThatOrderAndEachPaperIsThereAlone() throws IOException {
+        String asked =
+                example("kiln-yard.json").replaceFirst("\\{", "{ \"packet\": [\"proposal\", \"bill\", \"site-plan\"],");
+        Design design = design(asked);
+        List<PaperFile> papers = Papers.of(design.job(), design, OPTIONS);
+        try (PDDocument packet = Loader.loadPDF(papers.get(0).bytes());
+                PDDocument proposal = Loader.loadPDF(named(papers, "proposal.pdf"));
+                PDDocument site = Loader.loadPDF(named(papers, "site-plan.pdf"))) {
+            assertThat(packet.getNumberOfPages()).isEqualTo(proposal.getNumberOfPages() + site.getNumberOfPages());
+            assertThat(textOfPage(packet, 1)).isEqualTo(textOfPage(proposal, 1));
+            assertThat(textOfPage(packet, packet.getNumberOfPages())).isEqualTo(textOfPage(site, 1));
+        }
+        assertThat(papers).extracting(PaperFile::name).contains("calculations.pdf", "crew.pdf");
+    }
+
+    private static byte[] named(List<PaperFile> papers, String name) {
+        return papers.stream()
+                .filter(paper -> paper.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .bytes();
+    }
+
+    private static String textOfPage(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document);
+    }
+
+    @Test
     void everyPaperSaysWhatItMust() throws IOException {
         Design design = design(example("nursery-lane.json"));
         for (PaperFile file : Papers.of(design.job(), design, OPTIONS)) {

@@ -35,16 +35,43 @@ public record Picture(String name, String svg, boolean wide, List<Handle> handle
      * @param path   the length it moves: {@code gates[0].station}
      * @param name   what that length is: {@code Station of gate G1}
      * @param way    where the length grows, in the drawing's real inches; of an angle, where it is nothing and which way it turns
-     * @param inches what it is now; of an angle in degrees
-     * @param step   the trade's own step it snaps to, in inches or degrees
-     * @param least  what it cannot be less than, in inches or degrees; far below nothing where a length may be negative
-     * @param metric whether it is told in millimeters
+     * @param now    what it is now: inches, degrees or per cent
+     * @param step   the trade's own step it snaps to, in the same
+     * @param least  what it cannot be less than; far below nothing where a length may be negative
+     * @param most   what it cannot be more than
      */
     public record Handle(
-            String of, String path, String name, Way way, double inches, double step, double least, boolean metric) {}
+            String of,
+            String path,
+            String name,
+            Way way,
+            double now,
+            double step,
+            double least,
+            double most,
+            Told told) {}
+
+    /** How a value is told while it moves, and written down. */
+    public enum Told {
+        FEET_AND_INCHES("us"),
+        MILLIMETRES("metric"),
+        DEGREES("degrees"),
+        PERCENT("percent"),
+        PLACE("place");
+
+        private final String key;
+
+        Told(String key) {
+            this.key = key;
+        }
+
+        public String key() {
+            return key;
+        }
+    }
 
     /**
-     * A direction of length one, x to the right and y up.
+     * A direction, x to the right and y up, as long as the thing moves in the drawing for one unit of its value: one for a length.
      *
      * @param turn   1 for an angle that grows from there against the clock, -1 with it, 0 for a length
      * @param aboutX what an angle turns about: this far right of the drawing's origin, in real inches

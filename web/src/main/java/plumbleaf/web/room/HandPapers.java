@@ -10,6 +10,7 @@ import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import plumbleaf.documents.PaperFile;
 import plumbleaf.documents.PaperKind;
+import plumbleaf.engine.job.PacketPaper;
 
 /** The papers for shop and crew, as each kind says it, and a packet of them alone. */
 final class HandPapers {
@@ -19,14 +20,18 @@ final class HandPapers {
         return PaperKind.of(name).map(PaperKind::isForCrew).orElse(false);
     }
 
-    static List<PaperFile> of(List<PaperFile> all) {
+    /** @param packet what the packet is made of, in its order; empty for all */
+    static List<PaperFile> of(List<PaperFile> all, List<PacketPaper> packet) {
         List<PaperFile> papers =
                 all.stream().filter(paper -> isFor(paper.name())).toList();
         List<PaperFile> pdfs =
                 papers.stream().filter(paper -> paper.name().endsWith(".pdf")).toList();
         if (pdfs.isEmpty()) return papers;
+        List<PaperFile> chosen = packet.stream()
+                .flatMap(paper -> pdfs.stream().filter(file -> PacketOrder.isOf(file.name(), paper)))
+                .toList();
         List<PaperFile> files = new ArrayList<>();
-        files.add(new PaperFile(PaperShelf.PACKET, together(pdfs)));
+        files.add(new PaperFile(PaperShelf.PACKET, together(chosen.isEmpty() ? pdfs : chosen)));
         files.addAll(papers);
         return List.copyOf(files);
     }

@@ -8,6 +8,7 @@ import plumbleaf.documents.view.PairSwing;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.Hand;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
@@ -27,6 +28,7 @@ import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.web.page.Picture.Handle;
+import plumbleaf.web.page.Picture.Told;
 import plumbleaf.web.page.Picture.Way;
 
 /**
@@ -35,7 +37,11 @@ import plumbleaf.web.page.Picture.Way;
  */
 record Handles(DocumentText text, Design design) {
     private static final double MM = 1 / 25.4;
-    private static final double ANY = -1e7;
+    private static final double ANY = 1e7;
+    private static final double STRAIGHT_DEG = 180;
+
+    /** Deeper than any auger of the trade goes. Judgement. */
+    private static final double MOST_DEEP_IN = 120;
 
     /** How far a gate opens goes by what a hold-back or a wall beside it is set to by eye. Judgement. */
     private static final double OPENS_BY_DEG = 5;
@@ -262,7 +268,32 @@ record Handles(DocumentText text, Design design) {
                 subject.swing().opens().inDegrees(),
                 OPENS_BY_DEG,
                 OPENS_BY_DEG,
-                false);
+                STRAIGHT_DEG,
+                Told.DEGREES);
+    }
+
+    /** The bottoms of holes: a gate's two footings go down together, and so do all the others of a run. */
+    List<Handle> onHoles(String run, List<PostDesign> posts) {
+        List<Handle> handles = new ArrayList<>();
+        for (PostDesign post : posts) {
+            Optional<String> gate = design.gates().stream()
+                    .filter(each -> each.hingePost().equals(post.id())
+                            || each.latchPost().equals(post.id()))
+                    .map(GateDesign::id)
+                    .findFirst();
+            String whose = gate.orElse(run);
+            handles.add(new Handle(
+                    HolePicture.bottom(post),
+                    "builds." + whose + ".depth",
+                    gate.isPresent() ? "Footings of gate " + whose : "Holes of run " + whose,
+                    Way.DOWN,
+                    post.depth().inches(),
+                    spade(),
+                    2 * spade(),
+                    MOST_DEEP_IN,
+                    told()));
+        }
+        return handles;
     }
 
     /** One rail alone, or one of those whose heights were given: rails that share the height evenly have none of their own. */
@@ -285,12 +316,12 @@ record Handles(DocumentText text, Design design) {
     }
 
     private Handle handle(String of, String path, String name, Way way, double now, double step) {
-        return new Handle(of, path, name, way, now, step, 0, isMetric());
+        return new Handle(of, path, name, way, now, step, 0, ANY, told());
     }
 
     /** Where nothing is the least: coordinates go below it. */
     private Handle any(String of, String path, String name, Way way, double now) {
-        return new Handle(of, path, name, way, now, inch(), ANY, isMetric());
+        return new Handle(of, path, name, way, now, inch(), -ANY, ANY, told());
     }
 
     /** The height of a shot in the form it was taken in: a larger rod reading is lower ground. */
@@ -306,8 +337,9 @@ record Handles(DocumentText text, Design design) {
                         form.up ? Way.UP : Way.DOWN,
                         now.get(),
                         quarter(),
+                        -ANY,
                         ANY,
-                        isMetric()));
+                        told()));
         }
         return Optional.empty();
     }
@@ -323,6 +355,10 @@ record Handles(DocumentText text, Design design) {
         return design.job().display() == DisplayUnits.METRIC;
     }
 
+    private Told told() {
+        return isMetric() ? Told.MILLIMETRES : Told.FEET_AND_INCHES;
+    }
+
     /** Along a run: an inch, or a centimeter. */
     private double inch() {
         return isMetric() ? 10 * MM : 1;
@@ -331,6 +367,11 @@ record Handles(DocumentText text, Design design) {
     /** On a leaf: half an inch, or a centimeter. */
     private double half() {
         return isMetric() ? 10 * MM : 0.5;
+    }
+
+    /** Of a hole: half a foot, or a decimeter. */
+    private double spade() {
+        return isMetric() ? 100 * MM : 6;
     }
 
     /** Of the ground: a quarter inch, or half a centimeter. */

@@ -22,6 +22,8 @@ import org.springframework.stereotype.Component;
 import plumbleaf.documents.PaperFile;
 import plumbleaf.documents.Papers;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.PacketPaper;
 import plumbleaf.web.letterhead.HouseLetterhead;
 
 /** The papers of the jobs that were looked at last, and their pages as pictures: what is seen is what is printed. */
@@ -29,6 +31,7 @@ import plumbleaf.web.letterhead.HouseLetterhead;
 class PaperShelf {
     static final String PACKET = "packet.pdf";
     private static final int KEPT = 6;
+    private static final int COUNTED = 256;
     private static final float SCREEN_DPI = 110;
     private static final float POINTS_PER_INCH = 72;
 
@@ -36,6 +39,12 @@ class PaperShelf {
     private final Map<String, List<PaperFile>> forHands = lastFew();
 
     private final Map<String, PaperMaking> makings = lastFew();
+    private final Map<String, Integer> counts = new LinkedHashMap<>(COUNTED, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Integer> eldest) {
+            return size() > COUNTED;
+        }
+    };
 
     private static <T> Map<String, T> lastFew() {
         return new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -108,7 +117,8 @@ class PaperShelf {
         List<PaperFile> all = papers(opened);
         if (sight == Sight.EVERYTHING || all.isEmpty()) return all;
         synchronized (forHands) {
-            return forHands.computeIfAbsent(key(opened), text -> HandPapers.of(all));
+            List<PacketPaper> packet = opened.job().map(Job::packet).orElse(List.of());
+            return forHands.computeIfAbsent(key(opened), text -> HandPapers.of(all, packet));
         }
     }
 
@@ -116,6 +126,26 @@ class PaperShelf {
         return papers(opened, sight).stream()
                 .filter(paper -> paper.name().equals(name))
                 .findFirst();
+    }
+
+    /** What its packet is made of; nothing where its file is wrong. */
+    Optional<PacketOrder> order(Opened opened) {
+        return opened.job()
+                .filter(job -> opened.design().isPresent())
+                .map(job -> PacketOrder.of(
+                        job, papers(opened).stream().map(PaperFile::name).toList()));
+    }
+
+    /** How many pages a paper has, of all gates together where it is of gates. */
+    int count(Opened opened, PacketPaper paper) {
+        List<PaperFile> files = papers(opened).stream()
+                .filter(file -> PacketOrder.isOf(file.name(), paper))
+                .toList();
+        synchronized (counts) {
+            return counts.computeIfAbsent(
+                    key(opened) + "|" + paper.key(),
+                    text -> files.stream().mapToInt(file -> pages(file).size()).sum());
+        }
     }
 
     /** The pages of the packet as wide and high as they are shown. */

@@ -42,10 +42,12 @@ import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.LoadChain;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.takeoff.Takeoff;
@@ -296,6 +298,7 @@ final class Pictures {
                 .map(post -> new RatioBars.Link(post.id(), post.utilisation(), post.id()))
                 .toList();
         if (!posts.isEmpty()) pictures.add(picture(RatioBars.of("Posts, worst check of each", posts, halfIn), false));
+        pictures.addAll(0, holes());
         for (GateDesign gate : design.gates()) {
             if (!gate.loadPath().isEmpty())
                 pictures.add(picture(ChainPicture.of(gate.id(), LoadChain.of(gate.loadPath()), halfIn, true), false));
@@ -315,12 +318,31 @@ final class Pictures {
         return pictures;
     }
 
+    /** What is dug, run by run, each footing to be drawn deeper. */
+    private List<Picture> holes() {
+        int most = breadth == Breadth.WIDE ? 16 : 6;
+        List<Picture> pictures = new ArrayList<>();
+        for (RunLayout run : design.layout().runs()) {
+            List<PostDesign> dug = design.posts().stream()
+                    .filter(post -> !post.hole().isZero() && run.posts().contains(post.post()))
+                    .toList();
+            for (int from = 0; from < dug.size(); from += most) {
+                List<PostDesign> some = dug.subList(from, Math.min(dug.size(), from + most));
+                HolePicture holes = new HolePicture(
+                        run.run(), some, design.job().site().frost().depth(), units, wideIn);
+                pictures.add(picture(holes.drawing(), true).with(handles.onHoles(run.run(), some)));
+            }
+        }
+        return pictures;
+    }
+
     /** Where everything goes, then the bars: what is pointed at in one is ringed in the others. */
     List<Picture> stock() {
         List<Picture> pictures = new ArrayList<>();
         if (!design.layout().runs().isEmpty()) pictures.add(site());
         for (GateDesign gate : design.gates()) {
-            for (GateSubject leaf : subjects.of(gate)) pictures.add(picture(frame(leaf), false));
+            for (GateSubject leaf : subjects.of(gate))
+                pictures.add(picture(frame(leaf), false).with(handles.onFrame(gate, leaf)));
         }
         pictures.addAll(bars());
         return pictures;
@@ -342,7 +364,10 @@ final class Pictures {
     }
 
     Picture waterfall() {
-        return picture(Waterfall.of(design.quote().price(), wideIn), true);
+        Price price = design.quote().price();
+        Waterfall waterfall = Waterfall.of(price, wideIn);
+        PriceHandles held = new PriceHandles(design.job().money(), price);
+        return picture(waterfall.drawing(held.steps()), true).with(held.along(waterfall.perCent()));
     }
 
     private List<PlacedGate> placed(Predicate<GateDesign> wanted) {

@@ -81,6 +81,8 @@ class RoomDoor {
         StoredJob job = answers.open(id);
         if (job.version() != version)
             return ResponseEntity.status(HttpStatus.CONFLICT).build();
+        // A packet of fifty pages is not set anew at every place a paper is drawn past.
+        if (PacketOrder.isAt(path)) return ResponseEntity.noContent().build();
         return rooms.apply(job, new Edit(path, Unit.WORDS, value))
                 .match(
                         fine -> answers.shown(

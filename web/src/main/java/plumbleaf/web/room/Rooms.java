@@ -78,7 +78,7 @@ public class Rooms {
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> and(StockRoom.panels(opened, bench.yard(), bench.itemNames()), SiteLog.panel(opened));
             case MONEY -> and(MoneyRoom.panels(opened, bench.offers(opened)), PriceKeeping.panel(opened, bench));
-            case PAPERS -> new PapersRoom(opened, shelf, sight).panels();
+            case PAPERS -> new PapersRoom(opened, shelf, sight, breadth).panels();
         };
         List<Note> gaps = Notes.inAreas(opened.findings(), List.of("draft"));
         if (!gaps.isEmpty() && (room == Room.GROUND || room == Room.LINE || room == Room.GATES)) {
@@ -91,7 +91,7 @@ public class Rooms {
                 .orElse(List.of());
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
         List<Link> links = switch (room) {
-            case PAPERS -> new PapersRoom(opened, shelf, sight).links();
+            case PAPERS -> new PapersRoom(opened, shelf, sight, breadth).links();
             case STOCK -> StockRoom.links(opened, sight == Sight.EVERYTHING);
             case MONEY ->
                 opened.job().stream()
@@ -137,7 +137,7 @@ public class Rooms {
             case STRENGTH -> pictures.strength();
             case STOCK -> pictures.stock();
             case MONEY -> List.of(pictures.waterfall());
-            case PAPERS -> new PapersRoom(opened, shelf, sight).pages();
+            case PAPERS -> new PapersRoom(opened, shelf, sight, breadth).pages();
         };
     }
 
@@ -175,11 +175,32 @@ public class Rooms {
     }
 
     Edited apply(StoredJob job, Edit edit) {
-        return bench.apply(job, edit);
+        return apply(job, List.of(edit));
     }
 
     Edited apply(StoredJob job, List<Edit> edits) {
-        return bench.apply(job, edits);
+        return edits.size() == 1 && PacketOrder.isAt(edits.get(0).path())
+                ? inPacket(job, edits.get(0))
+                : bench.apply(job, edits);
+    }
+
+    /** The job with a paper in another place of its packet, or left out. */
+    private Edited inPacket(StoredJob job, Edit edit) {
+        Opened opened = bench.open(job, Typed.NOTHING);
+        Optional<PacketOrder> order = shelf.order(opened);
+        if (order.isEmpty()) return new Edited.Refused(edit.path(), "There are no papers of this job yet.");
+        return order.get()
+                .with(edit.path(), edit.value())
+                .<Edited>map(now -> new Edited.Fine(
+                        job.title(),
+                        now.on(opened.text()).text(),
+                        edit.path() + ": "
+                                + (edit.value().isBlank()
+                                        ? "left out"
+                                        : "place " + edit.value().strip())))
+                .orElseGet(() -> new Edited.Refused(
+                        edit.path(),
+                        "This is no place; write 1 for the first, 2 for the second, or nothing to leave it out."));
     }
 
     /** The job with the prices it is quoted at kept in it, or with none. */

@@ -14,6 +14,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Note;
@@ -74,7 +75,7 @@ final class StrengthRoom {
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust, opened.figures())));
             for (GateChoice choice : design.choices()) panels.add(ChoicePanel.of(choice, design));
-            panels.add(posts(design, opened.figures()).withNotes(ofPosts));
+            panels.add(posts(design, opened.figures()).withNotes(ofPosts).withFields(holes(opened, design)));
             for (GateDesign gate : design.gates()) {
                 List<Note> own = ofGates.stream()
                         .filter(note -> gateOf(opened, note).orElse("").equals(gate.id()))
@@ -132,6 +133,19 @@ final class StrengthRoom {
                                 figures.speed(gust.ultimate()),
                                 gust.ultimateLink(),
                                 "")));
+    }
+
+    /** What the drawing of the holes can be pulled to, as numbers. */
+    private static List<Field> holes(Opened opened, Design design) {
+        List<Field> fields = new ArrayList<>();
+        for (RunLayout run : design.layout().runs()) dug(opened, "run " + run.run(), run.run(), fields);
+        for (GateDesign gate : design.gates()) dug(opened, "gate " + gate.id(), gate.id(), fields);
+        return fields;
+    }
+
+    private static void dug(Opened opened, String of, String id, List<Field> fields) {
+        fields.add(opened.field("builds." + id + ".hole", "Hole, " + of, Unit.INCHES, id));
+        fields.add(opened.field("builds." + id + ".depth", "Footing depth, " + of, Unit.INCHES, id));
     }
 
     private static Panel posts(Design design, Figures figures) {

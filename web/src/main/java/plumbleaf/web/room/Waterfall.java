@@ -8,6 +8,7 @@ import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Layer;
 import plumbleaf.documents.drawing.Lettering;
+import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Material;
@@ -18,15 +19,20 @@ import plumbleaf.documents.drawing.Text;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.Step;
 
-/** Where each dollar of the total goes: each step begins where the one before it ended. */
-final class Waterfall {
+/**
+ * Where each dollar of the total goes: each step begins where the one before it ended. What the contractor sets as a share has a grip at
+ * the end of its bar.
+ *
+ * @param namesIn where the bars begin
+ * @param perCent inches on the drawing for each cent
+ */
+record Waterfall(Price price, List<Step> steps, double namesIn, double perCent) {
     private static final double ROW_IN = 0.3;
     private static final double BAR_IN = 0.18;
+    private static final double GRIP_IN = 0.28;
     private static final double FIGURES_IN = 0.95;
 
-    private Waterfall() {}
-
-    static Drawing of(Price price, double wideIn) {
+    static Waterfall of(Price price, double wideIn) {
         List<Step> steps = price.waterfall().stream()
                 .filter(step -> !step.amount().isZero())
                 .toList();
@@ -34,19 +40,35 @@ final class Waterfall {
         for (Step step : steps)
             names = Math.max(names, Lettering.width(step.words(), Text.SMALL, Text.Weight.REGULAR) + 0.14);
         double total = Math.max(1, price.total().cents());
-        double perCent = (wideIn - names - FIGURES_IN) / total;
+        return new Waterfall(price, steps, names, (wideIn - names - FIGURES_IN) / total);
+    }
+
+    /** How the drawing marks the grip of a step. */
+    static String grip(String step) {
+        return step + ".share";
+    }
+
+    /** @param gripped the steps that can be taken hold of */
+    Drawing drawing(List<String> gripped) {
         List<Mark> marks = new ArrayList<>();
-        double x = names;
+        double x = namesIn;
         double y = 0;
         for (Step step : steps) {
             double end = x + step.amount().cents() * perCent;
-            marks.add(Text.small(new Point(names - 0.1, y), step.words()).anchored(Text.Across.END, Text.Up.MIDDLE));
+            boolean held = gripped.contains(step.key());
+            marks.add(Text.small(new Point(namesIn - 0.1, y), step.words()).anchored(Text.Across.END, Text.Up.MIDDLE));
             marks.add(Area.edged(
                     new Box(Math.min(x, end), y - BAR_IN / 2, Math.max(x, end), y + BAR_IN / 2).corners(),
                     Material.STEEL_FACE,
                     Look.thin(Layer.CHART).in(Ink.INK).of(step.key())));
+            if (held)
+                marks.add(Stroke.line(
+                        new Point(end, y - GRIP_IN / 2),
+                        new Point(end, y + GRIP_IN / 2),
+                        new Look(Layer.CHART, LineKind.HEAVY, Ink.CHALK, grip(step.key()))));
             marks.add(Text.small(
-                            new Point(Math.max(x, end) + 0.07, y), step.amount().text())
+                            new Point(Math.max(x, end) + (held ? 0.11 : 0.07), y),
+                            step.amount().text())
                     .anchored(Text.Across.START, Text.Up.MIDDLE));
             y -= ROW_IN;
             marks.add(Stroke.line(
@@ -55,11 +77,11 @@ final class Waterfall {
                     Look.thin(Layer.CHART).in(Ink.HAIR)));
             x = end;
         }
-        marks.add(Text.small(new Point(names - 0.1, y), "total")
+        marks.add(Text.small(new Point(namesIn - 0.1, y), "total")
                 .anchored(Text.Across.END, Text.Up.MIDDLE)
                 .bold());
         marks.add(Area.edged(
-                new Box(names, y - BAR_IN / 2, Math.max(x, names), y + BAR_IN / 2).corners(),
+                new Box(namesIn, y - BAR_IN / 2, Math.max(x, namesIn), y + BAR_IN / 2).corners(),
                 Material.STEEL,
                 Look.thin(Layer.CHART).in(Ink.INK)));
         marks.add(Text.small(new Point(x + 0.07, y), price.total().text())

@@ -1,16 +1,19 @@
 // Things in a drawing that can be dragged, or taken with Tab and moved with the arrow keys. A drawing says where it is in real inches:
 // data-frame holds its left, bottom, right and top. A handle says which way its length grows (data-dx, data-dy, a unit vector in real
-// inches, y up), and what it snaps to. A thing with two handles moves both ways, and both are kept as one change. A handle that turns
+// inches, y up; for what is no length, as long as it moves for one of its unit), and what it snaps to. A thing with two handles moves both ways, and both are kept as one change. A handle that turns
 // (data-turn) holds degrees from the direction it names, about the drawing's origin or a place beside it (data-about, real inches).
 const AT_ONCE = 350;
 const FINGER_PX = 30;
-const MOST_DEG = 180;
 const ARROWS = { ArrowRight: [1, 0], ArrowLeft: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
+/** Steps at once with Shift held. */
+const MANY = { us: 12, metric: 12, degrees: 3, percent: 10, place: 3 };
 /** An arrow moves what grows its way, more or less. */
 const ITS_WAY = 0.38;
 
 const own = (svg, of) => [...svg.querySelectorAll(`[data-of="${CSS.escape(of)}"]`)];
-const numbers = (mark) => ({ dx: Number(mark.dataset.dx), dy: Number(mark.dataset.dy), now: Number(mark.dataset.inches), step: Number(mark.dataset.step), turn: Number(mark.dataset.turn) });
+/** How far it moves in the drawing for one of its unit. */
+const reach = (mark) => Math.hypot(Number(mark.dataset.dx), Number(mark.dataset.dy));
+const numbers = (mark) => ({ dx: Number(mark.dataset.dx), dy: Number(mark.dataset.dy), now: Number(mark.dataset.now), step: Number(mark.dataset.step), turn: Number(mark.dataset.turn) });
 
 /** @param move called with the paths and texts of values that were let go  @param tries asked for the answer while it moves */
 export function takeHold(move, tries) {
@@ -27,7 +30,7 @@ function hold(part, svg, marks, move, tries) {
     const first = !own(svg, marks[0].dataset.of).some((other) => other.hasAttribute("tabindex"));
     const { dx, dy, now, turn } = numbers(marks[0]);
     part.dataset.held = "yes";
-    part.classList.add("held", marks.length > 1 || turn ? "held-xy" : Math.abs(dx) > 0.9 ? "held-x" : Math.abs(dy) > 0.9 ? "held-y" : "held-xy");
+    part.classList.add("held", marks.length > 1 || turn ? "held-xy" : Math.abs(dx) > 0.9 * reach(marks[0]) ? "held-x" : Math.abs(dy) > 0.9 * reach(marks[0]) ? "held-y" : "held-xy");
     if (first) {
         part.setAttribute("tabindex", "0");
         part.setAttribute("role", "slider");
@@ -94,7 +97,7 @@ function drag(event, part, svg, marks, move, tries) {
         if (turn) return now + ((angleAt(at, svg, mark) - angleAt(event, svg, mark) + 540) % 360) - 180;
         const right = ((at.clientX - event.clientX) * unitsPerPixel) / perInch;
         const up = ((event.clientY - at.clientY) * unitsPerPixel) / perInchY;
-        return now + right * dx + up * dy;
+        return now + (right * dx + up * dy) / reach(mark) ** 2;
     };
     const moved = (at) => {
         const pixels = Math.hypot(at.clientX - event.clientX, at.clientY - event.clientY);
@@ -126,16 +129,16 @@ function key(event, svg, marks, move) {
     if (!arrow) return;
     const alongs = marks.map((mark) => {
         const { dx, dy, turn } = numbers(mark);
-        return turn ? arrow[0] + arrow[1] : arrow[0] * dx + arrow[1] * dy;
+        return turn ? arrow[0] + arrow[1] : (arrow[0] * dx + arrow[1] * dy) / reach(mark);
     });
     const most = alongs.reduce((best, along, i) => (Math.abs(along) > Math.abs(alongs[best]) ? i : best), 0);
     const mark = marks[most];
     if (Math.abs(alongs[most]) < ITS_WAY) return;
     event.preventDefault();
     event.stopPropagation();
-    const { now, step, turn } = numbers(mark);
+    const { now, step } = numbers(mark);
     const from = Number(mark.dataset.pending ?? now);
-    mark.dataset.pending = String(snapped(from + Math.sign(alongs[most]) * step * (event.shiftKey ? (turn ? 3 : 12) : 1), mark));
+    mark.dataset.pending = String(snapped(from + Math.sign(alongs[most]) * step * (event.shiftKey ? MANY[mark.dataset.told] : 1), mark));
     show(svg, marks, marks.map((one) => Number(one.dataset.pending ?? numbers(one).now)));
     clearTimeout(marks[0].timer);
     marks[0].timer = setTimeout(() => {
@@ -147,9 +150,8 @@ function key(event, svg, marks, move) {
 }
 
 function snapped(value, mark) {
-    const { step, turn } = numbers(mark);
-    const size = Math.max(Number(mark.dataset.least), Math.round(value / step) * step);
-    return turn ? Math.min(MOST_DEG, size) : size;
+    const { step } = numbers(mark);
+    return Math.min(Number(mark.dataset.most), Math.max(Number(mark.dataset.least), Math.round(value / step) * step));
 }
 
 function show(svg, marks, values) {
@@ -165,7 +167,14 @@ function show(svg, marks, values) {
     said.textContent = marks.flatMap((mark, i) => (values[i] === numbers(mark).now ? [] : [`${mark.dataset.name}: ${words(values[i], mark)}`])).join("; ");
 }
 
-const words = (value, mark) => (mark.dataset.turn !== "0" ? `${value} deg` : mark.dataset.units === "metric" ? `${Math.round(value * 25.4)} mm` : feetAndInches(value));
+const TELL = {
+    us: (value) => feetAndInches(value),
+    metric: (value) => `${Math.round(value * 25.4)} mm`,
+    degrees: (value) => `${value} deg`,
+    percent: (value) => `${value}%`,
+    place: (value) => String(value),
+};
+const words = (value, mark) => TELL[mark.dataset.told](value);
 
 // 26' 4-1/2", as the trade writes it; exact to the sixty-fourth.
 export function feetAndInches(value) {

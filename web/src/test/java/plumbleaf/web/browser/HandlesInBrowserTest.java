@@ -216,22 +216,6 @@ class HandlesInBrowserTest extends InBrowser {
         return Math.toIntExact(store.open(job.id()).orElseThrow().version());
     }
 
-    private void touch(String of, int right, int down) {
-        browser.executeScript("""
-                const part = document.querySelector(`.sheet [data-of="${arguments[0]}"][role=slider]`);
-                part.scrollIntoView({block: 'center', inline: 'center', behavior: 'instant'});
-                const box = part.getBoundingClientRect();
-                const at = (type, share) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'touch', isPrimary: true,
-                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true,
-                    clientX: box.x + 5 + arguments[1] * share, clientY: box.y + 5 + arguments[2] * share }));
-                part.setPointerCapture = () => {};
-                at('pointerdown', 0);
-                at('pointermove', 0.5);
-                at('pointermove', 1);
-                at('pointerup', 1);
-                """, of, right, down);
-    }
-
     /** Takes the leaf where it stands open and leads it round its pin. */
     private void turn(String of, int from, int to, String pointer) {
         browser.executeScript("""
@@ -266,26 +250,13 @@ class HandlesInBrowserTest extends InBrowser {
     @SuppressWarnings("unchecked")
     private List<String> measuresOf(String of) {
         return (List<String>) Objects.requireNonNull(browser.executeScript(
-                "return [...document.querySelectorAll('.handle')].filter(one => one.dataset.of === arguments[0]).map(one => one.dataset.inches)",
+                "return [...document.querySelectorAll('.handle')].filter(one => one.dataset.of === arguments[0]).map(one => one.dataset.now)",
                 of));
     }
 
     private void type(String path, String value, Room room) {
         go(room);
         if (!value.equals(value(path))) type(path, value);
-    }
-
-    private WebElement slider(String of) {
-        return css(".sheet [data-of='" + of + "'][role=slider]");
-    }
-
-    private void drag(String of, int right, int down) {
-        new Actions(browser)
-                .clickAndHold(slider(of))
-                .moveByOffset(right / 2, down / 2)
-                .moveByOffset(right - right / 2, down - down / 2)
-                .release()
-                .perform();
     }
 
     private String number(String key) {

@@ -13,6 +13,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -112,10 +113,48 @@ abstract class InBrowser {
         waitUntil("Number(document.getElementById('inside').dataset.version) === " + version);
     }
 
-    void waitUntil(String condition) {
+    void waitUntil(String condition, Object... arguments) {
         new WebDriverWait(browser, PATIENCE)
                 .withMessage(condition)
-                .until(page -> Boolean.TRUE.equals(browser.executeScript("return " + condition)));
+                .until(page -> Boolean.TRUE.equals(browser.executeScript("return " + condition, arguments)));
+    }
+
+    void touch(String of, int right, int down) {
+        browser.executeScript("""
+                const part = document.querySelector(`.sheet [data-of="${arguments[0]}"][role=slider]`);
+                part.scrollIntoView({block: 'center', inline: 'center', behavior: 'instant'});
+                const box = part.getBoundingClientRect();
+                const at = (type, share) => part.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'touch', isPrimary: true,
+                    button: type === 'pointermove' ? -1 : 0, bubbles: true, cancelable: true,
+                    clientX: box.x + 5 + arguments[1] * share, clientY: box.y + 5 + arguments[2] * share }));
+                part.setPointerCapture = () => {};
+                at('pointerdown', 0);
+                at('pointermove', 0.5);
+                at('pointermove', 1);
+                at('pointerup', 1);
+                """, of, right, down);
+    }
+
+    WebElement slider(String of) {
+        return css(".sheet [data-of='" + of + "'][role=slider]");
+    }
+
+    void drag(String of, int right, int down) {
+        new Actions(browser)
+                .clickAndHold(slider(of))
+                .moveByOffset(right / 2, down / 2)
+                .moveByOffset(right - right / 2, down - down / 2)
+                .release()
+                .perform();
+    }
+
+    /** So many real inches of a drawing on the screen. */
+    int pixels(String of, double inches) {
+        Object many = browser.executeScript("""
+                const svg = document.querySelector(`.sheet [data-of="${arguments[0]}"][role=slider]`).closest('svg');
+                const [left, , right] = svg.dataset.frame.split(' ').map(Number);
+                return Math.round(arguments[1] * svg.getBoundingClientRect().width / (right - left))""", of, inches);
+        return many instanceof Number number ? number.intValue() : 0;
     }
 
     String line() {
