@@ -58,7 +58,16 @@ public final class Designs {
         findings.addAll(yard.layout().findings());
         for (GateDesign gate : gates) findings.addAll(gate.findings());
         for (GateChoice choice : choices) findings.add(choice.finding());
-        findings.addAll(PostFindings.of(posts));
+        Picks built = picks;
+        findings.addAll(new SideRemedies(
+                        job,
+                        catalogue,
+                        book,
+                        standards.footing(),
+                        yard.layout(),
+                        posts,
+                        other -> posts(other, catalogue, standards, built, memory))
+                .offered(PostFindings.of(posts)));
         findings.addAll(yard.bayFindings());
         findings.addAll(yard.guardFindings(gates));
         findings.addAll(yard.spacingFindings());
@@ -70,7 +79,6 @@ public final class Designs {
                 .ifPresent(soil ->
                         findings.addAll(SitePulls.of(job, catalogue, soil).findings()));
         findings.addAll(quote.findings());
-        Picks built = picks;
         RodPick rods = RodPick.of(catalogue, gates);
         List<Finding> priced = RemedyPrices.priced(
                 Findings.join(findings),
@@ -157,6 +165,15 @@ public final class Designs {
                         job, catalogue, book, memory.cuts(), yard.layout(), yard.posts(gatePosts), gates, rods, picks)
                 .price()
                 .total());
+    }
+
+    /** The posts of a changed job, on the builds of this one where it pins none; none where one of its gates finds no place. */
+    private static List<PostDesign> posts(
+            Job job, Catalogue catalogue, Standards standards, Picks built, DesignMemory memory) {
+        YardWork yard =
+                new YardWork(job, catalogue, standards, built.pinnedBy(job, new UsualBuilds(catalogue)), memory);
+        for (Gate gate : job.gates()) if (!yard.stands(gate)) return List.of();
+        return yard.posts(yard.unhungGates());
     }
 
     private static Picks usualPicks(Job job, Catalogue catalogue) {

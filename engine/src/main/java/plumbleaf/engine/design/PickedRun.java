@@ -14,7 +14,7 @@ import plumbleaf.engine.section.PostStock;
  * @param panel what a whole panel with its brackets fills between two posts; empty for goods without a length of their own
  * @param hole diameter
  * @param depth where the job fixes it
- * @param sides parts with posts of their own
+ * @param sides parts with posts or holes of their own
  */
 public record PickedRun(
         String run,
@@ -28,22 +28,33 @@ public record PickedRun(
         sides = List.copyOf(sides);
     }
 
-    /** The posts between two stations, terminals among them. */
-    public record OfSide(Length from, Length to, PostStock post) {}
+    /**
+     * The posts between two stations, terminals among them.
+     *
+     * @param post where they are of their own section
+     */
+    public record OfSide(Length from, Length to, Stated<PostStock> post, Length hole, Stated<Length> depth) {}
 
     PostStock postAt(double stationIn) {
-        return atSide(stationIn).orElse(post);
+        return sideAt(stationIn).map(side -> side.post().or(post)).orElse(post);
     }
 
     PostStock terminalAt(double stationIn) {
-        return atSide(stationIn).orElse(terminal);
+        return sideAt(stationIn).map(side -> side.post().or(terminal)).orElse(terminal);
     }
 
-    private Optional<PostStock> atSide(double stationIn) {
+    Length holeAt(double stationIn) {
+        return sideAt(stationIn).map(OfSide::hole).orElse(hole);
+    }
+
+    Stated<Length> depthAt(double stationIn) {
+        return sideAt(stationIn).map(OfSide::depth).orElse(depth);
+    }
+
+    private Optional<OfSide> sideAt(double stationIn) {
         return sides.stream()
                 .filter(side -> side.from().inches() <= stationIn
                         && stationIn <= side.to().inches())
-                .findFirst()
-                .map(OfSide::post);
+                .findFirst();
     }
 }

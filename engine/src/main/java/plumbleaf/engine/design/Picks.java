@@ -53,14 +53,17 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
         return new Picks(runs, changed, found, firstSides);
     }
 
-    /** These builds for a job that pins other things of its gates: what it pins counts, the rest stays as it was picked. */
+    /** These builds for a job that pins other things of its runs and gates: what it pins counts, the rest stays as it was picked. */
     Picks pinnedBy(Job job, UsualBuilds usual) {
+        List<PickedRun> fences = job.runs().stream()
+                .map(run -> usual.of(run, job.builds().of(run)))
+                .toList();
         Map<String, PickedGate> changed = new LinkedHashMap<>(gates);
         for (Gate gate : job.gates()) {
             if (!job.builds().of(gate).isOpen())
                 changed.put(gate.id(), usual.of(gate, job.builds().of(gate)));
         }
-        return new Picks(runs, changed, chosen, firstSides);
+        return new Picks(fences, changed, chosen, firstSides);
     }
 
     @Override
@@ -96,6 +99,11 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
     @Override
     public Length hole(Run run) {
         return of(run).hole();
+    }
+
+    @Override
+    public Length holeAt(Run run, double stationIn) {
+        return of(run).holeAt(stationIn);
     }
 
     @Override

@@ -82,7 +82,8 @@ final class PostWork {
         PostStock stock = post.role() != PostRole.LINE || terminal.isPresent() ? pick.terminalAt(at) : pick.postAt(at);
         List<CombinedAction> actions = new ArrayList<>(ofFence(post, stock, share));
         actions.addAll(guarding(post, stock));
-        return design(post, stock, pick.hole(), pick.depth(), actions, share, true, Length.ZERO, Optional.empty());
+        return design(
+                post, stock, pick.holeAt(at), pick.depthAt(at), actions, share, true, Length.ZERO, Optional.empty());
     }
 
     /** What the fence beside a post does to it, and its own weight. */

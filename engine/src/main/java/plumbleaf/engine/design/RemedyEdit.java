@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.job.Builds;
+import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.GateKind;
@@ -15,6 +17,9 @@ import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.LeafShape;
 import plumbleaf.engine.job.Meeting;
+import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunBuild;
+import plumbleaf.engine.job.RunSides;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.job.Stated;
@@ -26,6 +31,7 @@ import plumbleaf.engine.quantity.Slope;
 /** Applies the edit of a remedy to a job in hand, as one press in a screen would to its file. */
 final class RemedyEdit {
     private static final Pattern GATE = Pattern.compile("gates\\[([^]]+)]\\.([A-Za-z.]+)=(.*)");
+    private static final Pattern RUN = Pattern.compile("runs\\[([^]]+)]\\.([A-Za-z]+)=(.*)");
     private static final Pattern BUILD = Pattern.compile("builds\\.([^.]+)\\.([A-Za-z]+)=(.*)");
 
     private RemedyEdit() {}
@@ -40,6 +46,8 @@ final class RemedyEdit {
     private static Optional<Job> one(Job job, String edit) {
         Matcher gate = GATE.matcher(edit);
         if (gate.matches()) return onGate(job, gate.group(1), gate.group(2), gate.group(3));
+        Matcher run = RUN.matcher(edit);
+        if (run.matches()) return onRun(job, run.group(1), run.group(2), run.group(3));
         Matcher build = BUILD.matcher(edit);
         return build.matches() ? onBuild(job, build.group(1), build.group(2), build.group(3)) : Optional.empty();
     }
@@ -236,22 +244,58 @@ final class RemedyEdit {
                         flagged -> Optional.empty());
     }
 
-    private static Optional<Job> onBuild(Job job, String gate, String key, String value) {
-        List<GateBuild> builds = new ArrayList<>();
-        for (Gate each : job.gates()) {
-            GateBuild build = job.builds().of(each);
-            builds.add(each.id().equals(gate) ? edited(build, key, value) : build);
-        }
-        return Optional.of(job.withBuilds(new Builds(job.builds().runs(), builds)));
+    private static Optional<Job> onRun(Job job, String id, String key, String value) {
+        return job.runs().stream()
+                .filter(run -> run.id().equals(id))
+                .findFirst()
+                .flatMap(run -> edited(run, key, value))
+                .map(job::withRun);
     }
 
-    private static GateBuild edited(GateBuild build, String key, String value) {
+    private static Optional<Run> edited(Run run, String key, String value) {
         return switch (key) {
-            case "depth" ->
-                LengthText.length(value).value().map(build::withDepth).orElse(build);
-            case "hingePost" -> build.withHingePost(value);
-            case "frame" -> build.withFrame(value);
-            default -> build;
+            case "sides" -> RunSides.of(value).map(run::withSides);
+            case "fit" -> fit(value).map(fit -> run.fitted(fit, run.fits()));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Fit> fit(String key) {
+        return Stream.of(Fit.values()).filter(fit -> fit.key().equals(key)).findFirst();
+    }
+
+    private static Optional<Job> onBuild(Job job, String id, String key, String value) {
+        Optional<Run> fence =
+                job.runs().stream().filter(run -> run.id().equals(id)).findFirst();
+        if (fence.isPresent())
+            return edited(job.builds().of(fence.get()), key, value)
+                    .map(build -> job.withBuilds(job.builds().with(build)));
+        List<GateBuild> builds = new ArrayList<>();
+        boolean made = false;
+        for (Gate each : job.gates()) {
+            GateBuild build = job.builds().of(each);
+            Optional<GateBuild> edited = each.id().equals(id) ? edited(build, key, value) : Optional.empty();
+            made = made || edited.isPresent();
+            builds.add(edited.orElse(build));
+        }
+        return made ? Optional.of(job.withBuilds(new Builds(job.builds().runs(), builds))) : Optional.empty();
+    }
+
+    private static Optional<RunBuild> edited(RunBuild build, String key, String value) {
+        return switch (key) {
+            case "post" -> Optional.of(build.withPost(value));
+            case "hole" -> LengthText.length(value).value().map(build::withHole);
+            case "depth" -> LengthText.length(value).value().map(build::withDepth);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<GateBuild> edited(GateBuild build, String key, String value) {
+        return switch (key) {
+            case "depth" -> LengthText.length(value).value().map(build::withDepth);
+            case "hingePost" -> Optional.of(build.withHingePost(value));
+            case "frame" -> Optional.of(build.withFrame(value));
+            default -> Optional.empty();
         };
     }
 }

@@ -13,6 +13,7 @@ import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunBuild;
 import plumbleaf.engine.job.RunSide;
+import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.BayFilling;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.PostStock;
@@ -45,8 +46,15 @@ final class UsualBuilds {
         Length hole = pinned.hole().or(hole(style, terminal));
         Optional<Length> panel = style.flatMap(BayFilling::panelRoom);
         List<PickedRun.OfSide> sides = new ArrayList<>();
-        for (RunSide side : run.sides())
-            side.post().value().ifPresent(own -> sides.add(new PickedRun.OfSide(side.from(), side.to(), post(own))));
+        for (RunSide side : run.sides()) {
+            Stated<PostStock> own =
+                    side.post().value().map(this::post).map(Stated::of).orElseGet(Stated::open);
+            Length bored =
+                    pinned.hole().or(own.value().map(is -> hole(style, is)).orElse(hole));
+            Stated<Length> deep = side.depth().isSaid() ? side.depth() : pinned.depth();
+            sides.add(new PickedRun.OfSide(
+                    side.from(), side.to(), own, side.hole().or(bored), deep));
+        }
         return new PickedRun(run.id(), post, terminal, panel, hole, pinned.depth(), sides);
     }
 

@@ -261,6 +261,8 @@ final class YardWork {
         for (Run run : job.runs()) {
             PickedRun pick = picks.of(run);
             pick.depth().value().ifPresent(depth -> kinds.add(new HoleSize(pick.hole(), depth)));
+            for (PickedRun.OfSide side : pick.sides())
+                side.depth().value().ifPresent(depth -> kinds.add(new HoleSize(side.hole(), depth)));
         }
         for (Gate other : job.gates()) {
             if (!other.id().equals(gate.id()) && !job.builds().of(other).isOpen())

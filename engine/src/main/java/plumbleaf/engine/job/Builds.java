@@ -1,5 +1,6 @@
 package plumbleaf.engine.job;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** What the user pinned; the rest is chosen. In the order of the file. */
@@ -15,6 +16,14 @@ public record Builds(List<RunBuild> runs, List<GateBuild> gates) {
             if (build.run().equals(run.id())) return build;
         }
         return RunBuild.open(run.id());
+    }
+
+    /** With another build of the run it is of. */
+    public Builds with(RunBuild changed) {
+        List<RunBuild> all = new ArrayList<>(runs);
+        all.removeIf(build -> build.run().equals(changed.run()));
+        all.add(changed);
+        return new Builds(all, gates);
     }
 
     /** The build of a gate; one with nothing pinned where the file says nothing. */

@@ -70,6 +70,16 @@ public record Job(
                 parts, notes, packet, draft, assumed);
     }
 
+    /** With another run in the place of the one of its id. */
+    public Job withRun(Run changed) {
+        List<Run> all = runs.stream()
+                .map(run -> run.id().equals(changed.id()) ? changed : run)
+                .toList();
+        return new Job(
+                title, date, display, styleFile, site, ground, all, gates, builds, existing, rules, money, log, parts,
+                notes, draft, assumed);
+    }
+
     public Job withBuilds(Builds changed) {
         return new Job(
                 title, date, display, styleFile, site, ground, runs, gates, changed, existing, rules, money, log, parts,

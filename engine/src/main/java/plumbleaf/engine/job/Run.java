@@ -107,6 +107,33 @@ public record Run(
                 crossSlope);
     }
 
+    public Run withSides(List<RunSide> changed) {
+        return new Run(
+                id,
+                outside,
+                start,
+                legs,
+                first,
+                last,
+                style,
+                infill,
+                bottomGap,
+                fit,
+                maxBay,
+                finishedFace,
+                noDig,
+                set,
+                posts,
+                otherPosts,
+                basis,
+                stain,
+                fits,
+                step,
+                checks,
+                changed,
+                crossSlope);
+    }
+
     /** Whether this is only a line for a gate to stand on. */
     public boolean isLoneGate() {
         return style.equals("none");

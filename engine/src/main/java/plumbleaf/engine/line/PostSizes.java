@@ -38,6 +38,11 @@ public interface PostSizes {
     /** Diameter of the hole of a run's posts; zero where nothing is dug. */
     Length hole(Run run);
 
+    /** Diameter of the hole of a run's own post at a station, where a side has holes of its own. */
+    default Length holeAt(Run run, double stationIn) {
+        return hole(run);
+    }
+
     /** Width of the gate post nearer the run's start. */
     Length firstPost(Gate gate);
 

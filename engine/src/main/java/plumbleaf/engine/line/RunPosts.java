@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.Profile;
@@ -83,8 +84,7 @@ final class RunPosts {
         List<Stop> fixed = fixed();
         checkDigging(fixed);
         if (run.isLoneGate() || fixed.isEmpty()) return new Placed(fixed, true, findings);
-        double hole = Math.max(sizes.hole(run).inches(), sizes.post(run).inches());
-        List<ClosedStretch> closed = DugParts.of(run).cut(closed(hole / 2));
+        List<ClosedStretch> closed = DugParts.of(run).cut(closed(station -> holeIn(station) / 2));
         List<Stop> all = new ArrayList<>();
         for (int i = 0; i < fixed.size(); i++) {
             if (i > 0 && !isOpen(fixed.get(i - 1), fixed.get(i)))
@@ -104,16 +104,17 @@ final class RunPosts {
         return spansGate(from, to) || to.stationIn() - from.stationIn() < (from.widthIn() + to.widthIn()) / 2;
     }
 
-    private double holeIn(Support posts) {
-        return DugParts.digs(posts)
-                ? Math.max(sizes.hole(run).inches(), sizes.post(run).inches())
-                : 0;
+    private double holeIn(double stationIn) {
+        return Math.max(
+                sizes.holeAt(run, stationIn).inches(),
+                sizes.postAt(run, stationIn).inches());
     }
 
     private Stop own(double stationIn, PostRole role) {
         Length width = role == PostRole.LINE ? sizes.postAt(run, stationIn) : sizes.terminalAt(run, stationIn);
         Support posts = run.postsAt(stationIn);
-        return new Stop(stationIn, role, "", width.inches(), holeIn(posts), posts, "", "");
+        double hole = DugParts.digs(posts) ? holeIn(stationIn) : 0;
+        return new Stop(stationIn, role, "", width.inches(), hole, posts, "", "");
     }
 
     private List<Stop> fixed() {
@@ -244,21 +245,26 @@ final class RunPosts {
         return kept;
     }
 
-    private List<ClosedStretch> closed(double radiusIn) {
+    /** @param radiusIn of the hole of a post that would stand at a station */
+    private List<ClosedStretch> closed(DoubleUnaryOperator radiusIn) {
         List<ClosedStretch> closed = new ArrayList<>();
         for (NoDig noDig : run.noDig()) {
+            double from = noDig.from().inches();
+            double to = noDig.to().inches();
             closed.add(new ClosedStretch(
-                    noDig.from().inches() - radiusIn, noDig.to().inches() + radiusIn, noDig.why()));
+                    from - radiusIn.applyAsDouble(from), to + radiusIn.applyAsDouble(to), noDig.why()));
         }
         for (Plug plug : existing.leftIn(run.id())) {
-            double away = plug.diameter().inches() / 2 + radiusIn + PLUG_CLEAR.inches();
+            double radius = radiusIn.applyAsDouble(plug.station().inches());
+            double away = plug.diameter().inches() / 2 + radius + PLUG_CLEAR.inches();
             closed.add(around(plug.station(), away, "an old post's concrete"));
         }
         for (PrivateLine buried : existing.lines()) {
-            double away = buried.byHand().inches() + radiusIn;
+            double radius = radiusIn.applyAsDouble(buried.station().inches());
+            double away = buried.byHand().inches() + radius;
             if (buried.run().equals(run.id())) closed.add(around(buried.station(), away, "buried " + buried.kind()));
         }
-        return radiusIn > 0 ? ClosedStretch.merged(closed) : List.of();
+        return ClosedStretch.merged(closed);
     }
 
     private static ClosedStretch around(Length station, double awayIn, String why) {
@@ -268,7 +274,7 @@ final class RunPosts {
     private void checkDigging(List<Stop> fixed) {
         for (Stop stop : fixed) {
             if (!stop.digs()) continue;
-            for (ClosedStretch stretch : closed(stop.holeIn() / 2)) {
+            for (ClosedStretch stretch : closed(station -> stop.holeIn() / 2)) {
                 if (stretch.holds(stop.stationIn()))
                     findings.add(say.fixedInNoDig(
                             stop.gate().isEmpty() ? run.id() : stop.gate(),

@@ -3,6 +3,7 @@ package plumbleaf.jobfile.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.job.Arc;
@@ -107,13 +108,18 @@ final class RunForm {
                     fields.needed("from", Words.STATION, Length.ZERO),
                     fields.needed("to", Words.STATION, Length.feet(8)),
                     Open.of(fields.given("basis", Words.BASIS)),
-                    Open.of(fields.given("post", TextKind.WORDS)));
+                    Open.of(fields.given("post", TextKind.WORDS)),
+                    Open.of(fields.given("hole", Words.HOLE)),
+                    Open.of(fields.given("depth", Words.DEPTH)));
             if (side.from().compareTo(side.to()) >= 0)
                 fields.refuse("to", "this is not beyond the near end", "write the farther end here");
             if (side.from().compareTo(end) < 0)
                 fields.refuse("from", "this side begins before the one before it ends", "give the sides in order");
-            if (!fields.has("basis") && !fields.has("post"))
-                fields.refuse("", "this side is built as the rest", "give its \"basis\" or its \"post\"");
+            if (Stream.of("basis", "post", "hole", "depth").noneMatch(fields::has))
+                fields.refuse(
+                        "",
+                        "this side is built as the rest",
+                        "give its \"basis\", or its \"post\", \"hole\" or \"depth\"");
             end = side.to();
             sides.add(side);
         }
@@ -314,7 +320,9 @@ final class RunForm {
                 (side, entries) -> entries.put("from", TextKind.LENGTH, side.from())
                         .put("to", TextKind.LENGTH, side.to())
                         .putIfAny("basis", Words.BASIS, side.basis().value())
-                        .putIfAny("post", TextKind.WORDS, side.post().value()));
+                        .putIfAny("post", TextKind.WORDS, side.post().value())
+                        .putIfAny("hole", TextKind.LENGTH, side.hole().value())
+                        .putIfAny("depth", TextKind.LENGTH, side.depth().value()));
         if (!run.stain().isNone())
             out.object(
                     "stain",

@@ -29,6 +29,7 @@ record Edit(String path, Unit unit, String value) {
         String whole = unit.complete(value);
         if (RunEndText.isAt(path)) return RunEndText.on(text, path, whole);
         if (UsesText.isAt(path) && !whole.isEmpty()) return UsesText.on(text, whole);
+        if (SidesText.isAt(path) && !whole.isEmpty()) return SidesText.on(text, path, whole);
         if (SetPostText.isAt(path)) return SetPostText.on(text, path, whole);
         if (MidRailText.isAt(path) && !whole.isEmpty()) return MidRailText.on(text, path, whole);
         if (LegCurve.isAt(path) && !whole.isEmpty()) return LegCurve.on(text, path, whole);

@@ -202,13 +202,15 @@ enum Ledger {
             blank("support.depth", "How deep", Blank.Kind.INCHES)),
     SIDE(
             "runs[].sides",
-            "A side on a basis, or on posts, of its own",
+            "A side on a basis, on posts or in holes of its own",
             "Add side",
             "",
             blank("from", "From station", Blank.Kind.FEET),
             blank("to", "To station", Blank.Kind.FEET),
             blank("basis", "Design basis there", Blank.Kind.MAYBE),
-            blank("post", "Posts there", Blank.Kind.MAYBE)),
+            blank("post", "Posts there", Blank.Kind.MAYBE),
+            blank("hole", "Hole there", Blank.Kind.INCHES),
+            blank("depth", "Depth there", Blank.Kind.INCHES)),
     NO_DIG(
             "runs[].noDig",
             "A stretch where no hole may be",

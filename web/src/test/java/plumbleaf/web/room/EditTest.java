@@ -47,6 +47,17 @@ class EditTest {
     }
 
     @Test
+    void theSidesOfARunAreWrittenAsTheirList() {
+        DocumentText text = DocumentText.of("{ \"runs\": [{ \"id\": \"R1\", \"style\": \"x\" }] }");
+        for (Edit edit :
+                Edit.ofRemedy("runs[R1].sides=0\" to 5' 6\": post X-3 | 40' to 48': basis engineered depth 36\""))
+            text = edit.on(text);
+        assertThat(text.json("runs[R1].sides"))
+                .contains("[ { \"from\": \"0\\\"\", \"to\": \"5' 6\\\"\", \"post\": \"X-3\" }, "
+                        + "{ \"from\": \"40'\", \"to\": \"48'\", \"basis\": \"engineered\", \"depth\": \"3'\" } ]");
+    }
+
+    @Test
     void whatIsNoEditIsRefused() {
         assertThatThrownBy(() -> Edit.ofRemedy("=left")).isInstanceOf(IllegalArgumentException.class);
     }
