@@ -77,7 +77,7 @@ public record Job(
                 .toList();
         return new Job(
                 title, date, display, styleFile, site, ground, all, gates, builds, existing, rules, money, log, parts,
-                notes, draft, assumed);
+                notes, packet, draft, assumed);
     }
 
     public Job withBuilds(Builds changed) {
