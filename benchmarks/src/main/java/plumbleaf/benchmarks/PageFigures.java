@@ -50,6 +50,7 @@ final class PageFigures {
         rows.add(row("kiln-yard.json, from nothing to ready", numbers(said, "open"), "ms", READY_GOAL_MS));
         rows.add(row("its first design", numbers(said, "first"), "ms", READY_GOAL_MS));
         rows.add(row("an edit of a shot or of the gate's place, designed", numbers(said, "edits"), "ms", EDIT_GOAL_MS));
+        rows.add(row("a post moved by a finger, laid out and drawn", numbers(said, "moves"), "ms", EDIT_GOAL_MS));
         rows.add(row("all drawings after it", numbers(said, "drawings"), "ms", 0));
         return rows;
     }

@@ -23,4 +23,17 @@ for (let i = 0; i < EDITS; i++) {
     edits.push(designed - start);
     drawings.push(performance.now() - designed);
 }
-await fetch("said", { method: "POST", body: JSON.stringify({ open: opened - from, first: answered - opened, edits, drawings }) });
+// A line post that follows the finger: the layout and what it changes in the drawing, the page's own drawing too.
+const text = JSON.stringify(job);
+const post = JSON.parse(engine.design(text)).posts.find((one) => one.role === "line");
+const moves = [];
+let known = [];
+for (let i = 0; i < EDITS; i++) {
+    const start = performance.now();
+    const { strips } = JSON.parse(engine.moved(post.run, post.id, `${Math.round(post.stationIn) + (i % 12)}"`, known.join(" ")));
+    known = strips.map((one) => one.key);
+    document.body.innerHTML = strips.map((one) => one.svg ?? "").join("");
+    document.body.getBoundingClientRect();
+    moves.push(performance.now() - start);
+}
+await fetch("said", { method: "POST", body: JSON.stringify({ open: opened - from, first: answered - opened, edits, drawings, moves }) });

@@ -8,11 +8,17 @@ import plumbleaf.documents.PaperOptions;
 import plumbleaf.documents.packet.CrewSheet;
 import plumbleaf.documents.typeset.HtmlPaper;
 import plumbleaf.engine.design.Design;
+import plumbleaf.engine.design.Laid;
 import plumbleaf.engine.design.Redesigner;
+import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.ground.ProfilePoint;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
@@ -55,6 +61,21 @@ final class PageBench {
     String drawings(String text) {
         List<Node> drawings = open(text).design().map(PageDrawings::of).orElse(List.of());
         return JsonWriter.write(Json.list(drawings, drawing -> drawing));
+    }
+
+    /** The layout with one post moved, and its run drawn with it. */
+    String moved(String run, String post, String station, List<String> known) {
+        Design before = last.flatMap(Kept::design).orElseThrow();
+        Length to = LengthText.length(station).value().orElseThrow();
+        Laid laid = redesigner.moved(before, run, new SetPost(post, to));
+        List<String> wrong = laid.layout().findings().stream()
+                .filter(finding -> finding.severity() == Severity.MUST_FIX)
+                .map(Finding::message)
+                .toList();
+        return JsonWriter.write(Json.object()
+                .put("findings", Json.texts(wrong))
+                .put("strips", PageDrawings.strips(laid.drawnWith(before), run, known))
+                .build());
     }
 
     /** Each run's ground as it was measured: what the sketch in the yard is drawn from. */

@@ -23,6 +23,8 @@ import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.gate.SlidePlan;
+import plumbleaf.engine.ground.Profile;
+import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.jobfile.json.Json;
@@ -49,9 +51,31 @@ final class PageDrawings {
     static List<Node> of(Design design) {
         PageDrawings drawings = new PageDrawings(design);
         if (!design.layout().runs().isEmpty()) drawings.site();
-        for (RunLayout run : design.layout().runs()) drawings.run(run);
+        for (RunLayout run : design.layout().runs())
+            for (RunProfile.Strip strip : drawings.strips(run)) drawings.put(drawings.drawn(strip));
         for (GateDesign gate : design.gates()) drawings.gate(gate);
         return List.copyOf(drawings.drawn);
+    }
+
+    /** The strips of one run, those drawn that are not known. */
+    static Node strips(Design design, String run, List<String> known) {
+        PageDrawings drawings = new PageDrawings(design);
+        RunLayout laid = design.layout().run(run);
+        return Json.list(drawings.strips(laid), strip -> {
+            String key = key(strip);
+            Json.Members one = Json.object().put("key", key);
+            if (!known.contains(key)) one.put("svg", SvgPlot.inPage(drawings.drawn(strip)));
+            return one.build();
+        });
+    }
+
+    /** The same where a strip shows the same posts and bays. */
+    private static String key(RunProfile.Strip strip) {
+        int key = 0;
+        for (PostDetail post : strip.posts()) if (strip.shows(post.post().station())) key = 31 * key + post.hashCode();
+        for (Bay bay : strip.run().bays())
+            if (strip.shows(bay.start()) || strip.shows(bay.end())) key = 31 * key + bay.hashCode();
+        return strip.from().hashCode() + "/" + key;
     }
 
     private void site() {
@@ -64,36 +88,36 @@ final class PageDrawings {
     }
 
     /** Unrolled, a long one in strips alike. */
-    private void run(RunLayout run) {
+    private List<RunProfile.Strip> strips(RunLayout run) {
         double length = run.line().line().length().inches();
-        int strips = (int) Math.max(1, Math.ceil(length / STRIP_IN));
+        int count = (int) Math.max(1, Math.ceil(length / STRIP_IN));
         List<GateDesign> own = design.gates().stream()
                 .filter(gate -> gate.asked().run().equals(run.run()))
                 .toList();
+        Profile profile = design.ground().profile(run.run());
         List<PostDetail> posts = RunPosts.on(run, PacketSubjects.posts(design));
-        for (int i = 0; i < strips; i++) {
-            double from = length * i / strips;
-            double to = length * (i + 1) / strips;
-            put(RunProfile.of(
-                    new RunProfile.Strip(
-                            run,
-                            design.ground().profile(run.run()),
-                            posts,
-                            placed(own),
-                            own.stream()
-                                    .flatMap(gate -> PacketSubjects.slide(design.job(), design, gate).stream())
-                                    .map(SlideOnProfile::new)
-                                    .toList(),
-                            StationNote.of(
-                                    design.job(),
-                                    design.layout(),
-                                    run,
-                                    design.ground().profile(run.run())),
-                            Offset.inches(from),
-                            Offset.inches(to)),
-                    design.job().display(),
-                    fitting(to - from, 1)));
-        }
+        List<SlideOnProfile> slides = own.stream()
+                .flatMap(gate -> PacketSubjects.slide(design.job(), design, gate).stream())
+                .map(SlideOnProfile::new)
+                .toList();
+        List<StationNote> notes = StationNote.of(design.job(), design.layout(), run, profile);
+        List<RunProfile.Strip> strips = new ArrayList<>();
+        for (int i = 0; i < count; i++)
+            strips.add(new RunProfile.Strip(
+                    run,
+                    profile,
+                    posts,
+                    placed(own),
+                    slides,
+                    notes,
+                    Offset.inches(length * i / count),
+                    Offset.inches(length * (i + 1) / count)));
+        return strips;
+    }
+
+    private Drawing drawn(RunProfile.Strip strip) {
+        double length = strip.to().inches() - strip.from().inches();
+        return RunProfile.of(strip, design.job().display(), fitting(length, 1));
     }
 
     private void gate(GateDesign gate) {

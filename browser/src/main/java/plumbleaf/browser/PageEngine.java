@@ -1,5 +1,6 @@
 package plumbleaf.browser;
 
+import java.util.List;
 import org.teavm.jso.JSExport;
 
 /** What a page can ask. Each verb takes texts and gives one; the page has one engine, and asks one thing at a time. */
@@ -35,6 +36,18 @@ public final class PageEngine {
     @JSExport
     public static String drawings(String job) {
         return bench.drawings(job);
+    }
+
+    /**
+     * A post of the job last designed put somewhere else, laid out and drawn and no further: quick enough for a hand that moves it. Holes and gates are drawn as that design has them.
+     *
+     * @param known the keys of the strips that the page shows already, with blanks between
+     * @return JSON: {@code findings} that the layout must have fixed, as messages, and the {@code strips} of its run in the order of {@link #drawings}: each with its
+     *     {@code key}, and its {@code svg} where that key is not known
+     */
+    @JSExport
+    public static String moved(String run, String post, String station, String known) {
+        return bench.moved(run, post, station, List.of(known.split(" ")));
     }
 
     /** Each run with the points of its ground, in a JSON list. */

@@ -9,6 +9,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -29,6 +31,9 @@ import plumbleaf.web.store.StoredJob;
 @Tag("browser")
 class FieldBookInBrowserTest {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    /** A pixel each: further than a finger goes before a browser takes it for scrolling. */
+    private static final int FINGER_STEPS = 24;
 
     @TempDir(cleanup = CleanupMode.NEVER)
     Path folder = Path.of("");
@@ -129,6 +134,73 @@ class FieldBookInBrowserTest {
         assertThat(stored().document())
                 .contains("\"opening\": \"" + mine.replace("\"", "\\\"") + "\"")
                 .doesNotContain("\"opening\": \"" + theirs.replace("\"", "\\\"") + "\"");
+    }
+
+    @Test
+    void aPostFollowsTheFingerTheEngineOnTheDeviceAnswersAndTheServerOnlyStores() {
+        ChromeDriver device = device("phone");
+        takeAlong(device);
+        cut();
+        page(device, "drawings");
+        WebElement post = device.findElement(By.cssSelector(".held-post"));
+        String id = Objects.requireNonNull(post.getDomAttribute("data-of"));
+        device.executeScript("arguments[0].scrollIntoView({ block: 'center' })", post);
+        String drawn = drawing(device, id);
+        double before = place(device, post);
+        // A finger, not a mouse: down on the post, across it a step at a time, and up.
+        double right = before + width(device, post) / 2;
+        double down = middle(device, post);
+        touch(device, "touchStart", right, down);
+        for (int i = 1; i <= FINGER_STEPS; i++) touch(device, "touchMove", right + i, down);
+        assertThat(place(device, post) - before)
+                .as("pixels gone with the finger")
+                .isBetween(FINGER_STEPS * 0.7, FINGER_STEPS * 1.1);
+        assertThat(drawing(device, id))
+                .as("the run as the engine lays it out with the post there")
+                .isNotEqualTo(drawn);
+        // At rest the whole job is worked out.
+        until(device, "/^Post " + id + " at .+: ./.test(document.getElementById('dragged').textContent)");
+        assertThat(stored().document()).doesNotContain("\"set\"");
+
+        device.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
+        until(device, "document.getElementById('line').textContent.includes('1 change is kept')");
+        String station = Objects.requireNonNull(device.findElement(By.cssSelector(".held-post[data-of='" + id + "']"))
+                .getDomAttribute("aria-valuetext"));
+        assertThat(text(device, "#dragged")).startsWith("Post " + id + " at " + station + ": ");
+        back();
+        device.executeScript("dispatchEvent(new Event('online'))");
+        until(device, "document.getElementById('line').hidden");
+        assertThat(stored().document())
+                .contains("\"id\": \"" + id + "\", \"station\": \"" + station.replace("\"", "\\\"") + "\"");
+    }
+
+    private static void touch(ChromeDriver device, String what, double x, double y) {
+        device.executeCdpCommand(
+                "Input.dispatchTouchEvent", Map.of("type", what, "touchPoints", List.of(Map.of("x", x, "y", y))));
+    }
+
+    private static double place(ChromeDriver device, WebElement part) {
+        return measured(device, part, "box.left");
+    }
+
+    private static double width(ChromeDriver device, WebElement part) {
+        return measured(device, part, "box.width");
+    }
+
+    private static double middle(ChromeDriver device, WebElement part) {
+        return measured(device, part, "box.top + box.height / 2");
+    }
+
+    private static double measured(ChromeDriver device, WebElement part, String what) {
+        Object said = device.executeScript("const box = arguments[0].getBoundingClientRect(); return " + what, part);
+        return ((Number) Objects.requireNonNull(said)).doubleValue();
+    }
+
+    /** The strip of the run that the post is in. */
+    private static String drawing(ChromeDriver device, String post) {
+        return String.valueOf(device.executeScript(
+                "return document.querySelector(`.held-post[data-of='${arguments[0]}']`).closest('svg').firstChild.innerHTML",
+                post));
     }
 
     @Test

@@ -37,6 +37,9 @@ public final class RunProfile {
     private static final double ROW_IN = 0.185;
     private static final double FAR_IN = 1e8;
 
+    /** What stands on the edge of a strip is in both. */
+    private static final double EDGE_IN = 0.5;
+
     /** Half a post: a strip that begins or ends nearer to the run's end shows the whole of it. */
     private static final double WHOLE_IN = 30;
 
@@ -60,7 +63,7 @@ public final class RunProfile {
         this.fromIn = strip.from().inches();
         this.toIn = strip.to().inches();
         this.posts = strip.posts().stream()
-                .filter(post -> shows(post.post().station()))
+                .filter(post -> strip.shows(post.post().station()))
                 .toList();
         this.gates = strip.gates();
         this.slides = strip.slides().stream()
@@ -97,6 +100,11 @@ public final class RunProfile {
             slides = List.copyOf(slides);
             notes = List.copyOf(notes);
         }
+
+        /** Whether a place of the run is in it, or on its edge. */
+        public boolean shows(Offset station) {
+            return station.inches() > from.inches() - EDGE_IN && station.inches() < to.inches() + EDGE_IN;
+        }
     }
 
     public static Drawing of(Strip strip, DisplayUnits units, Scale scale) {
@@ -104,7 +112,7 @@ public final class RunProfile {
     }
 
     private boolean shows(Offset station) {
-        return station.inches() > fromIn - 0.5 && station.inches() < toIn + 0.5;
+        return station.inches() > fromIn - EDGE_IN && station.inches() < toIn + EDGE_IN;
     }
 
     private double x(double stationIn) {

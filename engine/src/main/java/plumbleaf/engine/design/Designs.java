@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumbleaf.engine.bars.CutAnswer;
 import plumbleaf.engine.bars.CutPlanner;
+import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
@@ -98,6 +100,24 @@ public final class Designs {
                 TradeNames.said(priced, job.display(), catalogue, book));
     }
 
+    /**
+     * Lays a job out as {@link #of} does and goes no further: where its posts stand and what hangs between them, for a hand that moves one and wants to see. Neither loads,
+     * gates nor money are worked out. Check: LaidTest.
+     *
+     * @param choices of the design that the hand began with: its gates keep their builds while a post moves
+     */
+    static Laid laid(Job job, Catalogue sold, Standards standards, List<GateChoice> choices) {
+        Catalogue catalogue = sold.with(job.parts());
+        Picks picks = usualPicks(job, catalogue);
+        for (GateChoice choice : choices) picks = picks.with(choice);
+        YardWork yard = new YardWork(job, catalogue, standards, picks, new DesignMemory(Designs::cutsNothing));
+        return new Laid(job, yard.ground(), yard.layout());
+    }
+
+    private static CutAnswer cutsNothing(CutTask task) {
+        throw new IllegalStateException("Nothing is cut here, and it was asked to cut " + task.stock());
+    }
+
     /** The weakest of all links. */
     private static Optional<RatedGust> rated(
             List<PostDesign> posts, List<GateDesign> gates, Optional<RatedGust> rails) {
@@ -117,9 +137,7 @@ public final class Designs {
     public static GateChoice choose(
             Job job, Catalogue sold, Standards standards, PriceBook book, String gate, HangingAsked asked) {
         Catalogue catalogue = sold.with(job.parts());
-        DesignMemory memory = new DesignMemory(task -> {
-            throw new IllegalStateException("A search cuts nothing, and was asked to cut " + task.stock());
-        });
+        DesignMemory memory = new DesignMemory(Designs::cutsNothing);
         memory.begin(catalogue, book);
         YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue), memory);
         List<GateChoice> before = new ArrayList<>();

@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.pricing.PriceBook;
 
 /**
@@ -22,5 +23,11 @@ public final class Redesigner {
 
     public Design of(Job job, PriceBook book) {
         return Designs.of(job, sold, standards, book, memory);
+    }
+
+    /** What a post put somewhere else makes of the layout, within a design whose gates keep their builds; what it comes to a whole design says. */
+    public Laid moved(Design from, String run, SetPost post) {
+        Job job = from.job().withRun(from.job().run(run).withSet(post));
+        return Designs.laid(job, sold, standards, from.choices());
     }
 }

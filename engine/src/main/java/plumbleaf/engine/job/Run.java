@@ -1,5 +1,6 @@
 package plumbleaf.engine.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
@@ -131,6 +132,42 @@ public record Run(
                 step,
                 checks,
                 changed,
+                crossSlope);
+    }
+
+    /** The same run with a post put where somebody wants it; one that was put somewhere before moves. */
+    public Run withSet(SetPost post) {
+        List<SetPost> changed = new ArrayList<>();
+        boolean known = false;
+        for (SetPost each : set) {
+            boolean same = each.id().equals(post.id());
+            known = known || same;
+            changed.add(same ? post : each);
+        }
+        if (!known) changed.add(post);
+        return new Run(
+                id,
+                outside,
+                start,
+                legs,
+                first,
+                last,
+                style,
+                infill,
+                bottomGap,
+                fit,
+                maxBay,
+                finishedFace,
+                noDig,
+                changed,
+                posts,
+                otherPosts,
+                basis,
+                stain,
+                fits,
+                step,
+                checks,
+                sides,
                 crossSlope);
     }
 

@@ -26,6 +26,7 @@ final class BookFiles {
             "measuring.js",
             "keys.js",
             "sketch.js",
+            "dragging.js",
             "sender.js",
             "edits.js",
             "book.webmanifest",

@@ -1,5 +1,6 @@
 import { queueOf } from "/assets/queue.js";
 import { changed, valueAt } from "./edits.js";
+import { dragging } from "./dragging.js";
 import { heldJob, heldJobs, hold, letGo, photosOf } from "./held.js";
 import { measuring } from "./measuring.js";
 import { fetched, sendAll } from "./sender.js";
@@ -54,10 +55,14 @@ class OpenJob {
     drawings() { return this.worked ? JSON.parse(this.worked.drawings(this.text)) : this.held.seen.drawings; }
     crewSheet() { return this.worked ? this.worked.crewSheet(this.text) : this.held.seen.crewSheet; }
     ground() { return JSON.parse(this.worked.ground(this.text)); }
+    /** The layout alone with a post somewhere else: what a hand sees while it moves. */
+    moved(run, post, station, keys) { return JSON.parse(this.worked.moved(run, post, station, keys.join(" "))); }
+    /** What the whole job comes to with one value more; nothing is kept of it. */
+    tried(edit) { return JSON.parse(this.worked.design(this.with(edit))); }
+    with(edit) { return JSON.stringify(changed(this.held.document, [...this.queue.list().filter((other) => other.path !== edit.path), edit])); }
     /** Puts a change in the queue where the job still reads well with it. @returns what is wrong; empty where nothing is */
     put(edit) {
-        const next = JSON.stringify(changed(this.held.document, [...this.queue.list().filter((other) => other.path !== edit.path), edit]));
-        const wrong = JSON.parse(this.worked.design(next)).errors?.[0];
+        const wrong = this.tried(edit).errors?.[0];
         if (wrong) return `${wrong.field}: ${wrong.problem}; ${wrong.cure}.`;
         this.queue.put({ ...edit, base: Number(this.held.version) });
         this.work();
@@ -152,7 +157,9 @@ const views = {
 <p class="caution">Results are for review; local code governs. Have buried utilities located before you dig.</p>`));
     },
     drawings(book) {
-        content.replaceChildren(part(`<div class="sheets">${book.drawings().map((one) => `<figure class="sheet"><figcaption>${escaped(one.name)}</figcaption>${one.svg.replace(/^<\?xml[^>]*>/, "")}</figure>`).join("")}</div>`));
+        const hint = book.worked ? `<p class="hint">Drag a line post along its run, or take it with Tab and move it with the arrow keys.</p><p id="dragged" class="dragged" role="status" hidden></p>` : "";
+        content.replaceChildren(part(`${hint}<div class="sheets">${book.drawings().map((one) => `<figure class="sheet"><figcaption>${escaped(one.name)}</figcaption>${one.svg.replace(/^<\?xml[^>]*>/, "")}</figure>`).join("")}</div>`));
+        if (book.worked) dragging(content, book, show);
     },
     crew: (book) => content.replaceChildren(part(book.crewSheet() || "<p>The job has errors; see its findings at the desk.</p>")),
     numbers,
