@@ -122,7 +122,7 @@ public final class ProvenCutPlanner implements CutPlanner {
             keep(OneByOne.fill(cutting, effort));
             bound = Bound.byVolume(cutting);
             if (bestCost <= bound) return Optional.empty();
-            if (isTight() && fullBars()) return Optional.empty();
+            if (isTight() && (joined() || fullBars())) return Optional.empty();
             if (isFine()) effort.allowUpTo(effort.left() / 4 * 3);
             Optional<CutAnswer> none = exactly();
             effort.allowAll();
@@ -133,9 +133,27 @@ public final class ProvenCutPlanner implements CutPlanner {
         /** Whether a plan at the bound would have hardly any waste. */
         private boolean isTight() {
             boolean oneKind = cutting.kinds() == 1 && cutting.supply[0] == Cutting.UNLIMITED && cutting.price[0] > 0;
-            if (!oneKind || cutting.sizes() < SIZES_TO_FILL || !FillTable.suits(cutting)) return false;
-            long waste = bound / cutting.price[0] * cutting.room[0] - cutting.volume();
-            return waste * WASTE_SHARE <= cutting.room[0];
+            return oneKind && cutting.sizes() >= SIZES_TO_FILL && waste() * WASTE_SHARE <= cutting.room[0];
+        }
+
+        /** Of a plan at the bound, of bars of one kind. */
+        private long waste() {
+            return bound / cutting.price[0] * cutting.room[0] - cutting.volume();
+        }
+
+        /** Joins what must lie together and plans the rest, which is a smaller task by as much. True when that settles it. */
+        private boolean joined() {
+            if (!Joining.suits(cutting)) return false;
+            Joining joining = Joining.of(cutting, waste(), effort);
+            if (joining.isImpossible()) {
+                bound += cutting.step();
+            } else if (joining.joins() > 0) {
+                Search rest = new Search(this, joining.rest());
+                rest.solve();
+                keep(joining.whole(rest.best));
+                if (rest.bound > bound - joining.fullBars() * cutting.price[0]) bound += cutting.step();
+            }
+            return bestCost <= bound;
         }
 
         /**
@@ -143,6 +161,7 @@ public final class ProvenCutPlanner implements CutPlanner {
          * worths that fractions would give. True when that settles it.
          */
         private boolean fullBars() {
+            if (!FillTable.suits(cutting)) return false;
             effort.allowUpTo(effort.taken() + effort.left() / 2);
             PatternPool patterns = PatternPool.of(
                     cutting, Bound.ofVolume(cutting), new Pricing(cutting, effort), bound, POOL_FULL, effort);

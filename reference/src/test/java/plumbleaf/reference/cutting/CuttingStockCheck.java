@@ -27,7 +27,7 @@ import plumbleaf.jobfile.table.CsvTable;
 
 /**
  * Cut plans reach the printed least number of bars, and say that they are proven.
- * Source: rows of published-instances.csv, each with its own and whether it was read or is from memory. Read: V. Chvatal, Linear Programming, chapter 13, in an open course notebook; the public encyclopedia's paper rolls; a modelling language's handbook, 161 rolls; J. Kantor, CBE 40455, Stock Cutting (two lengths, few of each); Falkenauer (uniform and triplets), Scholl and others, Schwerin and Waescher, one instance of each; 13 pieces that need a bar more than the fractions say. From memory: M. Fieldhouse, SICUP Bulletin 5; Fourer, Gay and Kernighan, section 15.6; a worked example of a public library's documentation.
+ * Source: rows of published-instances.csv, each with its own and whether it was read or is from memory. Read: V. Chvatal, Linear Programming, chapter 13, in an open course notebook; the public encyclopedia's paper rolls; a modelling language's handbook, 161 rolls; J. Kantor, CBE 40455, Stock Cutting (two lengths, few of each); Falkenauer (uniform and triplets), Scholl and others, Schwerin and Waescher, one instance of each; M. Delorme, M. Iori and S. Martello, EJOR 255 (2016), 403 and 1,002 pieces of their augmented classes; 13 pieces that need a bar more than the fractions say. From memory: M. Fieldhouse, SICUP Bulletin 5; Fourer, Gay and Kernighan, section 15.6; a worked example of a public library's documentation.
  * Tolerance: none, whole bars.
  */
 class CuttingStockCheck {
