@@ -1,6 +1,7 @@
 package plumbleaf.engine.design;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,19 +13,29 @@ import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceRails;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.catalogue.Screw;
+import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.FencePicket;
+import plumbleaf.engine.line.LowRails;
+import plumbleaf.engine.line.RailPiece;
+import plumbleaf.engine.line.RailRows;
 import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
+import plumbleaf.engine.section.Timber;
 import plumbleaf.engine.strength.BayChecks;
+import plumbleaf.engine.strength.BoardLever;
 import plumbleaf.engine.strength.GustPart;
+import plumbleaf.engine.strength.HangingBoards;
 import plumbleaf.engine.strength.PicketCheck;
 import plumbleaf.engine.strength.RailCheck;
 import plumbleaf.engine.strength.TubeStrength;
@@ -65,8 +76,11 @@ final class BayWork {
                 alike.computeIfAbsent(finding.id(), id -> new ArrayList<>()).add(finding);
         }
         List<Finding> worst = new ArrayList<>();
-        for (List<Finding> group : alike.values())
-            worst.add(Findings.join(group).get(0));
+        for (List<Finding> group : alike.values()) {
+            Finding first = Findings.join(group).get(0);
+            boolean lever = first.id().equals(BoardLever.ID) && style.isPresent();
+            worst.add(lever ? withLowRails(first, run, bays, style.get(), wind) : first);
+        }
         return worst;
     }
 
@@ -136,12 +150,89 @@ final class BayWork {
                 bay.id(),
                 bay.slopeLength(),
                 run.infill(),
-                AsBuilt.of(run, bay).below(run),
+                hangs(run, bay, style),
                 style.railsFor(run.infill()),
                 edge(style.rails()),
                 boards,
                 catalogue.species(boards.railSpecies()).orElseThrow(),
                 catalogue.species(boards.species()).orElseThrow());
+    }
+
+    /** How the boards of a bay hang under its rails, as both were laid out. */
+    private HangingBoards hangs(Run run, Bay bay, FenceStyle style) {
+        List<RailPiece> rails = bay.rails();
+        int asked = style.railsFor(run.infill());
+        List<Double> levers = leversIn(bay);
+        if (rails.size() < asked || levers.isEmpty()) return HangingBoards.asked(edge(style.rails()));
+        RailPiece lowest = rails.get(0);
+        RailPiece lowestAsked = rails.get(rails.size() - asked);
+        return new HangingBoards(
+                AsBuilt.of(run, bay).below(run),
+                Length.inches(Math.max(0, Collections.max(levers))),
+                rails.size() - asked,
+                Length.inches(
+                        Math.max(0, lowestAsked.from().inches() - lowest.from().inches())));
+    }
+
+    /** Of each board, how far its end hangs below the lowest rail's centre. */
+    private static List<Double> leversIn(Bay bay) {
+        if (bay.rails().isEmpty()) return List.of();
+        RailPiece lowest = bay.rails().get(0);
+        List<Double> levers = new ArrayList<>();
+        for (FencePicket board : boardsOf(bay)) {
+            double middle = board.station().inches() + board.width().inches() / 2;
+            double share = (middle - bay.start().inches()) / bay.level().inches();
+            double railIn = lowest.from().inches()
+                    + (lowest.to().inches() - lowest.from().inches()) * share;
+            levers.add(railIn - board.bottom().inches());
+        }
+        return levers;
+    }
+
+    /** A board that hangs too far, with what more rails under the lowest one leave of it anywhere along the run. */
+    private Finding withLowRails(Finding worst, Run run, List<Bay> bays, FenceStyle style, RunWind wind) {
+        if (!(worst instanceof Checked lever) || lever.severity() == Severity.PASS || run.lowRails()) return worst;
+        double ratio = 0;
+        for (Bay bay : bays) ratio = Math.max(ratio, afterLowRails(run, bay, style, wind));
+        if (ratio > 1) return worst;
+        return lever.withRemedies(List.of(new Remedy(
+                "low-rails",
+                "nail the boards of " + run.id()
+                        + " to more rails under the lowest one wherever they hang so far below it",
+                OptionalDouble.of(ratio),
+                Optional.empty(),
+                Optional.of("runs[" + run.id() + "].lowRails=true"))));
+    }
+
+    private double afterLowRails(Run run, Bay bay, FenceStyle style, RunWind wind) {
+        Boarding boards = style.boarding().orElseThrow();
+        List<Double> levers = leversIn(bay);
+        Optional<TributaryWind> here = wind.on(List.of(piece(run, bay)));
+        if (levers.isEmpty() || here.isEmpty()) return 0;
+        double dropIn = Collections.min(levers) - edge(style.rails()).inches();
+        double spaceIn = RailRows.of(style, catalogue, run.infill())
+                .widestSpace(run.infill())
+                .inches();
+        double leftIn = LowRails.under(dropIn, 0, spaceIn).isEmpty() ? 0 : dropIn;
+        Timber board = new Timber(
+                boards.boardWidth(),
+                boards.boardThickness(),
+                catalogue.species(boards.species()).orElseThrow());
+        return BoardLever.ratio(
+                board,
+                Length.inches(Math.max(0, Collections.max(levers) - leftIn)),
+                here.get().mean().inPsi() * boardsShareIn(boards));
+    }
+
+    private static List<FencePicket> boardsOf(Bay bay) {
+        return bay.fill()
+                .match(
+                        open -> List.<FencePicket>of(),
+                        boards -> boards.row().pickets(),
+                        lying -> List.<FencePicket>of(),
+                        panel -> List.<FencePicket>of(),
+                        fabric -> List.<FencePicket>of(),
+                        mesh -> List.<FencePicket>of());
     }
 
     private static Length edge(FenceRails rails) {
@@ -168,6 +259,8 @@ final class BayWork {
                 WET_SCREW);
         Area crossing =
                 Area.squareInches(boardsShareIn(boards) * checks.busiestShare().inches());
+        checks.leverCheck(wind, Length.inches(boardsShareIn(boards)), basis(run, bay))
+                .ifPresent(findings::add);
         findings.add(PicketCheck.of(bay.id(), wind, crossing, boards.fastenersPerCrossing(), allowed, basis(run, bay)));
         return findings;
     }

@@ -255,6 +255,7 @@ final class RemedyEdit {
     private static Optional<Run> edited(Run run, String key, String value) {
         return switch (key) {
             case "sides" -> RunSides.of(value).map(run::withSides);
+            case "lowRails" -> Optional.of(run.withLowRails(value.equals("true")));
             case "fit" -> fit(value).map(fit -> run.fitted(fit, run.fits()));
             default -> Optional.empty();
         };

@@ -27,6 +27,7 @@ import plumbleaf.engine.support.Support;
  * @param step what the steps of a stepped fence are whole multiples of, where the style does not say it
  * @param checks tapes across its corners
  * @param sides parts on a basis or on posts of their own, in order
+ * @param lowRails whether more rails go under the lowest one where boards hang further down, as under a level top
  * @param crossSlope how the ground beside it tilts where nothing was shot there: rise over run towards the inside, + up; level where nobody said
  */
 public record Run(
@@ -52,6 +53,7 @@ public record Run(
         Stated<Length> step,
         List<CheckTape> checks,
         List<RunSide> sides,
+        boolean lowRails,
         Stated<Slope> crossSlope) {
     public Run {
         legs = List.copyOf(legs);
@@ -105,10 +107,19 @@ public record Run(
                 step,
                 checks,
                 sides,
+                lowRails,
                 crossSlope);
     }
 
     public Run withSides(List<RunSide> changed) {
+        return with(changed, lowRails);
+    }
+
+    public Run withLowRails(boolean more) {
+        return with(sides, more);
+    }
+
+    private Run with(List<RunSide> changed, boolean more) {
         return new Run(
                 id,
                 outside,
@@ -132,6 +143,7 @@ public record Run(
                 step,
                 checks,
                 changed,
+                more,
                 crossSlope);
     }
 

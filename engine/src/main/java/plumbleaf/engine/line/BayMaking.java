@@ -126,7 +126,7 @@ final class BayMaking {
             gapMax = Math.max(gapMax, gap);
         }
         double postsIn = (from.widthIn() + to.widthIn()) / 2;
-        BayFilling.PostToPost cut = (depth, heights) -> rails(shape, level, grade, depth, heights, 0);
+        BayFilling.PostToPost cut = (depth, heights) -> rails(shape, level, grade, depth, inches(heights), 0);
         BayFill fill = boards.orElseGet(() -> filling.isEmpty()
                 ? new BayFill.Open()
                 : filling.get().fill(new BayFilling.Place(level, postsIn, grade.ratio()), cut));
@@ -148,11 +148,40 @@ final class BayMaking {
                 new Offset(shape.bottomToIn()),
                 new Offset(shape.topFromIn()),
                 new Offset(shape.topToIn()),
-                rails(shape, level, grade, railRows.depth(), railRows.heights(), coped ? postsIn : 0),
+                allRails(from, to, shape, grade, coped ? postsIn : 0),
                 fill,
                 new Offset(gapMin),
                 new Offset(gapMax),
                 new Offset(height.mostIn()));
+    }
+
+    private List<RailPiece> allRails(Stop from, Stop to, BayShape shape, Slope grade, double shortIn) {
+        double level = to.stationIn() - from.stationIn();
+        List<RailPiece> asked = rails(shape, level, grade, railRows.depth(), inches(railRows.heights()), shortIn);
+        if (!run.lowRails() || !shape.scribed() || boarding.isEmpty() || asked.isEmpty()) return asked;
+        double lowest = railRows.heights().get(0).inches();
+        double nearest = highestBottomIn(from, to, shape) + lowest;
+        List<Double> lower = LowRails.under(
+                lowest, nearest, railRows.widestSpace(run.infill()).inches());
+        List<RailPiece> all = new ArrayList<>(rails(shape, level, grade, railRows.depth(), lower, shortIn));
+        all.addAll(asked);
+        return all;
+    }
+
+    /** Where boards that follow the ground end highest in a bay, over the bottom that was asked for. */
+    private double highestBottomIn(Stop from, Stop to, BayShape shape) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (ProfilePoint point : profile.between(new Offset(from.stationIn()), new Offset(to.stationIn()))) {
+            double share = (point.station().inches() - from.stationIn()) / (to.stationIn() - from.stationIn());
+            double top = shape.topFromIn() + (shape.topToIn() - shape.topFromIn()) * share;
+            double bottom = point.elevation().inches() + run.bottomGap().inches();
+            highest = Math.max(highest, bottom - (top - run.infill().inches()));
+        }
+        return highest;
+    }
+
+    private static List<Double> inches(List<Length> heights) {
+        return heights.stream().map(Length::inches).toList();
     }
 
     /**
@@ -161,7 +190,7 @@ final class BayMaking {
      * are left square. Rails that are coped to their posts, and those of panels, lie between the posts' faces. Source: geometry. Check: RailCutCheck.
      */
     private List<RailPiece> rails(
-            BayShape shape, double level, Slope grade, Length depth, List<Length> heights, double shortIn) {
+            BayShape shape, double level, Slope grade, Length depth, List<Double> heights, double shortIn) {
         double cut = Math.max(0, level - shortIn) * Math.sqrt(1 + grade.ratio() * grade.ratio());
         double plumb = cut + depth.inches() * Math.abs(grade.ratio());
         boolean square = plumb > run.maxBay().inches() + Fairing.GAP_ROUNDING_IN
@@ -171,8 +200,7 @@ final class BayMaking {
         double baseFrom = shape.scribed() ? shape.topFromIn() - run.infill().inches() : shape.bottomFromIn();
         double baseTo = shape.scribed() ? shape.topToIn() - run.infill().inches() : shape.bottomToIn();
         List<RailPiece> rails = new ArrayList<>();
-        for (Length row : heights) {
-            double over = row.inches();
+        for (double over : heights) {
             rails.add(new RailPiece(
                     new Offset(baseFrom + over),
                     new Offset(baseTo + over),

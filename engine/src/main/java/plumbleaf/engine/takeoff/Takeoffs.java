@@ -152,8 +152,10 @@ public final class Takeoffs {
                                 Basis.judgement("stock in the price book"))));
     }
 
-    /** Wood rails and boards meet on posts; a splice between would be a hinge. */
+    /** Wood rails and boards meet on posts; a splice between would be a hinge. An upright board is as long as the fence is high there. */
     private static String cure(BarNeed need) {
+        if (need.group() == PartGroup.FENCE && need.name().equals("picket"))
+            return "Follow the ground there with steps or a sloping top, build it lower, or find longer boards.";
         return need.group() == PartGroup.FENCE && need.saw() == BarNeed.Saw.WOOD
                 ? "They meet on posts and are not spliced between: shorten the bay, or find longer bars."
                 : "Splice them, shorten the bay, or find longer bars.";

@@ -186,7 +186,7 @@ class PostCheckTest {
                 "B2",
                 Length.inches(96),
                 Length.inches(72),
-                Length.ZERO,
+                HangingBoards.asked(Length.inches(7)),
                 3,
                 Length.inches(7),
                 style,

@@ -97,6 +97,7 @@ final class RunForm {
                 Open.of(run.given("step", Words.SPACE)),
                 CornerForm.checks(run),
                 sides(run),
+                run.flag("lowRails"),
                 crossSlope(run));
     }
 
@@ -312,6 +313,7 @@ final class RunForm {
             entries.put("from", TextKind.LENGTH, part.from()).put("to", TextKind.LENGTH, part.to());
             SupportForm.write(part.posts(), entries);
         });
+        if (run.lowRails()) out.flag("lowRails", true);
         out.putIfAny("crossSlope", TextKind.SLOPE, run.crossSlope().value());
         out.putIfAny("basis", Words.BASIS, run.basis().value());
         out.objects(

@@ -61,6 +61,14 @@ final class LineRoom {
                                         id,
                                         List.of(),
                                         "a lying board with its gap, else 1 in."),
+                        opened.fields()
+                                .choice(
+                                        at + ".lowRails",
+                                        "More rails where boards hang further down",
+                                        Unit.COUNT,
+                                        id,
+                                        Choices.TRUE_FALSE,
+                                        "no"),
                         opened.field(at + ".maxBay", "Largest bay", Unit.FEET, id),
                         opened.choice(at + ".finishedFace", "Good side faces", id, Choices.FACES),
                         opened.fields().choice(at + ".stain.coats", "Stain", Unit.COUNT, id, Choices.COATS, "none"),
