@@ -112,14 +112,14 @@ public record Run(
     }
 
     public Run withSides(List<RunSide> changed) {
-        return with(changed, lowRails);
+        return with(set, changed, lowRails);
     }
 
     public Run withLowRails(boolean more) {
-        return with(sides, more);
+        return with(set, sides, more);
     }
 
-    private Run with(List<RunSide> changed, boolean more) {
+    private Run with(List<SetPost> placed, List<RunSide> built, boolean more) {
         return new Run(
                 id,
                 outside,
@@ -134,7 +134,7 @@ public record Run(
                 maxBay,
                 finishedFace,
                 noDig,
-                set,
+                placed,
                 posts,
                 otherPosts,
                 basis,
@@ -142,7 +142,7 @@ public record Run(
                 fits,
                 step,
                 checks,
-                changed,
+                built,
                 more,
                 crossSlope);
     }
@@ -157,30 +157,7 @@ public record Run(
             changed.add(same ? post : each);
         }
         if (!known) changed.add(post);
-        return new Run(
-                id,
-                outside,
-                start,
-                legs,
-                first,
-                last,
-                style,
-                infill,
-                bottomGap,
-                fit,
-                maxBay,
-                finishedFace,
-                noDig,
-                changed,
-                posts,
-                otherPosts,
-                basis,
-                stain,
-                fits,
-                step,
-                checks,
-                sides,
-                crossSlope);
+        return with(changed, sides, lowRails);
     }
 
     /** Whether this is only a line for a gate to stand on. */
