@@ -20,6 +20,16 @@ import plumbleaf.engine.money.Money;
 public final class ProvenCutPlanner implements CutPlanner {
     @Override
     public CutAnswer plan(CutTask task) {
+        return plan(task, true);
+    }
+
+    @Override
+    public CutAnswer order(CutTask task) {
+        return plan(task, false);
+    }
+
+    /** @param fewest whether the bars are to be cut in the fewest set-ups */
+    private static CutAnswer plan(CutTask task, boolean fewest) {
         if (task.pieces().isEmpty())
             return new CutAnswer.Planned(
                     new CutPlan(task.stock(), task.saw(), List.of(), Money.ZERO, Money.ZERO, true, 0));
@@ -30,23 +40,23 @@ public final class ProvenCutPlanner implements CutPlanner {
                 .map(Piece::id)
                 .toList();
         if (!tooLong.isEmpty()) return new CutAnswer.TooLong(tooLong, Math.max(0, longest));
-        CutAnswer plain = new Search(task, new Sizes(task, Sizes.Lapping.NONE)).answer();
-        return Sizes.anyLaps(task) ? lapped(task, plain) : plain;
+        CutAnswer plain = new Search(task, new Sizes(task, Sizes.Lapping.NONE), fewest).answer();
+        return Sizes.anyLaps(task) ? lapped(task, plain, fewest) : plain;
     }
 
     /**
      * Pieces of one slant behind one another, where that saves a bar. A bound for all plans that lap, by counting half of every slanted cut for each piece; then
      * a plan whose runs lap as the saw can cut them. The cheaper plan stands, with that bound beside it.
      */
-    private static CutAnswer lapped(CutTask task, CutAnswer plain) {
-        Optional<Money> atMost = new Search(task, new Sizes(task, Sizes.Lapping.AT_MOST)).leastCost();
+    private static CutAnswer lapped(CutTask task, CutAnswer plain, boolean fewest) {
+        Optional<Money> atMost = new Search(task, new Sizes(task, Sizes.Lapping.AT_MOST), fewest).leastCost();
         if (atMost.isEmpty()) return plain;
         Money least = atMost.get();
         if (plain instanceof CutAnswer.Planned planned && planned.plan().cost().equals(least)) return plain;
         Sizes sure = new Sizes(task, Sizes.Lapping.SURE);
         CutAnswer best = plain;
         if (sure.allFit(sure.cutting(false))) {
-            CutAnswer run = new Search(task, sure).answer();
+            CutAnswer run = new Search(task, sure, fewest).answer();
             if (run instanceof CutAnswer.Planned laps && isLess(laps.plan(), plain)) best = run;
         }
         return best.match(
@@ -84,14 +94,16 @@ public final class ProvenCutPlanner implements CutPlanner {
         private final Cutting cutting;
         private final Sizes sizes;
         private final boolean free;
+        private final boolean fewest;
         private final Effort effort;
         private final Set<Column> pool = new LinkedHashSet<>();
         private List<Column> best = List.of();
         private long bestCost = Long.MAX_VALUE;
         private long bound;
 
-        Search(CutTask task, Sizes sizes) {
+        Search(CutTask task, Sizes sizes, boolean fewest) {
             this.task = task;
+            this.fewest = fewest;
             this.sizes = sizes;
             this.effort = new Effort(task.stepBudget());
             this.free = task.bars().stream().allMatch(bar -> bar.price().isZero());
@@ -101,6 +113,7 @@ public final class ProvenCutPlanner implements CutPlanner {
         /** The same task with rounded sizes, in what effort is left. */
         private Search(Search of, Cutting rounded) {
             this.task = of.task;
+            this.fewest = of.fewest;
             this.sizes = of.sizes;
             this.effort = of.effort;
             this.free = of.free;
@@ -320,7 +333,9 @@ public final class ProvenCutPlanner implements CutPlanner {
         private CutPlan plan() {
             boolean proven = bestCost <= bound;
             Money cost = Money.cents(free ? 0 : bestCost);
-            FewestSetUps.Shown cut = FewestSetUps.of(cutting, SetUps.fewer(cutting, best));
+            FewestSetUps.Shown cut = fewest
+                    ? FewestSetUps.of(cutting, SetUps.fewer(cutting, best))
+                    : new FewestSetUps.Shown(best, best.size(), 1);
             return new CutPlan(
                     task.stock(),
                     task.saw(),

@@ -7,6 +7,7 @@ import java.util.Map;
 import plumbleaf.engine.labour.Labours;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.money.Money;
+import plumbleaf.engine.pricing.OpenBook;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.takeoff.BarNeed;
 import plumbleaf.engine.takeoff.Need;
@@ -22,11 +23,13 @@ final class BuildPrice {
 
     private static final double VARIETY_HOURS = 0.25;
 
-    private final PriceBook book;
+    private final OpenBook book;
+    private final double hourly;
     private final Map<Sale, Double> prices = new LinkedHashMap<>();
 
     BuildPrice(PriceBook book) {
-        this.book = book;
+        this.book = OpenBook.of(book);
+        this.hourly = book.crew().hourly().dollars().doubleValue();
     }
 
     Money of(Needs needs, List<Work> works) {
@@ -34,14 +37,13 @@ final class BuildPrice {
         for (Need need : needs.loose()) dollars += need.quantity() * perUnit(need.item(), need.unit());
         for (BarNeed bar : needs.bars())
             dollars += bar.piece().longPointNm() / 304_800_000.0 * perUnit(bar.item(), NetUnit.FEET);
-        dollars += Labours.of(works, book.labour()).hours()
-                * book.crew().hourly().dollars().doubleValue();
+        dollars += Labours.of(works, book.rates()).hours() * hourly;
         return Money.rounded(BigDecimal.valueOf(Math.round(dollars * 1e6), 6));
     }
 
     /** What one more kind of hole on a site costs: the auger changed, the holes marked apart, one more thing to get wrong. Judgement: a quarter of an hour. */
     Money anotherKindOfHole() {
-        double dollars = VARIETY_HOURS * book.crew().hourly().dollars().doubleValue();
+        double dollars = VARIETY_HOURS * hourly;
         return Money.rounded(BigDecimal.valueOf(Math.round(dollars * 1e6), 6));
     }
 

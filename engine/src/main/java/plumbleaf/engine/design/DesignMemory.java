@@ -17,6 +17,7 @@ import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.pricing.OpenBook;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
 
@@ -30,13 +31,14 @@ final class DesignMemory {
 
     private final CutPlanner planner;
     private Optional<Catalogue> catalogue = Optional.empty();
-    private Optional<PriceBook> book = Optional.empty();
+    private Optional<OpenBook> book = Optional.empty();
 
     private final Remembered<LinesQuestion, Surveyed> lines = new Remembered<>();
     private final Remembered<LayoutQuestion, Layout> layouts = new Remembered<>();
     private final Remembered<HungQuestion, List<OnGround<GatePosts>>> gates = new Remembered<>();
     private final Remembered<ChoiceQuestion, List<OnGround<GateChoice>>> choices = new Remembered<>();
     private final Remembered<CutTask, CutAnswer> cuts = new Remembered<>();
+    private final Remembered<CutTask, CutAnswer> orders = new Remembered<>();
 
     DesignMemory(CutPlanner planner) {
         this.planner = planner;
@@ -83,14 +85,21 @@ final class DesignMemory {
         gates.turn();
         choices.turn();
         cuts.turn();
+        orders.turn();
         if (!catalogue.equals(Optional.of(sold))) {
             layouts.forget();
             gates.forget();
             choices.forget();
         }
-        if (!book.equals(Optional.of(prices))) choices.forget();
         catalogue = Optional.of(sold);
-        book = Optional.of(prices);
+        if (book.isPresent() && book.get().book().equals(prices)) return;
+        choices.forget();
+        book = Optional.of(OpenBook.of(prices));
+    }
+
+    /** The price book that the design began with. */
+    OpenBook book() {
+        return book.orElseThrow();
     }
 
     Surveyed lines(LinesQuestion question, Function<Job, Surveyed> work) {
@@ -118,8 +127,18 @@ final class DesignMemory {
         return answer;
     }
 
-    /** The planner, asked each thing once. */
+    /** The planner, asked each thing once: an order is told from a plan where that is known. */
     CutPlanner cuts() {
-        return task -> cuts.answer(task, () -> planner.plan(task));
+        return new CutPlanner() {
+            @Override
+            public CutAnswer plan(CutTask task) {
+                return cuts.answer(task, () -> planner.plan(task));
+            }
+
+            @Override
+            public CutAnswer order(CutTask task) {
+                return cuts.known(task).orElseGet(() -> orders.answer(task, () -> planner.order(task)));
+            }
+        };
     }
 }

@@ -54,8 +54,9 @@ public final class Designs {
         List<PostDesign> posts = yard.posts(gatePosts);
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         CutPlanner cuts = memory.cuts();
+        RodPick rods = RodPick.of(catalogue, gates);
         Quote quote = StockWork.quote(
-                job, catalogue, book, cuts, yard.layout(), posts, gates, RodPick.of(catalogue, gates), picks);
+                job, memory.book(), cuts, StockWork.assembly(job, catalogue, yard.layout(), posts, gates, rods, picks));
         List<Finding> findings = new ArrayList<>(yard.ground().findings());
         findings.addAll(yard.layout().findings());
         for (GateDesign gate : gates) findings.addAll(gate.findings());
@@ -81,13 +82,12 @@ public final class Designs {
                 .ifPresent(soil ->
                         findings.addAll(SitePulls.of(job, catalogue, soil).findings()));
         findings.addAll(quote.findings());
-        RodPick rods = RodPick.of(catalogue, gates);
         List<Finding> priced = RemedyPrices.priced(
                 Findings.join(findings),
                 job,
                 quote.price().total(),
                 posts.size(),
-                other -> total(other, catalogue, standards, built, rods, book, memory));
+                other -> total(other, catalogue, standards, built, rods, memory));
         return new Design(
                 job,
                 yard.ground(),
@@ -165,13 +165,7 @@ public final class Designs {
 
     /** What a changed job would come to, with the builds of this one where it pins none; empty where one of its gates finds no place. */
     private static Optional<Money> total(
-            Job job,
-            Catalogue catalogue,
-            Standards standards,
-            Picks built,
-            RodPick rods,
-            PriceBook book,
-            DesignMemory memory) {
+            Job job, Catalogue catalogue, Standards standards, Picks built, RodPick rods, DesignMemory memory) {
         Picks picks = built.pinnedBy(job, new UsualBuilds(catalogue));
         YardWork yard = new YardWork(job, catalogue, standards, picks, memory);
         for (Gate gate : job.gates()) {
@@ -179,10 +173,11 @@ public final class Designs {
         }
         List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
-        return Optional.of(StockWork.quote(
-                        job, catalogue, book, memory.cuts(), yard.layout(), yard.posts(gatePosts), gates, rods, picks)
-                .price()
-                .total());
+        return Optional.of(StockWork.total(
+                job,
+                memory.book(),
+                memory.cuts(),
+                StockWork.assembly(job, catalogue, yard.layout(), yard.posts(gatePosts), gates, rods, picks)));
     }
 
     /** The posts of a changed job, on the builds of this one where it pins none; none where one of its gates finds no place. */

@@ -29,6 +29,7 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateForces;
+import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;
 import plumbleaf.engine.sag.LeafDrops;
@@ -92,22 +93,40 @@ final class GateWork {
                 .slidingOn(plan, SlideWork.atItsEnds(site, build, plan.slide().orElseThrow()));
     }
 
-    /** Leaves and posts, and nothing of how they hang. */
+    /** Leaves and posts, and nothing of how they hang nor whether they may: what a price needs. */
     static GateDesign unhung(GateSite site, PickedGate build) {
-        return new GateWork(site, build).plain(judged(site, build));
+        GateWork work = new GateWork(site, build);
+        return work.plain(Gates.laid(work.ask(Length.ZERO)));
+    }
+
+    /** The same where ground is shaved under it: how much depends on how far its leaves drop. */
+    static GateDesign unhungOverShavedGround(GateSite site, PickedGate build) {
+        GateWork work = new GateWork(site, build);
+        GatePlan first = Gates.laid(work.ask(Length.ZERO));
+        if (first.slide().isPresent()) return work.sliding(first);
+        List<HungGate> gates = hungGates(site, build, first);
+        double drop = 0;
+        for (int i = 0; i < gates.size(); i++)
+            drop = Math.max(
+                    drop,
+                    dropIn(Sags.judged(
+                            gates.get(i),
+                            work.loads(first, first.hangs().get(i)),
+                            site.standards().life())));
+        return work.plain(Gates.laid(work.ask(Length.inches(drop))));
+    }
+
+    private static double dropIn(GateSag sag) {
+        return sag.total().inches() + sag.byTime().afterHanging().total().inches();
     }
 
     private GateDesign design() {
-        GatePlan first = Gates.judged(ask(Length.ZERO));
+        GatePlan first = Gates.laid(ask(Length.ZERO));
         if (first.slide().isPresent()) return sliding(first);
         Hanging hung = hang(first);
         if (hung.leaves().isEmpty()) return plain(Gates.plan(ask(Length.ZERO)));
         double drop = 0;
-        for (HungLeaf leaf : hung.leaves())
-            drop = Math.max(
-                    drop,
-                    leaf.sag().total().inches()
-                            + leaf.sag().byTime().afterHanging().total().inches());
+        for (HungLeaf leaf : hung.leaves()) drop = Math.max(drop, dropIn(leaf.sag()));
         GatePlan plan = Gates.plan(ask(Length.inches(drop)));
         return hungDesign(plan, hung).withRemedies("sag.latch", () -> SagRemedies.of(site, build, plan));
     }
@@ -475,8 +494,8 @@ final class GateWork {
     /** The least depth, in the footing's steps, at which what comes after hanging stays within the latch in soft soil. */
     static Length depthForDrop(GateSite site, PickedGate build) {
         FootingRules rules = site.standards().footing();
-        GatePlan plan = judged(site, build);
         GateWork work = new GateWork(site, build);
+        GatePlan plan = Gates.laid(work.ask(Length.ZERO));
         if (plan.hangs().stream().noneMatch(hang -> digs(work.hingePost(plan, hang)))) return Length.ZERO;
         return DepthForDrop.least(
                 depth -> new GateWork(site, build.withDepth(depth))

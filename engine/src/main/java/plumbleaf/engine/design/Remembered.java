@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -21,6 +22,14 @@ final class Remembered<Q, A> {
     void forget() {
         before = new LinkedHashMap<>();
         now = new LinkedHashMap<>();
+    }
+
+    /** What is known already; asked for now, it is kept on. */
+    Optional<A> known(Q question) {
+        A answer = now.get(question);
+        if (answer == null) answer = before.get(question);
+        if (answer != null) now.put(question, answer);
+        return Optional.ofNullable(answer);
     }
 
     A answer(Q question, Supplier<A> work) {

@@ -19,7 +19,8 @@ import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.RunLayout;
-import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.money.Money;
+import plumbleaf.engine.pricing.OpenBook;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.schedule.Quote;
 import plumbleaf.engine.schedule.Quotes;
@@ -38,11 +39,17 @@ final class StockWork {
 
     private StockWork() {}
 
-    static Quote quote(
+    static Quote quote(Job job, OpenBook book, CutPlanner planner, Assembly assembly) {
+        return Quotes.of(assembly, job, book, Saws.USUAL, planner, firstDay(job));
+    }
+
+    static Money total(Job job, OpenBook book, CutPlanner planner, Assembly assembly) {
+        return Quotes.total(assembly, job, book, Saws.USUAL, planner, firstDay(job));
+    }
+
+    static Assembly assembly(
             Job job,
             Catalogue catalogue,
-            PriceBook book,
-            CutPlanner planner,
             Layout layout,
             List<PostDesign> posts,
             List<GateDesign> gates,
@@ -73,13 +80,7 @@ final class StockWork {
         }
         List<PairTake> pairs = new ArrayList<>();
         for (GateDesign gate : gates) pairs.addAll(pair(gate, rods));
-        return Quotes.of(
-                new Assembly(takes, bays, woven, leaves, pairs, slides(gates), job.gates(), regrades(gates)),
-                job,
-                book,
-                Saws.USUAL,
-                planner,
-                firstDay(job));
+        return new Assembly(takes, bays, woven, leaves, pairs, slides(gates), job.gates(), regrades(gates));
     }
 
     static List<PairTake> pair(GateDesign gate, RodPick rods) {

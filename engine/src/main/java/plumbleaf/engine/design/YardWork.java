@@ -222,8 +222,8 @@ final class YardWork {
         return memory.gate(asked, groundOf(gate), ground -> {
             GateSite site = asked.gate().site(ground, wind(job.run(gate.run())), catalogue, standards);
             PostWork posts = asked.gate().posts(catalogue, standards);
-            // How much ground is shaved depends on how far the leaf drops, so such a gate is hung for its price too.
-            GateDesign design = gate.ground().regrade() ? GateWork.design(site, pick) : GateWork.unhung(site, pick);
+            GateDesign design =
+                    gate.ground().regrade() ? GateWork.unhungOverShavedGround(site, pick) : GateWork.unhung(site, pick);
             return GatePosts.of(site, design, depth, Length.ZERO, posts);
         });
     }

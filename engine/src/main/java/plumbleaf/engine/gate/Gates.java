@@ -22,15 +22,20 @@ public final class Gates {
 
     /** A gate worked out, with what would cure it where it drags. */
     public static GatePlan plan(GateAsk asked) {
-        return plan(asked, true);
+        return plan(asked, Cures.OF_A_SINGLE_LEAF);
     }
 
     /** The same without the cures and without the hands not asked for, which are most of the work: for the search over builds. */
     public static GatePlan judged(GateAsk asked) {
-        return plan(asked, false);
+        return plan(asked, Cures.NONE);
     }
 
-    private static GatePlan plan(GateAsk asked, boolean cures) {
+    /** Its leaves in their places, without a word about them: enough to hang them and to price them. */
+    public static GatePlan laid(GateAsk asked) {
+        return plan(asked, Cures.UNSAID);
+    }
+
+    private static GatePlan plan(GateAsk asked, Cures cures) {
         GateAsk ask = asked.over(RememberedGround.of(asked.ground()));
         List<AsSetFit> fits = fits(ask);
         Opening opening = fits.isEmpty()
@@ -39,9 +44,9 @@ public final class Gates {
         return ask.gate()
                 .kind()
                 .match(
-                        swing -> swingGate(ask, opening, swing, cures ? Cures.OF_A_SINGLE_LEAF : Cures.NONE),
-                        pair -> PairGates.plan(ask, opening, pair, cures ? Cures.OF_A_LEAF : Cures.NONE),
-                        slide -> SlideGates.plan(ask, opening, slide, cures),
+                        swing -> swingGate(ask, opening, swing, cures),
+                        pair -> PairGates.plan(ask, opening, pair, cures.wanted() ? Cures.OF_A_LEAF : cures),
+                        slide -> SlideGates.plan(ask, opening, slide, cures.wanted()),
                         flagged -> without(
                                 ask,
                                 opening,
@@ -93,13 +98,7 @@ public final class Gates {
         Slope grade = LeafLayout.grade(opening, hand, ask.ground());
         LeafHang hang = hang(gate.id() + "a", ask, shown, grade, latchFoot);
         boolean handSaid = asked.size() == 1;
-        List<Finding> findings = new ArrayList<>();
-        if (!handSaid)
-            findings.add(
-                    GateFindings.hand(gate, kind.hinge().isSaid(), kind.swing().isSaid()));
-        findings.addAll(common(ask));
-        findings.addAll(ofLeaf(ask, shown, hang.leaf(), cures));
-        for (AsSetFit fit : fits(ask)) findings.addAll(AsSetFindings.of(hang.leaf(), fit, kind.opens(), ask));
+        List<Finding> findings = cures.said() ? said(ask, kind, shown, hang, handSaid, cures) : List.of();
         String sentence = handSaid ? shown.ask().hand().sentence() : "Seen from outside: hand not yet said";
         return plan(
                         ask,
@@ -112,6 +111,18 @@ public final class Gates {
                         swings(all),
                         findings)
                 .regraded(regrades(ask, List.of(shown)));
+    }
+
+    private static List<Finding> said(
+            GateAsk ask, GateKind.Swing kind, Hung shown, LeafHang hang, boolean handSaid, Cures cures) {
+        List<Finding> findings = new ArrayList<>();
+        if (!handSaid)
+            findings.add(GateFindings.hand(
+                    ask.gate(), kind.hinge().isSaid(), kind.swing().isSaid()));
+        findings.addAll(common(ask));
+        findings.addAll(ofLeaf(ask, shown, hang.leaf(), cures));
+        for (AsSetFit fit : fits(ask)) findings.addAll(AsSetFindings.of(hang.leaf(), fit, kind.opens(), ask));
+        return findings;
     }
 
     /** Ground that is shaved under the leaves that would strike it, where the job says so. */

@@ -40,23 +40,15 @@ final class PairGates {
             all.addAll(both);
             if (shown.isEmpty() || tightest(both).compareTo(tightest(shown)) < 0) shown = both;
         }
-        List<Finding> findings = new ArrayList<>(Gates.common(ask));
         List<LeafHang> hangs = new ArrayList<>();
         for (Gates.Hung leaf : shown) {
             Hand hand = leaf.ask().hand();
             double share = share(kind, hand.hinge());
             LeafHang hang = hang(ask, kind, leaf, LeafLayout.gradeOfPair(ask, opening, hand, share));
             hangs.add(hang);
-            findings.addAll(Gates.ofLeaf(ask, leaf, hang.leaf(), cures));
         }
-        List<AsSetFit> fits = Gates.fits(ask);
-        for (int i = 0; i < fits.size(); i++)
-            findings.addAll(AsSetFindings.ofPair(hangs.get(i).leaf(), fits.get(i), kind.opens(), ask));
         MeetingPlace meeting = meeting(ask, opening, kind, hangs);
-        findings.add(GateFindings.meeting(gate, meeting.topMiss().inches(), ask.display()));
-        findings.add(PairFindings.order(ask, kind, shown));
-        findings.addAll(PairFindings.rhythm(ask, hangs));
-        if (!kind.swing().isSaid()) findings.add(GateFindings.hand(gate, true, false));
+        List<Finding> findings = cures.said() ? said(ask, kind, shown, hangs, meeting, cures) : List.of();
         List<Gates.Hung> worstFirst = new ArrayList<>(shown);
         worstFirst.sort(Gates.WORST_FIRST);
         String sentence = "Seen from outside: a pair, " + gate.id() + "a on the left"
@@ -72,6 +64,26 @@ final class PairGates {
                         Gates.swings(all),
                         findings)
                 .regraded(Gates.regrades(ask, shown));
+    }
+
+    private static List<Finding> said(
+            GateAsk ask,
+            GateKind.Pair kind,
+            List<Gates.Hung> shown,
+            List<LeafHang> hangs,
+            MeetingPlace meeting,
+            Cures cures) {
+        List<Finding> findings = new ArrayList<>(Gates.common(ask));
+        for (int i = 0; i < shown.size(); i++)
+            findings.addAll(Gates.ofLeaf(ask, shown.get(i), hangs.get(i).leaf(), cures));
+        List<AsSetFit> fits = Gates.fits(ask);
+        for (int i = 0; i < fits.size(); i++)
+            findings.addAll(AsSetFindings.ofPair(hangs.get(i).leaf(), fits.get(i), kind.opens(), ask));
+        findings.add(GateFindings.meeting(ask.gate(), meeting.topMiss().inches(), ask.display()));
+        findings.add(PairFindings.order(ask, kind, shown));
+        findings.addAll(PairFindings.rhythm(ask, hangs));
+        if (!kind.swing().isSaid()) findings.add(GateFindings.hand(ask.gate(), true, false));
+        return findings;
     }
 
     /** Drawn out: the leaf that opens first has the latch, the other one the stop strip and the rod; with two rods each has its own. */

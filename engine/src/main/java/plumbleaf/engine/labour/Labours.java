@@ -13,17 +13,21 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 
-/** Hours from work and rates: quantity times hours for one. The rate that names the soil goes before one for any; of sizes the least that is enough. */
+/** Hours from work and rates: quantity times hours for one. */
 public final class Labours {
     private Labours() {}
 
     public static Labour of(List<Work> works, List<LabourRate> rates) {
+        return of(works, LabourRates.of(rates));
+    }
+
+    public static Labour of(List<Work> works, LabourRates rates) {
         Map<LabourRate, Double> quantities = new LinkedHashMap<>();
         Map<LabourRate, Set<String>> causes = new LinkedHashMap<>();
         Map<String, Finding> missing = new LinkedHashMap<>();
         for (Work work : works) {
             if (work.quantity() == 0) continue;
-            Optional<LabourRate> rate = rateFor(work, rates);
+            Optional<LabourRate> rate = rates.rateFor(work);
             if (rate.isEmpty()) {
                 missing.putIfAbsent(work.task() + "/" + work.soil(), noRate(work));
                 continue;
@@ -39,14 +43,6 @@ public final class Labours {
                 List.copyOf(causes.getOrDefault(rate, new LinkedHashSet<>())))));
         tasks.sort(Comparator.comparing(TaskHours::phase));
         return new Labour(tasks, new ArrayList<>(missing.values()));
-    }
-
-    private static Optional<LabourRate> rateFor(Work work, List<LabourRate> rates) {
-        return rates.stream()
-                .filter(rate -> rate.holdsFor(work))
-                .min(Comparator.comparing((LabourRate rate) -> rate.soil().isEmpty())
-                        .thenComparing(rate -> rate.upTo().isZero())
-                        .thenComparing(LabourRate::upTo));
     }
 
     private static Finding noRate(Work work) {

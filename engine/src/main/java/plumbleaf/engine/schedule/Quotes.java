@@ -21,9 +21,11 @@ import plumbleaf.engine.labour.Phase;
 import plumbleaf.engine.labour.Reaching;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.labour.Works;
+import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.ChargePer;
 import plumbleaf.engine.pricing.Counts;
 import plumbleaf.engine.pricing.Crew;
+import plumbleaf.engine.pricing.OpenBook;
 import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.pricing.Pricing;
@@ -53,44 +55,71 @@ public final class Quotes {
     /** @param start first day of work, where one is known */
     public static Quote of(
             Assembly assembly, Job job, PriceBook book, Saws saws, CutPlanner planner, Stated<LocalDate> start) {
-        Takeoff takeoff = Takeoffs.of(assembly.needs(), book, saws, planner);
+        return of(assembly, job, OpenBook.of(book), saws, planner, start);
+    }
+
+    public static Quote of(
+            Assembly assembly, Job job, OpenBook open, Saws saws, CutPlanner planner, Stated<LocalDate> start) {
+        PriceBook book = open.book();
+        Takeoff takeoff = Takeoffs.of(assembly.needs(), open, saws, planner);
         List<Leaf> leaves =
                 assembly.leaves().stream().map(Assembly.BuiltLeaf::leaf).toList();
         LoadList load = LoadList.of(takeoff, leaves, book.rules().truck());
-        List<Work> open = Works.of(assembly, job.site().soil());
-        List<Work> works =
-                new ArrayList<>(Reaching.of(open, assembly, job.site().access(), SWELL));
-        List<Finding> access =
-                access(job.site().access(), Labours.of(open, book.labour()), Labours.of(works, book.labour()));
+        Done done = done(assembly, job, open, start);
+        return new Quote(
+                NeedDays.on(takeoff, load, done.schedule()),
+                load,
+                done.torn(),
+                done.labour(),
+                done.schedule(),
+                price(assembly, job, book, takeoff, done),
+                notes(job, book, done.torn(), access(assembly, job, open)));
+    }
+
+    /** What a quote would come to, without its cut plans laid out, its load or its days: a remedy's price is the difference of two. */
+    public static Money total(
+            Assembly assembly, Job job, OpenBook open, Saws saws, CutPlanner planner, Stated<LocalDate> start) {
+        Takeoff takeoff = Takeoffs.of(assembly.needs(), open, saws, planner::order);
+        return price(assembly, job, open.book(), takeoff, done(assembly, job, open, start))
+                .total();
+    }
+
+    /** All that is done, and when. */
+    private record Done(TornOut torn, Labour labour, Schedule schedule, int trips) {}
+
+    private static Done done(Assembly assembly, Job job, OpenBook open, Stated<LocalDate> start) {
+        PriceBook book = open.book();
+        List<Work> works = new ArrayList<>(Reaching.of(
+                Works.of(assembly, job.site().soil()), assembly, job.site().access(), SWELL));
         TornOut torn = TornOut.of(job.existing(), book.rules().truck());
         for (OldFence fence : job.existing().fences()) works.addAll(Works.tearOut(fence));
         if (torn.plugs() > 0) works.add(Work.of("pull-plug", torn.plugs(), "old concrete"));
         Crew crew = book.crew();
         Pace pace = new Pace(crew.people(), crew.hoursPerDay(), crew.cureDays());
-        Schedule schedule = Schedules.of(Labours.of(works, book.labour()), pace, start, isDry(job), cold(job));
+        Schedule schedule = Schedules.of(Labours.of(works, open.rates()), pace, start, isDry(job), cold(job));
         int trips = (int) Math.ceil(schedule.siteDays());
         works.add(Works.trips(trips));
-        Labour labour = Labours.of(works, book.labour());
+        return new Done(torn, Labours.of(works, open.rates()), schedule, trips);
+    }
+
+    private static Price price(Assembly assembly, Job job, PriceBook book, Takeoff takeoff, Done done) {
+        double siteDays = done.schedule().siteDays();
         Counts counts = new Counts(
-                schedule.siteDays(),
-                trips,
+                siteDays,
+                done.trips(),
                 assembly.holes(),
-                torn.all().pounds() / LB_PER_TON,
+                done.torn().all().pounds() / LB_PER_TON,
                 assembly.spoilYards(SWELL));
-        Price price = Pricing.of(takeoff, labour, counts, book, Terms.of(job.money(), schedule.siteDays()));
-        return new Quote(
-                NeedDays.on(takeoff, load, schedule),
-                load,
-                torn,
-                labour,
-                schedule,
-                price,
-                notes(job, book, torn, access));
+        return Pricing.of(takeoff, done.labour(), counts, book, Terms.of(job.money(), siteDays));
     }
 
     /** What the way to the line does to the hours. */
-    private static List<Finding> access(Access access, Labour open, Labour reached) {
+    private static List<Finding> access(Assembly assembly, Job job, OpenBook book) {
+        Access access = job.site().access();
         if (!access.isByHand() && access.carry().isZero()) return List.of();
+        List<Work> works = Works.of(assembly, job.site().soil());
+        Labour open = Labours.of(works, book.rates());
+        Labour reached = Labours.of(Reaching.of(works, assembly, access, SWELL), book.rates());
         StringBuilder words = new StringBuilder();
         if (access.isByHand())
             words.append("The way to the line is ")
