@@ -24,17 +24,17 @@ final class ArcCut {
         Swings along = Swings.over(ask, ground);
         double dr = (along.tipIn() - along.fromIn()) / RINGS;
         double dq = ask.opens().radians() / ANGLES;
-        List<OpenAt> low = new ArrayList<>();
-        for (int j = 0; j < ANGLES; j++) {
-            OpenAt open = OpenAt.angle((j + 0.5) * dq);
-            if (along.runningAt(open.rad()).clearIn() < marginIn + NOTHING_IN) low.add(open);
-        }
+        List<OpenAt> angles = new ArrayList<>();
+        for (int j = 0; j < ANGLES; j++) angles.add(OpenAt.angle((j + 0.5) * dq));
+        List<UnderEdge> low = along.underRunning(angles).stream()
+                .filter(under -> under.leastIn() < marginIn + NOTHING_IN)
+                .toList();
         double volumeIn3 = 0;
         double deepest = 0;
         for (int i = 0; i < RINGS; i++) {
             double r = along.fromIn() + (i + 0.5) * dr;
-            for (OpenAt open : low) {
-                double shortBy = marginIn - along.runningAt(r, open);
+            for (UnderEdge under : low) {
+                double shortBy = marginIn - under.clearanceIn(r);
                 if (shortBy <= 0) continue;
                 volumeIn3 += shortBy * r * dr * dq;
                 deepest = Math.max(deepest, shortBy);

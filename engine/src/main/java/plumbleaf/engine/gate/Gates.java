@@ -88,7 +88,7 @@ public final class Gates {
         List<Hung> all = new ArrayList<>();
         List<Hand> asked = Hand.agreeing(kind.hinge(), kind.swing());
         for (Hand hand : cures.wanted() ? Hand.all() : asked)
-            all.add(hung(gate.id(), ask, LeafLayout.swing(ask, opening, hand, kind.opens())));
+            all.add(hung(gate.id(), ask, LeafLayout.swing(ask, opening, hand, kind.opens()), cures));
         List<Hung> inQuestion = new ArrayList<>(
                 all.stream().filter(hung -> asked.contains(hung.ask().hand())).toList());
         inQuestion.sort(WORST_FIRST);
@@ -156,8 +156,8 @@ public final class Gates {
             .thenComparing(hung -> hung.ask().hand().hinge())
             .thenComparing(hung -> hung.ask().hand().swing());
 
-    static Hung hung(String part, GateAsk ask, SwingAsk swing) {
-        return new Hung(part, swing, Swings.of(swing, ask.ground()));
+    static Hung hung(String part, GateAsk ask, SwingAsk swing, Cures cures) {
+        return new Hung(part, swing, cures.said() ? Swings.of(swing, ask.ground()) : Swings.tried(swing, ask.ground()));
     }
 
     static List<Swing> swings(List<Hung> hung) {

@@ -35,7 +35,8 @@ final class PairGates {
                 both.add(Gates.hung(
                         gate.id() + (side == Side.LEFT ? "a" : "b"),
                         ask,
-                        LeafLayout.swingOfPair(ask, opening, hand, kind.opens(), share(kind, side))));
+                        LeafLayout.swingOfPair(ask, opening, hand, kind.opens(), share(kind, side)),
+                        cures));
             }
             all.addAll(both);
             if (shown.isEmpty() || tightest(both).compareTo(tightest(shown)) < 0) shown = both;

@@ -78,6 +78,11 @@ final class Sweeps {
         return new Low(least, at, angleRad);
     }
 
+    /** The ground under an edge at one angle. */
+    UnderEdge under(LowEdge edge, OpenAt open) {
+        return new UnderEdge(this, cells, edge, open);
+    }
+
     /** Largest clearance of an edge at one angle. */
     Low mostAt(LowEdge edge, double angleRad) {
         Low most = new Low(Double.NEGATIVE_INFINITY, 0, 0);
@@ -242,7 +247,7 @@ final class Sweeps {
         return least;
     }
 
-    private static double[] radiiInCell(GroundCell cell, LowEdge edge, double ux, double uy) {
+    static double[] radiiInCell(GroundCell cell, LowEdge edge, double ux, double uy) {
         return cell.clip(-edge.sideIn() * uy, edge.sideIn() * ux, ux, uy, edge.fromIn(), edge.toIn());
     }
 
@@ -322,7 +327,7 @@ final class Sweeps {
         return clearance(cell, edge, r, q, StrictMath.cos(q), StrictMath.sin(q));
     }
 
-    private double clearance(GroundCell cell, LowEdge edge, double r, double q, double cos, double sin) {
+    double clearance(GroundCell cell, LowEdge edge, double r, double q, double cos, double sin) {
         double x = r * cos - edge.sideIn() * sin;
         double y = r * sin + edge.sideIn() * cos;
         return edge.heightIn(r) + risePerRad * q - cell.heightIn(x, y);

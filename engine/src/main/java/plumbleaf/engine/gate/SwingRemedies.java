@@ -72,7 +72,7 @@ final class SwingRemedies {
 
     private void otherHinge() {
         Hand hand = now.hand().otherHinge();
-        Swing tried = Swings.of(LeafLayout.swing(ask, now.opening(), hand, now.opens()), ask.ground());
+        Swing tried = Swings.tried(LeafLayout.swing(ask, now.opening(), hand, now.opens()), ask.ground());
         offer(
                 "hinge-side",
                 "hang it on the " + hand.hinge().key() + ": " + result(tried),
@@ -82,7 +82,7 @@ final class SwingRemedies {
 
     private void otherSwing() {
         Hand hand = now.hand().otherSwing();
-        Swing tried = Swings.of(LeafLayout.swing(ask, now.opening(), hand, now.opens()), ask.ground());
+        Swing tried = Swings.tried(LeafLayout.swing(ask, now.opening(), hand, now.opens()), ask.ground());
         offer(
                 "swing-side",
                 "let it swing " + hand.swing().key() + ": " + result(tried),
@@ -94,7 +94,7 @@ final class SwingRemedies {
         double wanted = marginIn - dragging.running().clear().inches();
         double up = Math.ceil(wanted / RAISE_STEP_IN - 1e-9) * RAISE_STEP_IN;
         Outline raised = now.outline().raised(Length.inches(up));
-        Swing tried = Swings.of(now.with(raised), ask.ground());
+        Swing tried = Swings.tried(now.with(raised), ask.ground());
         double gap = tried.closedLargest().clear().inches();
         String words = "raise the leaf " + length(up) + ": " + result(tried) + "; " + closedGap(gap);
         Length bottomGap = Length.inches(ask.gate().leaf().bottomGap().inches() + up);
@@ -114,7 +114,7 @@ final class SwingRemedies {
                 Slope.ZERO,
                 was.top(),
                 was.infillBelow());
-        Swing tried = Swings.of(now.with(level), ask.ground());
+        Swing tried = Swings.tried(now.with(level), ask.ground());
         double gap = tried.closedLargest().clear().inches();
         offer(
                 "square-bottom",
@@ -141,7 +141,8 @@ final class SwingRemedies {
         if (along.runningAt(0).clearIn() < marginIn || needed <= 0 || needed > RISE_MOST_IN_PER_DEG) return;
         Optional<HingeModel> stocked = stocked(needed);
         double perDegree = stocked.map(hinge -> hinge.risePerDegree().inches()).orElse(needed * 1.02);
-        Swing tried = Swings.of(now.with(stocked.orElse(now.hinge().rising(Length.inches(perDegree)))), ask.ground());
+        Swing tried =
+                Swings.tried(now.with(stocked.orElse(now.hinge().rising(Length.inches(perDegree)))), ask.ground());
         double total = perDegree * now.opens().inDegrees();
         String words = "use hinges that rise " + DecimalText.fixed(perDegree, 3) + " in. a degree, " + length(total)
                 + " in all: " + result(tried);
@@ -168,7 +169,7 @@ final class SwingRemedies {
             if (clearing(now.with(Angle.degrees(middle))).isPresent()) low = middle;
             else high = middle - 1;
         }
-        Swing tried = Swings.of(now.with(Angle.degrees(low)), ask.ground());
+        Swing tried = Swings.tried(now.with(Angle.degrees(low)), ask.ground());
         if (low < now.opens().inDegrees())
             offer("hold-back", "stop it at " + low + " degrees: " + result(tried), tried, edit("opens", low + " deg"));
     }
@@ -273,14 +274,17 @@ final class SwingRemedies {
         }
     }
 
-    /** The tighter swing of both leaves; empty where one cannot be made. */
+    /** The tighter swing of both leaves; empty where one cannot be made or drags. */
     private Optional<Swing> ofPair(double split) {
         Hand left = new Hand(Side.LEFT, now.hand().swing());
         Optional<Swing> worse = Optional.empty();
         for (Hand hand : List.of(left, left.otherHinge())) {
             double share = hand.hinge() == Side.LEFT ? split : 1 - split;
             if (LeafLayout.troubleOfPair(ask, now.opening(), hand, share).isPresent()) return Optional.empty();
-            Swing tried = Swings.of(LeafLayout.swingOfPair(ask, now.opening(), hand, now.opens(), share), ask.ground());
+            Swings along =
+                    Swings.over(LeafLayout.swingOfPair(ask, now.opening(), hand, now.opens(), share), ask.ground());
+            if (!along.runningClears(0)) return Optional.empty();
+            Swing tried = along.swing(false);
             boolean tighter = worse.map(
                             so -> tried.running().clear().compareTo(so.running().clear()) < 0)
                     .orElse(true);
@@ -293,7 +297,7 @@ final class SwingRemedies {
     private Optional<Swing> clearing(SwingAsk tried) {
         Swings along = Swings.over(tried, ask.ground());
         if (!along.runningClears(marginIn)) return Optional.empty();
-        return Optional.of(along.swing()).filter(Swing::clearsObstacles);
+        return Optional.of(along.swing(false)).filter(Swing::clearsObstacles);
     }
 
     private void offer(String id, String words, Swing tried, Optional<String> edit) {

@@ -47,12 +47,22 @@ final class Swings {
         return new Swings(ask, ground).swing();
     }
 
+    /** The same without the curve and the map, which are half the work and are only drawn: for what is tried, or priced. */
+    static Swing tried(SwingAsk ask, GroundUnder ground) {
+        return new Swings(ask, ground).swing(false);
+    }
+
     /** The sweep itself, for the remedies that look along it. */
     static Swings over(SwingAsk ask, GroundUnder ground) {
         return new Swings(ask, ground);
     }
 
     Swing swing() {
+        return swing(true);
+    }
+
+    /** @param drawn with its curve and its map */
+    Swing swing(boolean drawn) {
         double opens = opensRad();
         Low least = sweeps.least(plane, 0, opens);
         Low faces = least;
@@ -78,8 +88,8 @@ final class Swings {
                 limit,
                 ask.shotError(),
                 clearance(sweeps.mostAt(plane, 0)),
-                curve(opens, least.angleRad()),
-                map(opens));
+                drawn ? curve(opens, least.angleRad()) : List.of(),
+                drawn ? map(opens) : new ClearanceMap(List.of(), List.of(), List.of()));
     }
 
     /** Whether the running leaf clears the ground by this much: looked at closed and wide open first, where most that fail do. */
@@ -108,9 +118,10 @@ final class Swings {
         return sweeps.leastAt(runningPlane(), angleRad);
     }
 
-    /** The same at one radius and angle. */
-    double runningAt(double rIn, OpenAt open) {
-        return sweeps.clearance(runningPlane(), rIn, open);
+    /** The ground under the running leaf at each of these angles. */
+    List<UnderEdge> underRunning(List<OpenAt> angles) {
+        LowEdge running = runningPlane();
+        return angles.stream().map(open -> sweeps.under(running, open)).toList();
     }
 
     double fromIn() {
