@@ -55,7 +55,7 @@ class SideRemediesTest {
     private static String typed(List<RunSide> sides) {
         StringBuilder typed = new StringBuilder(", \"sides\": [ ");
         for (RunSide side : sides) {
-            if (side != sides.get(0)) typed.append(", ");
+            if (!side.equals(sides.get(0))) typed.append(", ");
             typed.append("{ \"from\": \"" + side.from().inches() + "\\\"\", \"to\": \""
                     + side.to().inches() + "\\\"\"");
             side.post().value().ifPresent(post -> typed.append(", \"post\": \"" + post + "\""));
