@@ -2,10 +2,12 @@ package plumbleaf.engine.ground;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
@@ -129,6 +131,41 @@ record GroundFindings(DisplayUnits display) {
     private static final double FLAT = 0.5;
 
     /** How two tapes meet. */
+    Finding tapedAlong(String id, ShotPlace.After after, Length along) {
+        boolean possible = !along.isZero();
+        return Checked.note(
+                "ground.tape",
+                possible ? Severity.PASS : Severity.MUST_FIX,
+                id,
+                possible
+                        ? "Shot " + id + " was taped along the ground from " + after.shot() + ": " + text(after.over())
+                                + " on the tape are " + text(along) + " in plan."
+                        : "Shot " + id + " was taped along the ground from " + after.shot()
+                                + ", and lies further above or below it than the tape is long. Read both again.",
+                Basis.clause("plane geometry, sqrt(L^2 - dz^2)"));
+    }
+
+    /** Nobody said, and it matters: the question, with both answers to press. */
+    Finding tapeUnsaid(String id, ShotPlace.After after, Length along) {
+        String edit = "ground.shots[" + id + "].taped=";
+        return new Checked(
+                "ground.tape",
+                Severity.CAUTION,
+                id,
+                "How was the tape held from " + after.shot() + " to " + id
+                        + "? Nobody said: it is taken as level. Had it lain along the ground, its "
+                        + text(after.over()) + " would be " + text(along) + " in plan.",
+                Basis.commonPractice("1 in 500 with a tape"),
+                Optional.empty(),
+                List.of(
+                        answer("tape-level", "it was held level", edit + TapeLay.LEVEL.key()),
+                        answer("tape-slope", "it lay along the ground", edit + TapeLay.SLOPE.key())));
+    }
+
+    private static Remedy answer(String id, String words, String edit) {
+        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.of(edit));
+    }
+
     Finding tapes(String id, ShotPlace.Tapes tapes, TapedPoint point) {
         String where = "Shot " + id + " lies " + text(tapes.length()) + " from " + tapes.from() + " and "
                 + text(tapes.andLength()) + " from " + tapes.and();

@@ -55,9 +55,28 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
                         on -> Optional.of(on.station().asOffset()),
                         after -> shot(after.shot())
                                 .flatMap(before -> stationOf(before.shot(), asked))
-                                .map(station -> station.plus(after.over().asOffset())),
+                                .map(station ->
+                                        station.plus(levelOver(shot, after).asOffset())),
                         at -> Optional.empty(),
                         tapes -> Optional.empty());
+    }
+
+    /** How far in plan a shot lies beyond the one it was taped from. */
+    Length levelOver(Shot shot, ShotPlace.After after) {
+        return after.lay().isAlongGround() ? alongGround(shot, after) : after.over();
+    }
+
+    /**
+     * What a tape along the ground comes to in plan: {@code sqrt(L^2 - dz^2)}; all of it where a height is not known, none of it where the ground rises by more than
+     * the tape is long. Source: plane geometry. Check: TapeLayTest.
+     */
+    Length alongGround(Shot shot, ShotPlace.After after) {
+        Optional<LevelledShot> from = shot(after.shot());
+        Optional<LevelledShot> to = shot(shot.id());
+        if (from.isEmpty() || to.isEmpty()) return after.over();
+        double rise = to.get().elevation().inches() - from.get().elevation().inches();
+        double over = after.over().inches();
+        return Length.inches(Math.sqrt(Math.max(0, over * over - rise * rise)));
     }
 
     /**

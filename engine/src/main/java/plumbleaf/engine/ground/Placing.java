@@ -17,6 +17,11 @@ final class Placing {
     /** Nearer than this to a run's line a shot counts as on it (conventions of the ground book). */
     static final Length ON_LINE = Length.inches(3);
 
+    /** A tape may be off by one in so much, and by so much at least. Common practice, no source. */
+    private static final double ONE_IN = 500;
+
+    private static final Length LEAST_OFF = Length.inches(1);
+
     private final Levelled levelled;
     private final List<RunLine> runs;
     private final GroundFindings say;
@@ -102,9 +107,18 @@ final class Placing {
                 .match(
                         on -> byStation(
                                 levelledShot, on.run(), Optional.of(on.station().asOffset()), on.inside()),
-                        after -> byStation(levelledShot, after.run(), levelled.stationOf(shot), after.inside()),
+                        after -> taped(levelledShot, after),
                         at -> Optional.of(byPlan(levelledShot, new PlanPoint(at.east(), at.north()), "")),
                         tapes -> Optional.empty());
+    }
+
+    private Optional<GroundPoint> taped(LevelledShot shot, ShotPlace.After after) {
+        Length along = levelled.alongGround(shot.shot(), after);
+        double lostIn = after.over().inches() - along.inches();
+        boolean matters = lostIn > Math.max(LEAST_OFF.inches(), after.over().inches() / ONE_IN);
+        if (after.lay().isAlongGround()) findings.add(say.tapedAlong(shot.id(), after, along));
+        else if (after.lay() == TapeLay.UNSAID && matters) findings.add(say.tapeUnsaid(shot.id(), after, along));
+        return byStation(shot, after.run(), levelled.stationOf(shot.shot()), after.inside());
     }
 
     private Optional<GroundPoint> byStation(LevelledShot shot, String runId, Optional<Offset> station, Offset inside) {

@@ -18,8 +18,12 @@ public sealed interface ShotPlace {
         }
     }
 
-    /** Further along the run than another shot, by a level distance. */
-    record After(String run, String shot, Length over, Offset inside) implements ShotPlace {
+    /**
+     * Further along the run than another shot, by a distance on the tape.
+     *
+     * @param lay how the tape lay; one along the ground is reduced with the heights of both
+     */
+    record After(String run, String shot, Length over, TapeLay lay, Offset inside) implements ShotPlace {
         @Override
         public <T> T match(
                 Function<OnRun, T> onRun, Function<After, T> after, Function<At, T> at, Function<Tapes, T> tapes) {

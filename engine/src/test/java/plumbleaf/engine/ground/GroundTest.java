@@ -35,7 +35,7 @@ class GroundTest {
                         Books.station("S3", 22, -10),
                         new Shot(
                                 "S4",
-                                new ShotPlace.After("R1", "S3", Length.feet(12), Offset.ZERO),
+                                new ShotPlace.After("R1", "S3", Length.feet(12), TapeLay.UNSAID, Offset.ZERO),
                                 new ShotHeight.Falls("S3", new Offset(10)),
                                 ""),
                         Books.station("S5", 46, -30),
@@ -116,7 +116,7 @@ class GroundTest {
                         ""),
                 new Shot(
                         "S2",
-                        new ShotPlace.After("R1", "S1", Length.feet(3), Offset.ZERO),
+                        new ShotPlace.After("R1", "S1", Length.feet(3), TapeLay.UNSAID, Offset.ZERO),
                         new ShotHeight.Falls("S1", new Offset(1)),
                         ""));
         assertThat(ids(Ground.of(book, List.of(Books.east(10)))))

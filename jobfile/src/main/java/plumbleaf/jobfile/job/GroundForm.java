@@ -11,6 +11,7 @@ import plumbleaf.engine.ground.Setup;
 import plumbleaf.engine.ground.Shot;
 import plumbleaf.engine.ground.ShotHeight;
 import plumbleaf.engine.ground.ShotPlace;
+import plumbleaf.engine.ground.TapeLay;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -80,6 +81,9 @@ final class GroundForm {
         boolean byStation = fields.has("station");
         boolean byTapes = fields.has("tapes");
         int ways = (byPlan ? 1 : 0) + (byTape ? 1 : 0) + (byStation ? 1 : 0) + (byTapes ? 1 : 0);
+        TapeLay lay = fields.given("taped", Words.TAPE_LAY).orElse(TapeLay.UNSAID);
+        if (lay != TapeLay.UNSAID && !byTape)
+            fields.refuse("taped", "only a shot taped from another says this", "take it out");
         if (ways != 1) {
             fields.refuse(
                     "",
@@ -99,7 +103,7 @@ final class GroundForm {
         if (!fields.has("run")) fields.needed("run", TextKind.WORDS, "");
         if (byStation) return new ShotPlace.OnRun(run, station.orElse(Length.ZERO), inside);
         both(fields, "after", "over");
-        return new ShotPlace.After(run, after, over.orElse(Length.ZERO), inside);
+        return new ShotPlace.After(run, after, over.orElse(Length.ZERO), lay, inside);
     }
 
     /** Two tapes from known points, and a third to check them. */
@@ -211,6 +215,7 @@ final class GroundForm {
                             out.words("run", after.run())
                                     .words("after", after.shot())
                                     .put("over", TextKind.LENGTH, after.over());
+                            if (after.lay() != TapeLay.UNSAID) out.put("taped", Words.TAPE_LAY, after.lay());
                             return writeInside(after.inside(), out, after.shot());
                         },
                         at -> {

@@ -1,6 +1,7 @@
 package plumbleaf.jobfile.job;
 
 import java.util.List;
+import plumbleaf.engine.ground.TapeLay;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Exposure;
 import plumbleaf.engine.job.FinishedFace;
@@ -45,6 +46,8 @@ final class Words {
             TextKind.oneOf("a state of the soil", List.of(SoilState.values()), SoilState::key);
     static final TextKind<Side> SIDE = TextKind.oneOf("a side", List.of(Side.values()), Side::key);
     static final TextKind<SwingWay> SWING = TextKind.oneOf("a way to swing", List.of(SwingWay.values()), SwingWay::key);
+    static final TextKind<TapeLay> TAPE_LAY =
+            TextKind.oneOf("a way to tape", List.of(TapeLay.LEVEL, TapeLay.SLOPE), TapeLay::key);
     static final TextKind<Taped> TAPED = TextKind.oneOf("a way to tape", List.of(Taped.values()), Taped::key);
     static final TextKind<Fit> FIT = TextKind.oneOf("a fit to the ground", List.of(Fit.values()), Fit::key);
     static final TextKind<FinishedFace> FACE =

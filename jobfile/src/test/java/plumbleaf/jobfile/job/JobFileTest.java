@@ -12,6 +12,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.ground.ShotHeight;
 import plumbleaf.engine.ground.ShotPlace;
+import plumbleaf.engine.ground.TapeLay;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
@@ -74,7 +75,7 @@ class JobFileTest {
     void readsTheKilnYard() {
         Job job = good(Examples.KILN);
         assertThat(job.ground().shots().get(3).place())
-                .isEqualTo(new ShotPlace.After("R1", "S3", Length.feet(12), Offset.ZERO));
+                .isEqualTo(new ShotPlace.After("R1", "S3", Length.feet(12), TapeLay.UNSAID, Offset.ZERO));
         assertThat(job.ground().shots().get(3).height()).isEqualTo(new ShotHeight.Falls("S3", Offset.inches(10)));
         assertThat(job.ground().shots().get(5).place())
                 .isEqualTo(new ShotPlace.OnRun("R1", Length.feet(18), Offset.inches(48)));

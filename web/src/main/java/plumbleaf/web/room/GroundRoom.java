@@ -112,6 +112,9 @@ final class GroundRoom {
         addWhereSaid(opened, fields, at + ".east", "East", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".north", "North", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".over", "Over", Unit.FEET, id);
+        if (opened.text().has(at + ".over"))
+            fields.add(opened.fields()
+                    .choice(at + ".taped", "Taped", Unit.WORDS, id, Choices.TAPED, "level, nobody said"));
         addWhereSaid(opened, fields, at + ".tapes.from", "Taped from", Unit.WORDS, id);
         addWhereSaid(opened, fields, at + ".tapes.length", "The tape", Unit.FEET, id);
         addWhereSaid(opened, fields, at + ".tapes.and", "And from", Unit.WORDS, id);
