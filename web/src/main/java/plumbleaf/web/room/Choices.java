@@ -122,7 +122,7 @@ final class Choices {
 
     /** Whatever stands in the ground. */
     static List<Choice> posts(Catalogue catalogue) {
-        return sections(catalogue, section -> true);
+        return sections(catalogue, section -> !section.family().equals("picket"));
     }
 
     /** What a run's own posts may be of: steel or wood. */

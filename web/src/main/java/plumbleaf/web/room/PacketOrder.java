@@ -64,6 +64,12 @@ record PacketOrder(List<PacketPaper> in, List<PacketPaper> out, List<PacketPaper
         return PLACE.matcher(path).matches();
     }
 
+    /** Where a paper stands; empty where it is left out. */
+    String place(String path) {
+        for (int i = 0; i < in.size(); i++) if (path(in.get(i)).equals(path)) return Integer.toString(i + 1);
+        return "";
+    }
+
     /** With a paper in another place; nothing where no paper or no place is meant. */
     Optional<PacketOrder> with(String path, String place) {
         Matcher said = PLACE.matcher(path);

@@ -137,32 +137,54 @@ final class Pictures {
         return new Site(design.job(), design.layout(), design.ground(), placed(gate -> true), slides);
     }
 
-    /** The drawings that can be laid over those of another state of the job: the plan, each run whole, each leaf's frame. */
-    Map<String, Drawing> comparable() {
-        Map<String, Drawing> drawings = new LinkedHashMap<>();
-        if (!design.layout().runs().isEmpty()) {
-            Site site = siteOf();
-            drawings.put("Site plan", siteDrawing(site, parts(site)));
+    /** What changed since another state of the job, drawn over each other: the plan, each run in its strips, each leaf's frame. */
+    List<Picture> since(Pictures before) {
+        List<Picture> pictures = new ArrayList<>();
+        if (!design.layout().runs().isEmpty() && !before.design.layout().runs().isEmpty()) {
+            Site now = siteOf();
+            Site then = before.siteOf();
+            over("Site plan", siteDrawing(now, parts(now)), before.siteDrawing(then, before.parts(then)), true)
+                    .ifPresent(pictures::add);
         }
         for (RunLayout run : design.layout().runs())
-            drawings.put(
-                    "Run " + run.run(),
-                    profileDrawing(run, 0, run.line().line().length().inches()));
-        for (GateDesign gate : design.gates())
-            for (GateSubject leaf : subjects.of(gate)) drawings.put("Frame of " + leaf.mark(), frame(leaf));
-        return drawings;
+            before.design.layout().runs().stream()
+                    .filter(old -> old.run().equals(run.run()))
+                    .forEach(old -> pictures.addAll(strips(run, old, before)));
+        Map<String, Drawing> frames = before.frames();
+        frames().forEach((mark, now) -> Optional.ofNullable(frames.get(mark))
+                .flatMap(then -> over("Frame of " + mark, now, then, false))
+                .ifPresent(pictures::add));
+        return pictures;
     }
 
-    /** What changed since another state of the job, drawn over each other. */
-    List<Picture> since(Pictures before) {
-        Map<String, Drawing> then = before.comparable();
+    private static Optional<Picture> over(String name, Drawing now, Drawing then, boolean wide) {
+        return AsItWas.over(now, then).map(both -> new Picture(name, SvgPlot.inPage(both), wide, List.of()));
+    }
+
+    /** The strips of a run as it is, each over the same stretch as it was. */
+    private List<Picture> strips(RunLayout run, RunLayout old, Pictures before) {
         List<Picture> pictures = new ArrayList<>();
-        comparable()
-                .forEach((name, now) -> Optional.ofNullable(then.get(name))
-                        .flatMap(old -> AsItWas.over(now, old))
-                        .ifPresent(both -> pictures.add(
-                                new Picture(name, SvgPlot.inPage(both), !name.startsWith("Frame"), List.of()))));
+        List<Double> ends = stripEnds(run);
+        double oldLength = old.line().line().length().inches();
+        for (int i = 1; i < ends.size(); i++) {
+            double from = ends.get(i - 1);
+            double to = i == ends.size() - 1 ? oldLength : Math.min(ends.get(i), oldLength);
+            if (to - from < 1) continue;
+            over(
+                            stripName(run, from, ends.get(i)),
+                            profileDrawing(run, from, ends.get(i)),
+                            before.profileDrawing(old, from, to),
+                            true)
+                    .ifPresent(pictures::add);
+        }
         return pictures;
+    }
+
+    private Map<String, Drawing> frames() {
+        Map<String, Drawing> frames = new LinkedHashMap<>();
+        for (GateDesign gate : design.gates())
+            for (GateSubject leaf : subjects.of(gate)) frames.put(leaf.mark(), frame(leaf));
+        return frames;
     }
 
     /** Each run unrolled; a long one in strips that end at posts, so that their lettering reads well. */
@@ -194,8 +216,11 @@ final class Pictures {
 
     private Picture profile(RunLayout run, double from, double to) {
         Drawing drawing = profileDrawing(run, from, to);
-        String name = "Run " + run.run() + " from outside, station " + units.length(from) + " to " + units.length(to);
-        return new Picture(name, SvgPlot.inPage(drawing), true, handles.onProfile(run));
+        return new Picture(stripName(run, from, to), SvgPlot.inPage(drawing), true, handles.onProfile(run));
+    }
+
+    private String stripName(RunLayout run, double from, double to) {
+        return "Run " + run.run() + " from outside, station " + units.length(from) + " to " + units.length(to);
     }
 
     private Drawing profileDrawing(RunLayout run, double from, double to) {

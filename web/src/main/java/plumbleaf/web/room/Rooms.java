@@ -264,6 +264,10 @@ public class Rooms {
     }
 
     String valueAt(StoredJob job, String path) {
+        if (PacketOrder.isAt(path))
+            return shelf.order(bench.open(job, Typed.NOTHING))
+                    .map(order -> order.place(path))
+                    .orElse("");
         return path.isEmpty() ? "" : DocumentText.of(job.document()).value(path).orElse("");
     }
 

@@ -232,7 +232,7 @@ document.addEventListener("keydown", (event) => {
 });
 
 // A narrow screen gets drawings of its own: the server is told how wide this one is, and asked again where it guessed otherwise.
-const narrow = matchMedia("(max-width: 820px)");
+const narrow = matchMedia("screen and (max-width: 820px)");
 async function fitBreadth() {
     const breadth = narrow.matches ? "narrow" : "wide";
     document.cookie = `breadth=${breadth}; path=/; max-age=31536000; SameSite=Lax`;
