@@ -52,12 +52,18 @@ class FilesDoor {
         return shown(request, HttpStatus.OK, job(id), "");
     }
 
+    /**
+     * @param question of the walk, where the photo answers one
+     * @param walk its number, to go back to
+     */
     @PostMapping
     ResponseEntity<String> add(
             HttpServletRequest request,
             @PathVariable String id,
             @RequestParam List<MultipartFile> file,
-            @RequestParam(defaultValue = "job") String part)
+            @RequestParam(defaultValue = "job") String part,
+            @RequestParam(defaultValue = "") String question,
+            @RequestParam(defaultValue = "0") int walk)
             throws IOException {
         StoredJob job = job(id);
         Person me = me(request);
@@ -66,13 +72,13 @@ class FilesDoor {
             String name = one.getOriginalFilename() == null ? "file" : one.getOriginalFilename();
             try {
                 byte[] bytes = one.getBytes();
-                files.add(job.id(), placed(part, bytes, me), name, bytes, me.name());
+                files.add(job.id(), placed(part, bytes, me), PhotosOfQuestions.named(question, name), bytes, me.name());
             } catch (JobFiles.Refused refused) {
                 String problem = JobFiles.tidy(name) + " was not taken in: " + refused.getMessage() + ".";
                 return shown(request, HttpStatus.UNPROCESSABLE_CONTENT, job, problem);
             }
         }
-        return back(id);
+        return walk > 0 ? to("/jobs/" + id + "/walk/" + walk) : back(id);
     }
 
     /** A paper that somebody of the office lays with the whole job may hold prices: it stays with the office. */
@@ -158,8 +164,12 @@ class FilesDoor {
     }
 
     private static ResponseEntity<String> back(String id) {
+        return to("/jobs/" + id + "/files");
+    }
+
+    private static ResponseEntity<String> to(String address) {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create("/jobs/" + id + "/files"))
+                .location(URI.create(address))
                 .build();
     }
 }

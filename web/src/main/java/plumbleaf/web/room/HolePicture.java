@@ -7,6 +7,7 @@ import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.Lettering;
 import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
@@ -27,11 +28,25 @@ record HolePicture(String run, List<PostDesign> posts, Length frost, DisplayUnit
     private static final double BETWEEN_IN = 14;
     private static final double MOST_HIGH_IN = 1.9;
     private static final double STUMP_IN = 8;
-    private static final double SIDE_IN = 0.62;
+    private static final double SIDE_IN = 0.85;
+    private static final double WORDS_APART_IN = 0.12;
 
     /** Where the bottom of a hole is taken hold of. */
     static String bottom(PostDesign post) {
         return post.footingId() + ".depth";
+    }
+
+    /** How many stand side by side with room for their depths. */
+    static int most(List<PostDesign> posts, DisplayUnits units, double wideIn) {
+        double words = posts.stream()
+                .mapToDouble(post -> Math.max(width(units.length(post.depth())), width(units.length(needed(post)))))
+                .max()
+                .orElse(1);
+        return Math.max(1, (int) Math.floor((wideIn - SIDE_IN) / (words + WORDS_APART_IN)));
+    }
+
+    private static double width(String words) {
+        return Lettering.width(words, Text.SMALL, Text.Weight.SEMIBOLD);
     }
 
     private String name() {

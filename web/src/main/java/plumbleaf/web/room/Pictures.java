@@ -59,7 +59,7 @@ final class Pictures {
     private static final double HIGH_IN = 6;
 
     /** The fence itself on a narrow screen's plan; its names and sizes take the rest. */
-    private static final double OVERVIEW_IN = 1.9;
+    private static final double OVERVIEW_IN = 1.45;
 
     /** What a narrow screen shows of the site at once, names and all. */
     private static final double PIECE_IN = 540;
@@ -79,7 +79,7 @@ final class Pictures {
     /** One that stands beside another, or on a narrow screen above it. */
     private final double halfIn;
 
-    /** The most of a run that is drawn in one strip, 44 ft or 16, and how wide that is on paper beside the words of its band. */
+    /** The most of a run that is drawn in one strip, 44 ft or 12 1/2, and how wide that is on paper beside the words of its band. */
     private final double stripIn;
 
     private final double stripPaperIn;
@@ -87,9 +87,9 @@ final class Pictures {
     Pictures(Design design, Subjects subjects, Handles handles, Breadth breadth) {
         this.breadth = breadth;
         this.wideIn = breadth == Breadth.WIDE ? 9 : 3.9;
-        this.halfIn = breadth == Breadth.WIDE ? 4.6 : 4.2;
-        this.stripIn = breadth == Breadth.WIDE ? 528 : 192;
-        this.stripPaperIn = breadth == Breadth.WIDE ? 7.4 : 2.4;
+        this.halfIn = breadth == Breadth.WIDE ? 4.6 : 3.8;
+        this.stripIn = breadth == Breadth.WIDE ? 528 : 150;
+        this.stripPaperIn = breadth == Breadth.WIDE ? 7.4 : 2.1;
         this.design = design;
         this.handles = handles;
         this.subjects = subjects;
@@ -345,14 +345,15 @@ final class Pictures {
 
     /** What is dug, run by run, each footing to be drawn deeper. */
     private List<Picture> holes() {
-        int most = breadth == Breadth.WIDE ? 16 : 6;
         List<Picture> pictures = new ArrayList<>();
         for (RunLayout run : design.layout().runs()) {
             List<PostDesign> dug = design.posts().stream()
                     .filter(post -> !post.hole().isZero() && run.posts().contains(post.post()))
                     .toList();
-            for (int from = 0; from < dug.size(); from += most) {
-                List<PostDesign> some = dug.subList(from, Math.min(dug.size(), from + most));
+            int most = HolePicture.most(dug, units, wideIn);
+            int strips = (dug.size() + most - 1) / most;
+            for (int i = 0; i < strips; i++) {
+                List<PostDesign> some = dug.subList(dug.size() * i / strips, dug.size() * (i + 1) / strips);
                 HolePicture holes = new HolePicture(
                         run.run(), some, design.job().site().frost().depth(), units, wideIn);
                 pictures.add(picture(holes.drawing(), true).with(handles.onHoles(run.run(), some)));

@@ -39,8 +39,10 @@ public class Rooms {
     private final Bench bench;
     private final PaperShelf shelf;
     private final OwnBuilds builds;
+    private final QuestionPhotos photos;
 
-    Rooms(Bench bench, PaperShelf shelf, OwnBuilds builds) {
+    Rooms(Bench bench, PaperShelf shelf, OwnBuilds builds, QuestionPhotos photos) {
+        this.photos = photos;
         this.builds = builds;
         this.bench = bench;
         this.shelf = shelf;
@@ -122,7 +124,7 @@ public class Rooms {
         String stand = opened.design()
                 .map(design -> design.quote().price().total().text() + " as it stands")
                 .orElse("");
-        return new WalkView(view, names, at, step.why(), stand);
+        return new WalkView(view, names, at, step.why(), stand, photos.of(job.id(), step.name()));
     }
 
     private List<Picture> pictures(Room room, Design design, Opened opened, Sight sight, Breadth breadth) {

@@ -233,13 +233,17 @@ document.addEventListener("keydown", (event) => {
 
 // A narrow screen gets drawings of its own: the server is told how wide this one is, and asked again where it guessed otherwise.
 const narrow = matchMedia("screen and (max-width: 820px)");
+let fittings = 0;
 async function fitBreadth() {
+    const mine = ++fittings;
     const breadth = narrow.matches ? "narrow" : "wide";
     document.cookie = `breadth=${breadth}; path=/; max-age=31536000; SameSite=Lax`;
     if (!inside()?.dataset.breadth || inside().dataset.breadth === breadth) return;
     try {
         const answer = await fetch(location.pathname, { headers: { "X-Live": "1" } });
-        if (answer.ok) show(new DOMParser().parseFromString(await answer.text(), "text/html"), {});
+        const html = answer.ok ? await answer.text() : "";
+        // Where the screen was turned meanwhile, this answer is for how it was held before.
+        if (html && mine === fittings) show(new DOMParser().parseFromString(html, "text/html"), {});
     } catch {
         // Without a connection the drawings stay as they are.
     }

@@ -2,8 +2,13 @@ package plumbleaf.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -156,7 +161,41 @@ class WalkInBrowserTest extends InBrowser {
         type("site.access.dogs", "one, in the yard");
         waitForVersion(2);
         assertThat(text()).contains("\"dogs\": \"one, in the yard\"");
-        assertThat(css(".step a[href$='/files']").getText()).contains("photo");
+        assertThat(css(".step a[href$='/files']").getText()).contains("photos");
+    }
+
+    @Test
+    void aPhotoIsFiledUnderTheQuestionItAnswersAndShownThere() throws IOException {
+        go("/jobs/" + job.id() + "/walk/1");
+        int hand = browser.findElements(By.cssSelector(".asked-all li")).stream()
+                        .map(one ->
+                                String.valueOf(one.getAttribute("textContent")).strip())
+                        .toList()
+                        .indexOf("Hand of G1")
+                + 1;
+        go("/jobs/" + job.id() + "/walk/" + hand);
+        Path photo = Files.createTempDirectory("photo").resolve("from the lane.png");
+        ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
+        css("#snap").sendKeys(photo.toString());
+        WebElement add = css(".snap button");
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", add);
+        add.click();
+        assertThat(asked()).isEqualTo("Hand of G1");
+        assertThat(css(".snaps img").getAttribute("alt")).isEqualTo("Hand of G1, from the lane.png");
+        waitUntil("document.querySelector('.snaps img').naturalWidth === 40");
+        css(".walk-on .next").click();
+        assertThat(browser.findElements(By.cssSelector(".snaps img"))).isEmpty();
+        go("/jobs/" + job.id() + "/files");
+        assertThat(css(".photos li").getText()).startsWith("G1 Hand of G1, from the lane.png");
+    }
+
+    @Test
+    void whatMovesThePriceOfAFenceMostIsListedBeforeOneLeaves() {
+        go("/jobs/" + job.id() + "/walk/99");
+        assertThat(asked()).isEqualTo("Before you leave");
+        List<WebElement> movers = browser.findElements(By.cssSelector("[data-number^='mover.']"));
+        assertThat(movers).hasSizeBetween(1, 5);
+        assertThat(movers).allSatisfy(mover -> assertThat(mover.getText()).matches("[-+]\\$[\\d,]+\\.\\d\\d"));
     }
 
     @Test
