@@ -77,7 +77,7 @@ final class OrderVerb implements Callable<Integer> {
         Taker job = counted.taker(file, designed.design().job().title());
         answer.say(came(takeoff, job, counted.yard()));
         answer.say(otherWays(takeoff));
-        answer.say(fromYard(takeoff));
+        answer.say(fromYard(takeoff, units));
         answer.say("Whole order about " + units.weight(takeoff.weight().pounds()) + ".");
         designed.warn(answer);
         return designed.exitCode();
@@ -158,12 +158,12 @@ final class OrderVerb implements Callable<Integer> {
         return out;
     }
 
-    private static List<String> fromYard(Takeoff takeoff) {
+    private static List<String> fromYard(Takeoff takeoff, DisplayUnits units) {
         if (takeoff.taken().isEmpty()) return List.of();
         List<String> out = new ArrayList<>(List.of("", "Out of the yard:"));
         Columns columns = new Columns("rll");
         for (StockTake take : takeoff.taken())
-            columns.row(Integer.toString(take.count()), take.mark(), takeoff.nameOf(take.item()));
+            columns.row(Integer.toString(take.count()), take.mark(), takeoff.nameOf(take, units));
         out.addAll(columns.lines(2));
         return out;
     }

@@ -41,8 +41,8 @@ public final class Order {
                     + String.join(
                             ", ",
                             takeoff.taken().stream()
-                                    .map(take ->
-                                            take.count() + " " + takeoff.nameOf(take.item()) + " (" + take.mark() + ")")
+                                    .map(take -> take.count() + " " + takeoff.nameOf(take, subject.units()) + " ("
+                                            + take.mark() + ")")
                                     .toList())
                     + ".");
         paper.add(Block.Paragraph.bold("Whole load: about "

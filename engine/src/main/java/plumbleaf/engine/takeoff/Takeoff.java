@@ -6,6 +6,8 @@ import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.money.Money;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 
@@ -54,6 +56,28 @@ public record Takeoff(List<TakeoffLine> lines, List<CutPlan> cutPlans, List<Stoc
                 .map(line -> line.sold().name())
                 .findFirst()
                 .orElse(item);
+    }
+
+    /** What is taken out of the yard: a bar or offcut by its own length, not by that of the stick it is sold in. */
+    public String nameOf(StockTake take, DisplayUnits shown) {
+        return cutPlans.stream()
+                .filter(plan -> plan.stock().equals(take.item()))
+                .flatMap(plan -> plan.bars().stream())
+                .filter(bar -> bar.bar().equals(take.mark()))
+                .findFirst()
+                .map(bar -> bareNameOf(take.item()) + ", " + shown.length(Length.nanometres(bar.lengthNm())))
+                .orElseGet(() -> nameOf(take.item()));
+    }
+
+    /** An item's name without the length of the stick it is sold in, where that ends it. */
+    public String bareNameOf(String item) {
+        String name = nameOf(item);
+        for (TakeoffLine line : lines) {
+            String length = ", " + DecimalText.upTo(line.sold().contents(), 3) + " ft";
+            if (line.item().equals(item) && name.endsWith(length))
+                return name.substring(0, name.length() - length.length());
+        }
+        return name;
     }
 
     /** Offcuts long enough to keep, for the yard; without marks, which the yard gives. */

@@ -19,6 +19,10 @@ final class Figures {
         this.units = units;
     }
 
+    DisplayUnits units() {
+        return units;
+    }
+
     String length(Length length) {
         return units.length(length);
     }

@@ -51,14 +51,14 @@ final class StockRoom {
     /** What the job uses of the yard, and whether it has been taken. */
     private static Panel yard(Opened opened, Takeoff takeoff, Yard yard, ItemNames names) {
         Taker job = opened.taker();
+        Figures figures = opened.figures();
         List<Table.Line> lines = new ArrayList<>();
         for (StockTake take : takeoff.taken())
             lines.add(new Table.Line(
-                    "", List.of(take.mark(), Integer.toString(take.count()), takeoff.nameOf(take.item()))));
-        Figures figures = opened.figures();
+                    "", List.of(take.mark(), Integer.toString(take.count()), takeoff.nameOf(take, figures.units()))));
         List<Table.Line> kept = new ArrayList<>();
         for (OnHand.HeldBar bar : takeoff.kept())
-            kept.add(new Table.Line("", List.of(takeoff.nameOf(bar.item()), figures.length(bar.length()))));
+            kept.add(new Table.Line("", List.of(takeoff.bareNameOf(bar.item()), figures.length(bar.length()))));
         List<Table> tables = new ArrayList<>();
         if (!lines.isEmpty()) tables.add(new Table("Out of the yard", List.of("Mark", "Count", "What"), lines));
         if (!kept.isEmpty()) tables.add(new Table("Offcuts worth keeping", List.of("What", "Length"), kept));

@@ -146,22 +146,31 @@ public final class Veil {
         return !hasAmount(fold.value()) && !fold.key().startsWith("money");
     }
 
-    /** Without every column that holds an amount. */
-    private static Table table(Table table) {
+    /** Without every column of amounts alone; where one stands among other words, the words stay without it. */
+    static Table table(Table table) {
         List<Integer> kept = new ArrayList<>();
         for (int i = 0; i < table.heads().size(); i++) {
-            int column = i;
-            boolean money = table.lines().stream()
-                    .anyMatch(line -> column < line.cells().size()
-                            && hasAmount(line.cells().get(column)));
-            if (!money) kept.add(i);
+            if (!isMoney(table, i)) kept.add(i);
         }
         List<Table.Line> lines = table.lines().stream()
                 .map(line -> new Table.Line(
-                        line.of(), kept.stream().map(i -> line.cells().get(i)).toList()))
+                        line.of(),
+                        kept.stream()
+                                .filter(i -> i < line.cells().size())
+                                .map(i -> words(line.cells().get(i)))
+                                .toList()))
                 .toList();
         return new Table(
                 words(table.caption()), kept.stream().map(table.heads()::get).toList(), lines);
+    }
+
+    private static boolean isMoney(Table table, int column) {
+        List<String> said = table.lines().stream()
+                .filter(line -> column < line.cells().size())
+                .map(line -> line.cells().get(column))
+                .filter(cell -> !cell.isBlank())
+                .toList();
+        return !said.isEmpty() && said.stream().allMatch(Veil::hasAmount);
     }
 
     private static boolean hasAmount(String text) {
