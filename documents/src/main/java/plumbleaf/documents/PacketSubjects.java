@@ -43,6 +43,7 @@ public final class PacketSubjects {
                 List.of(design.quote().takeoff()),
                 List.of(design.quote().load()),
                 List.of(design.quote().labour()),
+                design.quote().schedule(),
                 List.of(design.quote().price()),
                 gusts(job, design),
                 design.findings(),

@@ -136,16 +136,16 @@ public final class Papers {
                     drawing("gate-" + leaf.mark(), GateSheets.shopDrawing(subject, leaf));
             List<Drawing> templates = Templates.pages(subject, gate);
             if (!templates.isEmpty())
-                parts.add(new Part("templates-" + gate.id(), "Gate " + gate.id() + ", full-size templates", templates));
+                add(new Part("templates-" + gate.id(), "Gate " + gate.id() + ", full-size templates", templates));
         }
         for (SlidePaper gate : subject.slides()) {
             List<Drawing> pages = new ArrayList<>(SlideSheets.pages(subject, gate));
             pages.addAll(set(SlideShop.of(subject, gate)));
-            parts.add(new Part("gate-" + gate.id(), "Gate " + gate.id() + ", shop drawing, cut and drill list", pages));
+            add(new Part("gate-" + gate.id(), "Gate " + gate.id() + ", shop drawing, cut and drill list", pages));
             drawing("gate-" + gate.id(), SlideSheets.drawing(subject, gate));
         }
         text(PaperKind.STAKE_OUT, StakeOut.of(subject));
-        text(PaperKind.CONCRETE, ConcreteSheet.of(subject));
+        if (ConcreteSheet.isFor(subject)) text(PaperKind.CONCRETE, ConcreteSheet.of(subject));
         text(PaperKind.PERMIT, PermitSheet.of(subject));
         text(PaperKind.LOCATE, LocateRequest.of(subject));
         if (TearOut.isFor(subject)) text(PaperKind.TEAR_OUT, TearOut.of(subject));

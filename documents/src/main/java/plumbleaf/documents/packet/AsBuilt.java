@@ -36,10 +36,12 @@ public final class AsBuilt {
     }
 
     private static List<String> photographs(PacketSubject subject) {
-        List<String> wanted = new ArrayList<>(List.of(
-                "Locate marks and white lines before the first hole: no. ______",
-                "Every hole with a tape in it: no. ______ to ______",
-                "What was found in the ground, rock, roots, old concrete: no. ______"));
+        List<String> wanted = new ArrayList<>();
+        if (subject.posts().stream().anyMatch(PostDetail::isDug))
+            wanted.addAll(List.of(
+                    "Locate marks and white lines before the first hole: no. ______",
+                    "Every hole with a tape in it: no. ______ to ______",
+                    "What was found in the ground, rock, roots, old concrete: no. ______"));
         if (!subject.gates().isEmpty())
             wanted.add("Hinges, latch and rod from close by, gate shut and open: no. ______");
         if (!subject.slides().isEmpty())

@@ -1,10 +1,15 @@
 package plumbleaf.documents.packet;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.gate.Clearance;
+import plumbleaf.engine.quantity.DecimalText;
 
 /** One side for the customer: what was measured on the day it was hung, what may change, what to do and when. */
 public final class CareCard {
@@ -13,6 +18,7 @@ public final class CareCard {
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper = Paper.titled("Care card", subject.running()).flag(subject.flag());
         paper.say("Keep this by the gate. It tells you what is normal, what to check, and when to call us.");
+        Set<String> hinges = new LinkedHashSet<>();
         for (GatePaper gate : subject.gates()) {
             paper.heading("Gate " + gate.id() + ": measured on the day it was hung");
             Table.Builder table = Table.with(
@@ -28,14 +34,18 @@ public final class CareCard {
                     line,
                     line,
                     line);
-            table.row("Under the leaf, closed, at the latch", "\u2013", line, line, line);
-            for (GatePaper leaf : gate.leaves())
+            for (GatePaper leaf : gate.leaves()) {
+                String under = "Least room under " + (gate.isPair() ? leaf.mark() : "the leaf");
+                List<Clearance> curve = leaf.subject().swing().curve();
+                for (Clearance each : List.of(curve.get(0), curve.get(curve.size() - 1)))
+                    table.row(under + ", " + at(each), subject.room(each.clear().inches()), line, line, line);
                 table.row(
-                        "Least room under " + (gate.isPair() ? leaf.mark() : "the leaf") + " as it swings",
+                        under + " as it swings, in years",
                         subject.room(leaf.subject().swing().running().clear().inches()),
                         line,
                         line,
                         line);
+            }
             if (gate.isPair()) table.row("Tops of both leaves where they meet", "level", line, line, line);
             table.row("Hinge post plumb, both ways", "plumb", line, line, line);
             paper.add(table.table());
@@ -50,18 +60,8 @@ public final class CareCard {
                             "In wind the rod holds both leaves at the foot: keep it dropped whenever the gate is shut,"
                                     + " and fasten both leaves back when it stands open. Keep the sleeve clear of soil and ice. Open the "
                                     + pair.active().key() + " leaf first and close it last."));
-            String hinge = gate.subject().parts().hinge().name();
-            paper.say(
-                    "Hinges: " + hinge + ". "
-                            + (gate.subject().parts().hinge().adjusts().isZero()
-                                    ? "They do not adjust; a leaf that drops needs us."
-                                    : "They adjust by up to "
-                                            + subject.inches(gate.subject()
-                                                    .parts()
-                                                    .hinge()
-                                                    .adjusts()
-                                                    .inches())
-                                            + ": loosen the jam nut, turn the rod in or out on the upper hinge half a turn at a time, tighten again. A wrench that fits the nut snugly."));
+            HingeModel hinge = gate.subject().parts().hinge();
+            if (hinges.add(hinge.name())) paper.say(adjusting(subject, hinge));
         }
         for (SlidePaper gate : subject.slides()) SlideRecords.care(paper, subject, gate);
         paper.heading("When");
@@ -69,17 +69,17 @@ public final class CareCard {
         boolean hinged = !subject.gates().isEmpty();
         boolean slides = !subject.slides().isEmpty();
         if (hinged || !slides)
-            when.row("\u2610", "after 1 month", "Tighten hinge nuts and latch screws; wood has shrunk under them.");
+            when.row(
+                    "\u2610",
+                    "after 1 month",
+                    "Tighten hinge nuts and latch screws"
+                            + (WoodParts.inLeaves(subject) ? "; wood has shrunk under them." : "."));
         if (slides)
             when.row(
                     "\u2610",
                     "after 1 month",
                     "Look at roller, stop and receiver bolts; one that turns by hand: call us.");
-        if (hasWood(subject))
-            when.row(
-                    "\u2610",
-                    "dry wood, first season",
-                    "Stain or seal once a drop of water soaks in; then every 2 to 4 years by product (common practice, no source).");
+        if (WoodParts.anywhere(subject)) stain(when, subject);
         when.row(
                 "\u2610",
                 "spring and fall",
@@ -94,7 +94,9 @@ public final class CareCard {
         paper.add(when.table());
         paper.heading("Normal, and not");
         paper.say(
-                (hasWood(subject) ? "Normal: boards crack along the grain, turn gray, open gaps in summer. " : "")
+                (WoodParts.anywhere(subject)
+                                ? "Normal: boards crack along the grain, turn gray, open gaps in summer. "
+                                : "")
                         + "Not normal: a post that moves when you push it, a gate that drags or does not latch, rust at a weld.");
         paper.say(
                 "It voids our promise to hang loads on the gate, to swing on it, to fasten screens or solid panels to the fence, or to dig within 2 ft of a post.");
@@ -103,11 +105,35 @@ public final class CareCard {
         return paper.paper();
     }
 
-    /** A hinged leaf may be clad in boards whatever its fence is; a fence on steel rails has none. */
-    private static boolean hasWood(PacketSubject subject) {
-        return !subject.gates().isEmpty()
-                || subject.layout().runs().stream()
-                        .flatMap(run -> run.style().stream())
-                        .anyMatch(style -> style.rails().match(lying -> true, wood -> true, steel -> false));
+    /** Said once for all gates that hang on it. */
+    private static String adjusting(PacketSubject subject, HingeModel hinge) {
+        return "Hinges: " + hinge.name() + ". "
+                + (hinge.adjusts().isZero()
+                        ? "They do not adjust; a leaf that drops needs us."
+                        : "They adjust by up to "
+                                + subject.inches(hinge.adjusts().inches())
+                                + ": loosen the jam nut, turn the rod in or out on the upper hinge half a turn at a time, tighten again. A wrench that fits the nut snugly.");
+    }
+
+    private static String at(Clearance each) {
+        double degrees = each.atAngle().inDegrees();
+        return degrees < 0.5 ? "closed" : DecimalText.whole(degrees) + "\u00b0 open";
+    }
+
+    /** When the wood wants its finish: by what is on it. */
+    private static void stain(Table.Builder when, PacketSubject subject) {
+        int coats = subject.job().runs().stream()
+                .mapToInt(run -> run.stain().coats())
+                .max()
+                .orElse(0);
+        when.row(
+                "\u2610",
+                coats > 0 ? "stain" : "dry wood, first season",
+                (coats > 0
+                                ? "Stained by us, " + coats + (coats == 1 ? " coat" : " coats")
+                                        + ", on ______________; again"
+                                : "Stain or seal once a drop of water soaks in; again")
+                        + " when drops soak in: clear sealer every 1 to 2 years, stain that shows the grain every 2 to 4,"
+                        + " stain that hides it every 4 to 6 (common practice, no source; the can governs). Next due ____________");
     }
 }

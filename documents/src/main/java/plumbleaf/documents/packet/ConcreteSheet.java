@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
@@ -14,9 +15,11 @@ import plumbleaf.engine.footing.ConcreteOrder;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Volume;
+import plumbleaf.engine.schedule.PourDay;
+import plumbleaf.engine.schedule.PourDays;
 import plumbleaf.engine.takeoff.TakeoffLine;
 
-/** Concrete by kind of hole and by run: net, with waste, in bags or by the truck; water, weather and the days before anything hangs. */
+/** Concrete by kind of hole and by day: net, with waste, in bags or by the truck; water, weather and the days before anything hangs. */
 public final class ConcreteSheet {
     private static final BagSize BAG = BagSize.EIGHTY_POUND;
 
@@ -28,16 +31,19 @@ public final class ConcreteSheet {
 
     private ConcreteSheet() {}
 
+    /** Only a job with a hole to fill has one. */
+    public static boolean isFor(PacketSubject subject) {
+        return subject.posts().stream().anyMatch(PostDetail::isDug);
+    }
+
     public static Paper of(PacketSubject subject) {
         Paper.Builder paper = Paper.titled("Concrete order", subject.running()).flag(subject.flag());
         List<PostDetail> dug =
                 subject.posts().stream().filter(PostDetail::isDug).toList();
-        if (dug.isEmpty())
-            return paper.say("No hole of this job takes concrete.").paper();
         double waste = waste(subject);
         order(paper, subject, dug, waste);
         kinds(paper, subject, dug);
-        runs(paper, subject, dug, waste);
+        days(paper, subject, dug, waste);
         paper.heading("On the day")
                 .add(new Block.TickList(
                         List.of(
@@ -148,36 +154,67 @@ public final class ConcreteSheet {
         paper.heading("By kind of hole").add(table.table());
     }
 
-    /** Where the bags go: so many to each run, its gate posts first. Shares of the whole, so they may be a bag more together. */
-    private static void runs(Paper.Builder paper, PacketSubject subject, List<PostDetail> dug, double waste) {
+    /**
+     * Where the bags go, day by day: gate posts first, for they cure before anything hangs on them. Shares of the whole, so they may be a bag or two more
+     * together.
+     */
+    private static void days(Paper.Builder paper, PacketSubject subject, List<PostDetail> dug, double waste) {
+        List<PostDetail> inOrder = new ArrayList<>();
+        for (boolean gate : new boolean[] {true, false})
+            for (PostDetail post : dug) if (post.post().gate().isEmpty() != gate) inOrder.add(post);
+        List<PourDay> days = PourDays.of(
+                subject.schedule(),
+                inOrder.stream()
+                        .map(post -> new PourDays.Hole(post.post().id(), post.concrete()))
+                        .toList());
         Table.Builder table = Table.with(
-                Column.tick("There"),
+                Column.tick("Poured"),
                 Column.left("Run"),
                 Column.words("Posts"),
                 Column.right("Holes"),
+                Column.right("Net, ft\u00b3"),
                 Column.right("Bags to bring"));
-        for (RunLayout run : subject.layout().runs())
-            for (boolean gate : new boolean[] {true, false}) {
-                List<PostDetail> here = dug.stream()
-                        .filter(post -> post.post().run().equals(run.run())
-                                && post.post().gate().isEmpty() != gate)
-                        .toList();
-                if (here.isEmpty()) continue;
-                table.rowAbout(
-                        run.run(),
-                        "\u2610",
-                        run.run(),
-                        (gate ? "gate posts, first: " : "line: ") + first(here),
-                        Integer.toString(here.size()),
-                        Integer.toString(ConcreteOrder.of(net(here), waste, BAG).bags()));
-            }
-        paper.heading("Where it goes").add(table.table());
+        for (PourDay day : days) {
+            List<PostDetail> all = day.posts().stream().map(subject::post).toList();
+            ConcreteOrder order = ConcreteOrder.of(net(all), waste, BAG);
+            table.group("Day " + day.number()
+                    + day.date().value().map(date -> ", " + date).orElse("") + ": "
+                    + order.bags() + (order.bags() == 1 ? " bag or " : " bags or ")
+                    + DecimalText.fixed(order.readyMix(), 2) + " yd\u00b3, "
+                    + DecimalText.fixed(order.waterGallons(), 0)
+                    + " gallons of water");
+            for (RunLayout run : subject.layout().runs())
+                for (boolean gate : new boolean[] {true, false}) row(table, run, gate, all, waste);
+        }
+        paper.heading("What is poured on which day").add(table.table());
+        curing(subject).ifPresent(paper::say);
     }
 
-    private static String first(List<PostDetail> posts) {
-        String from = posts.get(0).post().id();
-        String to = posts.get(posts.size() - 1).post().id();
-        return posts.size() == 1 ? from : posts.size() == 2 ? from + " and " + to : from + " to " + to;
+    private static void row(Table.Builder table, RunLayout run, boolean gate, List<PostDetail> day, double waste) {
+        List<PostDetail> here = day.stream()
+                .filter(post -> post.post().run().equals(run.run())
+                        && post.post().gate().isEmpty() != gate)
+                .toList();
+        if (here.isEmpty()) return;
+        table.rowAbout(
+                run.run(),
+                "\u2610",
+                run.run(),
+                (gate ? "gate posts: " : "line: ") + PostWords.of(run, here),
+                Integer.toString(here.size()),
+                DecimalText.fixed(net(here).cubicFeet(), 1),
+                Integer.toString(ConcreteOrder.of(net(here), waste, BAG).bags()));
+    }
+
+    /** Until when nothing hangs on a post. */
+    private static Optional<String> curing(PacketSubject subject) {
+        return subject.schedule().tasks().stream()
+                .filter(task -> task.key().equals("cure"))
+                .findFirst()
+                .map(task -> "A hole is filled on the day it is dug. Concrete cures " + DecimalText.whole(task.days())
+                        + " days"
+                        + task.last().value().map(day -> ", through " + day).orElse("")
+                        + "; nothing hangs on a post before.");
     }
 
     /** Up to the next quarter of a bag: {@code 2-3/4}. */

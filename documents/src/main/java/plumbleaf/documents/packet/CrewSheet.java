@@ -8,6 +8,7 @@ import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.documents.view.PostDetail;
 import plumbleaf.engine.design.PairDesign;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.gate.AsSetFit;
@@ -79,7 +80,8 @@ public final class CrewSheet {
                     "Leaf " + gate.leaf().id() + " weighs "
                             + DecimalText.whole(gate.leaf().weight().wet().pounds())
                             + " lb and falls over off its rollers: a machine lifts it, props on both sides until rollers and stops are bolted.");
-        cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air. Wet concrete burns.");
+        cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air."
+                + (ConcreteSheet.isFor(subject) ? " Wet concrete burns." : ""));
         return cautions;
     }
 
@@ -106,17 +108,23 @@ public final class CrewSheet {
 
     private static List<String> steps(PacketSubject subject) {
         List<String> steps = new ArrayList<>();
-        steps.add("Stake from station 0, string the tops" + hours(subject, Phase.SET)
-                + ". Look along it before you dig.");
-        steps.add(
-                "Dig to the depth on the post schedule. First post, once it has set: pull 50 to 100 lb by hand scale, read the lean.");
-        steps.add(
-                "Set gate posts face to face, plumb both ways, braced; 3 days above 50\u00b0F (common practice, no source).");
+        boolean dug = subject.posts().stream().anyMatch(PostDetail::isDug);
+        if (subject.checked().stream().anyMatch(post -> !isOld(post)))
+            steps.add("Stake from station 0, string the tops" + hours(subject, Phase.SET)
+                    + ". Look along it before you " + (dug ? "dig." : "set a post."));
+        if (dug)
+            steps.add(
+                    "Dig to the depth on the post schedule. First post, once it has set: pull 50 to 100 lb by hand scale, read the lean.");
+        if (subject.posts().stream()
+                .anyMatch(post -> post.isDug() && !post.post().gate().isEmpty()))
+            steps.add(
+                    "Set gate posts face to face, plumb both ways, braced; 3 days above 50\u00b0F (common practice, no source).");
         for (PostDesign post : subject.checked()) held(post).ifPresent(steps::add);
         for (GatePaper gate : subject.gates())
             steps.add("Gate " + gate.id() + ": phone in the opening, top, middle, bottom. "
                     + gate.subject().plan().sentence() + ".");
-        steps.add(String.join(" ", FenceSteps.of(subject.layout())) + hours(subject, Phase.BUILD) + ".");
+        if (subject.layout().runs().stream().anyMatch(run -> !run.bays().isEmpty()))
+            steps.add(String.join(" ", FenceSteps.of(subject.layout())) + hours(subject, Phase.BUILD) + ".");
         List<GatePaper> gates = subject.gates();
         for (int at = 0; at < gates.size(); at++)
             hang(steps, subject, gates.get(at), at == 0 ? hangHours(subject) : "");
@@ -173,6 +181,12 @@ public final class CrewSheet {
                         ? " Center stop " + subject.inches(pair.asked().stop().inches()) + " high."
                         : "")
                 + " The " + pair.active().key() + " leaf opens first and closes last.");
+    }
+
+    private static boolean isOld(PostDesign post) {
+        return post.post()
+                .support()
+                .match(footing -> false, driven -> false, plate -> false, core -> false, wall -> false, old -> true);
     }
 
     /** How a post is set that nobody digs for. */

@@ -60,7 +60,8 @@ public final class HandOver {
         paper.heading("Left to do");
         Table.Builder left =
                 Table.with(Column.left("No."), Column.words("What"), Column.left("By"), Column.tick("Done"));
-        for (int i = 1; i <= 5; i++) left.row(Integer.toString(i), "", "____________", "\u2610");
+        for (int i = 1; i <= (subject.gates().size() > 1 ? 3 : 5); i++)
+            left.row(Integer.toString(i), "", "____________", "\u2610");
         paper.add(left.table());
         paper.say(
                 "With the list above done, the work is complete as agreed. The promise on workmanship runs from this day; what is normal"

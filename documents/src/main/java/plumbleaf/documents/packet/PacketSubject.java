@@ -25,6 +25,7 @@ import plumbleaf.engine.pricing.Price;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.schedule.Schedule;
 import plumbleaf.engine.takeoff.LoadList;
 import plumbleaf.engine.takeoff.Takeoff;
 
@@ -35,6 +36,7 @@ import plumbleaf.engine.takeoff.Takeoff;
  * @param slides gates whose leaf slides; the others are in {@code gates}
  * @param takeoff what is ordered; empty where the job has no price book
  * @param load    what goes on the truck, day by day; empty where the job has no price book
+ * @param schedule day by day, undated where nobody said when it starts
  * @param gusts   one sentence for each run and gate: the gust its build is rated for
  * @param said    the units in which all of it is said
  */
@@ -49,6 +51,7 @@ public record PacketSubject(
         List<Takeoff> takeoff,
         List<LoadList> load,
         List<Labour> labour,
+        Schedule schedule,
         List<Price> price,
         List<String> gusts,
         List<Finding> findings,

@@ -24,6 +24,9 @@ public final class ProfileSheets {
     /** From 3/4 in. to the foot: what a short job is drawn at where that takes no more sheets than the usual scale. */
     private static final List<Double> LARGER = List.of(16.0, 24.0, 32.0);
 
+    /** What a job is drawn at where that saves sheets and its posts still stand a column apart. */
+    private static final double SMALLER = 64.0;
+
     /** Jobs of more strips than this are not tried larger. */
     private static final int FEW_STRIPS = 8;
 
@@ -38,12 +41,16 @@ public final class ProfileSheets {
 
     private ProfileSheets() {}
 
-    /** The strips of all runs, each at a scale a crew can read; a short job as large as the sheets it takes anyhow allow. */
+    /** The strips of all runs, each at a scale a crew can read; a short job on as few sheets as it goes, and as large as those allow. */
     public static List<Drawing> drawings(PacketSubject subject) {
         Box room = Sheet.room(subject.options().sheets(), true);
         List<Drawing> usual = drawings(subject, room, SCALES);
         if (usual.size() > FEW_STRIPS) return usual;
         int sheets = stacked(usual, room).size();
+        if (sheets > 1 && hasColumns(subject, SMALLER)) {
+            List<Drawing> smaller = drawings(subject, room, List.of(SMALLER));
+            if (stacked(smaller, room).size() < sheets) return smaller;
+        }
         for (double per : LARGER) {
             List<Drawing> larger = drawings(subject, room, List.of(per));
             boolean fits = larger.stream()
@@ -51,6 +58,14 @@ public final class ProfileSheets {
             if (fits && stacked(larger, room).size() <= sheets) return larger;
         }
         return usual;
+    }
+
+    private static boolean hasColumns(PacketSubject subject, double per) {
+        return subject.layout().runs().stream().allMatch(run -> pitch(run) / per >= COLUMN_IN);
+    }
+
+    private static double pitch(RunLayout run) {
+        return run.line().line().length().inches() / Math.max(1, run.posts().size() - 1);
     }
 
     private static List<Drawing> drawings(PacketSubject subject, Box room, List<Double> scales) {
@@ -65,10 +80,9 @@ public final class ProfileSheets {
 
     private static Scale scale(PacketSubject subject, RunLayout run, double wideIn, List<Double> scales) {
         double length = run.line().line().length().inches();
-        double pitch = length / Math.max(1, run.posts().size() - 1);
         double chosen = scales.get(0);
         for (double per : scales)
-            if (length > MANY_STRIPS * chosen * (wideIn - BAND_SIDES_IN) && pitch / per >= COLUMN_IN) chosen = per;
+            if (length > MANY_STRIPS * chosen * (wideIn - BAND_SIDES_IN) && pitch(run) / per >= COLUMN_IN) chosen = per;
         return Scale.fitting(subject.units(), 1, 1, 1 / chosen, 1 / chosen);
     }
 

@@ -25,6 +25,9 @@ public final class Proposal {
     private static final double PICTURE_HIGH_IN = 2.8;
     private static final double PAIR_HIGH_IN = 3.3;
 
+    /** Where several gates share a page. */
+    private static final double ONE_OF_SEVERAL_HIGH_IN = 2.4;
+
     private Proposal() {}
 
     public static Paper of(PacketSubject subject) {
@@ -49,6 +52,7 @@ public final class Proposal {
         for (int i = 0; i < Math.max(in.size(), out.size()); i++)
             scope.row(i < in.size() ? in.get(i) : "", i < out.size() ? out.get(i) : "");
         paper.add(scope.table());
+        unforeseen(paper, subject);
         for (Price price : subject.price()) price(paper, subject, price);
         if (subject.price().isEmpty())
             paper.heading("Price").say("The price follows: this job names no price book that the program knows.");
@@ -93,7 +97,8 @@ public final class Proposal {
         double clear = gate.subject().plan().opening().clear().inches();
         paper.subheading("Gate " + gate.id());
         paper.say(subject.length(clear) + " clear between posts, "
-                + subject.length(gate.asked().leaf().infill().inches()) + " boards on a welded steel frame. "
+                + subject.length(gate.asked().leaf().infill().inches()) + " " + infill(gate)
+                + " on a welded steel frame. "
                 + gate.subject().plan().sentence() + "."
                 + (gate.isPair()
                         ? " The " + gate.active().key()
@@ -106,10 +111,17 @@ public final class Proposal {
                         subject.units(),
                         scale -> picture(gate, scale),
                         wide,
-                        gate.isPair() ? PAIR_HIGH_IN : PICTURE_HIGH_IN),
+                        gate.isPair()
+                                ? PAIR_HIGH_IN
+                                : subject.gates().size() > 1 ? ONE_OF_SEVERAL_HIGH_IN : PICTURE_HIGH_IN),
                 "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings,"
                         + " and initial below."));
         paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));
+    }
+
+    private static String infill(GatePaper gate) {
+        if (!gate.leaf().panels().isEmpty()) return "panels";
+        return gate.leaf().nailers().isEmpty() ? "steel pickets" : "boards";
     }
 
     private static Drawing picture(GatePaper gate, Scale scale) {
@@ -120,8 +132,11 @@ public final class Proposal {
 
     private static List<String> included(PacketSubject subject) {
         List<String> in = new ArrayList<>();
-        in.add("Posts set in concrete to the depths checked for this ground");
-        in.add("Rails, boards, fasteners, post caps, hinges and latch as drawn");
+        if (ConcreteSheet.isFor(subject)) in.add("Posts set in concrete to the depths checked for this ground");
+        else in.add("Posts as the drawings and the post schedule say");
+        if (subject.layout().runs().stream().anyMatch(run -> !run.bays().isEmpty()))
+            in.add("The fence as described, with rails, fasteners and post caps");
+        if (!subject.gates().isEmpty()) in.add("Each gate as drawn, hung, with hinges and latch");
         if (!subject.slides().isEmpty()) in.add("Rollers, stops and receiver of the slide as drawn");
         if (!subject.gates().isEmpty() || !subject.slides().isEmpty())
             in.add("One gate adjustment within the first two months");
@@ -134,20 +149,28 @@ public final class Proposal {
         return in;
     }
 
+    /** What the ground may hold, priced before anybody digs; nothing where nobody does. */
+    private static void unforeseen(Paper.Builder paper, PacketSubject subject) {
+        Table.Builder table = Table.with(Column.words("If it is met"), Column.right("Each"));
+        for (Price price : subject.price())
+            for (UnitOffer offer : price.unitOffers())
+                if (ConcreteSheet.isFor(subject) || offer.included() > 0)
+                    table.row(
+                            (offer.included() > 0 ? "beyond that, " : "") + offer.name(),
+                            offer.each().text());
+        if (!table.isEmpty()) paper.add(table.table());
+    }
+
     private static List<String> excluded(PacketSubject subject) {
         List<String> out = new ArrayList<>();
-        List<UnitOffer> offers = subject.price().stream()
-                .flatMap(price -> price.unitOffers().stream())
-                .toList();
-        for (UnitOffer offer : offers)
-            out.add((offer.included() > 0 ? "Beyond that, " : "If met, ") + offer.name() + ": "
-                    + offer.each().text() + " each");
-        if (offers.isEmpty())
+        if (subject.price().stream().allMatch(price -> price.unitOffers().isEmpty()) && ConcreteSheet.isFor(subject))
             out.add("Rock, buried concrete, roots: $________ for each hole that refuses; extra depth: $________ a"
                     + " foot");
         out.add("Survey: you tell us where the line is, and stand for it");
         out.add("Private lines nobody marks: irrigation, lighting, drains, dog wire");
-        out.add("Staining, grading, permit fees");
+        boolean stained =
+                subject.job().runs().stream().anyMatch(run -> !run.stain().isNone());
+        out.add(WoodParts.anywhere(subject) && !stained ? "Staining, grading, permit fees" : "Grading, permit fees");
         out.addAll(subject.job().money().offer().exclusions());
         out.add("Ground that rises later (pavers, sod, mulch): tell us now"
                 + (subject.job().ground().later().isEmpty() ? "; none was named" : "; what you named is counted"));
@@ -174,9 +197,14 @@ public final class Proposal {
 
     private static void terms(Paper.Builder paper, PacketSubject subject) {
         paper.heading("Good to know");
-        paper.say("Wood moves, checks and turns gray; gaps open in dry months and close in wet ones. That is normal. A"
-                + " gate settles a little when it is hung and in its first year; we set it with that in mind, and"
-                + " the care card says what to look at and when.");
+        boolean gates = !subject.gates().isEmpty() || !subject.slides().isEmpty();
+        String normal = (WoodParts.anywhere(subject)
+                        ? "Wood moves, checks and turns gray; gaps open in dry months and close in wet ones. That is normal. "
+                        : "")
+                + (gates
+                        ? "A gate settles a little when it is hung and in its first year; we set it with that in mind. "
+                        : "");
+        paper.say(normal + "The care card says what to look at and when.");
         paper.say("Local code governs heights, setbacks and pool barriers. Numbers in our calculation book are for"
                 + " review by a licensed engineer where one is required.");
         if (!subject.job().notes().isEmpty())

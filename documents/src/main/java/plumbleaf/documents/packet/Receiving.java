@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
@@ -49,7 +48,7 @@ public final class Receiving {
                         "______",
                         "______");
             paper.add(table.table());
-            paper.add(new Block.Blank(List.of("Delivery note", "Received by, date"), 0.35));
+            paper.say("Delivery note ________________   received by ________________   on ____________");
         });
         return paper.paper();
     }

@@ -13,6 +13,9 @@ import plumbleaf.documents.view.LeafSections;
 
 /** How a leaf is made where it is cut through, and what its frame carries where that goes. */
 final class SectionSheets {
+    /** Even first: of equals the first is kept. */
+    private static final List<Double> SHARES = List.of(0.5, 0.44, 0.56, 0.38, 0.62);
+
     private SectionSheets() {}
 
     private record View(String title, Function<Scale, Drawing> drawn) {}
@@ -20,30 +23,64 @@ final class SectionSheets {
     static List<Sheet> of(PacketSubject subject, GatePaper gate) {
         Box room = Sheet.room(subject.options().sheets(), true);
         int across = GateSheets.isSmall(subject) ? 1 : 2;
-        double wide = room.width() / across;
-        double high = room.height() / 2;
         List<View> views = views(gate);
         List<Sheet> sheets = new ArrayList<>();
-        List<Viewport> viewports = new ArrayList<>();
-        for (int i = 0; i < views.size(); i++) {
-            View view = views.get(i);
-            double x = room.minX() + viewports.size() % across * wide;
-            int row = viewports.size() / across;
-            double top = room.maxY() - row * high;
-            Drawing cut = Scale.fitted(subject.units(), view.drawn(), wide - 0.3, high - Viewport.TITLE_IN - 0.2);
-            viewports.add(Viewport.centred(cut, new Box(x, top - high, x + wide, top), view.title()));
-            if (viewports.size() < 2 * across && i < views.size() - 1) continue;
+        for (int from = 0; from < views.size(); from += 2 * across)
             sheets.add(GateSheets.sheet(
                     subject,
                     gate,
                     "Sections",
                     "as shown",
                     List.of("Deburr every hole and edge before the leaf is coated."),
-                    viewports,
+                    shared(subject, views.subList(from, Math.min(views.size(), from + 2 * across)), room, across),
                     List.of()));
-            viewports = new ArrayList<>();
-        }
         return sheets;
+    }
+
+    /** The sheet is shared out so that its drawings come out as large as they can together. */
+    private static List<Viewport> shared(PacketSubject subject, List<View> views, Box room, int across) {
+        List<Viewport> best = List.of();
+        double least = Double.MAX_VALUE;
+        for (double left : across == 1 ? List.of(1.0) : SHARES)
+            for (double upper : views.size() <= across ? List.of(1.0) : SHARES) {
+                List<Viewport> set = set(subject, views, room, left, upper);
+                double small = set.stream()
+                        .mapToDouble(
+                                view -> StrictMath.log(view.drawing().scale().realPerPaper()))
+                        .sum();
+                if (small < least - 1e-9) {
+                    least = small;
+                    best = set;
+                }
+            }
+        return best;
+    }
+
+    /**
+     * @param left  share of the width that is the left column's
+     * @param upper share of the height that is the upper row's
+     */
+    private static List<Viewport> set(PacketSubject subject, List<View> views, Box room, double left, double upper) {
+        double middle = room.minX() + room.width() * left;
+        double halfway = room.maxY() - room.height() * upper;
+        int across = left < 1 ? 2 : 1;
+        List<Viewport> viewports = new ArrayList<>();
+        for (int i = 0; i < views.size(); i++) {
+            boolean right = i % across == 1;
+            boolean lower = i / across == 1;
+            Box place = new Box(
+                    right ? middle : room.minX(),
+                    lower ? room.minY() : halfway,
+                    right ? room.maxX() : middle,
+                    lower ? halfway : room.maxY());
+            Drawing cut = Scale.fitted(
+                    subject.units(),
+                    views.get(i).drawn(),
+                    place.width() - 0.3,
+                    place.height() - Viewport.TITLE_IN - 0.2);
+            viewports.add(Viewport.centred(cut, place, views.get(i).title()));
+        }
+        return List.copyOf(viewports);
     }
 
     private static List<View> views(GatePaper gate) {

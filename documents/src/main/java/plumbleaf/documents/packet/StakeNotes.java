@@ -49,6 +49,25 @@ final class StakeNotes {
         return all;
     }
 
+    /** Places that a tape settles: both ends, corners, and where a curve begins and ends; not the bends of a curve's chords. */
+    static List<Integer> settled(PacketSubject subject, RunLayout laid) {
+        StakeNotes notes = new StakeNotes(subject, laid);
+        List<Integer> places = new ArrayList<>();
+        for (int vertex = 0; vertex <= notes.line.legs(); vertex++) {
+            boolean end = vertex == 0 || vertex == notes.line.legs();
+            if (end || notes.isCorner(vertex)) places.add(vertex);
+            else if (notes.chord(vertex - 1).isPresent() != notes.chord(vertex).isPresent()) places.add(vertex);
+        }
+        return places;
+    }
+
+    /** Between straight legs, and more than the eye would miss. */
+    private boolean isCorner(int vertex) {
+        return chord(vertex - 1).isEmpty()
+                && chord(vertex).isEmpty()
+                && Math.abs(line.turnAt(vertex).inDegrees()) >= LEAST_TURN_DEG;
+    }
+
     private Optional<ArcChord> chord(int leg) {
         Leg is = run.legs().get(leg);
         return is.chord().value();
@@ -57,9 +76,8 @@ final class StakeNotes {
     /** Turns between straight legs, each with the level tape that proves it. */
     private void corners(List<String> all) {
         for (int vertex = 1; vertex < line.legs(); vertex++) {
-            if (chord(vertex - 1).isPresent() || chord(vertex).isPresent()) continue;
+            if (!isCorner(vertex)) continue;
             double turn = line.turnAt(vertex).inDegrees();
-            if (Math.abs(turn) < LEAST_TURN_DEG) continue;
             Length from = line.stationOfVertex(vertex - 1);
             Length to = line.stationOfVertex(vertex + 1);
             Length across = line.vertex(vertex - 1).distanceTo(line.vertex(vertex + 1));

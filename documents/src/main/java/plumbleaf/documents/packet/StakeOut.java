@@ -9,6 +9,7 @@ import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.RunPosts;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.Levelled;
 import plumbleaf.engine.ground.StandingLevel;
@@ -17,14 +18,10 @@ import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
-import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.takeoff.TakeoffLine;
 
-/** Where every post goes, how deep, how high, and what concrete it takes. Running stations from one zero, gate posts face to face. */
+/** Where every post goes, how deep and how high. Running stations from one zero, gate posts face to face. */
 public final class StakeOut {
-    /** An 80 lb bag gives 0.6 cubic feet; maker's figure on every bag, from memory. */
-    private static final double FT3_PER_BAG = 0.6;
-
     private StakeOut() {}
 
     public static Paper of(PacketSubject subject) {
@@ -50,7 +47,8 @@ public final class StakeOut {
             before.add("Run " + line.run() + ": " + line.kind() + " crosses at "
                     + subject.length(line.station().inches()) + "; dig by hand within "
                     + subject.length(line.byHand().inches()) + ".");
-        before.add("If a hole refuses before its depth, stop and call: a shallow hole is not what was checked.");
+        if (subject.posts().stream().anyMatch(PostDetail::isDug))
+            before.add("If a hole refuses before its depth, stop and call: a shallow hole is not what was checked.");
         paper.add(new Block.Caution("Before the first hole", before));
         for (RunLayout run : subject.layout().runs()) run(paper, subject, run);
         ties(paper, subject);
@@ -71,13 +69,13 @@ public final class StakeOut {
                 Column.right("Hole"),
                 Column.right("Length"),
                 Column.left("Depth by"));
-        for (PostDetail post : subject.posts()) {
-            if (!post.post().run().equals(run.run())) continue;
+        for (PostDetail post : RunPosts.on(run, subject.posts())) {
+            boolean lent = !post.post().run().equals(run.run());
             table.rowAbout(
                     post.post().id(),
-                    "\u2610",
+                    lent ? "" : "\u2610",
                     post.post().id(),
-                    kind(post),
+                    lent ? "set by " + post.post().run() : kind(post),
                     subject.length(post.post().station().inches()),
                     subject.inches(post.post().grade().inches()),
                     subject.inches(post.post().top().inches()),
@@ -167,20 +165,26 @@ public final class StakeOut {
             paper.note(each.getKey() + ":" + each.getValue() + ".");
     }
 
-    /** Corners by two tapes from things that stay: the run's own ends, straight across. */
+    /** Across from corner to corner, and to the ends: what the tape of each corner, in the notes of its run, leaves open. */
     private static void ties(Paper.Builder paper, PacketSubject subject) {
         Table.Builder table = Table.with(
                 Column.left("Run"), Column.words("From"), Column.words("To"), Column.right("Straight across, level"));
         for (RunLayout run : subject.layout().runs()) {
             PlanLine line = run.line().line();
-            for (int i = 0; i <= line.legs(); i++)
-                for (int j = i + 2; j <= line.legs(); j++)
+            List<Integer> places = StakeNotes.settled(subject, run);
+            for (int i = 0; i < places.size(); i++)
+                for (int j = i + 2; j < places.size(); j++) {
+                    int from = places.get(i);
+                    int to = places.get(j);
+                    if (to == from + 2) continue;
                     table.row(
                             run.run(),
-                            vertex(subject, line, i),
-                            vertex(subject, line, j),
-                            subject.length(
-                                    line.vertex(i).distanceTo(line.vertex(j)).inches()));
+                            vertex(subject, line, from),
+                            vertex(subject, line, to),
+                            subject.length(line.vertex(from)
+                                    .distanceTo(line.vertex(to))
+                                    .inches()));
+                }
         }
         if (table.isEmpty()) return;
         paper.subheading("Diagonals that settle the corners").add(table.table());
@@ -193,55 +197,12 @@ public final class StakeOut {
                 : vertex == line.legs() ? "end, station " + station : "corner, station " + station;
     }
 
+    /** What comes to the site in all; by kind of hole, by run and by day on the concrete sheet. */
     private static void concrete(Paper.Builder paper, PacketSubject subject) {
-        Map<String, List<PostDetail>> kinds = new LinkedHashMap<>();
-        double total = 0;
-        for (PostDetail post : subject.posts()) {
-            if (!post.isDug()) continue;
-            String kind = subject.inches(post.hole().inches()) + " x "
-                    + subject.inches(post.depth().inches()) + " round " + post.section();
-            kinds.computeIfAbsent(kind, key -> new ArrayList<>()).add(post);
-            total += post.concrete().cubicFeet();
-        }
-        if (kinds.isEmpty()) return;
-        Table.Builder table = Table.with(
-                Column.words("Holes"),
-                Column.right("Count"),
-                Column.right("Each, ft\u00b3"),
-                Column.right("Bags each (80 lb)"),
-                Column.right("Together, ft\u00b3"));
-        for (Map.Entry<String, List<PostDetail>> kind : kinds.entrySet()) {
-            double each = kind.getValue().get(0).concrete().cubicFeet();
-            int count = kind.getValue().size();
-            table.row(
-                    kind.getKey(),
-                    Integer.toString(count),
-                    DecimalText.fixed(each, 2),
-                    quarters(each / FT3_PER_BAG),
-                    DecimalText.fixed(each * count, 1));
-        }
-        table.total("all, net of the posts", "", "", "", DecimalText.fixed(total, 1));
-        paper.heading("Concrete").add(table.table());
         for (var takeoff : subject.takeoff())
             for (TakeoffLine line : takeoff.lines())
                 if (line.item().equals("concrete"))
-                    paper.add(Block.Paragraph.bold(
-                            "Bring " + ConcreteSheet.ordered(line) + " in all: waste and over-break counted once."));
-        paper.say(
-                "Crown the top so that water runs off. Brace until set: 3 days above 50\u00b0F before anything hangs on a gate post"
-                        + " (common practice, no source). Below 40\u00b0F keep it covered; no pour on frozen ground.");
-        paper.add(
-                new Block.Caution(
-                        "Wet concrete burns skin and eyes",
-                        List.of(
-                                "Gloves, boots, glasses; wash at once. Bags weigh 80 lb: lift with two, or from the tailgate.")));
-    }
-
-    /** Up to the next quarter of a bag: {@code 2-3/4}. */
-    private static String quarters(double bags) {
-        long quarters = (long) Math.ceil(bags * 4 - 1e-9);
-        String part = List.of("", "1/4", "1/2", "3/4").get((int) (quarters % 4));
-        long whole = quarters / 4;
-        return part.isEmpty() ? Long.toString(whole) : whole == 0 ? part : whole + "-" + part;
+                    paper.add(Block.Paragraph.bold("Concrete: " + ConcreteSheet.ordered(line)
+                            + " in all; by hole and by day on the concrete sheet."));
     }
 }

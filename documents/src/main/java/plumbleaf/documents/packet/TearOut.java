@@ -87,7 +87,7 @@ public final class TearOut {
                     fence.concrete() ? (fence.pulled() > 0 ? "yes, pulled" : "yes, stays") : "no");
         if (table.isEmpty()) return;
         paper.heading("Old fence").add(table.table());
-        paper.note("Posts follow from length and pitch: count them. Fill each hole and tread it firm the same day.");
+        paper.note("Posts follow from length and pitch: count them. Fill each hole, tread it firm, the same day.");
     }
 
     private static void plugs(Paper.Builder paper, PacketSubject subject) {

@@ -14,7 +14,7 @@ public record Column(List<Primitive> marks, double highIn) {
     }
 
     public static Column of(List<? extends Block> blocks, double wideIn) {
-        Slabs slabs = new Slabs(wideIn);
+        Slabs slabs = new Slabs(wideIn, Spacing.OPEN);
         List<Primitive> marks = new ArrayList<>();
         double y = 0;
         for (Block block : blocks)

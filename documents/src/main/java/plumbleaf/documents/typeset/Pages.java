@@ -27,15 +27,20 @@ public final class Pages {
     /** So much at least stands on a paper's last page, where it has more than one. */
     private static final double LAST_PAGE_IN = 1.5;
 
+    /** Longer papers are not set again for the sake of a page. */
+    private static final int SHORT_PAPER = 4;
+
     private final Paper paper;
     private final PaperSize size;
+    private final Spacing spacing;
     private final List<List<Primitive>> pages = new ArrayList<>();
     private List<Primitive> page = new ArrayList<>();
     private double y;
 
-    private Pages(Paper paper, PaperSize size) {
+    private Pages(Paper paper, PaperSize size, Spacing spacing) {
         this.paper = paper;
         this.size = size;
+        this.spacing = spacing;
     }
 
     /** Width that pictures and tables may take. */
@@ -48,8 +53,12 @@ public final class Pages {
         return size.longIn() - TOP - FOOT - 0.5;
     }
 
+    /** A short paper is set closer where that saves a page. */
     public static List<Drawing> of(Paper paper, PaperSize size) {
-        return new Pages(paper, size).set();
+        List<Drawing> open = new Pages(paper, size, Spacing.OPEN).set();
+        if (open.size() == 1 || open.size() > SHORT_PAPER) return open;
+        List<Drawing> close = new Pages(paper, size, Spacing.CLOSE).set();
+        return close.size() < open.size() ? close : open;
     }
 
     private List<Drawing> set() {
@@ -85,9 +94,12 @@ public final class Pages {
     }
 
     private void flow() {
-        Slabs slabs = new Slabs(columnWidth(size));
+        Slabs slabs = new Slabs(columnWidth(size), spacing);
         List<Slab> column = new ArrayList<>();
-        for (Block block : paper.blocks()) column.addAll(block.match(slabs));
+        for (Block block : paper.blocks()) {
+            if (block instanceof Block.Blank || block instanceof Block.Picture) stayAbove(column);
+            column.addAll(block.match(slabs));
+        }
         endTogether(column);
         for (int i = 0; i < column.size(); i++) {
             Slab slab = column.get(i);
@@ -103,6 +115,14 @@ public final class Pages {
             }
             for (Primitive mark : slab.marks()) page.add(mark.placed(1, SIDE, y));
             y -= slab.high();
+        }
+    }
+
+    /** A line to write on and a picture stay with what they belong to: the last thing above, and the white after that. */
+    private static void stayAbove(List<Slab> column) {
+        for (int i = column.size() - 1; i >= 0 && !column.get(i).newPage(); i--) {
+            column.set(i, column.get(i).keptWithNext());
+            if (!column.get(i).marks().isEmpty()) return;
         }
     }
 

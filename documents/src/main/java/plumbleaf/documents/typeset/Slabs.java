@@ -21,19 +21,20 @@ final class Slabs implements Block.Cases<List<Slab>> {
     static final double PITCH = 0.170;
     private static final int SHORT_LIST = 6;
 
-    static final double GAP = 0.10;
     static final Look LOOK = Look.note().on(Layer.NOTES);
 
     private final double wide;
+    private final Spacing spacing;
 
-    Slabs(double wide) {
+    Slabs(double wide, Spacing spacing) {
         this.wide = wide;
+        this.spacing = spacing;
     }
 
     @Override
     public List<Slab> heading(Block.Heading block) {
         double size = block.level() == 1 ? Text.LARGE * 0.8 : Text.MEDIUM * 0.92;
-        double above = block.level() == 1 ? 0.20 : 0.14;
+        double above = block.level() == 1 ? spacing.aboveHeading() : 0.14;
         List<Primitive> marks = new ArrayList<>();
         double y = -above;
         for (String line : Lettering.wrapped(block.text(), wide, size, Text.Weight.SEMIBOLD)) {
@@ -73,7 +74,7 @@ final class Slabs implements Block.Cases<List<Slab>> {
                         new Point(0.04, 0),
                         new Point(0.04, -PITCH),
                         look.as(LineKind.VISIBLE).in(Ink.HAIR)));
-            Slab slab = Slab.of(last ? PITCH + GAP : PITCH, marks);
+            Slab slab = Slab.of(last ? PITCH + spacing.gap() : PITCH, marks);
             boolean keep = !last && (i == 0 || i == lines.size() - 2);
             slabs.add(keep ? slab.keptWithNext() : slab);
         }
@@ -104,7 +105,7 @@ final class Slabs implements Block.Cases<List<Slab>> {
         }
         y -= 0.09;
         marks.add(0, Stroke.box(new Box(0, y, wide, -0.04), ink.as(LineKind.VISIBLE)));
-        return List.of(Slab.of(-y + GAP, marks));
+        return List.of(Slab.of(-y + spacing.gap(), marks));
     }
 
     @Override
@@ -140,12 +141,12 @@ final class Slabs implements Block.Cases<List<Slab>> {
                 first = false;
             }
         }
-        return List.of(Slab.of(-y + GAP, marks));
+        return List.of(Slab.of(-y + spacing.gap(), marks));
     }
 
     @Override
     public List<Slab> worked(Block.Worked block) {
-        return new WorkedSlabs(wide).of(block);
+        return new WorkedSlabs(wide, spacing).of(block);
     }
 
     @Override
@@ -161,7 +162,7 @@ final class Slabs implements Block.Cases<List<Slab>> {
                     .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
                     .with(LOOK.in(Ink.SECOND)));
         }
-        return List.of(Slab.of(-y + GAP, marks));
+        return List.of(Slab.of(-y + spacing.gap(), marks));
     }
 
     @Override
@@ -187,7 +188,7 @@ final class Slabs implements Block.Cases<List<Slab>> {
                 y -= PITCH;
                 marks.add(Text.small(new Point(indent, y + 0.05), line).with(LOOK));
             }
-            Slab slab = Slab.of(-y + (number == block.items().size() ? GAP : 0.055), marks);
+            Slab slab = Slab.of(-y + (number == block.items().size() ? spacing.gap() : spacing.betweenItems()), marks);
             slabs.add(staysWithNext(number, block.items().size()) ? slab.keptWithNext() : slab);
         }
         return slabs;
@@ -206,22 +207,22 @@ final class Slabs implements Block.Cases<List<Slab>> {
         if (count == 1) {
             marks.add(Stroke.box(new Box(0, -block.heightIn(), wide, 0), LOOK.as(LineKind.THIN)));
             marks.add(Text.small(new Point(0.08, -0.16), block.labels().get(0)).with(LOOK.in(Ink.SECOND)));
-            return List.of(Slab.of(block.heightIn() + GAP, marks));
+            return List.of(Slab.of(block.heightIn() + spacing.gap(), marks));
         }
         double each = wide / count;
         for (int i = 0; i < count; i++) {
             double x = i * each;
-            double line = -block.heightIn();
+            double line = -Math.min(block.heightIn(), spacing.mostAboveLine());
             marks.add(Stroke.line(new Point(x, line), new Point(x + each - 0.2, line), LOOK.as(LineKind.THIN)));
             marks.add(
                     Text.small(new Point(x, line - 0.14), block.labels().get(i)).with(LOOK.in(Ink.SECOND)));
         }
-        return List.of(Slab.of(block.heightIn() + 0.2 + GAP, marks));
+        return List.of(Slab.of(Math.min(block.heightIn(), spacing.mostAboveLine()) + 0.2 + spacing.gap(), marks));
     }
 
     @Override
     public List<Slab> table(Table block) {
-        return new TableSlabs(block, wide).slabs();
+        return new TableSlabs(block, wide, spacing).slabs();
     }
 
     static Fill band(Box box) {

@@ -22,7 +22,6 @@ import plumbleaf.documents.paper.Table.RowKind;
 /** A table as one slab a row, with column widths from what stands in them. */
 final class TableSlabs {
     private static final double PAD = 0.07;
-    private static final double ROW_GAP = 0.075;
     private static final double TICK = 0.13;
     /** Width that is given away at a time, rows that are looked at for it, and what ragged ends add to a line of words. */
     private static final double STEP = 0.08;
@@ -37,12 +36,14 @@ final class TableSlabs {
 
     private final Table table;
     private final double wide;
+    private final Spacing spacing;
     private final Map<Integer, Double> measured = new HashMap<>();
     private final List<Double> widths;
 
-    TableSlabs(Table table, double wide) {
+    TableSlabs(Table table, double wide, Spacing spacing) {
         this.table = table;
         this.wide = wide;
+        this.spacing = spacing;
         this.widths = widths();
     }
 
@@ -65,7 +66,7 @@ final class TableSlabs {
         for (int i = 0; i < rows - 1; i++)
             if (high <= WHOLE_IN || i == 1 || i == rows - 2)
                 slabs.set(i, slabs.get(i).keptWithNext());
-        slabs.add(Slab.of(Slabs.GAP, List.of()));
+        slabs.add(Slab.of(spacing.gap(), List.of()));
         return slabs;
     }
 
@@ -82,7 +83,7 @@ final class TableSlabs {
             cell(marks, lines, x, top - 0.04, i, true, Slabs.LOOK);
             x += widths.get(i);
         }
-        double foot = -high - ROW_GAP - 0.02;
+        double foot = -high - spacing.row() - 0.02;
         marks.add(Stroke.line(new Point(0, foot), new Point(wide, foot), Slabs.LOOK.as(LineKind.VISIBLE)));
         return Slab.of(-foot, marks);
     }
@@ -97,7 +98,7 @@ final class TableSlabs {
                 y -= Slabs.PITCH;
                 marks.add(Text.small(new Point(PAD, y + 0.02), line).bold().with(look));
             }
-            double foot = y - ROW_GAP;
+            double foot = y - spacing.row();
             marks.add(0, Slabs.band(new Box(0, foot, wide, 0)));
             marks.add(Stroke.line(new Point(0, foot), new Point(wide, foot), look.as(LineKind.DIMENSION)));
             return Slab.of(-foot, marks);
@@ -119,7 +120,7 @@ final class TableSlabs {
             }
             x += widths.get(i);
         }
-        double foot = -high - ROW_GAP;
+        double foot = -high - spacing.row();
         Look rule =
                 bold ? look.as(LineKind.VISIBLE) : look.as(LineKind.DIMENSION).in(Ink.HAIR);
         if (bold) marks.add(Stroke.line(new Point(0, 0), new Point(wide, 0), look.as(LineKind.THIN)));

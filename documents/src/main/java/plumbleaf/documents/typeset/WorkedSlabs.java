@@ -16,9 +16,11 @@ final class WorkedSlabs {
     private static final double HANGING = 0.55;
 
     private final double wide;
+    private final Spacing spacing;
 
-    WorkedSlabs(double wide) {
+    WorkedSlabs(double wide, Spacing spacing) {
         this.wide = wide;
+        this.spacing = spacing;
     }
 
     List<Slab> of(Block.Worked block) {
@@ -80,8 +82,7 @@ final class WorkedSlabs {
                 marks.add(atRight(y, words));
                 x = wide;
             }
-        Slab slab = Slab.of(-y + (last ? Slabs.GAP : 0.02), marks);
-        return slab;
+        return Slab.of(-y + (last ? spacing.gap() : 0.02), marks);
     }
 
     /** In one row where it goes; else the numbers begin a row of their own, and wrap if they must. */

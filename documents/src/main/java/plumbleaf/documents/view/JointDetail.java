@@ -1,6 +1,7 @@
 package plumbleaf.documents.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -91,7 +92,7 @@ public final class JointDetail {
         Box crop = Box.of(at, at).grown(half);
         MemberShapes shapes = new MemberShapes(leaf, gate.parts().joint());
         for (String id : joint.members()) leaf.member(id).ifPresent(member -> member(member, shapes, crop));
-        welds(at, crop);
+        welds(crop);
         return Drawing.of("Leaf " + leaf.id() + ", " + words, scale, marks);
     }
 
@@ -174,37 +175,63 @@ public final class JointDetail {
                         at, size.inches() / 2, Look.visible(Layer.HARDWARE).of(member.id()))));
     }
 
-    /** The marks stand over one another above the joint; size at the left, length of one weld at the right, ground flush in the tail. */
-    private void welds(Point at, Box crop) {
+    /**
+     * The marks stand over one another above the joint, each with its arrow on its own seam; size at the left, length of one weld at the right, ground
+     * flush in the tail.
+     */
+    private void welds(Box crop) {
+        List<Weld> here = leaf.welds().stream()
+                .filter(weld -> weld.joint().equals(joint.id()))
+                .toList();
+        double right = here.stream()
+                .mapToDouble(weld -> tip(weld).x())
+                .max()
+                .orElse(crop.centre().x());
         double step = 0;
-        Map<WeldKind, List<Weld>> kinds = new LinkedHashMap<>();
-        for (Weld weld : leaf.welds())
-            if (weld.joint().equals(joint.id()))
-                kinds.computeIfAbsent(weld.kind(), key -> new ArrayList<>()).add(weld);
-        for (Map.Entry<WeldKind, List<Weld>> kind : kinds.entrySet()) {
-            Weld first = kind.getValue().get(0);
-            boolean both = kind.getValue().stream().anyMatch(weld -> weld.runs() > 1);
+        for (Weld weld : here) {
             marks.add(new WeldMark(
-                    at,
-                    new Point(at.x() + scale.real(0.2), crop.maxY() + scale.real(0.3 + step)),
+                    tip(weld),
+                    new Point(right + scale.real(0.2), crop.maxY() + scale.real(0.3 + step)),
                     true,
-                    switch (kind.getKey()) {
+                    switch (weld.kind()) {
                         case GROOVE -> WeldMark.Kind.SQUARE;
                         case FILLET -> WeldMark.Kind.FILLET;
                         case FLARE_BEVEL -> WeldMark.Kind.FLARE_BEVEL;
                     },
-                    both ? WeldMark.Sides.BOTH : WeldMark.Sides.ARROW,
-                    kind.getKey() == WeldKind.FILLET
+                    weld.runs() > 1 ? WeldMark.Sides.BOTH : WeldMark.Sides.ARROW,
+                    weld.kind() == WeldKind.FILLET
                             ? Sizes.inches(
                                     gate.units(),
                                     FrameWelds.leg(gate.parts().frame()).inches())
                             : "",
-                    Sizes.inches(gate.units(), first.length().inches() / first.runs()),
+                    Sizes.inches(gate.units(), weld.length().inches() / weld.runs()),
                     false,
                     false,
-                    first.flush() ? "grind flush" : "",
+                    weld.flush() ? "grind flush" : "",
                     Look.note()));
             step += 0.42;
         }
+    }
+
+    /** Where the arrow of a weld ends: the middle of its seam, or for a fillet the end of it, in a corner the inner one. */
+    private Point tip(Weld weld) {
+        Point at = gate.outside().at(joint.at());
+        Optional<Member> joined = joint.members().stream()
+                .skip(1)
+                .map(leaf::member)
+                .flatMap(Optional::stream)
+                .filter(member ->
+                        (member.role() == MemberRole.BRACE) == weld.where().startsWith("brace"))
+                .findFirst();
+        if (joined.isEmpty()) return at;
+        MemberShapes shapes = new MemberShapes(leaf, gate.parts().joint());
+        List<Point> near = new ArrayList<>(MemberShapes.seen(fitted(joined.get(), shapes), gate.outside()));
+        near.sort(Comparator.comparingDouble(corner -> corner.distance(at)));
+        Point one = near.get(0);
+        Point other = near.get(1);
+        if (weld.kind() != WeldKind.FILLET) return one.middle(other);
+        if (weld.runs() > 1) return one.y() > other.y() ? one : other;
+        Point middle = gate.outside().at(leaf.weight().centreOfGravity());
+        return one.distance(middle) < other.distance(middle) ? one : other;
     }
 }

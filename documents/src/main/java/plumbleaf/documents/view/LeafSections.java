@@ -34,7 +34,7 @@ public final class LeafSections {
     /** What of the leaf is shown beyond its stile, and of the boards above and below a rail. */
     private static final double SHOWN_IN = 7;
 
-    private static final double BOARD_SHOWN_IN = 3.5;
+    private static final double BOARD_SHOWN_IN = 2.6;
     private static final double NOTE_PITCH_IN = 0.2;
 
     private final GateSubject gate;

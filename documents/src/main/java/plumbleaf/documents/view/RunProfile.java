@@ -2,6 +2,7 @@ package plumbleaf.documents.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -55,6 +56,10 @@ public final class RunProfile {
     private final double toIn;
     private final int rightward;
     private final List<Mark> marks = new ArrayList<>();
+
+    /** What the words over the bays take. */
+    private final List<Box> labelled = new ArrayList<>();
+
     private double leafTopIn = Double.NEGATIVE_INFINITY;
 
     private RunProfile(Strip strip, DisplayUnits units, Scale scale) {
@@ -288,6 +293,9 @@ public final class RunProfile {
         double y = highest() + scale.real(0.51);
         for (int k = 0; k < order.size(); k++) {
             int i = order.get(k);
+            double half = widths.get(i) / 2 + scale.real(0.03);
+            labelled.add(
+                    new Box(spread.get(k) - half, y - scale.real(0.36), spread.get(k) + half, y + scale.real(0.14)));
             Look look = Look.note().of(of.get(i));
             marks.add(Text.small(new Point(spread.get(k), y), lines.get(i).get(0))
                     .bold()
@@ -331,14 +339,24 @@ public final class RunProfile {
                             new Point(end, foot + scale.real(0.05)),
                             new Point(end, foot - scale.real(0.05)),
                             look.as(LineKind.DIMENSION)));
-            } else
-                marks.add(Stroke.through(
-                        List.of(
-                                new Point(places.get(i), y - scale.real(0.04)),
-                                new Point(from, foot),
-                                new Point(from, highest() + scale.real(0.06))),
-                        look.as(LineKind.HIDDEN)));
+            } else down(new Point(places.get(i), y - scale.real(0.04)), new Point(from, foot), look);
         }
+    }
+
+    /** A line from words down to the post they are about, left out where it would run through the words over a bay. */
+    private void down(Point words, Point knee, Look look) {
+        Point end = new Point(knee.x(), highest() + scale.real(0.06));
+        Optional<Box> over = labelled.stream()
+                .filter(box -> box.minX() < knee.x() && knee.x() < box.maxX())
+                .findFirst();
+        Look hidden = look.as(LineKind.HIDDEN);
+        if (over.isEmpty()) {
+            marks.add(Stroke.through(List.of(words, knee, end), hidden));
+            return;
+        }
+        marks.add(Stroke.through(
+                List.of(words, knee, new Point(knee.x(), over.get().maxY())), hidden));
+        marks.add(Stroke.line(new Point(knee.x(), over.get().minY()), end, hidden));
     }
 
     private double middle(StationNote note) {
