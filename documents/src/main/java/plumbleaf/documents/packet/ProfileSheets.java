@@ -27,6 +27,9 @@ public final class ProfileSheets {
     /** What a job is drawn at where that saves sheets and its posts still stand a column apart. */
     private static final double SMALLER = 64.0;
 
+    /** Jobs of more strips than this are drawn once. */
+    private static final int SEVERAL_STRIPS = 40;
+
     /** Jobs of more strips than this are not tried larger. */
     private static final int FEW_STRIPS = 8;
 
@@ -35,7 +38,7 @@ public final class ProfileSheets {
 
     private static final double COLUMN_IN = 0.98;
     private static final double BAND_SIDES_IN = 2.2;
-    private static final double BETWEEN_IN = 0.15;
+    private static final double BETWEEN_IN = 0.08;
     private static final int MOST_TRIES = 12;
     private static final double NARROWER = 0.85;
 
@@ -45,12 +48,13 @@ public final class ProfileSheets {
     public static List<Drawing> drawings(PacketSubject subject) {
         Box room = Sheet.room(subject.options().sheets(), true);
         List<Drawing> usual = drawings(subject, room, SCALES);
-        if (usual.size() > FEW_STRIPS) return usual;
+        if (usual.size() > SEVERAL_STRIPS) return usual;
         int sheets = stacked(usual, room).size();
         if (sheets > 1 && hasColumns(subject, SMALLER)) {
             List<Drawing> smaller = drawings(subject, room, List.of(SMALLER));
             if (stacked(smaller, room).size() < sheets) return smaller;
         }
+        if (usual.size() > FEW_STRIPS) return usual;
         for (double per : LARGER) {
             List<Drawing> larger = drawings(subject, room, List.of(per));
             boolean fits = larger.stream()

@@ -37,23 +37,29 @@ final class SectionSheets {
         return sheets;
     }
 
-    /** The sheet is shared out so that its drawings come out as large as they can together. */
+    /** The sheet is shared out so that its drawings come out as large as they can together, none smaller than in an even share. */
     private static List<Viewport> shared(PacketSubject subject, List<View> views, Box room, int across) {
-        List<Viewport> best = List.of();
-        double least = Double.MAX_VALUE;
+        List<Viewport> even = set(subject, views, room, across == 1 ? 1 : SHARES.get(0), SHARES.get(0));
+        List<Viewport> best = even;
         for (double left : across == 1 ? List.of(1.0) : SHARES)
-            for (double upper : views.size() <= across ? List.of(1.0) : SHARES) {
-                List<Viewport> set = set(subject, views, room, left, upper);
-                double small = set.stream()
-                        .mapToDouble(
-                                view -> StrictMath.log(view.drawing().scale().realPerPaper()))
-                        .sum();
-                if (small < least - 1e-9) {
-                    least = small;
-                    best = set;
-                }
+            for (double upper : SHARES) {
+                List<Viewport> other = set(subject, views, room, left, upper);
+                if (noneSmaller(other, even) && smallness(other) < smallness(best) - 1e-9) best = other;
             }
         return best;
+    }
+
+    private static boolean noneSmaller(List<Viewport> one, List<Viewport> other) {
+        for (int i = 0; i < one.size(); i++) if (per(one.get(i)) > per(other.get(i)) + 1e-9) return false;
+        return true;
+    }
+
+    private static double smallness(List<Viewport> viewports) {
+        return viewports.stream().mapToDouble(view -> StrictMath.log(per(view))).sum();
+    }
+
+    private static double per(Viewport viewport) {
+        return viewport.drawing().scale().realPerPaper();
     }
 
     /**

@@ -33,7 +33,7 @@ import plumbleaf.engine.gate.WeldKind;
 /** One joint of a leaf's frame from close by, seen from outside, with every weld it takes. Joints that are made alike share one detail. */
 public final class JointDetail {
     /** What of each member is shown, in widths of the tube. */
-    private static final double SHOWN_WIDTHS = 2.4;
+    private static final double SHOWN_WIDTHS = 2.1;
 
     private final GateSubject gate;
     private final Leaf leaf;
@@ -147,8 +147,14 @@ public final class JointDetail {
         double depth = gate.parts().frame().depth().inches();
         if (middle.distance(at) > depth * 0.9) return middle;
         return box.height() > box.width()
-                ? new Point(middle.x(), box.minY() + box.height() * 0.2)
-                : new Point(box.minX() + box.width() * 0.2, middle.y());
+                ? new Point(middle.x(), far(at.y(), box.minY(), box.maxY()))
+                : new Point(far(at.x(), box.minX(), box.maxX()), middle.y());
+    }
+
+    /** A little in from the end that lies farther away. */
+    private static double far(double from, double low, double high) {
+        double in = (high - low) * 0.2;
+        return Math.abs(low - from) > Math.abs(high - from) ? low + in : high - in;
     }
 
     /** Whether an edge is only where the detail ends. */
@@ -209,7 +215,7 @@ public final class JointDetail {
                     false,
                     weld.flush() ? "grind flush" : "",
                     Look.note()));
-            step += 0.42;
+            step += 0.38;
         }
     }
 

@@ -136,7 +136,7 @@ public final class RunProfile {
         for (SlideOnProfile slide : slides) addLeaf(slide.marks(this::at));
         bayLabels();
         lineNotes();
-        double below = lowest() - scale.real(0.42);
+        double below = lowest() - scale.real(0.14);
         shots();
         band(below);
         return Drawing.of("Profile of run " + run.run() + part() + ", from outside", scale, marks);
@@ -461,7 +461,7 @@ public final class RunProfile {
         if (!places.isEmpty())
             right = Math.max(
                     right, places.get(places.size() - 1) + widths.get(widths.size() - 1) / 2 + scale.real(0.1));
-        double first = topY - scale.real(0.38);
+        double first = topY - scale.real(0.30);
         for (int row = 0; row < titles.size(); row++) {
             double y = first - scale.real(row * ROW_IN);
             marks.add(Text.small(new Point(left, y), titles.get(row))
@@ -480,8 +480,8 @@ public final class RunProfile {
                     List.of(
                             new Point(wanted.get(i), Math.min(foot, topY + scale.real(0.3)) - scale.real(0.05)),
                             new Point(wanted.get(i), topY),
-                            new Point(places.get(i), topY - scale.real(0.18)),
-                            new Point(places.get(i), topY - scale.real(0.27))),
+                            new Point(places.get(i), topY - scale.real(0.12)),
+                            new Point(places.get(i), topY - scale.real(0.19))),
                     look.as(LineKind.DIMENSION)));
             for (int row = 0; row < titles.size(); row++) {
                 Text text = Text.small(

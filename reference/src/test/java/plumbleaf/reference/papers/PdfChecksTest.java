@@ -39,7 +39,7 @@ class PdfChecksTest {
     private static final Path ACCEPTED = Path.of("src", "test", "resources", "plumbleaf", "reference", "papers");
     /** Papers whose pictures are kept: the drawings, and those with room to write in. Words of the others change with every wording. */
     private static final List<String> PICTURED =
-            List.of("site-plan", "profile", "gate-G1", "templates-G1", "as-built", "hand-over", "care-card");
+            List.of("site-plan", "profile", "gate-G1", "templates-G1", "as-built", "hand-over", "bill", "care-card");
     /** Of sixteen shades of gray; type drawn a hair aside moves a cell by no more. */
     private static final int SAME_SHADE = 1;
     /** Share of a page's ink that may lie elsewhere: a number that grew, a row more in a table. The next page of a packet differs by a quarter and more. */
