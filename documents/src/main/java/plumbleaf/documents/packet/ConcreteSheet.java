@@ -159,13 +159,11 @@ public final class ConcreteSheet {
      * together.
      */
     private static void days(Paper.Builder paper, PacketSubject subject, List<PostDetail> dug, double waste) {
-        List<PostDetail> inOrder = new ArrayList<>();
-        for (boolean gate : new boolean[] {true, false})
-            for (PostDetail post : dug) if (post.post().gate().isEmpty() != gate) inOrder.add(post);
         List<PourDay> days = PourDays.of(
                 subject.schedule(),
-                inOrder.stream()
-                        .map(post -> new PourDays.Hole(post.post().id(), post.concrete()))
+                dug.stream()
+                        .map(post -> new PourDays.Hole(
+                                post.post().id(), !post.post().gate().isEmpty(), post.concrete()))
                         .toList());
         Table.Builder table = Table.with(
                 Column.tick("Poured"),

@@ -2,6 +2,7 @@ package plumbleaf.engine.schedule;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.job.Stated;
@@ -16,16 +17,22 @@ import plumbleaf.engine.quantity.Volume;
 public final class PourDays {
     private PourDays() {}
 
-    /** One hole with its concrete. */
-    public record Hole(String post, Volume concrete) {}
+    /**
+     * One hole with its concrete.
+     *
+     * @param gate whether a gate hangs on or closes against its post: those are filled first, for they cure before anything hangs on them
+     */
+    public record Hole(String post, boolean gate, Volume concrete) {}
 
     /**
      * @param schedule of the job
-     * @param holes in the order they are dug
+     * @param walk its holes in the order of the walk
      * @return days with a pour, in order; a day of work that fills no hole is left out
      */
-    public static List<PourDay> of(Schedule schedule, List<Hole> holes) {
-        if (holes.isEmpty()) return List.of();
+    public static List<PourDay> of(Schedule schedule, List<Hole> walk) {
+        if (walk.isEmpty()) return List.of();
+        List<Hole> holes = new ArrayList<>(walk);
+        holes.sort(Comparator.comparing(hole -> !hole.gate()));
         List<Share> shares = shares(schedule);
         double work = shares.stream().mapToDouble(Share::days).sum();
         double all =

@@ -20,7 +20,7 @@ class PourDaysTest {
 
     private static List<PourDays.Hole> holes(double... cubicFeet) {
         return IntStream.range(0, cubicFeet.length)
-                .mapToObj(i -> new PourDays.Hole("P" + (i + 1), Volume.cubicFeet(cubicFeet[i])))
+                .mapToObj(i -> new PourDays.Hole("P" + (i + 1), false, Volume.cubicFeet(cubicFeet[i])))
                 .toList();
     }
 
@@ -51,5 +51,15 @@ class PourDaysTest {
         List<PourDay> days = PourDays.of(schedule(), holes(3, 1, 2));
         assertThat(days).containsExactly(new PourDay(1, Stated.open(), List.of("P1", "P2", "P3")));
         assertThat(PourDays.of(schedule(), List.of())).isEmpty();
+    }
+
+    @Test
+    void gatePostsAreFilledFirst() {
+        List<PourDays.Hole> walk = List.of(
+                new PourDays.Hole("P1", false, Volume.cubicFeet(1)),
+                new PourDays.Hole("P2", true, Volume.cubicFeet(1)),
+                new PourDays.Hole("P3", false, Volume.cubicFeet(1)));
+        List<PourDay> days = PourDays.of(schedule(task("set", 1, "2027-05-03", "2027-05-03")), walk);
+        assertThat(days.get(0).posts()).containsExactly("P2", "P1", "P3");
     }
 }

@@ -59,7 +59,7 @@ public final class ResultFile {
                 .put("takeoff", design.quote().takeoff().lines(), TakeoffJson::line)
                 .put("cutPlans", design.quote().takeoff().cutPlans(), CutPlanJson::plan)
                 .put("hours", design.quote().labour().tasks(), QuoteJson::task)
-                .put("schedule", QuoteJson.schedule(design.quote().schedule()))
+                .put("schedule", QuoteJson.schedule(design))
                 .put("money", MoneyJson.price(design.quote().price()))
                 .build();
     }

@@ -43,6 +43,7 @@ final class TakeoffJson {
                 .put("unit", other.sold().unit().key())
                 .put("cost", other.cost().plain())
                 .put("cheaperFrom", other.cheaperFrom())
+                .put("lookedTo", other.lookedTo())
                 .build();
     }
 
