@@ -37,7 +37,7 @@ public final class CareCard {
             for (GatePaper leaf : gate.leaves()) {
                 String under = "Least room under " + (gate.isPair() ? leaf.mark() : "the leaf");
                 List<Clearance> curve = leaf.subject().swing().curve();
-                for (Clearance each : List.of(curve.get(0), curve.get(curve.size() - 1)))
+                for (Clearance each : curve.isEmpty() ? curve : List.of(curve.get(0), curve.get(curve.size() - 1)))
                     table.row(under + ", " + at(each), subject.room(each.clear().inches()), line, line, line);
                 table.row(
                         under + " as it swings, in years",
