@@ -26,6 +26,7 @@ import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Volume;
+import plumbleaf.engine.strength.RatedGust;
 
 /** A design turned into what drawings and papers are made from. The one place that knows both shapes. */
 public final class PacketSubjects {
@@ -81,7 +82,8 @@ public final class PacketSubjects {
                     gate.hung().stream()
                             .map(hung -> hangs(hung, gate.loadPath()))
                             .toList(),
-                    gate.pair()));
+                    gate.pair(),
+                    gate.rated().map(RatedGust::parts).orElse(List.of())));
         }
         return List.copyOf(gates);
     }

@@ -202,6 +202,34 @@ class LocalPagesTest {
     }
 
     @Test
+    void aHingeIsFilledInFieldByFieldAndWhatIsMissingIsNamed() throws Exception {
+        MockHttpServletResponse bad = send(post(at(Room.STRENGTH) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "parts+hinge")
+                .param("id", "OWN-2")
+                .param("name", "our hinge, long")
+                .param("source", "sheet 5"));
+        assertThat(bad.getStatus()).isEqualTo(422);
+        assertThat(bad.getContentAsString()).contains("pin_offset_in", "value=\"OWN-2\"");
+        MockHttpServletResponse good = send(post(at(Room.STRENGTH) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "parts+hinge")
+                .param("id", "OWN-2")
+                .param("name", "our hinge, long")
+                .param("pin_offset_in", "0.5")
+                .param("source", "sheet 5"));
+        assertThat(good.getStatus()).isEqualTo(303);
+        assertThat(text())
+                .contains(
+                        "\"file\": \"OWN-2.csv\"",
+                        "id,name,pin_offset_in,source",
+                        "OWN-2,\\\"our hinge, long\\\",0.5,sheet 5");
+        assertThat(send(get(at(Room.STRENGTH))).getContentAsString()).contains("OWN-2");
+    }
+
+    @Test
     void whatCannotBeWrittenDownStaysInItsFormWithTheReason() throws Exception {
         MockHttpServletResponse answer = send(post(at(Room.MONEY) + "/write-down")
                 .with(csrf())

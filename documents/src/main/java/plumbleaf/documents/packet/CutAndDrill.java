@@ -37,8 +37,8 @@ public final class CutAndDrill {
         Paper.Builder paper = Paper.titled("Cut and drill list, gate " + gate.id(), subject.running())
                 .flag(release(subject, gate))
                 .say(gate.subject().plan().sentence()
-                        + ". Lengths are over the long points: set the stop to them. Saw angles are from square,"
-                        + " 0\u00b0 a square cut. Cut long to short.");
+                        + ". Lengths are over the long points: set the stop to them, and check the cut piece by its short"
+                        + " point. Saw angles are from square, 0\u00b0 a square cut. Cut long to short.");
         if (!released)
             paper.add(
                     new Block.Caution(
@@ -132,6 +132,7 @@ public final class CutAndDrill {
                 Column.words("Piece"),
                 Column.right("Long point"),
                 Column.right("in inches"),
+                Column.right("Short point"),
                 Column.right("First end"),
                 Column.right("Last end"),
                 Column.left("Ends lie"),
@@ -156,6 +157,8 @@ public final class CutAndDrill {
                         part(cut, leaf),
                         subject.length(inches),
                         LengthText.inchesOnly(inches),
+                        member.map(is -> subject.inches(is.shortPoint().inches()))
+                                .orElse(""),
                         member.map(is -> GateSheets.saw(is.firstEnd().fromSquare()))
                                 .orElse(""),
                         member.map(is -> GateSheets.saw(is.lastEnd().fromSquare()))
@@ -187,6 +190,7 @@ public final class CutAndDrill {
                 Column.words("Piece"),
                 Column.right("Long point"),
                 Column.right("in inches"),
+                Column.right("Short point"),
                 Column.right("First end"),
                 Column.right("Last end"),
                 Column.left("Ends lie"));
@@ -202,6 +206,7 @@ public final class CutAndDrill {
                     member.role().words(),
                     subject.length(member.longPoint().inches()),
                     LengthText.inchesOnly(member.longPoint().inches()),
+                    subject.inches(member.shortPoint().inches()),
                     GateSheets.saw(member.firstEnd().fromSquare()),
                     GateSheets.saw(member.lastEnd().fromSquare()),
                     GateSheets.lie(member));

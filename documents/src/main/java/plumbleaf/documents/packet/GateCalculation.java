@@ -25,6 +25,7 @@ import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.IceDrop;
+import plumbleaf.engine.strength.RatedGust;
 
 /** A hinged leaf in the calculation book: what hangs on the pins, the room under it, its drop by cause, and every link to the soil. */
 final class GateCalculation {
@@ -127,6 +128,28 @@ final class GateCalculation {
                 ChainPicture.of(gate.id(), LoadChain.of(hangs.loadPath()), Math.min(wide, 5), true),
                 "Load path: the worst link of each kind, as the load walks it. Wood is no link."));
         links(paper, hangs.loadPath());
+        gusts(paper, gate);
+    }
+
+    /** The gust at which each part reaches its limits, by the square root of what is left over what a gust takes. */
+    private static void gusts(Paper.Builder paper, GatePaper gate) {
+        if (gate.gusts().isEmpty()) return;
+        Table.Builder table = Table.with(
+                Column.words("Rated gust of every part"),
+                Column.right("To its allowable"),
+                Column.right("To where it gives"));
+        for (RatedGust.Part part : gate.gusts())
+            table.row(
+                    part.link(),
+                    part.isNotTroubled()
+                            ? "any"
+                            : DecimalText.whole(part.allowable().mph()) + " mph",
+                    part.isNotTroubled()
+                            ? "any"
+                            : DecimalText.whole(part.ultimate().mph()) + " mph");
+        paper.add(table.table());
+        paper.note(
+                "V = V0 sqrt((capacity - dead) / (0.6 wind at V0)) to the allowable, without the 0.6 to where it gives; the worst state of the leaf for each part, without the standard's floor of 16 psf.");
     }
 
     /** Leaf and post cut apart under the leaf's own weight, with the one line that a hand check needs. */

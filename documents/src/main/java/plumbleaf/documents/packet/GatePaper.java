@@ -15,6 +15,7 @@ import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
+import plumbleaf.engine.strength.RatedGust;
 
 /**
  * A gate that has a leaf, with all its papers say of it.
@@ -22,9 +23,16 @@ import plumbleaf.engine.sag.GateSag;
  * @param subjects its only leaf, or leaf a and leaf b of a pair
  * @param hangs  how each hangs; empty where that is not worked out
  * @param pair what holds the leaves of a pair where they meet
+ * @param gusts the gust that each of its parts stands
  */
-public record GatePaper(Gate asked, List<GateSubject> subjects, List<Hangs> hangs, Optional<PairDesign> pair) {
+public record GatePaper(
+        Gate asked,
+        List<GateSubject> subjects,
+        List<Hangs> hangs,
+        Optional<PairDesign> pair,
+        List<RatedGust.Part> gusts) {
     public GatePaper {
+        gusts = List.copyOf(gusts);
         subjects = List.copyOf(subjects);
         hangs = List.copyOf(hangs);
     }
@@ -52,7 +60,7 @@ public record GatePaper(Gate asked, List<GateSubject> subjects, List<Hangs> hang
         List<GatePaper> leaves = new ArrayList<>();
         for (int i = 0; i < subjects.size(); i++)
             leaves.add(new GatePaper(
-                    asked, List.of(subjects.get(i)), hangs.isEmpty() ? List.of() : List.of(hangs.get(i)), pair));
+                    asked, List.of(subjects.get(i)), hangs.isEmpty() ? List.of() : List.of(hangs.get(i)), pair, gusts));
         return List.copyOf(leaves);
     }
 

@@ -85,6 +85,7 @@ final class GateShopSheet {
                 Column.left("Mark"),
                 Column.words("Piece"),
                 Column.right("Long point"),
+                Column.right("Short point"),
                 Column.right("Ends from square"),
                 Column.left("Ends lie"));
         for (Member member : leaf.members())
@@ -93,6 +94,7 @@ final class GateShopSheet {
                     GateSheets.tail(member.id()),
                     member.role().words(),
                     subject.inches(member.longPoint().inches()),
+                    subject.inches(member.shortPoint().inches()),
                     GateSheets.saw(member.firstEnd().fromSquare()) + " / "
                             + GateSheets.saw(member.lastEnd().fromSquare()),
                     GateSheets.lie(member));

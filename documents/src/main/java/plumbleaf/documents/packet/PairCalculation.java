@@ -1,5 +1,7 @@
 package plumbleaf.documents.packet;
 
+import java.util.ArrayList;
+import java.util.List;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
@@ -10,7 +12,9 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.MeetingForces;
+import plumbleaf.engine.sag.Slam;
 import plumbleaf.engine.strength.RodBending;
 
 /** Pages of the calculation book about the place where two leaves meet. */
@@ -30,19 +34,12 @@ final class PairCalculation {
                                 ? ", " + pair.worst().wind().key()
                                 : "")
                         + "; each sum is what that leaf's wind puts on its free edge"));
-        paper.add(new Block.Formula(
+        paper.add(new Block.Worked(
                 "Bending of the drop rod at the mouth of its sleeve",
                 "cantilever; AISC 360-22 F11.1, omega 1.67",
-                "M = R e; M_a = Fy min(Z, 1.6 S) / 1.67, S = \u03c0 d\u00b3 / 32, Z = d\u00b3 / 6",
-                lb(rod.push()) + " \u00d7 " + inch(rod.exposed()) + "; d "
-                        + inch(rod.rod().diameter()) + ": S "
-                        + DecimalText.fixed(section(rod) * Math.PI / 32, 4) + " in\u00b3, Z "
-                        + DecimalText.fixed(section(rod) / 6, 4) + " in\u00b3, Fy "
-                        + DecimalText.fixed(rod.rod().yield().inKsi(), 0) + " ksi",
-                DecimalText.whole(rod.moment().poundInches()) + " of "
-                        + DecimalText.whole(rod.allowable().poundInches()) + " lb-in, "
-                        + DecimalText.fixed(rod.utilisation(), 2) + "; elastic stress "
-                        + DecimalText.fixed(rod.stress().psi() / 1000, 1) + " ksi"));
+                "R the push on the rod, e from the mouth of the sleeve to the lowest guide; elastic stress "
+                        + DecimalText.fixed(rod.stress().psi() / 1000, 1) + " ksi",
+                rod.lines()));
         pair.sleeveWork()
                 .ifPresent(work -> paper.add(PostCalculation.depth(
                         "Hole of the ground sleeve",
@@ -84,12 +81,6 @@ final class PairCalculation {
                 "Forces act on a leaf, + outward; those between the leaves are the ones on leaf a, leaf b feels the opposite.");
     }
 
-    /** d cubed. */
-    private static double section(RodBending rod) {
-        double d = rod.rod().diameter().inches();
-        return d * d * d;
-    }
-
     /** Everything that holds the free edge of one leaf in a case, + outward. */
     private static String balance(String leaf, MeetingForces at, int side) {
         double own = (side > 0 ? at.rodA() : at.rodB()).pounds();
@@ -106,18 +97,15 @@ final class PairCalculation {
     private static void slam(Paper.Builder paper, GatePaper gate, PairDesign pair) {
         int striking = pair.active() == Side.LEFT ? 0 : 1;
         Leaf leaf = gate.subjects().get(striking).leaf();
-        double mph = gate.asked().loads().slamSpeed().mph();
-        paper.add(new Block.Formula(
+        List<WorkedLine> lines =
+                new ArrayList<>(Slam.lines(Slam.edge(gate.asked(), leaf), leaf, pair.slamStiffnessLbPerIn()));
+        lines.addAll(pair.slamRod().lines());
+        paper.add(new Block.Worked(
                 "Leaf " + (striking == 0 ? "a" : "b")
                         + " let slam against the other, its energy taken by the struck leaf and its rod",
                 "energy balance; judgement",
-                "F = (v / b) sqrt(I k); k of the struck leaf and its rod in series",
-                DecimalText.fixed(mph * 17.6, 1) + " in./s / "
-                        + inch(Length.inches(leaf.latchAt().r().inches())) + " \u00d7 sqrt("
-                        + DecimalText.fixed(leaf.weight().inertiaLbInS2(), 1) + " lb-in-s\u00b2 \u00d7 "
-                        + DecimalText.fixed(pair.slamStiffnessLbPerIn(), 1) + " lb/in.)",
-                lb(pair.slam()) + "; on the rod "
-                        + DecimalText.fixed(pair.slamRod().utilisation(), 2) + " of what it may"));
+                "k of the struck leaf and its rod in series, by the stiffness of the whole; the rod is bent by R = F",
+                lines));
     }
 
     private static String whole(Force force) {

@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.engine.action.BaseAction;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.design.WindWork;
 import plumbleaf.engine.footing.LateralWork;
@@ -36,7 +37,7 @@ final class PostCalculation {
     }
 
     static void wind(Paper.Builder paper, PostDesign post, WindWork work, SiteWind site) {
-        double share = 0.6 * work.on().force().pounds();
+        double share = Combination.D_W.wind() * work.on().force().pounds();
         double height = work.on().height().inches();
         WorkedLine push = WorkedLine.of("P", "0.6 \u00d7 q \u00d7 G \u00d7 Cf \u00d7 A")
                 .put("q", work.velocity().psf(), "psf")

@@ -9,6 +9,7 @@ import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.design.Checkpoint;
 import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.strength.HeldPost;
 import plumbleaf.engine.strength.PostStrength;
 
@@ -77,6 +78,8 @@ final class PostsCalculation {
         for (HeldPost.Fact fact : post.held().facts())
             table.row(fact.words(), DecimalText.upTo(fact.value(), decimals(fact.unit())) + " " + fact.unit());
         paper.add(table.table());
+        for (Working each : post.held().workings())
+            paper.add(new Block.Worked(each.what(), each.clause(), each.where(), each.lines()));
     }
 
     private static int decimals(String unit) {

@@ -40,6 +40,7 @@ public final class SlideShop {
                 Column.words("Piece"),
                 Column.right("Long point"),
                 Column.right("in inches"),
+                Column.right("Short point"),
                 Column.left("First end"),
                 Column.left("Last end"),
                 Column.words("Made of"));
@@ -51,6 +52,7 @@ public final class SlideShop {
                     member.role().words(),
                     subject.length(member.longPoint().inches()),
                     subject.inches(member.longPoint().inches()),
+                    subject.inches(member.shortPoint().inches()),
                     end(member.firstEnd()),
                     end(member.lastEnd()),
                     pieces(subject, member));

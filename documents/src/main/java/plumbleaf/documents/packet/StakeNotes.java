@@ -7,6 +7,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.job.ArcChord;
+import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
@@ -41,6 +42,7 @@ final class StakeNotes {
         notes.corners(all);
         notes.curves(all);
         notes.tees(all);
+        notes.setBacks(all);
         for (Finding finding : subject.findings()) {
             boolean here = finding.part().equals(laid.run()) && ABOUT.contains(finding.id());
             boolean quiet = finding.id().equals("line.tie-in") && finding.severity() == Severity.PASS;
@@ -114,6 +116,19 @@ final class StakeNotes {
             String last = other.bays().get(other.bays().size() - 1).to();
             if (joinsHere(its.first())) tee(other.run(), "begins", first, all);
             if (joinsHere(its.last())) tee(other.run(), "ends", last, all);
+        }
+    }
+
+    /** Gates off the string. */
+    private void setBacks(List<String> all) {
+        for (Gate gate : subject.job().gates()) {
+            boolean here =
+                    gate.run().equals(laid.run()) && !gate.ground().setBack().isZero();
+            if (!here) continue;
+            boolean left = gate.leftOfLine(run.outside()).inches() > 0;
+            all.add("Gate " + gate.id() + " is set back: the centers of its posts stand "
+                    + subject.inches(gate.ground().setBack().inches()) + " to the " + (left ? "left" : "right")
+                    + " of the string, square to it at their stations.");
         }
     }
 

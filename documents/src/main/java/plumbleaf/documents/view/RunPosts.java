@@ -24,7 +24,7 @@ public final class RunPosts {
         List<PostDetail> posts = new ArrayList<>();
         lent(first.from(), first.start(), own, all).ifPresent(posts::add);
         posts.addAll(own);
-        Offset end = Offset.inches(last.start().inches() + last.level().inches());
+        Offset end = last.end();
         lent(last.to(), end, own, all).ifPresent(posts::add);
         return List.copyOf(posts);
     }

@@ -214,8 +214,8 @@ public final class SitePlan {
     private void fence(RunLayout run) {
         PlanLine line = run.line().line();
         for (Bay bay : run.bays()) {
-            Point from = at(line.pointAt(bay.start()));
-            Point to = at(line.pointAt(bay.end()));
+            Point from = at(run.startOf(bay));
+            Point to = at(run.endOf(bay));
             if (!shows(from.middle(to))) continue;
             List<Point> path = new ArrayList<>();
             path.add(from);
@@ -288,7 +288,7 @@ public final class SitePlan {
             return;
         }
         List<Bay> shown = run.bays().stream()
-                .filter(bay -> shows(line.pointAt(bay.start())) && shows(line.pointAt(bay.end())))
+                .filter(bay -> shows(run.startOf(bay)) && shows(run.endOf(bay)))
                 .toList();
         if (shown.isEmpty()) return;
         Offset middle = shown.get(shown.size() / 2).start();

@@ -71,6 +71,7 @@ public final class Designs {
                         posts,
                         other -> posts(other, catalogue, standards, built, memory))
                 .offered(PostFindings.of(posts)));
+        findings.addAll(NearFootings.of(posts, job.display()));
         findings.addAll(yard.bayFindings());
         findings.addAll(yard.guardFindings(gates));
         findings.addAll(yard.spacingFindings());
@@ -125,7 +126,7 @@ public final class Designs {
         for (PostDesign post : posts) post.rated().ifPresent(all::add);
         for (GateDesign gate : gates) gate.rated().ifPresent(all::add);
         rails.ifPresent(all::add);
-        return all.stream().reduce(RatedGust::lesser);
+        return all.stream().map(RatedGust::alone).reduce(RatedGust::lesser);
     }
 
     /**

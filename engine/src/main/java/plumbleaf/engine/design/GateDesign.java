@@ -91,6 +91,12 @@ public record GateDesign(
                 findings);
     }
 
+    /** The same with its only leaf worked out further. */
+    GateDesign hangingAs(HungLeaf leaf) {
+        return new GateDesign(
+                asked, build, parts, plan, List.of(leaf), pair, slide, hingePost, latchPost, rated, loadPath, findings);
+    }
+
     GateDesign rated(RatedGust gust) {
         return new GateDesign(
                 asked,

@@ -1,14 +1,18 @@
 package plumbleaf.engine.design;
 
+import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.footing.SoilBand;
+import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.PierSprings;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.strength.BasePlateHold;
@@ -62,6 +66,36 @@ final class GateFoot {
                                 WallHinges.spring(wall.of(), TWICE))),
                         existing -> ExistingHold.of(existing, stock, soil)
                                 .map(held -> PierSprings.undug(held.soft(), held.likely(), held.stiff())));
+    }
+
+    /** What the likely spring of a hole or a driven post comes from; empty where another thing holds it, or a slab at grade beside the soil. */
+    static List<WorkedLine> lines(GateSite site, Post post, PostStock stock, HoleSize hole) {
+        Optional<SoilBand> soil = band(site.job(), site.catalogue(), site.standards());
+        Length loose = site.job().site().soil().deadTop();
+        Optional<HoleSize> held = post.support()
+                .match(
+                        footing -> footing.slabAtGrade() ? Optional.empty() : Optional.of(hole),
+                        driven -> Optional.of(new HoleSize(stock.depth(), driven.depth())),
+                        plate -> Optional.empty(),
+                        socket -> Optional.empty(),
+                        wall -> Optional.empty(),
+                        existing -> Optional.empty());
+        return held.filter(is -> reachesSoundSoil(is, loose))
+                .flatMap(is -> soil.map(band -> band.likely().lines(is, loose)))
+                .orElse(List.of());
+    }
+
+    /** The hole of the latch post, of a pair of the right one: alike unless the job tells its own. */
+    static HoleSize secondHole(GateSite site, PickedGate build) {
+        GateBuild pinned = site.job().builds().of(site.gate());
+        return new HoleSize(
+                pinned.latchHole().or(build.hole().diameter()),
+                pinned.latchDepth().or(build.hole().depth()));
+    }
+
+    /** The hole of the post that a leaf hangs on. */
+    static HoleSize holeOf(GateSite site, PickedGate build, Side hinge, boolean single) {
+        return single || hinge == Side.LEFT ? build.hole() : secondHole(site, build);
     }
 
     /** Whether a hole goes below the loose top, where alone soil holds it. */

@@ -9,15 +9,19 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
+import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.HingeForce;
 import plumbleaf.engine.sag.HungGate;
@@ -53,13 +57,17 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         Post hingePost = site.post(gate.hingePost());
         Post latchPost = site.post(gate.latchPost());
         Length hole = build.hole().diameter();
+        HoleSize own = GateFoot.secondHole(site, build);
+        Stated<Length> ownDepth =
+                pinned(site).latchDepth().isSaid() ? pinned(site).latchDepth() : depth;
         if (gate.slide().isPresent()) return SlidePosts.of(site, gate, depth, work);
         if (gate.hung().isEmpty()) {
             return new GatePosts(
                     gate,
                     work.gatePostWithoutGate(
                             hingePost, build.hingePost(), hole, depth, site.wind(), onWall(site, gate, hingePost)),
-                    work.gatePostWithoutGate(latchPost, build.latchPost(), hole, depth, site.wind(), Optional.empty()),
+                    work.gatePostWithoutGate(
+                            latchPost, build.latchPost(), own.diameter(), ownDepth, site.wind(), Optional.empty()),
                     site.roller()
                             .map(post -> work.gatePostWithoutGate(
                                     post, build.hingePost(), hole, depth, site.wind(), Optional.empty())));
@@ -77,8 +85,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         PostDesign latch = work.gatePost(
                 latchPost,
                 build.latchPost(),
-                hole,
-                depth,
+                own.diameter(),
+                ownDepth,
                 actions(gate, latchPost),
                 gate.hung().size() > 1,
                 forDrop,
@@ -87,18 +95,20 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         List<Finding> more = new ArrayList<>();
         for (HungLeaf hung : gate.hung())
             if (!hung.gate().isOnWall()) more.add(SecondOrder.finding(hung.post(), hung.amplification()));
+        Optional<Working> worked = Optional.empty();
         List<LinkUse> path = new ArrayList<>();
         for (HungLeaf hung : gate.hung()) {
             more.addAll(GateJoints.findings(hung, build.joint(), site.catalogue(), site.basis()));
             path.addAll(GateJoints.links(hung, build.joint(), site.catalogue()));
         }
         if (gate.hung().size() == 1) {
-            Speed speed = site.gate().loads().slamSpeed();
-            BaseSpring foot = GateFoot.of(site, latchPost, build.latchPost(), build.hole())
+            Speed speed = Slam.edge(site.gate(), gate.hung().get(0).gate().leaf());
+            BaseSpring foot = GateFoot.of(site, latchPost, build.latchPost(), own)
                     .map(PierSprings::stiff)
                     .orElse(gate.hung().get(0).gate().foot().stiff());
             SlamCheck slam = SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, speed);
-            more.add(slam.finding(gate.id(), speed, site.mustShut()));
+            worked = Optional.of(slam.working(latchPost.id()));
+            more.add(slam.finding(gate.id(), speed, site.gate(), site.mustShut()));
             gustSlam(site, gate, build, foot).ifPresent(more::add);
             LatchCheck holds = LatchCheck.of(
                     site.latch(),
@@ -121,7 +131,16 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         heaveApart(site, gate.id(), hinge, latch).ifPresent(more::add);
         for (PostDesign post : List.of(hinge, latch))
             WoodPostLife.finding(post, site.basis(), site.job().display()).ifPresent(more::add);
-        return new GatePosts(gate.onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
+        return new GatePosts(withSlam(gate, worked).onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
+    }
+
+    /** The blow of a single leaf beside what else is worked out of it, where the book is wanted. */
+    private static GateDesign withSlam(GateDesign gate, Optional<Working> slam) {
+        if (slam.isEmpty() || gate.hung().get(0).workings().isEmpty()) return gate;
+        HungLeaf leaf = gate.hung().get(0);
+        List<Working> workings = new ArrayList<>(leaf.workings());
+        workings.add(slam.get());
+        return gate.hangingAs(leaf.with(workings));
     }
 
     /** What a gust makes of a leaf that nothing holds open. */
@@ -137,10 +156,12 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         double from = leaf.outline().hingeEdge().inches();
         double to = leaf.outline().latchEdge().inches();
         double area = (to - from) * site.gate().leaf().infill().inches();
-        Speed edge =
-                Slam.edgeInGust(psf, area, (from + to) / 2, 1, leaf.weight().inertiaLbInS2(), to);
+        double arm = (from + to) / 2;
+        if (site.gate().hinges().closer())
+            return Optional.of(SlamCheck.onCloser(gate.id(), gust, Moment.poundInches(psf / 144 * area * arm)));
+        Speed edge = Slam.edgeInGust(psf, area, arm, 1, leaf.weight().inertiaLbInS2(), to);
         return Optional.of(
-                SlamCheck.of(hung, build.latchPost(), foot, edge).inGust(gate.id(), gust, edge, site.mustShut()));
+                SlamCheck.of(hung, build.latchPost(), foot, edge).inGust(site.gate(), gust, edge, site.mustShut()));
     }
 
     /** Hinges that hang on a wall, whatever is known of their pull; empty where a post carries them. */
@@ -247,10 +268,16 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
                 .filter(FootingGust::isKnown);
     }
 
-    /** The deeper of what its two footings need: both are dug alike. Zero where neither is. */
-    Length depth() {
+    private static GateBuild pinned(GateSite site) {
+        return site.job().builds().of(site.gate());
+    }
+
+    /** The deeper of what its two footings need, which are dug alike unless the job tells the latch post's own depth. Zero where neither is dug. */
+    Length depth(GateSite site) {
         Length deepest = Length.ZERO;
-        for (PostDesign post : posts())
+        List<PostDesign> alike = new ArrayList<>(posts());
+        if (pinned(site).latchDepth().isSaid()) alike.remove(latch);
+        for (PostDesign post : alike)
             if (!post.hole().isZero() && post.depth().compareTo(deepest) > 0) deepest = post.depth();
         return deepest;
     }

@@ -389,7 +389,19 @@ final class GateWork {
                 leaf.gate(),
                 loads,
                 leaf.cases()));
-        workings.add(LeafWorkings.drop(leaf.gate(), leaf.sag(), leaf.cases()));
+        workings.add(LeafWorkings.drop(
+                leaf.gate(),
+                leaf.sag(),
+                leaf.cases(),
+                GateFoot.lines(
+                        site,
+                        hingePost(plan, hang),
+                        leaf.gate().hingePost(),
+                        GateFoot.holeOf(
+                                site,
+                                build,
+                                hang.leaf().hand().hinge(),
+                                plan.hangs().size() == 1))));
         if (!leaf.gate().isOnWall() && leaf.amplification() < 1e6) workings.add(LeafWorkings.lean(leaf));
         if (leaf.sag().sway().hertz() > 0) workings.add(LeafWorkings.frequency(leaf.sag()));
         return workings;
@@ -400,7 +412,12 @@ final class GateWork {
         Post post = hingePost(plan, hang);
         boolean single = plan.hangs().size() == 1;
         PostStock stock = build.postOf(hang.leaf().hand().hinge(), single);
-        return GateFoot.of(site, post, stock, build.hole()).map(foot -> hungGate(plan, hang, stock, foot));
+        return GateFoot.of(
+                        site,
+                        post,
+                        stock,
+                        GateFoot.holeOf(site, build, hang.leaf().hand().hinge(), single))
+                .map(foot -> hungGate(plan, hang, stock, foot));
     }
 
     private HungGate hungGate(GatePlan plan, LeafHang hang, PostStock stock, PierSprings foot) {

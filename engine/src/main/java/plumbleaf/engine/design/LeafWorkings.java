@@ -54,7 +54,7 @@ final class LeafWorkings {
         return WorkedLine.of(name, "q \u00d7 G \u00d7 Cf")
                 .put(q)
                 .put("G", gust)
-                .put("Cf", wind.pressure().psf() / q.value() / gust)
+                .put("Cf", wind.coefficient())
                 .gives(wind.pressure().psf(), "psf");
     }
 
@@ -96,13 +96,15 @@ final class LeafWorkings {
                 .gives(push.value() * (middle + wind.offCentre().inches()) / stile, "lb");
     }
 
-    static Working drop(HungGate gate, GateSag sag, List<CaseForces> cases) {
+    /** @param soil what the pier's spring in likely soil comes from, where that is soil alone */
+    static Working drop(HungGate gate, GateSag sag, List<CaseForces> cases, List<WorkedLine> soil) {
         List<WorkedLine> lines = new ArrayList<>();
         Leaf leaf = gate.leaf();
         double corner = leaf.freeCorner().r().inches();
         pier(gate).flatMap(pier -> turn(pier, sag, cases)).ifPresent(turn -> {
             double axis =
                     gate.hinge().pinOffset().inches() + gate.hingePostCentre().inches();
+            lines.addAll(soil);
             lines.addAll(turn);
             lines.add(WorkedLine.of("footing", "\u03b8 \u00d7 (b + e)")
                     .put(turn.get(turn.size() - 1))

@@ -179,7 +179,7 @@ final class MeetingFindings {
     }
 
     private Finding slam() {
-        Speed speed = site.gate().loads().slamSpeed();
+        Speed speed = work.slamSpeed();
         Checked checked = Checked.of(
                 "gate.slam",
                 Severity.CAUTION,
@@ -192,12 +192,12 @@ final class MeetingFindings {
                         + " lb-in. A gust slams far harder than a hand: "
                         + (site.mustShut()
                                 ? "closers that check both leaves keep them from that."
-                                : "hold-backs for both leaves keep them from that."),
+                                : "what holds both leaves open keeps them from that."),
                 Basis.judgement("all of the leaf's energy taken by the other leaf and its rod, F = (v / b) sqrt(I k)"),
                 Measure.demand(
                         pair.slamRod().moment().poundInches(),
                         pair.slamRod().allowable().poundInches(),
                         "lb-in"));
-        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(SlamCheck.cures(site.mustShut()));
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(SlamCheck.cures(site.gate()));
     }
 }

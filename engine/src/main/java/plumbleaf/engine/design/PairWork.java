@@ -17,6 +17,7 @@ import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;
@@ -122,8 +123,8 @@ final class PairWork {
             }
         }
         double stiffness = slamStiffness(rod, meeting);
-        HungGate striking = kind.active() == Side.LEFT ? a : b;
-        Force slam = Slam.peak(site.gate().loads().slamSpeed(), striking.leaf(), stiffness);
+        HungGate striking = striking();
+        Force slam = Slam.peak(Slam.edge(site.gate(), striking.leaf()), striking.leaf(), stiffness);
         return new PairDesign(
                 kind.active(),
                 meeting,
@@ -143,6 +144,16 @@ final class PairWork {
                 dropA,
                 dropB,
                 List.of());
+    }
+
+    /** The leaf that closes last. */
+    private HungGate striking() {
+        return kind.active() == Side.LEFT ? a : b;
+    }
+
+    /** Speed of its latch edge where it strikes the other one. */
+    Speed slamSpeed() {
+        return Slam.edge(site.gate(), striking().leaf());
     }
 
     private static Offset top(List<MeetingForces> all) {

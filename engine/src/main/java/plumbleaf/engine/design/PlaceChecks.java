@@ -76,10 +76,7 @@ final class PlaceChecks {
             double to = Double.NEGATIVE_INFINITY;
             for (Bay bay : laid.bays()) {
                 double length = bay.level().inches();
-                SightLine inside = SightLine.of(
-                        sight,
-                        laid.line().line().pointAt(bay.start()),
-                        laid.line().line().pointAt(bay.end()));
+                SightLine inside = SightLine.of(sight, laid.startOf(bay), laid.endOf(bay));
                 if (!inside.isInside()) continue;
                 double first = bay.start().inches() + inside.from() * length;
                 double last = bay.start().inches() + inside.to() * length;
@@ -94,8 +91,10 @@ final class PlaceChecks {
         for (Gate gate : job.gates()) {
             Length end = gate.station().plus(gate.opening());
             RunLayout laid = layout.run(gate.run());
-            PlanPoint first = laid.line().line().pointAt(gate.station());
-            if (!SightLine.of(sight, first, laid.line().line().pointAt(end)).isInside()) continue;
+            Offset left = gate.leftOfLine(job.run(gate.run()).outside());
+            PlanPoint first = laid.line().line().pointAt(gate.station().asOffset(), left);
+            PlanPoint last = laid.line().line().pointAt(end.asOffset(), left);
+            if (!SightLine.of(sight, first, last).isInside()) continue;
             Length top = gate.leaf().infill().plus(gate.leaf().bottomGap());
             findings.add(PlaceRules.sight(
                     gate.id(), sight, top.asOffset(), gate.station().asOffset(), end.asOffset(), rules));
@@ -123,10 +122,7 @@ final class PlaceChecks {
                 RunLayout laid = layout.run(run.id());
                 Length nearest = Length.inches(1e6);
                 for (Bay bay : laid.bays()) {
-                    Length away = NearBuilding.distance(
-                            laid.line().line().pointAt(bay.start()),
-                            laid.line().line().pointAt(bay.end()),
-                            building.corners());
+                    Length away = NearBuilding.distance(laid.startOf(bay), laid.endOf(bay), building.corners());
                     if (away.compareTo(nearest) < 0) nearest = away;
                 }
                 if (nearest.compareTo(near.strip()) >= 0) continue;

@@ -78,10 +78,20 @@ final class RemedyEdit {
                 LengthText.length(value)
                         .value()
                         .map(gap -> gate.withLeaf(gate.leaf().withBottomGap(gap)));
+            case "leaf.infill" ->
+                LengthText.length(value)
+                        .value()
+                        .map(high -> gate.withLeaf(gate.leaf().withInfill(high)));
             case "leaf.shape", "leaf.shape.top", "leaf.shape.bottom" ->
                 shape(gate.leaf().shape(), key, value)
                         .map(shape -> gate.withLeaf(gate.leaf().withShape(shape)));
             case "regrade" -> Optional.of(gate.withGround(gate.ground().withRegrade(value.equals("true"))));
+            case "landing" -> Optional.of(gate.withGround(gate.ground().withLanding(value.equals("true"))));
+            case "setBack" ->
+                LengthText.length(value)
+                        .value()
+                        .map(back -> gate.withGround(gate.ground().withSetBack(back)));
+            case "hinges.closer" -> Optional.of(gate.withHinges(gate.hinges().withCloser(value.equals("true"))));
             case "hinges.model" -> Optional.of(gate.withHinges(gate.hinges().withModel(value)));
             default -> Optional.empty();
         };

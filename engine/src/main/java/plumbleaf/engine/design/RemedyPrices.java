@@ -61,7 +61,9 @@ final class RemedyPrices {
     /** What holds a pair where its leaves meet, or a leaf open, is asked its price on the customary basis too, where wind is a caution. */
     private static boolean isPricedAsCaution(Finding finding) {
         return finding.severity() == Severity.CAUTION
-                && (finding.id().startsWith("pair.") || finding.id().equals("gate.gust-slam"));
+                && (finding.id().startsWith("pair.")
+                        || finding.id().equals("gate.gust-slam")
+                        || finding.id().equals("gate.slam"));
     }
 
     private Checked priced(Checked finding) {

@@ -44,12 +44,21 @@ final class SiteRules {
             }
             if (!highest.isZero()) findings.add(PermitHeight.of(run.id(), highest, rules));
         }
-        if (job.site().uses().contains(Use.POWERED)) {
-            for (Gate gate : job.gates()) findings.addAll(AccessGate.powered(gate.id(), rules));
-        }
+        for (Gate gate : job.gates()) if (isPowered(job, gate)) findings.addAll(AccessGate.powered(gate.id(), rules));
         if (job.site().uses().contains(Use.POOL)) findings.addAll(PoolRules.of(job, ground, layout, gates, rules));
         findings.addAll(new PlaceChecks(job, ground, layout, rules).findings(gates, schedule));
         return findings;
+    }
+
+    /** By the use of the site, or a slide by its own word. */
+    private static boolean isPowered(Job job, Gate gate) {
+        return job.site().uses().contains(Use.POWERED)
+                || gate.kind()
+                        .match(
+                                swing -> false,
+                                pair -> false,
+                                slide -> slide.spec().powered(),
+                                flagged -> false);
     }
 
     /** The job is dated inside the days that its locate ticket lets it dig, or it is not. */

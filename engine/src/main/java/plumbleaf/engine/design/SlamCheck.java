@@ -1,5 +1,6 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,11 +11,15 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.HoldOpen;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.quantity.WorkedLine;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.Slam;
 import plumbleaf.engine.section.PostStock;
@@ -26,14 +31,48 @@ import plumbleaf.engine.strength.TubeStrength;
  *
  * @param peak force at the strike
  * @param height of the strike above grade at the latch post
+ * @param lines what the peak comes from, line by line for the calculation book
  */
-record SlamCheck(Force peak, Length height, PostStock post) {
-    private static final Remedy HOLD_BACK = cure("hold-back", "fit a hold-back, so that the wind cannot take it");
-    private static final Remedy CLOSER = cure("closer", "fit a closer that checks the last of the swing");
+record SlamCheck(Force peak, Length height, PostStock post, List<WorkedLine> lines) {
+    SlamCheck {
+        lines = List.copyOf(lines);
+    }
 
-    /** @param mustShut a gate that has to close by itself is not held back */
-    static List<Remedy> cures(boolean mustShut) {
-        return mustShut ? List.of(CLOSER) : List.of(HOLD_BACK, CLOSER);
+    /** How a gate is kept from a blow: one that must shut by itself is not held back; one that a rod keeps open already, or a closer checks, has that cure. */
+    static List<Remedy> cures(Gate gate, boolean mustShut) {
+        List<Remedy> cures = new ArrayList<>();
+        if (!mustShut && standsFree(gate))
+            cures.add(cure(
+                    "hold-back",
+                    "fit a cane bolt that holds it open, so that the wind cannot take it",
+                    "gates[" + gate.id() + "].holdOpen=cane-bolt"));
+        if (!gate.hinges().closer()) cures.add(closer(gate));
+        return cures;
+    }
+
+    /** Of a blow by hand, which comes to a gate however it is held open: a closer. */
+    static List<Remedy> cures(Gate gate) {
+        return gate.hinges().closer() ? List.of() : List.of(closer(gate));
+    }
+
+    private static boolean standsFree(Gate gate) {
+        return gate.kind()
+                .match(
+                        swing -> isFree(swing.holdOpen()),
+                        pair -> isFree(pair.holdOpen()),
+                        slide -> false,
+                        flagged -> false);
+    }
+
+    private static boolean isFree(HoldOpen how) {
+        return how.match(free -> true, bolt -> false, stop -> false, lock -> false);
+    }
+
+    private static Remedy closer(Gate gate) {
+        return cure(
+                "closer",
+                "fit a closer that checks the last of the swing",
+                "gates[" + gate.id() + "].hinges.closer=true");
     }
 
     /** How a gate is kept from a gust, in words. */
@@ -41,6 +80,18 @@ record SlamCheck(Force peak, Length height, PostStock post) {
         return mustShut
                 ? "a closer that checks it keeps it from that; one that must shut by itself is never held open."
                 : "a hold-back or a closer keeps it from that.";
+    }
+
+    /** What a gust asks of the closer of a leaf that nothing else holds: only its maker can say whether it is stood. */
+    static Finding onCloser(String gate, Speed gust, Moment torque) {
+        return Checked.note(
+                "gate.closer",
+                Severity.CANNOT_SAY,
+                gate,
+                gate + ": nothing but its closer holds it open; a gust of " + DecimalText.whole(gust.mph())
+                        + " mph turns the leaf with " + DecimalText.whole(torque.inPoundFeet())
+                        + " lb-ft. Fit a closer whose maker's sheet says that it checks that much, or hold the leaf open.",
+                Basis.judgement("wind on the whole leaf at the middle of its width; the maker's sheet decides"));
     }
 
     /**
@@ -52,7 +103,29 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                 gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
         Length height = Length.inches(Math.max(0, aboveGrade));
         double stiffness = Slam.strikeStiffness(latchPost, foot, height);
-        return new SlamCheck(Slam.peak(edge, gate.leaf(), stiffness), height, latchPost);
+        List<WorkedLine> lines = new ArrayList<>(Slam.strike(latchPost, foot, height));
+        lines.addAll(Slam.lines(edge, gate.leaf(), stiffness));
+        return new SlamCheck(Slam.peak(edge, gate.leaf(), stiffness), height, latchPost, lines);
+    }
+
+    /** All of it for the calculation book, to the ratio of {@link #finding}. */
+    Working working(String latchPostId) {
+        List<WorkedLine> all = new ArrayList<>(lines);
+        WorkedLine moment = WorkedLine.of("M", "F \u00d7 h")
+                .put(lines.get(lines.size() - 1))
+                .put("h", height)
+                .gives(atGrade().poundInches(), "lb-in");
+        all.add(moment);
+        all.add(WorkedLine.of("ratio", "M / Ma")
+                .put(moment)
+                .put("Ma", allowed().poundInches(), "lb-in")
+                .note("Ma of the post across the fence, see Sections")
+                .gives(atGrade().poundInches() / allowed().poundInches()));
+        return new Working(
+                "The leaf let slam against latch post " + latchPostId,
+                "energy of a rigid leaf on a spring; judgement",
+                "all of the leaf's energy taken up by post and footing, in stiff soil, which gives least",
+                all);
     }
 
     Moment atGrade() {
@@ -65,7 +138,7 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                 wood -> PostStrength.of(wood).allowableInWind());
     }
 
-    Finding finding(String gate, Speed edge, boolean mustShut) {
+    Finding finding(String gate, Speed edge, Gate asked, boolean mustShut) {
         Checked checked = Checked.of(
                 "gate.slam",
                 Severity.CAUTION,
@@ -77,11 +150,12 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                         + " lb-ft. A gust slams far harder than a hand: " + keeps(mustShut),
                 Basis.judgement("all of the leaf's energy taken by post and footing, F = (v / b) sqrt(I k)"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
-        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(mustShut));
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(asked, mustShut));
     }
 
     /** A leaf that nothing holds open, driven shut by the service gust over a radian. */
-    Finding inGust(String gate, Speed gust, Speed edge, boolean mustShut) {
+    Finding inGust(Gate asked, Speed gust, Speed edge, boolean mustShut) {
+        String gate = asked.id();
         Checked checked = Checked.of(
                 "gate.gust-slam",
                 Severity.CAUTION,
@@ -94,23 +168,10 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                         + DecimalText.whole(allowed().inPoundFeet()) + " lb-ft.",
                 Basis.judgement("the gust's work over one radian, all of it taken by post and footing"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
-        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(held(gate, mustShut));
+        return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(asked, mustShut));
     }
 
-    /** A leaf that stands free is kept open by a rod into the ground: one press, and its price with it. */
-    private static List<Remedy> held(String gate, boolean mustShut) {
-        if (mustShut) return cures(true);
-        return List.of(
-                new Remedy(
-                        "hold-back",
-                        "fit a cane bolt that holds it open, so that the wind cannot take it",
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.of("gates[" + gate + "].holdOpen=cane-bolt")),
-                CLOSER);
-    }
-
-    private static Remedy cure(String id, String words) {
-        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.empty());
+    private static Remedy cure(String id, String words, String edit) {
+        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.of(edit));
     }
 }

@@ -49,6 +49,7 @@ final class SlidePosts {
             String id,
             Function<SlideCase, BaseAction> of) {
         SlideDesign slide = gate.slide().orElseThrow();
+        Stated<Length> told = site.job().builds().of(site.gate()).latchDepth();
         Post post = site.post(id);
         boolean receiver = id.equals(slide.receiverPost());
         List<CombinedAction> actions = new ArrayList<>();
@@ -60,8 +61,10 @@ final class SlidePosts {
         return work.gatePost(
                 post,
                 receiver ? gate.build().latchPost() : gate.build().hingePost(),
-                gate.build().hole().diameter(),
-                depth,
+                receiver
+                        ? GateFoot.secondHole(site, gate.build()).diameter()
+                        : gate.build().hole().diameter(),
+                receiver && told.isSaid() ? told : depth,
                 actions,
                 !receiver,
                 Length.ZERO,

@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.IceCoat;
 import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.gate.SlideShape;
@@ -68,9 +69,10 @@ final class SlideWork {
         if (rear.isEmpty()) return Optional.empty();
         SlideShape shape = plan.shape();
         double receiverAt = shape.opening().inches() + build.latchPost().depth().inches() / 2;
-        Optional<SlidePost> onFront = post(front, build.hingePost(), shape.frontRollers());
-        Optional<SlidePost> onRear = post(rear.get(), build.hingePost(), shape.rearRollers());
-        Optional<SlidePost> atReceiver = post(receiver, build.latchPost(), Offset.inches(receiverAt));
+        Optional<SlidePost> onFront = post(front, build.hingePost(), build.hole(), shape.frontRollers());
+        Optional<SlidePost> onRear = post(rear.get(), build.hingePost(), build.hole(), shape.rearRollers());
+        Optional<SlidePost> atReceiver =
+                post(receiver, build.latchPost(), GateFoot.secondHole(site, build), Offset.inches(receiverAt));
         if (onFront.isEmpty() || onRear.isEmpty() || atReceiver.isEmpty()) return Optional.empty();
         return Optional.of(new SlideGate(plan, onFront.get(), onRear.get(), atReceiver.get()));
     }
@@ -112,10 +114,10 @@ final class SlideWork {
     }
 
     /** A post that stands in ground or on a slab; rollers on a wall are its maker's matter. */
-    private Optional<SlidePost> post(Post post, PostStock stock, Offset at) {
+    private Optional<SlidePost> post(Post post, PostStock stock, HoleSize hole, Offset at) {
         boolean wall = post.support()
                 .match(dug -> false, driven -> false, plate -> false, socket -> false, is -> true, old -> false);
-        Optional<PierSprings> foot = wall ? Optional.empty() : GateFoot.of(site, post, stock, build.hole());
+        Optional<PierSprings> foot = wall ? Optional.empty() : GateFoot.of(site, post, stock, hole);
         return foot.map(
                 is -> new SlidePost(stock, at, post.outOfGround(), post.grade().minus(plan.zero()), is, pushes(post)));
     }

@@ -22,10 +22,9 @@ public record WindWork(
         TributaryWind on, Area face, double exposureFactor, double directionality, Pressure velocity, double gust) {
 
     static WindWork of(TributaryWind on, SiteWind site, Length top, WindTables tables) {
-        double psf = on.mean().psf();
         return new WindWork(
                 on,
-                Area.squareFeet(psf > 0 ? on.force().pounds() / psf : 0),
+                on.face(),
                 VelocityPressure.exposureFactor(site, top, tables),
                 VelocityPressure.directionality(site),
                 VelocityPressure.at(site, top, tables),
@@ -34,7 +33,7 @@ public record WindWork(
 
     /** The mean coefficient of the share, with the factor of a wall with holes and what the floor on the whole face adds. */
     public double coefficient() {
-        return on.mean().psf() / (velocity.psf() * gust);
+        return on.coefficient();
     }
 
     /** Whether the pressure is that of a wall (Figure 29.3-1) rather than of an open screen (Table 29.4-2). */

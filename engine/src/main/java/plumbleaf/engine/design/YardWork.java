@@ -198,9 +198,9 @@ final class YardWork {
                     .rated(site);
         Length forDrop = GateWork.depthForDrop(site, pick);
         GatePosts sized = GatePosts.of(site, GateWork.design(site, pick), asked.depth(), forDrop, posts);
-        if (sized.depth().isZero()) return sized.rated(site);
-        PickedGate deep = pick.withDepth(sized.depth());
-        return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth()), forDrop, posts)
+        if (sized.depth(site).isZero()) return sized.rated(site);
+        PickedGate deep = pick.withDepth(sized.depth(site));
+        return GatePosts.of(site, GateWork.design(site, deep), Stated.of(sized.depth(site)), forDrop, posts)
                 .rated(site);
     }
 

@@ -1,9 +1,12 @@
 package plumbleaf.engine.footing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Function;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.SoilRate;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /** How stiff soil pushes back on a pier: growing with depth, as sand does, or the same all the way down, as stiff clay does. */
 public sealed interface SoilStiffness {
@@ -13,6 +16,42 @@ public sealed interface SoilStiffness {
 
     /** Spring at grade of a pier in this soil, down from grade. */
     PierSpring spring(HoleSize hole);
+
+    /** {@link #spring(HoleSize)} line by line for the calculation book: {@code ka}, {@code kc}, {@code kb}. */
+    List<WorkedLine> lines(HoleSize hole);
+
+    /** {@link #spring(HoleSize, Length)} line by line: the last three are {@code ka}, {@code kc}, {@code kb} at grade. */
+    default List<WorkedLine> lines(HoleSize hole, Length looseTop) {
+        double heldIn = Math.max(1, hole.depth().inches() - looseTop.inches());
+        double upIn = hole.depth().inches() - heldIn;
+        List<WorkedLine> below = lines(new HoleSize(hole.diameter(), Length.inches(heldIn)));
+        if (upIn == 0) return below;
+        PierSpring above = spring(hole, looseTop);
+        List<WorkedLine> lines = new ArrayList<>();
+        for (WorkedLine line : below)
+            lines.add(new WorkedLine(
+                    line.symbol() + "'",
+                    line.formula(),
+                    line.numbers(),
+                    line.value(),
+                    line.unit(),
+                    line.note() + ", below the loose top"));
+        lines.add(
+                WorkedLine.of("ka", "ka'").put(lines.get(0)).note("at grade").gives(above.lateralLbPerIn(), "lb/in."));
+        lines.add(WorkedLine.of("kc", "kc' - u \u00d7 ka'")
+                .put(lines.get(1))
+                .put("u", upIn, "in.")
+                .put(lines.get(0))
+                .note("seen from grade, u above")
+                .gives(above.couplingLb(), "lb"));
+        lines.add(WorkedLine.of("kb", "kb' - 2 \u00d7 u \u00d7 kc' + u\u00b2 \u00d7 ka'")
+                .put(lines.get(2))
+                .put("u", upIn, "in.")
+                .put(lines.get(1))
+                .put(lines.get(0))
+                .gives(above.rotationalLbIn(), "lb-in/rad"));
+        return List.copyOf(lines);
+    }
 
     /**
      * Spring at grade where the top of the ground counts for nothing: a shorter pier below it, seen from above.
@@ -52,6 +91,23 @@ public sealed interface SoilStiffness {
             double l = hole.depth().inches();
             return new PierSpring(nh * l * l / 2, -nh * l * l * l / 3, nh * l * l * l * l / 4);
         }
+
+        @Override
+        public List<WorkedLine> lines(HoleSize hole) {
+            PierSpring spring = spring(hole);
+            return List.of(
+                    put("ka", "nh \u00d7 L\u00b2 / 2", hole).gives(spring.lateralLbPerIn(), "lb/in."),
+                    put("kc", "-nh \u00d7 L\u00b3 / 3", hole).gives(spring.couplingLb(), "lb"),
+                    put("kb", "nh \u00d7 L\u00b2 \u00d7 L\u00b2 / 4", hole)
+                            .gives(spring.rotationalLbIn(), "lb-in/rad"));
+        }
+
+        private WorkedLine.Open put(String symbol, String formula, HoleSize hole) {
+            return WorkedLine.of(symbol, formula)
+                    .put("nh", rate.poundsPerCubicInch(), "lb/in\u00b3")
+                    .put("L", hole.depth())
+                    .note("modulus growing with depth");
+        }
     }
 
     /**
@@ -80,6 +136,22 @@ public sealed interface SoilStiffness {
             double kd = perLength.psi();
             double l = hole.depth().inches();
             return new PierSpring(kd * l, -kd * l * l / 2, kd * l * l * l / 3);
+        }
+
+        @Override
+        public List<WorkedLine> lines(HoleSize hole) {
+            PierSpring spring = spring(hole);
+            return List.of(
+                    put("ka", "kD \u00d7 L", hole).gives(spring.lateralLbPerIn(), "lb/in."),
+                    put("kc", "-kD \u00d7 L\u00b2 / 2", hole).gives(spring.couplingLb(), "lb"),
+                    put("kb", "kD \u00d7 L\u00b3 / 3", hole).gives(spring.rotationalLbIn(), "lb-in/rad"));
+        }
+
+        private WorkedLine.Open put(String symbol, String formula, HoleSize hole) {
+            return WorkedLine.of(symbol, formula)
+                    .put("kD", perLength.psi(), "psi")
+                    .put("L", hole.depth())
+                    .note("the same modulus all the way down");
         }
     }
 }

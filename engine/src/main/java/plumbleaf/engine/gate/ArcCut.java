@@ -42,6 +42,6 @@ final class ArcCut {
         }
         if (volumeIn3 == 0) return Optional.empty();
         double depth = Math.max(deepest, marginIn - dragging.running().clear().inches());
-        return Optional.of(new Regrade(part, Volume.cubicInches(volumeIn3), Length.inches(depth)));
+        return Optional.of(Regrade.shaved(part, Volume.cubicInches(volumeIn3), Length.inches(depth)));
     }
 }

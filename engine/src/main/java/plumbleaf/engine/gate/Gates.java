@@ -36,11 +36,12 @@ public final class Gates {
     }
 
     private static GatePlan plan(GateAsk asked, Cures cures) {
-        GateAsk ask = asked.over(RememberedGround.of(asked.ground()));
-        List<AsSetFit> fits = fits(ask);
+        GateAsk measured = asked.over(RememberedGround.of(asked.ground()));
+        List<AsSetFit> fits = fits(measured);
         Opening opening = fits.isEmpty()
-                ? ask.opening()
-                : ask.opening().measured(fits.get(0).clear());
+                ? measured.opening()
+                : measured.opening().measured(fits.get(0).clear());
+        GateAsk ask = measured.over(LandedGround.of(measured, opening));
         return ask.gate()
                 .kind()
                 .match(
@@ -128,6 +129,10 @@ public final class Gates {
     /** Ground that is shaved under the leaves that would strike it, where the job says so. */
     static List<Regrade> regrades(GateAsk ask, List<Hung> leaves) {
         List<Regrade> cuts = new ArrayList<>();
+        if (ask.ground() instanceof LandedGround landed) {
+            for (Hung leaf : leaves) cuts.add(landed.soil(leaf.part(), leaf.ask()));
+            return cuts;
+        }
         if (!ask.gate().ground().regrade()) return cuts;
         for (Hung leaf : leaves)
             if (!leaf.swing().clearsGround()) cut(ask, leaf).ifPresent(cuts::add);
@@ -193,15 +198,19 @@ public final class Gates {
     }
 
     static List<Finding> common(GateAsk ask) {
-        return List.of(
+        List<Finding> common = new ArrayList<>(List.of(
                 GateFindings.release(ask.gate()),
-                GapFindings.latchGap(ask.gate(), ask.parts().latch(), ask.display()));
+                GapFindings.latchGap(ask.gate(), ask.parts().latch(), ask.display())));
+        if (!ask.gate().ground().setBack().isZero()) common.add(SwingFindings.setBack(ask));
+        return common;
     }
 
     static List<Finding> ofLeaf(GateAsk ask, Hung hung, Leaf leaf, Cures cures) {
         List<Finding> findings = new ArrayList<>();
         findings.addAll(doubts(ask, hung));
         findings.addAll(SwingFindings.of(hung.part(), ask, hung.ask(), hung.swing(), cures));
+        if (ask.ground() instanceof LandedGround landed)
+            findings.add(SwingFindings.landed(ask.display(), landed.soil(hung.part(), hung.ask())));
         findings.add(GateFindings.groundGap(hung.part(), ask, hung.swing()));
         findings.addAll(GapFindings.ofLeaf(hung.part(), ask, hung.ask()));
         findings.addAll(GateFindings.leaf(leaf, ask.parts(), ask.display()));

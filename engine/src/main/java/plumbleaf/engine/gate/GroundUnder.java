@@ -10,7 +10,7 @@ import plumbleaf.engine.quantity.Offset;
 
 /** The ground as a gate asks for it. */
 public interface GroundUnder {
-    /** Elevation of finished grade at a point of the run's line. */
+    /** Elevation of finished grade at a point of the run's line, or of the line of a gate that is set back from it. */
     Offset elevation(PlanPoint onTheLine);
 
     /**

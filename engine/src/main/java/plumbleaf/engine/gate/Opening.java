@@ -47,7 +47,7 @@ public record Opening(
                 - gate.opening().inches()
                 - centre;
         return new Opening(
-                line.pointAt(gate.station()),
+                line.pointAt(gate.station().asOffset(), gate.leftOfLine(run.outside())),
                 line.directionAt(gate.station()),
                 run.outside(),
                 gate.station(),
@@ -67,6 +67,11 @@ public record Opening(
                 clear,
                 Length.inches(roomBefore.inches() + in),
                 Length.inches(roomAfter.inches() - in));
+    }
+
+    /** The same opening so far to the left of the walk. */
+    Opening besideLine(Offset left) {
+        return new Opening(face.moved(along.left(), left), along, outside, station, clear, roomBefore, roomAfter);
     }
 
     /** The same place with another clear width: what was measured between the posts as they stand. */

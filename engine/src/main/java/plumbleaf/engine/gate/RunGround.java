@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.geometry.Foot;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.NearGround;
@@ -22,14 +23,22 @@ import plumbleaf.engine.quantity.Slope;
  * @param crossSlope rise over run towards the inside, + up, where nothing was shot beside the line
  */
 public record RunGround(NearGround near, Slope crossSlope) implements GroundUnder {
+    /** Pins and faces of a gate on the line lie nearer than this; those of one that is set back further. */
+    private static final Length OFF_LINE = Length.inches(6);
+
+    /** Twice this is how near shots count under a gate that is set back, as under the posts beside it. */
+    private static final Length OFF_LINE_REACH = Length.feet(4);
+
     public RunGround(Ground ground, RunLine run, Slope crossSlope) {
         this(NearGround.of(ground, run), crossSlope);
     }
 
     @Override
     public Offset elevation(PlanPoint onTheLine) {
-        Offset station = run().line().footOf(onTheLine).station().asOffset();
-        return ground().profile(run().id()).elevationAt(station);
+        Foot foot = run().line().footOf(onTheLine);
+        return foot.distance().compareTo(OFF_LINE) <= 0
+                ? ground().profile(run().id()).elevationAt(foot.station().asOffset())
+                : surface(onTheLine, OFF_LINE_REACH).heightAt(onTheLine).elevation();
     }
 
     @Override

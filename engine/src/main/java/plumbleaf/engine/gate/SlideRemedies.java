@@ -74,7 +74,7 @@ final class SlideRemedies {
         double bottom = ask.gate().leaf().bottomGap().inches();
         double taken = ask.drop().inches() + now.travel().laterRise().inches();
         double volume = now.travel().tooHighIn3(bottom, marginIn, taken, SHAVED_IN);
-        return new Regrade(ask.gate().id(), Volume.cubicInches(volume), Length.inches(missingIn));
+        return Regrade.shaved(ask.gate().id(), Volume.cubicInches(volume), Length.inches(missingIn));
     }
 
     private static OptionalDouble ratio(double needed, double provided) {

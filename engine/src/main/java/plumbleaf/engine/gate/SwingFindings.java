@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
@@ -83,6 +84,39 @@ final class SwingFindings {
                         + " cu ft of soil, before it is hung: drain the cut away from the gate, spare roots, and have"
                         + " utilities located first. The posts keep the depth that was asked below the cut.",
                 Basis.job("ground to be shaved"));
+    }
+
+    /** A gate off the fence's line: what is asked of the crew, and what was taken for granted. */
+    static Finding setBack(GateAsk ask) {
+        Gate gate = ask.gate();
+        boolean left = gate.leftOfLine(ask.opening().outside()).inches() > 0;
+        return Checked.note(
+                "gate.set-back",
+                Severity.CAUTION,
+                gate.id(),
+                gate.id() + " is set back: both its posts stand "
+                        + ask.display().length(gate.ground().setBack()) + " to the "
+                        + (left ? "left" : "right")
+                        + " of the string, as one walks along the run, and the fence on either side leans back to meet"
+                        + " them. Stake it so; cut those bays to what is measured. The ground under them is taken as"
+                        + " that on the line. See that it stays off the lot line.",
+                Basis.job("a gate set back"));
+    }
+
+    /** A landing is built before the leaf is hung: what is asked of the crew. */
+    static Finding landed(DisplayUnits display, Regrade soil) {
+        return Checked.note(
+                "gate.landing",
+                Severity.CAUTION,
+                soil.part(),
+                soil.part()
+                        + " swings over a level landing at the grade of its hinges, to be built before it is hung: "
+                        + soil.words(display)
+                        + ", as it lies. Compact fill in lifts of 4 in., slope its edges 1 in 2, drain it away from the"
+                        + " gate, spare roots, and have utilities located first. The posts keep the depth that was asked"
+                        + " below the ground as it was, and below the cut; a drop of more than 30 in. beside it needs a"
+                        + " guard (IRC R312.1.1, from memory), and local code governs.",
+                Basis.job("a landing to be built"));
     }
 
     private static Finding obstacle(String part, GateAsk ask, SwingAsk now, Swing swing, Cures cures) {

@@ -6,9 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.finding.Remedy;
+import plumbleaf.engine.job.GateGround;
 import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SlideSpec;
+import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Length;
@@ -25,13 +28,19 @@ final class SwingRemedies {
     /** Leaves are raised by eighths of an inch. */
     private static final double RAISE_STEP_IN = 0.125;
 
+    /** A leaf lower than this is no gate of its fence any more. Judgement. */
+    private static final double LEAST_INFILL_IN = 24;
+
     private static final double MOVE_STEP_IN = 6;
     private static final double MOVE_MOST_IN = 240;
+
+    private static final double SET_BACK_LEAST_IN = GateGround.SET_BACK_LEAST.inches();
+    private static final double SET_BACK_MOST_IN = GateGround.SET_BACK_MOST.inches();
 
     /** An opening held back below this is no cure. */
     private static final int LEAST_HOLD_BACK_DEG = 45;
 
-    /** Above this much rise for each degree no rising hinge is made: judgement, 2 in. in 90 degrees. */
+    /** Above this much rise for each degree no rising hinge is looked for: judgement, 2 in. in 90 degrees. */
     private static final double RISE_MOST_IN_PER_DEG = 2.0 / 90;
 
     private final GateAsk ask;
@@ -60,10 +69,12 @@ final class SwingRemedies {
             remedies.squareBottom();
             remedies.risingHinge();
             remedies.gradeTheArc();
+            if (single) remedies.landing();
         }
         remedies.holdBack();
         if (single) {
             remedies.move();
+            remedies.setBack();
             remedies.pair();
             remedies.slide();
         }
@@ -91,14 +102,35 @@ final class SwingRemedies {
     }
 
     private void raise() {
-        double wanted = marginIn - dragging.running().clear().inches();
-        double up = Math.ceil(wanted / RAISE_STEP_IN - 1e-9) * RAISE_STEP_IN;
-        Outline raised = now.outline().raised(Length.inches(up));
-        Swing tried = Swings.tried(now.with(raised), ask.ground());
+        double up = upIn();
+        Swing tried = Swings.tried(now.with(now.outline().raised(Length.inches(up))), ask.ground());
         double gap = tried.closedLargest().clear().inches();
         String words = "raise the leaf " + length(up) + ": " + result(tried) + "; " + closedGap(gap);
-        Length bottomGap = Length.inches(ask.gate().leaf().bottomGap().inches() + up);
-        offer("raise-leaf", words, tried, edit("leaf.bottomGap", LengthText.exact(bottomGap.inches())));
+        offer("raise-leaf", words, tried, edit("leaf.bottomGap", bottomGap(up)));
+        shorten(up, tried, gap);
+    }
+
+    /** The same room under it, its top left in line with the fence: the bottom rail goes higher on a lower leaf. */
+    private void shorten(double up, Swing tried, double gap) {
+        LeafSpec leaf = ask.gate().leaf();
+        double infill = leaf.infill().inches() - up;
+        boolean curved = now.outline().crest().isCurved();
+        if (infill < LEAST_INFILL_IN || curved) return;
+        offer(
+                "bottom-rail",
+                "set its bottom rail " + length(up) + " higher and leave its top in line with the fence: "
+                        + result(tried) + "; " + closedGap(gap),
+                tried,
+                edits("leaf.bottomGap=" + bottomGap(up), "leaf.infill=" + LengthText.exact(infill)));
+    }
+
+    private double upIn() {
+        double wanted = marginIn - dragging.running().clear().inches();
+        return Math.ceil(wanted / RAISE_STEP_IN - 1e-9) * RAISE_STEP_IN;
+    }
+
+    private String bottomGap(double up) {
+        return LengthText.exact(ask.gate().leaf().bottomGap().inches() + up);
     }
 
     private void squareBottom() {
@@ -145,7 +177,14 @@ final class SwingRemedies {
                 Swings.tried(now.with(stocked.orElse(now.hinge().rising(Length.inches(perDegree)))), ask.ground());
         double total = perDegree * now.opens().inDegrees();
         String words = "use hinges that rise " + DecimalText.fixed(perDegree, 3) + " in. a degree, " + length(total)
-                + " in all: " + result(tried);
+                + " in all: " + result(tried)
+                + (stocked.isPresent()
+                        ? ""
+                        : "; none of the hinges known here rises so much: ask for "
+                                + ask.gate().hinges().count()
+                                + " of them for a leaf "
+                                + length(now.outline().width().inches())
+                                + " wide, and enter their sheet as a part of your own, which prices it");
         offer("rising-hinge", words, tried, stocked.flatMap(hinge -> edit("hinges.model", hinge.id())));
     }
 
@@ -186,6 +225,20 @@ final class SwingRemedies {
         found.add(new Remedy("grade-arc", words, ratio, Optional.empty(), edit("regrade", "true")));
     }
 
+    /** A level landing at the grade of the hinges: the leaf, level then, keeps its gap all the way round. */
+    private void landing() {
+        if (ask.gate().ground().landing()) return;
+        Offset level = Offset.inches(Gates.elevationAtPin(ask, now.opening(), now.hand()));
+        LandedGround landed = new LandedGround(ask.ground(), level);
+        GateAsk on = ask.over(landed);
+        Optional<Swing> tried = clearing(on, LeafLayout.swing(on, now.opening(), now.hand(), now.opens()));
+        if (tried.isEmpty()) return;
+        Regrade soil = landed.soil(ask.gate().id(), now);
+        String words = "build a level landing under the swing, its leaf level: " + soil.words(ask.display()) + ": "
+                + result(tried.get());
+        offer("landing", words, tried.get(), edit("landing", "true"));
+    }
+
     /** The nearest place on the leg, by half feet, where the leaf clears. */
     private void move() {
         for (double by = MOVE_STEP_IN; by <= MOVE_MOST_IN; by += MOVE_STEP_IN) {
@@ -207,6 +260,29 @@ final class SwingRemedies {
                         edit("station", LengthText.exact(there.station().inches())));
                 return;
             }
+        }
+    }
+
+    /** Away from the side it swings to, where the ground that rises is: the least set-back by half feet at which the leaf clears. */
+    private void setBack() {
+        if (dragging.clearsGround() || !ask.gate().ground().setBack().isZero()) return;
+        boolean outwards = now.hand().swing() == SwingWay.IN;
+        boolean left = outwards == (now.opening().outside() == Side.LEFT);
+        for (double back = SET_BACK_LEAST_IN; back <= SET_BACK_MOST_IN; back += MOVE_STEP_IN) {
+            Opening there = now.opening().besideLine(Offset.inches(left ? back : -back));
+            if (LeafLayout.trouble(ask, there, now.hand(), now.outline().width().inches())
+                    .isPresent()) continue;
+            Optional<Swing> tried = clearing(LeafLayout.swing(ask, there, now.hand(), now.opens()));
+            if (tried.isEmpty()) continue;
+            String words = "set it " + length(back) + " back " + (outwards ? "outwards" : "inwards")
+                    + " of the fence's line, away from the ground that rises, the fence beside it leaning back to its"
+                    + " posts: " + result(tried.get());
+            offer(
+                    "set-back",
+                    words,
+                    tried.get(),
+                    edits("swing=" + now.hand().swing().key(), "setBack=" + LengthText.exact(back)));
+            return;
         }
     }
 
@@ -295,7 +371,11 @@ final class SwingRemedies {
 
     /** The swing where it clears everything and the ground by the margin. Most that a search tries do not, which is seen before the whole swing is worked out. */
     private Optional<Swing> clearing(SwingAsk tried) {
-        Swings along = Swings.over(tried, ask.ground());
+        return clearing(ask, tried);
+    }
+
+    private Optional<Swing> clearing(GateAsk on, SwingAsk tried) {
+        Swings along = Swings.over(tried, on.ground());
         if (!along.runningClears(marginIn)) return Optional.empty();
         return Optional.of(along.swing(false)).filter(Swing::clearsObstacles);
     }

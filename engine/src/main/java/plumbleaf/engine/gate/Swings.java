@@ -22,6 +22,7 @@ final class Swings {
     private final LowEdge plane;
     private final List<LowStrip> strips;
     private final double tipIn;
+    private final double risePerRad;
 
     private Swings(SwingAsk ask, GroundUnder ground) {
         this.ask = ask;
@@ -36,7 +37,7 @@ final class Swings {
         for (LowStrip strip : strips) reach = Math.max(reach, Math.max(reach(-strip.nearIn()), reach(strip.farIn())));
         Length cover = Length.inches(reach + 1);
         PlanPoint pin = axes.pin();
-        double risePerRad = ask.hinge().risePerDegree().inches() * 180 / Math.PI;
+        this.risePerRad = ask.hinge().risePerDegree().inches() * 180 / Math.PI;
         this.sweeps = new Sweeps(
                 GroundCell.within(
                         cover.inches(), ground.around(pin, Length.inches(tipIn), cover), axes, ground.elevation(pin)),
@@ -122,6 +123,12 @@ final class Swings {
     List<UnderEdge> underRunning(List<OpenAt> angles) {
         LowEdge running = runningPlane();
         return angles.stream().map(open -> sweeps.under(running, open)).toList();
+    }
+
+    /** Height of the ground under the leaf's middle plane, from grade at the pin. */
+    double groundIn(double rIn, OpenAt open) {
+        LowEdge atGrade = new LowEdge(plane.fromIn(), plane.toIn(), 0, 0, plane.sideIn());
+        return risePerRad * open.rad() - sweeps.clearance(atGrade, rIn, open);
     }
 
     double fromIn() {

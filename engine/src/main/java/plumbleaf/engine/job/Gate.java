@@ -2,6 +2,7 @@ package plumbleaf.engine.job;
 
 import java.util.List;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 
 /**
  * A gate on a run.
@@ -64,6 +65,19 @@ public record Gate(
                 release,
                 obstacles,
                 GateGround.AS_IT_IS);
+    }
+
+    /** How far to the left of its run's line it stands, as one walks along the run: away from the side it swings to, away from the inside where nobody said. */
+    public Offset leftOfLine(Side outside) {
+        Offset back = ground.setBack().asOffset();
+        if (ground.setBack().isZero()) return Offset.ZERO;
+        SwingWay way = kind.match(
+                swing -> swing.swing().or(SwingWay.IN),
+                pair -> pair.swing().or(SwingWay.IN),
+                slide -> SwingWay.IN,
+                flagged -> SwingWay.IN);
+        boolean left = (way == SwingWay.IN) == (outside == Side.LEFT);
+        return left ? back : back.negated();
     }
 
     public Gate withKind(GateKind changed) {

@@ -9,7 +9,10 @@ import plumbleaf.engine.quantity.Length;
  * @param flat whether a rectangular tube lies flat: its larger side across the leaf instead of in its plane
  * @param bracing what keeps the leaf square
  * @param bracket of a frame that is bolted together
+ * @param hole of both posts
  * @param depth of both footings from grade to the underside of the concrete
+ * @param latchHole of the latch post, of a pair the right one, where it is not alike
+ * @param latchDepth of its footing, likewise
  */
 public record GateBuild(
         String gate,
@@ -21,7 +24,36 @@ public record GateBuild(
         Stated<String> hingePost,
         Stated<String> latchPost,
         Stated<Length> hole,
-        Stated<Length> depth) {
+        Stated<Length> depth,
+        Stated<Length> latchHole,
+        Stated<Length> latchDepth) {
+    /** With both footings alike. */
+    public GateBuild(
+            String gate,
+            Stated<String> frame,
+            boolean flat,
+            Stated<Bracing> bracing,
+            Stated<Joint> joint,
+            Bracket bracket,
+            Stated<String> hingePost,
+            Stated<String> latchPost,
+            Stated<Length> hole,
+            Stated<Length> depth) {
+        this(
+                gate,
+                frame,
+                flat,
+                bracing,
+                joint,
+                bracket,
+                hingePost,
+                latchPost,
+                hole,
+                depth,
+                Stated.open(),
+                Stated.open());
+    }
+
     public static GateBuild open(String gate) {
         return new GateBuild(
                 gate,
@@ -42,15 +74,50 @@ public record GateBuild(
     }
 
     public GateBuild withDepth(Length deep) {
-        return new GateBuild(gate, frame, flat, bracing, joint, bracket, hingePost, latchPost, hole, Stated.of(deep));
+        return new GateBuild(
+                gate,
+                frame,
+                flat,
+                bracing,
+                joint,
+                bracket,
+                hingePost,
+                latchPost,
+                hole,
+                Stated.of(deep),
+                latchHole,
+                latchDepth);
     }
 
     public GateBuild withFrame(String section) {
         return new GateBuild(
-                gate, Stated.of(section), flat, bracing, joint, bracket, hingePost, latchPost, hole, depth);
+                gate,
+                Stated.of(section),
+                flat,
+                bracing,
+                joint,
+                bracket,
+                hingePost,
+                latchPost,
+                hole,
+                depth,
+                latchHole,
+                latchDepth);
     }
 
     public GateBuild withHingePost(String section) {
-        return new GateBuild(gate, frame, flat, bracing, joint, bracket, Stated.of(section), latchPost, hole, depth);
+        return new GateBuild(
+                gate,
+                frame,
+                flat,
+                bracing,
+                joint,
+                bracket,
+                Stated.of(section),
+                latchPost,
+                hole,
+                depth,
+                latchHole,
+                latchDepth);
     }
 }

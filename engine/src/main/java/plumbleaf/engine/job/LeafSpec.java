@@ -68,6 +68,21 @@ public record LeafSpec(
         return Length.inches(Math.max(0, frame));
     }
 
+    public LeafSpec withInfill(Length high) {
+        return new LeafSpec(
+                shape,
+                top,
+                high,
+                bottomGap,
+                hingeGap,
+                latchGap,
+                infillBelowFrame,
+                infillAboveFrame,
+                midRails,
+                midRailsAt,
+                fill);
+    }
+
     public LeafSpec withBottomGap(Length gap) {
         return new LeafSpec(
                 shape,

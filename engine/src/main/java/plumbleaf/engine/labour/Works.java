@@ -38,9 +38,17 @@ public final class Works {
         }
         for (PairTake pair : assembly.pairs()) works.addAll(pair(pair, soil));
         for (SlideTake slide : assembly.slides()) works.addAll(slide(slide));
-        for (Gate gate : assembly.gates()) works.addAll(wallHinges(gate));
-        for (Regrade cut : assembly.regrades())
-            works.add(Work.of("shave-ground", cut.soil().cubicFeet(), cut.part()));
+        for (Gate gate : assembly.gates()) {
+            works.addAll(wallHinges(gate));
+            int closers = Assembly.closers(gate);
+            if (closers > 0) works.add(Work.of("fit-closer", closers, gate.id()));
+        }
+        for (Regrade cut : assembly.regrades()) {
+            if (cut.soil().cubicFeet() > 0)
+                works.add(Work.of("shave-ground", cut.soil().cubicFeet(), cut.part()));
+            if (cut.fill().cubicFeet() > 0)
+                works.add(Work.of("fill-ground", cut.fill().cubicFeet(), cut.part()));
+        }
         return works;
     }
 

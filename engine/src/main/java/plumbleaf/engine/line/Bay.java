@@ -13,7 +13,8 @@ import plumbleaf.engine.quantity.Slope;
  * @param from id of the first post
  * @param to id of the second
  * @param start station of the first post's centre
- * @param level distance between post centres in plan
+ * @param end station of the second post's centre
+ * @param level distance between post centres in plan: more than between the stations where it leans back to a gate that is set back
  * @param slopeLength distance between post centres along the fence's own grade
  * @param groundGrade chord of the ground between the posts, + up along the walk
  * @param grade of the rails, + up along the walk; zero when level
@@ -34,6 +35,7 @@ public record Bay(
         String to,
         Fit fit,
         Offset start,
+        Offset end,
         Length level,
         Length slopeLength,
         Slope groundGrade,
@@ -61,10 +63,5 @@ public record Bay(
                 panel -> BayPickets.NONE,
                 fabric -> BayPickets.NONE,
                 mesh -> BayPickets.NONE);
-    }
-
-    /** Station of the second post's centre. */
-    public Offset end() {
-        return start.plus(level.asOffset());
     }
 }

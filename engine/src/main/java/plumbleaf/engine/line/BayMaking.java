@@ -106,7 +106,8 @@ final class BayMaking {
 
     private Bay bay(
             String id, Stop from, Stop to, BayShape shape, String first, String second, Optional<BayFill> boards) {
-        double level = to.stationIn() - from.stationIn();
+        double along = to.stationIn() - from.stationIn();
+        double level = from.levelTo(to);
         Offset start = new Offset(from.stationIn());
         Offset end = new Offset(to.stationIn());
         Fit fit = run.fitAt((from.stationIn() + to.stationIn()) / 2);
@@ -117,7 +118,7 @@ final class BayMaking {
         double gapMin = Double.POSITIVE_INFINITY;
         double gapMax = Double.NEGATIVE_INFINITY;
         for (ProfilePoint point : profile.between(start, end)) {
-            double share = (point.station().inches() - from.stationIn()) / level;
+            double share = (point.station().inches() - from.stationIn()) / along;
             double bottom = shape.bottomFromIn() + (shape.bottomToIn() - shape.bottomFromIn()) * share;
             double gap = shape.scribed()
                     ? run.bottomGap().inches()
@@ -139,6 +140,7 @@ final class BayMaking {
                 second,
                 fit,
                 start,
+                start.plus(new Length(along).asOffset()),
                 new Length(level),
                 slopeLength,
                 profile.gradeBetween(start, end),
@@ -156,7 +158,7 @@ final class BayMaking {
     }
 
     private List<RailPiece> allRails(Stop from, Stop to, BayShape shape, Slope grade, double shortIn) {
-        double level = to.stationIn() - from.stationIn();
+        double level = from.levelTo(to);
         List<RailPiece> asked = rails(shape, level, grade, railRows.depth(), inches(railRows.heights()), shortIn);
         if (!run.lowRails() || !shape.scribed() || boarding.isEmpty() || asked.isEmpty()) return asked;
         double lowest = railRows.heights().get(0).inches();
@@ -223,7 +225,8 @@ final class BayMaking {
             boolean turns = i == stops.size() - 1 || isVertex(stops.get(i).stationIn());
             if (!turns) continue;
             double from = visibleStart(stops.get(first));
-            double to = visibleEnd(stops.get(i));
+            Leaning leaning = Leaning.of(stops, first, i);
+            double to = visibleEnd(stops.get(i)) + leaning.longer();
             PicketRow row = PicketRow.across(new Length(Math.max(0, to - from)), made.board(), made.spacing());
             if (!row.fits()) findings.add(say.picketsMisfit(run.id(), new Offset(from), new Offset(to), row.gap()));
             List<Length> edges = row.edges(made.boardWidth());
@@ -231,10 +234,12 @@ final class BayMaking {
             for (int board = 0; board < edges.size(); board++) {
                 Length width = row.widthOf(board, made.boardWidth());
                 double at = from + edges.get(board).inches();
-                int bay = bayOf(stops, first, i, at + width.inches() / 2);
+                double middle = leaning.stationOf(at + width.inches() / 2);
+                int bay = bayOf(stops, first, i, middle);
                 FencePicket.Layer layer =
                         made.spacing().laps() && board % 2 == 1 ? FencePicket.Layer.FRONT : FencePicket.Layer.BACK;
-                pickets.get(bay).add(picket(stops.get(bay), stops.get(bay + 1), shapes.get(bay), at, width, layer));
+                double placed = leaning.longer() == 0 ? at : middle - width.inches() / 2;
+                pickets.get(bay).add(picket(stops.get(bay), stops.get(bay + 1), shapes.get(bay), placed, width, layer));
             }
             first = i;
         }

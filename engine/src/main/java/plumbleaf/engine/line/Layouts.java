@@ -28,11 +28,15 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Slope;
 
 /** Lays out every run of a job: where its posts stand, then what hangs between them. */
 public final class Layouts {
     /** A run that ends further than this from the one it joins does not reach it. */
     private static final Length JOIN = Length.inches(6);
+
+    /** Shots this near say how high the ground is under a post off the line. Judgement: a leaf's width and more. */
+    private static final Length SET_BACK_REACH = Length.feet(8);
 
     private final Job job;
     private final Catalogue catalogue;
@@ -274,7 +278,16 @@ public final class Layouts {
             Stop stop = stops.get(i);
             if (!stop.joins().isEmpty()) continue;
             Offset station = new Offset(stop.stationIn());
-            Offset grade = profile.elevationAt(station);
+            Offset left = new Offset(stop.leftIn());
+            Offset grade = left.isZero()
+                    ? profile.elevationAt(station)
+                    : ground.surfaceNear(
+                                    line.line().pointAt(station, left),
+                                    SET_BACK_REACH,
+                                    line,
+                                    run.crossSlope().value().orElse(Slope.ZERO))
+                            .heightAt(line.line().pointAt(station, left))
+                            .elevation();
             double top = tops.getOrDefault(i, grade.inches());
             Gate gate = gates.get(stop.gate());
             if (gate != null)
@@ -288,7 +301,7 @@ public final class Layouts {
                     run.id(),
                     stop.gate(),
                     station,
-                    line.line().pointAt(station),
+                    left.isZero() ? line.line().pointAt(station) : line.line().pointAt(station, left),
                     facing(run, line.line(), stop),
                     stop.role(),
                     stop.support(),

@@ -3,7 +3,9 @@ package plumbleaf.engine.line;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.RunLine;
+import plumbleaf.engine.quantity.Offset;
 
 /**
  * One run laid out.
@@ -19,5 +21,20 @@ public record RunLayout(
     public RunLayout {
         posts = List.copyOf(posts);
         bays = List.copyOf(bays);
+    }
+
+    /** Where a bay begins in plan: at its own post, which may stand off the line at a gate that is set back. */
+    public PlanPoint startOf(Bay bay) {
+        return at(bay.from(), bay.start());
+    }
+
+    /** Where it ends. */
+    public PlanPoint endOf(Bay bay) {
+        return at(bay.to(), bay.end());
+    }
+
+    private PlanPoint at(String id, Offset station) {
+        for (Post post : posts) if (post.id().equals(id) && !post.gate().isEmpty()) return post.at();
+        return line.line().pointAt(station);
     }
 }

@@ -209,7 +209,8 @@ final class RunPosts {
     private Stop gatePost(Gate gate, double stationIn, double widthIn, boolean hinge) {
         Support support = hinge ? gate.hingePost().support() : gate.latchPost().support();
         double hole = digs(support) ? Math.max(widthIn, sizes.hole(gate).inches()) : 0;
-        return new Stop(stationIn, PostRole.GATE, gate.id(), widthIn, hole, support, "", "");
+        double left = gate.leftOfLine(run.outside()).inches();
+        return new Stop(stationIn, PostRole.GATE, gate.id(), widthIn, hole, support, "", "", left);
     }
 
     private void pin(SetPost set, List<Stop> wanted) {

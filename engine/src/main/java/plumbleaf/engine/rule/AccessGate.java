@@ -111,14 +111,23 @@ public final class AccessGate {
     /** What a powered gate is owed: never judged here. */
     public static List<Finding> powered(String part, RuleTable rules) {
         RuleRow row = rules.row("PG02");
+        StringBuilder owed = new StringBuilder();
+        for (RuleRow each : rules.about("powered"))
+            owed.append(owed.length() == 0 ? "" : "; ")
+                    .append(each.what())
+                    .append(" (")
+                    .append(each.id())
+                    .append(", ")
+                    .append(each.clause())
+                    .append(')');
         return List.of(
                 Checked.note(
                         "powered.deferred",
                         Severity.CANNOT_SAY,
                         part,
                         "Gate " + part
-                                + " is or will be powered. Entrapment, the operator, separate foot gate, latch and gravity are for ASTM F2200, UL 325 and a qualified"
-                                + " installer; nothing of it is judged here (PG01 to PG11).",
+                                + " is or will be powered. Hand it to a qualified installer, who answers for these; nothing of it is"
+                                + " judged here: " + owed + ". Local code governs.",
                         row.basis()),
                 Checked.note(
                         "powered.conduit",

@@ -26,6 +26,11 @@ public record RuleTable(List<RuleRow> rows, DisplayUnits display) {
         return new RuleFinding(display);
     }
 
+    /** Every row about one thing, as the table has them. */
+    public List<RuleRow> about(String topic) {
+        return rows.stream().filter(row -> row.topic().equals(topic)).toList();
+    }
+
     public RuleRow row(String id) {
         for (RuleRow row : rows) {
             if (row.id().equals(id)) return row;

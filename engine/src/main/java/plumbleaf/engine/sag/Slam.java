@@ -1,19 +1,42 @@
 package plumbleaf.engine.sag;
 
+import java.util.List;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Speed;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.PostStock;
 
 /** A leaf that slams shut against its latch post. */
 public final class Slam {
     private static final double INCHES_PER_SECOND_PER_MPH = 17.6;
 
+    /** A closer takes this long, at least, from 90 degrees to 12 degrees from the latch. 2010 ADA Standards 404.2.8.1, from memory. */
+    private static final double CLOSER_SECONDS = 5;
+
+    private static final double CLOSER_DEG = 90 - 12;
+
     private Slam() {}
+
+    /** Speed at which the latch edge of a leaf reaches its stop: that of a push by hand, or of its closer where that is less. */
+    public static Speed edge(Gate gate, Leaf leaf) {
+        Speed hand = gate.loads().slamSpeed();
+        Speed checked = checked(leaf.latchAt().r().size());
+        return gate.hinges().closer() && checked.compareTo(hand) < 0 ? checked : hand;
+    }
+
+    /**
+     * Speed of the latch edge under a closer: {@code v = b q / t}, q = 78 degrees in t = 5 s, the fastest that a closer may be set to. Source: 2010 ADA Standards 404.2.8.1, from memory;
+     * a closer set so on a gate nobody needs to reach by wheelchair is common practice, no source. Check: SlamTest (b = 48 in.: 13.1 in./s).
+     */
+    static Speed checked(Length edge) {
+        return Speed.mph(edge.inches() * CLOSER_DEG * Math.PI / 180 / CLOSER_SECONDS / INCHES_PER_SECOND_PER_MPH);
+    }
 
     /**
      * Peak force of the stop on the latch post: {@code F = (v / b) sqrt(I k)}, all the leaf's energy taken up by the post and its footing.
@@ -29,6 +52,69 @@ public final class Slam {
         double radius = leaf.latchAt().r().inches();
         double inertia = leaf.weight().inertiaLbInS2();
         return Force.pounds(edgeInPerS / radius * Math.sqrt(inertia * stiffnessLbPerIn));
+    }
+
+    /** {@link #peak} line by line for the calculation book: {@code v} and {@code F}. */
+    public static List<WorkedLine> lines(Speed edge, Leaf leaf, double stiffnessLbPerIn) {
+        WorkedLine v = WorkedLine.of("v", "17.6 \u00d7 V")
+                .put("V", edge.mph(), "mph")
+                .note("17.6 in./s to each mph")
+                .gives(edge.mph() * INCHES_PER_SECOND_PER_MPH, "in./s");
+        return List.of(
+                v,
+                WorkedLine.of("F", "v / b \u00d7 sqrt(I \u00d7 k)")
+                        .put(v)
+                        .put("b", leaf.latchAt().r().inches(), "in.")
+                        .put("I", leaf.weight().inertiaLbInS2(), "lb-in-s\u00b2")
+                        .put("k", stiffnessLbPerIn, "lb/in.")
+                        .note("b from the pins to the latch, I of the leaf about the pins")
+                        .gives(peak(edge, leaf, stiffnessLbPerIn)));
+    }
+
+    /** {@link #strikeStiffness} line by line for the calculation book; the last is {@code k}. */
+    public static List<WorkedLine> strike(PostStock post, BaseSpring foot, Length height) {
+        PierSpring pier = foot.across();
+        double h = height.inches();
+        double e = post.elasticModulus().psi();
+        double determinant = pier.lateralLbPerIn() * pier.rotationalLbIn() - pier.couplingLb() * pier.couplingLb();
+        PierSpring.Motion motion = pier.under(Force.pounds(1), Moment.poundInches(h));
+        WorkedLine bends = WorkedLine.of("fb", "h\u00b3 / (3 \u00d7 E \u00d7 I)")
+                .put("h", height)
+                .put("E", e, "psi")
+                .put("I", post.iyIn4(), "in4")
+                .note("inches to each pound, the post as a cantilever")
+                .gives(h * h * h / (3 * e * post.iyIn4()));
+        WorkedLine d = WorkedLine.of("D", "ka \u00d7 kb - kc\u00b2")
+                .put("ka", pier.lateralLbPerIn(), "lb/in.")
+                .put("kb", pier.rotationalLbIn(), "lb-in/rad")
+                .put("kc", pier.couplingLb(), "lb")
+                .note("of the footing, stiff soil")
+                .gives(determinant);
+        WorkedLine y = WorkedLine.of("y", "(kb - kc \u00d7 h) / D")
+                .put("kb", pier.rotationalLbIn(), "lb-in/rad")
+                .put("kc", pier.couplingLb(), "lb")
+                .put("h", height)
+                .put(d)
+                .note("its shift to each pound")
+                .gives(motion.sideways().inches());
+        WorkedLine turn = WorkedLine.of("\u03b8", "(ka \u00d7 h - kc) / D")
+                .put("ka", pier.lateralLbPerIn(), "lb/in.")
+                .put("h", height)
+                .put("kc", pier.couplingLb(), "lb")
+                .put(d)
+                .note("its turn to each pound")
+                .gives(motion.turn().radians());
+        return List.of(
+                bends,
+                d,
+                y,
+                turn,
+                WorkedLine.of("k", "1 / (fb + y + \u03b8 \u00d7 h)")
+                        .put(bends)
+                        .put(y)
+                        .put(turn)
+                        .put("h", height)
+                        .gives(strikeStiffness(post, foot, height), "lb/in."));
     }
 
     /**

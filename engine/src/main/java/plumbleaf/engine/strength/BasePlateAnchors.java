@@ -28,15 +28,15 @@ record BasePlateAnchors(
     /** Omega of concrete in bearing. Source: AISC 360-22 J8. */
     static final double BEARING_SAFETY = 2.31;
 
-    private static final double BENDING_SAFETY = 1.67;
+    static final double BENDING_SAFETY = 1.67;
 
     /** Plate of A36. */
-    private static final Stress YIELD = Stress.ksi(36);
+    static final Stress YIELD = Stress.ksi(36);
 
-    private static final Stress ULTIMATE = Stress.ksi(58);
+    static final Stress ULTIMATE = Stress.ksi(58);
 
     /** Hole in the plate over the anchor. Common practice, no source. */
-    private static final double HOLE_OVER_ANCHOR_IN = 0.125;
+    static final double HOLE_OVER_ANCHOR_IN = 0.125;
 
     /**
      * Source: AISC Design Guide 1, 2nd edition, 3.4 (large moment) and 3.3.2 (bending lines), from memory; prying AISC Manual part 9, from memory.
@@ -73,14 +73,14 @@ record BasePlateAnchors(
     }
 
     /** A plate bends along a line inside the post: 0.8 of a round one's width, 0.95 of a square one's. Source: AISC Design Guide 1, 3.1.2, from memory. */
-    private static double bendingLineIn(Section post) {
+    static double bendingLineIn(Section post) {
         return post.isRound()
                 ? 0.4 * post.depth().inches()
                 : 0.475 * Math.min(post.depth().inches(), post.width().inches());
     }
 
     /** Width of plate that one anchor bends: 45 degrees either side, at most half the plate. */
-    private static double widthIn(double leverIn, BasePlate plate) {
+    static double widthIn(double leverIn, BasePlate plate) {
         return Math.min(plate.side().inches() / 2, 2 * leverIn);
     }
 

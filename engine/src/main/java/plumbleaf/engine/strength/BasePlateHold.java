@@ -1,7 +1,9 @@
 package plumbleaf.engine.strength;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.action.CombinedAction;
@@ -18,6 +20,7 @@ import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Ties;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.support.Support;
 
@@ -27,12 +30,12 @@ public final class BasePlateHold {
     private static final double SIDEWAYS_LB_PER_IN = 1e8;
 
     /** phi of plain concrete in bending, and its modulus of rupture over sqrt(f'c). Source: ACI 318-19 14.5.2, 21.2.1, from memory. */
-    private static final double PHI_PLAIN = 0.60;
+    static final double PHI_PLAIN = 0.60;
 
-    private static final double PLAIN_TENSION = 5;
+    static final double PLAIN_TENSION = 5;
 
     /** Sum of both shares that pull and push may use together. Source: ACI 318-19 17.8.3, from memory. */
-    private static final double TOGETHER = 1.2;
+    static final double TOGETHER = 1.2;
 
     private static final Basis MAKER =
             Basis.job("the anchor maker's sheet; ACI 318-19 17.8.3 for both together, from memory");
@@ -91,7 +94,9 @@ public final class BasePlateHold {
                 .fact("pryingLb", "prying", worst.prying().pounds(), "lb")
                 .fact("anchorPushLb", "push on one anchor", worst.push().pounds(), "lb")
                 .fact("anchorToEdgeIn", "anchors to the edge of the slab", toEdge().inches(), "in");
-        for (Check check : worstOfEach(all ? actions : still)) note(notes, check, Severity.MUST_FIX, "");
+        List<Check> binding = worstOfEach(all ? actions : still);
+        for (Check check : binding) note(notes, check, Severity.MUST_FIX, "");
+        workings(binding).forEach(notes::worked);
         if (!all && actions.size() > still.size()) {
             List<Check> windy = worstOfEach(actions);
             Check most = windy.get(0);
@@ -103,6 +108,20 @@ public final class BasePlateHold {
         return notes.done();
     }
 
+    /** Every combination that is worst for a check, with the lines to each of its checks. */
+    private List<Working> workings(List<Check> checks) {
+        Map<CombinedAction, List<String>> byAction = new LinkedHashMap<>();
+        for (Check check : checks)
+            byAction.computeIfAbsent(check.in(), action -> new ArrayList<>()).add(check.id());
+        List<Working> workings = new ArrayList<>();
+        byAction.forEach((action, ids) -> workings.add(new Working(
+                "Base plate of post " + part + ", " + action.name(),
+                "AISC Design Guide 1, 3.3 and 3.4; AISC 360-22 J8; ACI 318-19 chapter 17, 14.5.2",
+                "Mx tips it along the run, My across; B side of the plate, s between its anchors, t its thickness; ce from the anchors to the slab's edge, ha its thickness, he the anchors' depth",
+                new BasePlateLines(at(action), post, on, toEdge()).to(ids))));
+        return workings;
+    }
+
     /** What must pass whatever the basis. */
     private List<CombinedAction> binding() {
         List<CombinedAction> still =
@@ -112,9 +131,17 @@ public final class BasePlateHold {
 
     /** One check; without a ratio it could not be run. */
     private record Check(
-            String id, String words, OptionalDouble measured, OptionalDouble limit, String unit, Basis basis) {
-        static Check of(String id, String words, double measured, double limit, String unit, Basis basis) {
-            return new Check(id, words, OptionalDouble.of(measured), OptionalDouble.of(limit), unit, basis);
+            String id,
+            CombinedAction in,
+            String words,
+            OptionalDouble measured,
+            OptionalDouble limit,
+            String unit,
+            Basis basis) {
+        static Check of(
+                String id, BasePlateAnchors at, String words, double measured, double limit, String unit, Basis basis) {
+            return new Check(
+                    id, at.action(), words, OptionalDouble.of(measured), OptionalDouble.of(limit), unit, basis);
         }
 
         double ratioOrZero() {
@@ -171,6 +198,7 @@ public final class BasePlateHold {
         List<Check> checks = new ArrayList<>();
         checks.add(Check.of(
                 "plate.thickness",
+                at,
                 LengthText.feetAndInches(on.plate().thickness().inches()) + " plate, "
                         + LengthText.feetAndInches(at.plateNeeded().inches()) + " needed ("
                         + at.action().name() + ")",
@@ -180,6 +208,7 @@ public final class BasePlateHold {
                 Basis.fromMemory("AISC Design Guide 1, 3.3 and 3.4")));
         checks.add(Check.of(
                 "plate.bearing",
+                at,
                 "the concrete under its edge bears " + DecimalText.fixed(at.crushing(), 2) + " of what it may",
                 at.crushing(),
                 1,
@@ -218,6 +247,7 @@ public final class BasePlateHold {
         double pull = 2 * at.pull().pounds();
         return Check.of(
                 "anchor.breakout",
+                at,
                 "two anchors pull with " + DecimalText.whole(pull) + " lb, the cone of concrete over them holds "
                         + DecimalText.whole(allowed) + " lb",
                 pull,
@@ -243,6 +273,7 @@ public final class BasePlateHold {
         double push = 2 * at.push().pounds();
         return Check.of(
                 "anchor.edge",
+                at,
                 "two anchors push the edge of the slab with " + DecimalText.whole(push) + " lb, it holds "
                         + DecimalText.whole(allowed) + " lb",
                 push,
@@ -257,6 +288,7 @@ public final class BasePlateHold {
         if (!on.slab().isMeasured())
             return new Check(
                     "slab.tipping",
+                    at.action(),
                     "nobody measured the slab from joint to joint, so whether its weight holds is not said: enter its length and width",
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
@@ -269,6 +301,7 @@ public final class BasePlateHold {
         double tips = at.moment().poundInches() + at.action().action().push().pounds() * thick;
         return Check.of(
                 "slab.tipping",
+                at,
                 DecimalText.whole(tips / 12) + " lb-ft tip the slab, its weight holds " + DecimalText.whole(holds / 12)
                         + " lb-ft",
                 tips,
@@ -292,6 +325,7 @@ public final class BasePlateHold {
         double bends = at.moment().poundInches() * (byEdge ? 1 : 0.5);
         return Check.of(
                 "slab.bending",
+                at,
                 DecimalText.whole(bends / 12) + " lb-ft bend a plain slab " + LengthText.feetAndInches(thick)
                         + " thick, it holds " + DecimalText.whole(holds / 12) + " lb-ft",
                 bends,
@@ -307,6 +341,7 @@ public final class BasePlateHold {
         double both = Math.max(Math.max(pull, push), (pull + push) / TOGETHER);
         return Check.of(
                 "anchor.sheet",
+                at,
                 "each anchor is pulled with " + DecimalText.whole(at.pull().pounds()) + " lb and pushed with "
                         + DecimalText.whole(at.push().pounds()) + " lb, " + DecimalText.fixed(both, 2)
                         + " of what its maker allows for both",

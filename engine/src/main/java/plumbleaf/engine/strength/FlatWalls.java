@@ -7,12 +7,16 @@ import plumbleaf.engine.section.Section;
 /**
  * How thin the walls of a square or rectangular tube are that is bent in its depth, and what it keeps of its strength: the walls across the depth are its flanges,
  * those along it its webs, each flat over the outside less three walls. Strengths are nominal.
- * Source: AISC 360-22 B4.1b, F7, G4. Check: TubeStrengthCheck (S2, S3, S9, S10).
+ * Source: AISC 360-22 B4.1b, F7, G4, H3.1. Check: TubeStrengthCheck (S2, S3, S9, S10).
  */
 final class FlatWalls {
     private static final double FLANGE_COMPACT = 1.12;
     private static final double FLANGE_NONCOMPACT = 1.40;
     private static final double WEB_COMPACT = 2.42;
+    private static final double WEB_SHEARS_WHOLE = 1.10;
+    private static final double WEB_BUCKLES = 1.37;
+    private static final double TWISTS_WHOLE = 2.45;
+    private static final double TWIST_BUCKLES = 3.07;
     private static final double E_PSI = Steel.ELASTIC_MODULUS.psi();
 
     private final Section section;
@@ -112,10 +116,46 @@ final class FlatWalls {
     /** {@code Cv2} of both webs, G2.2 with kv 5. */
     double webBuckling() {
         double slender = webFlat / wall;
-        double limit = Math.sqrt(5 * E_PSI / fy);
-        if (slender <= 1.10 * limit) return 1;
-        if (slender <= 1.37 * limit) return 1.10 * limit / slender;
+        if (webShearsWhole()) return 1;
+        if (webShearsNearlyWhole()) return WEB_SHEARS_WHOLE * shearRoot() / slender;
         return 1.51 * 5 * E_PSI / (slender * slender * fy);
+    }
+
+    private double shearRoot() {
+        return Math.sqrt(5 * E_PSI / fy);
+    }
+
+    /** G2-9. */
+    boolean webShearsWhole() {
+        return webFlat / wall <= WEB_SHEARS_WHOLE * shearRoot();
+    }
+
+    /** G2-10, where it does not hold whole. */
+    boolean webShearsNearlyWhole() {
+        return webFlat / wall <= WEB_BUCKLES * shearRoot();
+    }
+
+    /** The longer flat side, which torsion asks for. */
+    double longerFlatIn() {
+        return Math.max(depth, section.width().inches()) - 3 * wall;
+    }
+
+    /** H3-3. */
+    boolean twistsWhole() {
+        return longerFlatIn() / wall <= TWISTS_WHOLE * root;
+    }
+
+    /** H3-4, where it does not twist whole. */
+    boolean twistsNearlyWhole() {
+        return longerFlatIn() / wall <= TWIST_BUCKLES * root;
+    }
+
+    /** {@code Fcr} in torsion, H3-3 to H3-5. */
+    double torsionPsi() {
+        double slender = longerFlatIn() / wall;
+        if (twistsWhole()) return 0.6 * fy;
+        if (twistsNearlyWhole()) return 0.6 * fy * TWISTS_WHOLE * root / slender;
+        return 0.458 * Math.PI * Math.PI * E_PSI / (slender * slender);
     }
 
     /** {@code 0.6 Fy 2 h t Cv2}, G4-1. */

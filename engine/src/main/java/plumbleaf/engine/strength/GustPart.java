@@ -1,6 +1,7 @@
 package plumbleaf.engine.strength;
 
 import java.util.function.DoubleUnaryOperator;
+import plumbleaf.engine.action.Combination;
 
 /**
  * One link of a build in the wind: all numbers in the same unit.
@@ -13,7 +14,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public record GustPart(String link, double standing, double windAtSpeed, double allowable, double ultimate) {
     /** Allowable-stress design takes 0.6 of strength-level wind. Source: ASCE 7-16 2.4.1. */
-    private static final double ASD = 0.6;
+    private static final double ASD = Combination.D_W.wind();
 
     /** Halvings of the times a wind may grow; leaves less than 1e-12 of the bracket. */
     private static final int HALVINGS = 50;

@@ -6,20 +6,23 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.quantity.Working;
 
 /**
  * How something else than a dug footing holds a post: the numbers that papers and results show, and what is found.
  *
  * @param facts in the order of the calculation
  * @param utilisation the greatest use of any check that could be run; zero where none could
+ * @param workings what its checks come from, line by line for the calculation book
  */
-public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findings) {
+public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findings, List<Working> workings) {
     /** Nothing holds it that needs a word. */
-    public static final HeldPost NOTHING = new HeldPost(List.of(), 0, List.of());
+    public static final HeldPost NOTHING = new HeldPost(List.of(), 0, List.of(), List.of());
 
     public HeldPost {
         facts = List.copyOf(facts);
         findings = List.copyOf(findings);
+        workings = List.copyOf(workings);
     }
 
     /** A wood post on a support that is worked out for steel alone. */
@@ -33,7 +36,8 @@ public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findi
                         part,
                         "Post " + part + " is of wood: how " + support
                                 + " holds it is not worked out here. Take a steel post there, or the maker's values of a post base.",
-                        Basis.judgement("worked out for steel posts"))));
+                        Basis.judgement("worked out for steel posts"))),
+                List.of());
     }
 
     /**
@@ -49,6 +53,7 @@ public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findi
     static final class Notes {
         private final List<Fact> facts = new ArrayList<>();
         private final List<Finding> findings = new ArrayList<>();
+        private final List<Working> workings = new ArrayList<>();
         private double most;
 
         Notes fact(String key, String words, double value, String unit) {
@@ -69,8 +74,14 @@ public record HeldPost(List<Fact> facts, double utilisation, List<Finding> findi
             return this;
         }
 
+        /** What a check comes from. */
+        Notes worked(Working working) {
+            workings.add(working);
+            return this;
+        }
+
         HeldPost done() {
-            return new HeldPost(facts, most, findings);
+            return new HeldPost(facts, most, findings, workings);
         }
     }
 }

@@ -1,5 +1,6 @@
 package plumbleaf.engine.strength;
 
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -14,7 +15,7 @@ import plumbleaf.engine.quantity.Pressure;
 /** Pickets that suction pulls off their rails. */
 public final class PicketCheck {
     /** Part of strength-level wind in allowable-stress design. Source: ASCE 7-16 2.4.1. */
-    private static final double ASD = 0.6;
+    private static final double ASD = Combination.D_W.wind();
 
     private PicketCheck() {}
 

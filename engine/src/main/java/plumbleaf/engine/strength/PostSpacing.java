@@ -1,5 +1,6 @@
 package plumbleaf.engine.strength;
 
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.wind.LegWind;
@@ -8,7 +9,7 @@ import plumbleaf.engine.wind.Span;
 /** How far the next post of a leg may stand, by the bending of posts in the wind; nearer to a free end it is less. */
 public final class PostSpacing {
     /** Part of strength-level wind in allowable-stress design. Source: ASCE 7-16 2.4.1. */
-    private static final double ASD = 0.6;
+    private static final double ASD = Combination.D_W.wind();
 
     private PostSpacing() {}
 

@@ -1,6 +1,7 @@
 package plumbleaf.engine.strength;
 
 import java.util.List;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -27,7 +28,7 @@ public record RailCheck(Timber rail, Length span, double downLbPerIn, double win
     /** CD of wind. Source: NDS 2018 Table 2.3.2. */
     static final double WIND = 1.6;
     /** Part of strength-level wind in allowable-stress design. Source: ASCE 7-16 2.4.1. */
-    private static final double ASD = 0.6;
+    private static final double ASD = Combination.D_W.wind();
     /** CM of Fb outdoors, where Fb CF is above 1150 psi. Source: NDS Supplement 2018 Table 4A. */
     private static final double WET_BENDING = 0.85;
 

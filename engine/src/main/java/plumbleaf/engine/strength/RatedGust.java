@@ -1,6 +1,9 @@
 package plumbleaf.engine.strength;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Speed;
 
@@ -8,8 +11,34 @@ import plumbleaf.engine.quantity.Speed;
  * The gust, at the standard's 33 ft, at which the first part of a build reaches its allowable and the first its expected ultimate: printed with every build
  * and never hidden. Wind pressure grows with the square of the speed, so {@code V = V0 sqrt(capacity left / wind demand)}.
  * Source: ASCE 7-16 26.10 (q with V2); the expected ultimates are stated where they are computed. Check: RatedGustCheck.
+ *
+ * @param parts each part with its own gust, that of its worst case, in the order of the build
  */
-public record RatedGust(Speed allowable, String allowableLink, Speed ultimate, String ultimateLink) {
+public record RatedGust(Speed allowable, String allowableLink, Speed ultimate, String ultimateLink, List<Part> parts) {
+    public RatedGust {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * One part.
+     *
+     * @param allowable gust at which it reaches its allowable
+     * @param ultimate gust at which it is expected to give
+     */
+    public record Part(String link, Speed allowable, Speed ultimate) {
+        /** Whether no wind reaches it. */
+        public boolean isNotTroubled() {
+            return allowable.mph() >= NO_LIMIT_MPH;
+        }
+
+        private Part lesser(Part other) {
+            return new Part(
+                    link,
+                    allowable.compareTo(other.allowable) <= 0 ? allowable : other.allowable,
+                    ultimate.compareTo(other.ultimate) <= 0 ? ultimate : other.ultimate);
+        }
+    }
+
     /** Faster than any wind; stands for a part that the wind does not reach. */
     private static final double NO_LIMIT_MPH = 500;
 
@@ -25,7 +54,13 @@ public record RatedGust(Speed allowable, String allowableLink, Speed ultimate, S
             if (part.timesToUltimate() < last.timesToUltimate()) last = part;
         }
         return new RatedGust(
-                speed(at, first.timesToAllowable()), first.link(), speed(at, last.timesToUltimate()), last.link());
+                speed(at, first.timesToAllowable()),
+                first.link(),
+                speed(at, last.timesToUltimate()),
+                last.link(),
+                each(parts.stream()
+                        .map(part -> new Part(part.link(), allowableOf(at, part), ultimateOf(at, part)))
+                        .toList()));
     }
 
     /** Of two builds that stand together: the first to reach each limit. */
@@ -36,7 +71,20 @@ public record RatedGust(Speed allowable, String allowableLink, Speed ultimate, S
                 allowableHere ? allowable : other.allowable,
                 allowableHere ? allowableLink : other.allowableLink,
                 ultimateHere ? ultimate : other.ultimate,
-                ultimateHere ? ultimateLink : other.ultimateLink);
+                ultimateHere ? ultimateLink : other.ultimateLink,
+                each(Stream.concat(parts.stream(), other.parts.stream()).toList()));
+    }
+
+    /** Of a part that was looked at in several cases, its worst. */
+    private static List<Part> each(List<Part> all) {
+        Map<String, Part> worst = new LinkedHashMap<>();
+        for (Part part : all) worst.merge(part.link(), part, Part::lesser);
+        return List.copyOf(worst.values());
+    }
+
+    /** The same without its parts: a yard of miles names the weakest alone. */
+    public RatedGust alone() {
+        return new RatedGust(allowable, allowableLink, ultimate, ultimateLink, List.of());
     }
 
     /** The gust of one part alone, to its allowable. */

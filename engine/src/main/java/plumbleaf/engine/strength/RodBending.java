@@ -1,11 +1,13 @@
 package plumbleaf.engine.strength;
 
+import java.util.List;
 import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.material.Steel;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /**
  * A drop rod that a leaf pushes sideways, between its lowest guide and the mouth of its sleeve.
@@ -55,6 +57,33 @@ public record RodBending(RodModel rod, Length exposed, Force push, Moment moment
 
     public double utilisation() {
         return moment.poundInches() / allowable().poundInches();
+    }
+
+    /** {@link #utilisation} line by line for the calculation book. */
+    public List<WorkedLine> lines() {
+        double d = rod.diameter().inches();
+        WorkedLine elastic = WorkedLine.of("S", "\u03c0 \u00d7 d\u00b3 / 32")
+                .put("d", rod.diameter())
+                .gives(section(rod), "in\u00b3");
+        WorkedLine plastic =
+                WorkedLine.of("Z", "d\u00b3 / 6").put("d", rod.diameter()).gives(d * d * d / 6, "in\u00b3");
+        WorkedLine may = WorkedLine.of("Ma", "Fy \u00d7 min(Z; 1.6 \u00d7 S) / 1.67")
+                .put("Fy", rod.yield().psi(), "psi")
+                .put(plastic)
+                .put(elastic)
+                .note("F11-1, omega 1.67")
+                .gives(allowable().poundInches(), "lb-in");
+        WorkedLine bends = WorkedLine.of("M", "R \u00d7 e")
+                .put("R", Math.abs(push.pounds()), "lb")
+                .put("e", exposed)
+                .note("at the mouth of the sleeve")
+                .gives(moment.poundInches(), "lb-in");
+        return List.of(
+                elastic,
+                plastic,
+                may,
+                bends,
+                WorkedLine.of("ratio", "M / Ma").put(bends).put(may).gives(utilisation()));
     }
 
     /** Bending stress as if it were elastic, {@code 32 M / pi d3}. */

@@ -1,5 +1,6 @@
 package plumbleaf.engine.strength;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Basis;
@@ -15,6 +16,8 @@ import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Stress;
+import plumbleaf.engine.quantity.WorkedLine;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.support.Slab;
 import plumbleaf.engine.support.Support;
@@ -79,11 +82,90 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                         "greatest pressure on the grout",
                         hold.peak(post.depth()).psi(),
                         "psi");
+        notes.worked(working(part, post, in, worst));
         bearing(notes, part, post, in, worst, Severity.MUST_FIX, "socket.bearing");
         side(notes, part, in.slab(), in.depth(), worst, Severity.MUST_FIX, "socket.side");
         if (!all && actions.size() > still.size())
             side(notes, part, in.slab(), in.depth(), worst(actions, in.depth()), Severity.CAUTION, "support.wind");
         return notes.done();
+    }
+
+    /** Both checks line by line for the calculation book: {@code bearing} and, where the concrete has an edge, {@code side}. */
+    private static Working working(String part, PostStock post, Support.CoreSocket in, CombinedAction at) {
+        SocketHold hold = of(at, in.depth());
+        double m = in.depth().inches();
+        double h = at.action().push().pounds();
+        double sum = 2 * m * h + 3 * at.action().size().poundInches();
+        Slab slab = in.slab();
+        double wide = post.depth().inches();
+        double edge = slab.edge().inches();
+        List<WorkedLine> lines = new ArrayList<>();
+        WorkedLine s = WorkedLine.of("s", "2 \u00d7 m \u00d7 H + 3 \u00d7 M")
+                .put("m", in.depth())
+                .put("H", h, "lb")
+                .put("M", at.action().size().poundInches(), "lb-in")
+                .gives(sum, "lb-in");
+        WorkedLine p = WorkedLine.of("p", "2 \u00d7 s / m\u00b2 / w")
+                .put(s)
+                .put("m", in.depth())
+                .put("w", post.depth())
+                .note("on the grout at the top, w the post's width")
+                .gives(hold.peak(post.depth()).psi(), "psi");
+        double allowed =
+                slab.strength().psi() * 0.85 * Math.min(2, (wide + 2 * edge) / wide) / BasePlateAnchors.BEARING_SAFETY;
+        WorkedLine fb = WorkedLine.of("Fb", "0.85 \u00d7 fc \u00d7 min(2; (w + 2 \u00d7 c) / w) / 2.31")
+                .put("fc", slab.strength().psi(), "psi")
+                .put("w", post.depth())
+                .put("c", slab.edge())
+                .note("J8, c to the edge of the concrete")
+                .gives(allowed, "psi");
+        lines.addAll(List.of(s, p, fb));
+        lines.add(WorkedLine.of("bearing", "p / Fb").put(p).put(fb).gives(p.value() / allowed));
+        if (edge > 0) lines.addAll(sideLines(in, at, hold, s));
+        return new Working(
+                "Socket of post " + part + ", " + at.name(),
+                "rigid post on constant stiffness; AISC 360-22 J8; ACI 318-19 17.7.2",
+                "m depth of the socket, H and M what the post brings to its mouth",
+                lines);
+    }
+
+    private static List<WorkedLine> sideLines(Support.CoreSocket in, CombinedAction at, SocketHold hold, WorkedLine s) {
+        Slab slab = in.slab();
+        double c = slab.edge().inches();
+        double factor = BasePlateHold.loadFactor(at.combination());
+        double nominal = new ConcreteBreakout(ConcreteBreakout.POST_INSTALLED, slab.strength(), in.depth())
+                .byEdgeAlone(slab.edge())
+                .pounds();
+        WorkedLine p2 = WorkedLine.of("P2", "s\u00b2 / (3 \u00d7 m \u00d7 (m \u00d7 H + 2 \u00d7 M))")
+                .put(s)
+                .put("m", in.depth())
+                .put("H", at.action().push())
+                .put("M", at.action().size().poundInches(), "lb-in")
+                .note("of the upper block, towards the edge")
+                .gives(hold.upper());
+        WorkedLine vb = WorkedLine.of("Vb", "9 \u00d7 sqrt(fc) \u00d7 c^1.5")
+                .put("fc", slab.strength().psi(), "psi")
+                .put("c", c, "in.")
+                .note("17.7.2.2.1(b)")
+                .gives(nominal, "lb");
+        double allowed = nominal * share(slab) * ConcreteBreakout.PHI_SHEAR / factor;
+        WorkedLine va = WorkedLine.of(
+                        "Va",
+                        "Vb \u00d7 3 \u00d7 c \u00d7 min(1.5 \u00d7 c; ha) / (4.5 \u00d7 c\u00b2) \u00d7 max(1; sqrt(1.5 \u00d7 c / ha)) \u00d7 0.70 / \u03b1f")
+                .put(vb)
+                .put("c", c, "in.")
+                .put("ha", slab.thickness())
+                .put("\u03b1f", factor)
+                .note("17.7.2.1, 17.7.2.6; \u03b1f the load factor, ha the concrete's thickness")
+                .gives(allowed, "lb");
+        return List.of(
+                p2,
+                vb,
+                va,
+                WorkedLine.of("side", "P2 / Va")
+                        .put(p2)
+                        .put(va)
+                        .gives(hold.upper().pounds() / allowed));
     }
 
     private static SocketHold of(CombinedAction action, Length depth) {

@@ -1,6 +1,7 @@
 package plumbleaf.engine.strength;
 
 import java.util.List;
+import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -34,7 +35,7 @@ public record SteelRailCheck(
         double windLbPerIn,
         Force pressed) {
     /** Part of strength-level wind in allowable-stress design. Source: ASCE 7-16 2.4.1. */
-    private static final double ASD = 0.6;
+    private static final double ASD = Combination.D_W.wind();
 
     /** What a rail may sag in a bay before one sees it. Judgement. */
     private static final Length SEEN = Length.inches(0.25);

@@ -176,33 +176,66 @@ public final class TubeLines {
                 .put("H", section.depth())
                 .put("t", section.usedWall())
                 .gives(walls.webFlatIn(), "in.");
+        WorkedLine cv = buckling(section, walls, h);
         return List.of(
                 h,
+                cv,
                 steel(WorkedLine.of("Vc", "0.6 \u00d7 Fy \u00d7 2 \u00d7 h \u00d7 t \u00d7 Cv / 1.67"), section)
                         .put(h)
                         .put("t", section.usedWall())
-                        .put("Cv", walls.webBuckling())
-                        .note("G4-1; Cv by G2.2 with kv 5")
+                        .put(cv)
+                        .note("G4-1")
                         .gives(strength.allowableShear()));
     }
 
     private static List<WorkedLine> tubeTorsion(Section section, TubeStrength strength) {
         double constant = TubeStrength.torsionConstantIn3(section.depth(), section.width(), section.usedWall());
-        double stress = strength.torsion().poundInches() / constant;
-        boolean stocky = stress > 0.5999999 * section.yieldStress().psi();
         WorkedLine c = WorkedLine.of(
                         "C", "2 \u00d7 (B - t) \u00d7 (H - t) \u00d7 t - 4.5 \u00d7 (4 - \u03c0) \u00d7 t\u00b3")
                 .put("B", section.width())
                 .put("H", section.depth())
                 .put("t", section.usedWall())
                 .gives(constant, "in\u00b3");
-        WorkedLine.Open tc = stocky
-                ? steel(WorkedLine.of("Tc", "0.6 \u00d7 Fy \u00d7 C / 1.67"), section)
-                        .note("H3-1, H3-3")
-                : WorkedLine.of("Tc", "Fcr \u00d7 C / 1.67")
-                        .put("Fcr", stress, "psi")
-                        .note("H3-1; Fcr by H3-4 or H3-5, wall thin");
-        return List.of(c, tc.put(c).gives(strength.allowableTorsion().poundInches(), "lb-in"));
+        WorkedLine stress = torsionStress(section);
+        return List.of(
+                c,
+                stress,
+                WorkedLine.of("Tc", "Fcr \u00d7 C / 1.67")
+                        .put(stress)
+                        .put(c)
+                        .note("H3-1")
+                        .gives(strength.allowableTorsion().poundInches(), "lb-in"));
+    }
+
+    /** Cv of the webs. */
+    private static WorkedLine buckling(Section section, FlatWalls walls, WorkedLine h) {
+        if (walls.webShearsWhole())
+            return WorkedLine.of("Cv", "1")
+                    .note("G2-9, h / t within 1.10 sqrt(kv E / Fy), kv 5")
+                    .gives(walls.webBuckling());
+        WorkedLine.Open line = walls.webShearsNearlyWhole()
+                ? WorkedLine.of("Cv", "1.10 \u00d7 sqrt(5 \u00d7 E / Fy) / (h / t)")
+                        .note("G2-10, kv 5")
+                : WorkedLine.of("Cv", "1.51 \u00d7 5 \u00d7 E / ((h / t)\u00b2 \u00d7 Fy)")
+                        .note("G2-11, kv 5");
+        return elastic(steel(line, section)).put(h).put("t", section.usedWall()).gives(walls.webBuckling());
+    }
+
+    private static WorkedLine torsionStress(Section section) {
+        FlatWalls walls = FlatWalls.of(section);
+        if (walls.twistsWhole())
+            return steel(WorkedLine.of("Fcr", "0.6 \u00d7 Fy"), section)
+                    .note("H3-3")
+                    .gives(walls.torsionPsi(), "psi");
+        WorkedLine.Open line = walls.twistsNearlyWhole()
+                ? steel(WorkedLine.of("Fcr", "0.6 \u00d7 Fy \u00d7 2.45 \u00d7 sqrt(E / Fy) / (h / t)"), section)
+                        .note("H3-4, wall thin, h the longer flat side")
+                : WorkedLine.of("Fcr", "0.458 \u00d7 \u03c0\u00b2 \u00d7 E / (h / t)\u00b2")
+                        .note("H3-5, wall thin, h the longer flat side");
+        return elastic(line)
+                .put("h", walls.longerFlatIn(), "in.")
+                .put("t", section.usedWall())
+                .gives(walls.torsionPsi(), "psi");
     }
 
     /**

@@ -77,23 +77,14 @@ public record TubeStrength(Moment bendingX, Moment bendingY, Force shear, Moment
      * Source: AISC 360-22 H3.1. Check: TubeStrengthCheck (S5).
      */
     private static Moment torsion(Section section) {
-        double fy = section.yieldStress().psi();
-        double t = section.usedWall().inches();
-        double d = section.depth().inches();
         if (section.isRound()) {
+            double t = section.usedWall().inches();
+            double d = section.depth().inches();
             double critical = RoundWall.of(section).torsionPsi();
             return Moment.poundInches(critical * Math.PI * (d - t) * (d - t) * t / 2);
         }
-        double longest = Math.max(d, section.width().inches());
-        return Moment.poundInches(tubeTorsionStress((longest - 3 * t) / t, fy)
+        return Moment.poundInches(FlatWalls.of(section).torsionPsi()
                 * torsionConstantIn3(section.depth(), section.width(), section.usedWall()));
-    }
-
-    private static double tubeTorsionStress(double slender, double fy) {
-        double root = Math.sqrt(E_PSI / fy);
-        if (slender <= 2.45 * root) return 0.6 * fy;
-        if (slender <= 3.07 * root) return 0.6 * fy * 2.45 * root / slender;
-        return 0.458 * Math.PI * Math.PI * E_PSI / (slender * slender);
     }
 
     /** C of a square or rectangular tube. Source: AISC 360-22 H3.1 user note. Check: TubeStrengthCheck (S5). */

@@ -28,6 +28,8 @@ public record Assembly(
         List<SlideTake> slides,
         List<Gate> gates,
         List<Regrade> regrades) {
+    private static final double LOOSE_TO_COMPACTED = 1.2;
+
     /** On ground that is left as it is. */
     public Assembly(
             List<PostTake> posts,
@@ -122,13 +124,35 @@ public record Assembly(
         for (Gate gate : gates) {
             add(GateNeeds.holdOpen(gate), loose, bars);
             loose.addAll(HoldNeeds.hinges(gate));
+            loose.addAll(HoldNeeds.closers(gate));
         }
+        for (Regrade each : regrades) loose.addAll(fill(each));
         return new Needs(loose, bars);
+    }
+
+    /** Base for a landing, loose: what lies compacted takes 1.2 times its volume from the truck. Common practice, no source. */
+    private static List<Need> fill(Regrade landing) {
+        double loose = landing.fill().cubicFeet() * LOOSE_TO_COMPACTED;
+        return loose == 0
+                ? List.of()
+                : List.of(new Need(
+                        "landing-base",
+                        "crushed base for a landing",
+                        PartGroup.FOOTINGS,
+                        NetUnit.CUBIC_FEET,
+                        loose,
+                        landing.part()));
     }
 
     private static void add(Needs needs, List<Need> loose, List<BarNeed> bars) {
         loose.addAll(needs.loose());
         bars.addAll(needs.bars());
+    }
+
+    /** Closers that a gate is fitted with: one a leaf that swings. */
+    public static int closers(Gate gate) {
+        if (!gate.hinges().closer()) return 0;
+        return gate.kind().match(swing -> 1, pair -> 2, slide -> 0, flagged -> 0);
     }
 
     public int holes() {

@@ -57,6 +57,14 @@ final class HoldNeeds {
                         existing -> List.of());
     }
 
+    /** One closer a leaf that swings. */
+    static List<Need> closers(Gate gate) {
+        int closers = Assembly.closers(gate);
+        return closers == 0
+                ? List.of()
+                : List.of(Need.pieces("gate-closer", "gate closer", PartGroup.HARDWARE, closers, gate.id()));
+    }
+
     private static Need anchors(Gate gate, Support.WallAnchor wall) {
         int count = wall.perHinge() * gate.hinges().count();
         return wall.of() == WallKind.STUD

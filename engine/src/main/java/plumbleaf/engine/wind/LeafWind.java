@@ -12,15 +12,21 @@ import plumbleaf.engine.quantity.Speed;
  * @param height of the resultant above ground
  * @param offCentre how far along the leaf the resultant may stand off the middle (Case B), either way
  * @param windCase what it was taken as
+ * @param coefficient what q G is multiplied by, the mean over the leaf, summed beside the pressure; zero where it is not known
  */
-public record LeafWind(Pressure pressure, Length height, Length offCentre, String windCase) {
+public record LeafWind(Pressure pressure, Length height, Length offCentre, String windCase, double coefficient) {
+    /** A wind that is given, and not worked out here. */
+    public LeafWind(Pressure pressure, Length height, Length offCentre, String windCase) {
+        this(pressure, height, offCentre, windCase, 0);
+    }
+
     /** ASCE 7-16 Figure 29.3-1 Case B. */
     private static final double OFF_CENTRE_SHARE = 0.2;
 
     /** A leaf that closes its fence: the worst pressure of the stretch over the leaf's own width. */
     public static LeafWind shut(LegWind leg, Span leaf) {
         TributaryWind wind = leg.shut(leaf);
-        return new LeafWind(wind.mean(), wind.height(), Length.ZERO, wind.windCase());
+        return new LeafWind(wind.mean(), wind.height(), Length.ZERO, wind.windCase(), wind.coefficient());
     }
 
     /**
@@ -50,6 +56,10 @@ public record LeafWind(Pressure pressure, Length height, Length offCentre, Strin
         WallStretch leaf = wind.stretch();
         TributaryWind whole = wind.over(Length.ZERO, leaf.length());
         return new LeafWind(
-                whole.mean(), whole.height(), leaf.length().times(OFF_CENTRE_SHARE), "alone " + whole.windCase());
+                whole.mean(),
+                whole.height(),
+                leaf.length().times(OFF_CENTRE_SHARE),
+                "alone " + whole.windCase(),
+                whole.coefficient());
     }
 }

@@ -3,6 +3,7 @@ package plumbleaf.engine.wind;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.job.SiteWind;
+import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
@@ -35,6 +36,7 @@ public record LegWind(List<State> states) {
             double pounds = 0;
             double momentLbIn = 0;
             String name = "";
+            double coefficientFt2 = 0;
             for (int at = 0; at < pieces.size(); at++) {
                 WallWind piece = pieces.get(at);
                 double startIn = offsets.get(at).inches();
@@ -45,6 +47,7 @@ public record LegWind(List<State> states) {
                 TributaryWind part = piece.over(Length.inches(fromIn), Length.inches(toIn));
                 pounds += part.force().pounds();
                 momentLbIn += part.momentAtGrade().poundInches();
+                coefficientFt2 += part.coefficient() * part.face().inSquareFeet();
                 if (name.isEmpty()) name = part.windCase();
             }
             Length height = Length.inches(pounds > 0 ? momentLbIn / pounds : 0);
@@ -53,7 +56,9 @@ public record LegWind(List<State> states) {
                     Force.pounds(pounds),
                     height,
                     Pressure.psf(areaFt2 > 0 ? pounds / areaFt2 : 0),
-                    this.name + " " + name);
+                    this.name + " " + name,
+                    areaFt2 > 0 ? coefficientFt2 / areaFt2 : 0,
+                    Area.squareFeet(areaFt2));
         }
 
         private double surfaceFt() {

@@ -59,6 +59,11 @@ public record Screen(double solidShare, boolean round, Length memberSize) {
         return step <= ROUND_STEP ? last.roundSmall() : last.roundLarge();
     }
 
+    /** What q G is multiplied by on the gross face of an open screen: {@code Cf e}. */
+    double openOnGross(SiteWind site, Length top, WindTables tables) {
+        return solidShare * openCoefficient(VelocityPressure.at(site, top, tables), tables);
+    }
+
     /** Pressure on the gross face of an open screen: {@code q G Cf e}, and not less than 16 psf on the solid part. */
     Pressure openPressure(SiteWind site, Length top, WindTables tables) {
         double plain = openGust(site, top, tables).psf();

@@ -1,5 +1,6 @@
 package plumbleaf.engine.wind;
 
+import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Moment;
@@ -12,8 +13,15 @@ import plumbleaf.engine.quantity.Pressure;
  * @param height of the resultant above ground
  * @param mean pressure on the gross face of that part
  * @param windCase the case that governs
+ * @param coefficient what q G is multiplied by, the mean over the part: not divided out of the pressure but summed beside it, so that each is a check of the other; zero where it is not known
+ * @param face gross area of the part, by its length and height; zero where it is not known
  */
-public record TributaryWind(Force force, Length height, Pressure mean, String windCase) {
+public record TributaryWind(Force force, Length height, Pressure mean, String windCase, double coefficient, Area face) {
+    /** A wind that is given, and not worked out here. */
+    public TributaryWind(Force force, Length height, Pressure mean, String windCase) {
+        this(force, height, mean, windCase, 0, Area.ZERO);
+    }
+
     /** Moment about ground line: {@code M = F z}. Check: WallWindCheck. */
     public Moment momentAtGrade() {
         return Moment.poundInches(force.pounds() * height.inches());
@@ -32,7 +40,16 @@ public record TributaryWind(Force force, Length height, Pressure mean, String wi
                 Force.pounds(pounds),
                 Length.inches(momentLbIn / pounds),
                 Pressure.psf(areaFt2 > 0 ? pounds / areaFt2 : 0),
-                force.compareTo(other.force) >= 0 ? windCase : other.windCase);
+                force.compareTo(other.force) >= 0 ? windCase : other.windCase,
+                over(other),
+                face.plus(other.face));
+    }
+
+    /** The coefficient over both faces. */
+    private double over(TributaryWind other) {
+        double area = face.squareInches() + other.face.squareInches();
+        if (area <= 0) return 0;
+        return (coefficient * face.squareInches() + other.coefficient * other.face.squareInches()) / area;
     }
 
     private double areaFt2() {
@@ -41,6 +58,6 @@ public record TributaryWind(Force force, Length height, Pressure mean, String wi
 
     /** The same wind at another share, as speeds scale it. */
     public TributaryWind times(double factor) {
-        return new TributaryWind(force.times(factor), height, mean.times(factor), windCase);
+        return new TributaryWind(force.times(factor), height, mean.times(factor), windCase, coefficient * factor, face);
     }
 }

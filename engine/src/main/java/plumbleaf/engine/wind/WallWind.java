@@ -3,6 +3,7 @@ package plumbleaf.engine.wind;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.job.SiteWind;
+import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Pressure;
@@ -26,7 +27,12 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
     public static WallWind of(SiteWind site, WallStretch stretch, WindTables tables) {
         if (!stretch.screen().isWall()) {
             Pressure floored = stretch.screen().openPressure(site, stretch.top(), tables);
-            return new WallWind(stretch, List.of(uniform("open", stretch, floored.psf())));
+            double least = LEAST_PSF
+                    * stretch.screen().solidShare()
+                    / (VelocityPressure.at(site, stretch.top(), tables).psf()
+                            * VelocityPressure.gustAndDirection(site));
+            double onGross = Math.max(least, stretch.screen().openOnGross(site, stretch.top(), tables));
+            return new WallWind(stretch, List.of(uniform("open", stretch, floored.psf(), onGross)));
         }
         WallWind plain = plain(site, stretch, tables);
         return new WallWind(
@@ -44,14 +50,17 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
     private static WallWind plain(SiteWind site, WallStretch stretch, WindTables tables) {
         if (!stretch.screen().isWall()) {
             Pressure pressure = stretch.screen().openGust(site, stretch.top(), tables);
-            return new WallWind(stretch, List.of(uniform("open", stretch, pressure.psf())));
+            double onGross = stretch.screen().openOnGross(site, stretch.top(), tables);
+            return new WallWind(stretch, List.of(uniform("open", stretch, pressure.psf(), onGross)));
         }
         WallCoefficients table = new WallCoefficients(tables);
         double perCoefficient = VelocityPressure.at(site, stretch.top(), tables).psf()
                 * VelocityPressure.gustAndDirection(site)
                 * stretch.screen().openingsFactor();
         List<WindCase> cases = new ArrayList<>();
-        cases.add(uniform("A", stretch, perCoefficient * table.uniform(stretch.heightRatio(), stretch.aspect())));
+        double uniform = table.uniform(stretch.heightRatio(), stretch.aspect());
+        double openings = stretch.screen().openingsFactor();
+        cases.add(uniform("A", stretch, perCoefficient * uniform, openings * uniform));
         if (stretch.aspect() >= WallCoefficients.CASE_C_FROM) {
             cases.add(new WindCase("C-start", strips(table, stretch, perCoefficient)));
             cases.add(new WindCase("C-end", mirrored(strips(table, stretch.turnedRound(), perCoefficient), stretch)));
@@ -59,8 +68,9 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
         return new WallWind(stretch, cases);
     }
 
-    private static WindCase uniform(String name, WallStretch stretch, double psf) {
-        return new WindCase(name, List.of(new PressureStrip(Length.ZERO, stretch.length(), Pressure.psf(psf))));
+    private static WindCase uniform(String name, WallStretch stretch, double psf, double coefficient) {
+        return new WindCase(
+                name, List.of(new PressureStrip(Length.ZERO, stretch.length(), Pressure.psf(psf), coefficient)));
     }
 
     private static List<PressureStrip> strips(WallCoefficients table, WallStretch stretch, double perCoefficient) {
@@ -71,7 +81,8 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
             strips.add(new PressureStrip(
                     Length.inches(strip.from() * sIn),
                     Length.inches(strip.to() * sIn),
-                    Pressure.psf(perCoefficient * strip.coefficient())));
+                    Pressure.psf(perCoefficient * strip.coefficient()),
+                    stretch.screen().openingsFactor() * strip.coefficient()));
         }
         return strips;
     }
@@ -84,7 +95,8 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
             turned.add(new PressureStrip(
                     Length.inches(Math.max(0, lengthIn - strip.to().inches())),
                     Length.inches(Math.max(0, lengthIn - strip.from().inches())),
-                    strip.pressure()));
+                    strip.pressure(),
+                    strip.coefficient()));
         }
         return turned;
     }
@@ -115,6 +127,8 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
                 Force.pounds(sum * stretch.surface().inFeet()),
                 stretch.resultantHeight(),
                 Pressure.psf(widthFt > 0 ? sum / widthFt : 0),
-                worst.name());
+                worst.name(),
+                widthFt > 0 ? worst.sumCoefficientFt(from, to) / widthFt : 0,
+                Area.squareFeet(widthFt * stretch.surface().inFeet()));
     }
 }

@@ -25,12 +25,23 @@ public record WindCase(String name, List<PressureStrip> strips) {
         return sum;
     }
 
+    /** Coefficient times length between two stations, in ft. */
+    double sumCoefficientFt(Length from, Length to) {
+        double sum = 0;
+        for (PressureStrip strip : strips) {
+            double start = Math.max(strip.from().inFeet(), from.inFeet());
+            double end = Math.min(strip.to().inFeet(), to.inFeet());
+            if (end > start) sum += strip.coefficient() * (end - start);
+        }
+        return sum;
+    }
+
     WindCase times(double factor) {
         return new WindCase(
                 name,
                 strips.stream()
                         .map(strip -> new PressureStrip(
-                                strip.from(), strip.to(), strip.pressure().times(factor)))
+                                strip.from(), strip.to(), strip.pressure().times(factor), strip.coefficient() * factor))
                         .toList());
     }
 }

@@ -81,7 +81,9 @@ class GatesTest {
         Gate gate = asked.gate();
         GateAsk otherHinge = ask(swing(Side.RIGHT, SwingWay.IN), 3, FALLING);
         assertThat(Gates.plan(otherHinge).swings().get(0).clearsGround()).isTrue();
+        Remedy shorter = remedy(remedies, "bottom-rail");
         Remedy raise = remedy(remedies, "raise-leaf");
+        assertThat(shorter.ratio()).isEqualTo(raise.ratio());
         // 1.7 short in the leaf's plane, a little more at its faces, and twice the shot error of 1/4 in. above that;
         // raised by eighths.
         double shortBy =
@@ -91,6 +93,9 @@ class GatesTest {
         assertThat(Gates.plan(raised).swings().get(0).running().clear().inches())
                 .isBetween(0.5, 0.5 + 0.125);
         assertThat(raise.edit()).contains("gates[G1].leaf.bottomGap=" + LengthText.exact(3 + up));
+        assertThat(shorter.edit())
+                .contains("gates[G1].leaf.bottomGap=" + LengthText.exact(3 + up) + "; gates[G1].leaf.infill="
+                        + LengthText.exact(71 - up));
         assertThat(raise.words()).contains("more than the 4\" allowed");
         Remedy holdBack = remedy(remedies, "hold-back");
         String degrees = holdBack.edit().orElseThrow().replaceAll(".*=(\\d+) deg", "$1");
@@ -122,7 +127,7 @@ class GatesTest {
     @Test
     void groundThatIsShavedNoLongerStopsTheLeaf() {
         GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
-        Gate shaved = asked.gate().withGround(new GateGround(true));
+        Gate shaved = asked.gate().withGround(GateGround.AS_IT_IS.withRegrade(true));
         GatePlan plan = Gates.plan(GateSamples.ask(shaved, asked.opening(), asked.parts(), asked.ground()));
         assertThat(plan.findings()).noneMatch(finding -> finding.id().equals("swing.strikes"));
         Finding said = finding(plan, "gate.regrade");
@@ -131,6 +136,72 @@ class GatesTest {
         assertThat(cut.deepest().inches()).isGreaterThanOrEqualTo(0.5);
         assertThat(said.message()).contains(DecimalText.upTo(cut.soil().cubicFeet(), 2) + " cu ft of soil");
         assertThat(Gates.plan(asked).regrades()).isEmpty();
+    }
+
+    /**
+     * Ground that falls s = 0.10 from the pin along the closed leaf: {@code V = s (b^3 - a^3) / 3} under a quarter turn, and slopes of 1 in 2 with the section h^2, {@code s^2 b^3 pi / 4} along
+     * the arc and {@code s^2 (b^3 - a^3) / 3} along the closed leaf; all of it fill. Source: integration by hand.
+     */
+    @Test
+    void aLandingOnFallingGroundIsFilledAndTheLeafClears() {
+        GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
+        Remedy offered = remedy(finding(Gates.plan(asked), "swing.strikes").remedies(), "landing");
+        assertThat(offered.edit()).contains("gates[G1].landing=true");
+        Gate gate = asked.gate().withGround(GateGround.AS_IT_IS.withLanding(true));
+        GatePlan plan = Gates.plan(GateSamples.ask(gate, asked.opening(), asked.parts(), asked.ground()));
+        Swing swing = plan.swings().get(0);
+        assertThat(swing.running().clear().inches()).isCloseTo(3, within(1e-9));
+        Outline outline = plan.leaves().get(0).outline();
+        assertThat(outline.bottom().isZero()).isTrue();
+        double a = outline.hingeEdge().inches();
+        double b = outline.latchEdge().inches();
+        double cubes = (b * b * b - a * a * a) / 3;
+        double fill = 0.1 * cubes + 0.01 * b * b * b * Math.PI / 4 + 0.01 * cubes;
+        Regrade landing = plan.regrades().get(0);
+        assertThat(landing.fill().cubicFeet() * 1728).isCloseTo(fill, within(0.01 * fill));
+        assertThat(landing.soil().cubicFeet()).isZero();
+        assertThat(landing.highest().inches()).isCloseTo(0.1 * b, within(0.001 * b));
+        assertThat(finding(plan, "gate.landing").message()).contains("cu ft of fill");
+        assertThat(offered.words()).contains(DecimalText.upTo(landing.fill().cubicFeet(), 2) + " cu ft of fill");
+    }
+
+    /** Mirrored ground and hand: the same soil. Rising ground: the same, cut. */
+    @Test
+    void aLandingIsTheSameMirroredAndTurnedOver() {
+        GroundUnder rising = GateSamples.plane(Direction.EAST, 0.10, 0);
+        Regrade falls = landing(Side.LEFT, FALLING);
+        assertThat(landing(Side.RIGHT, rising).fill().cubicFeet())
+                .isCloseTo(falls.fill().cubicFeet(), within(1e-9));
+        assertThat(landing(Side.LEFT, rising).soil().cubicFeet())
+                .isCloseTo(falls.fill().cubicFeet(), within(1e-9));
+    }
+
+    private static Regrade landing(Side hinge, GroundUnder ground) {
+        GateAsk asked = ask(swing(hinge, SwingWay.IN), 3, ground);
+        Gate gate = asked.gate().withGround(GateGround.AS_IT_IS.withLanding(true));
+        return Gates.plan(GateSamples.ask(gate, asked.opening(), asked.parts(), ground))
+                .regrades()
+                .get(0);
+    }
+
+    /**
+     * A bank that begins 30 in. inside the line and rises 20 %: a leaf 47 in. long that swings in over it with 3 in. under it strikes at {@code 0.2 (47 - 30) = 3.4 in.}, with half an inch
+     * to spare from {@code 47 - back <= 30 + (3 - 0.5) / 0.2 = 42.5} on, 4.5 in. back and a little more for its thickness: the least set-back that is made, 12 in., clears.
+     */
+    @Test
+    void aGateIsSetBackFromABank() {
+        GroundUnder bank = new BankGround(30, 0.2);
+        GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, bank);
+        Finding strikes = finding(Gates.plan(asked), "swing.strikes");
+        Remedy back = remedy(strikes.remedies(), "set-back");
+        assertThat(back.edit()).contains("gates[G1].swing=in; gates[G1].setBack=1'");
+        assertThat(back.words()).contains("outwards");
+        Gate gate = asked.gate().withGround(GateGround.AS_IT_IS.withSetBack(Length.inches(12)));
+        Offset left = gate.leftOfLine(OPENING.outside());
+        assertThat(left.inches()).isEqualTo(-12);
+        GatePlan plan = Gates.plan(GateSamples.ask(gate, OPENING.besideLine(left), PARTS, bank));
+        assertThat(plan.swings().get(0).clearsGround()).isTrue();
+        assertThat(finding(plan, "gate.set-back").message()).contains("to the right of the string");
     }
 
     @Test

@@ -39,6 +39,12 @@ class SlamTest {
         assertThat(Slam.peak(Speed.mph(1.5), leaf, k).pounds()).isCloseTo(force / 2, within(1e-9));
     }
 
+    /** 48 in. x 78 degrees / 5 s = 13.07 in./s, by hand. */
+    @Test
+    void aCloserBringsTheEdgeHomeSlowly() {
+        assertThat(Slam.checked(Length.inches(48)).mph() * 17.6).isCloseTo(13.07, within(0.005));
+    }
+
     /** q = 0.00256 x 402 x Cn 1.2 = 4.92 psf on 42 x 72 in. at 21 in. over a radian; I = 150/386.09 x 422/3: 15.3 ft/s at the edge. */
     @Test
     void aGustDrivesALeafFarFasterThanAHand() {

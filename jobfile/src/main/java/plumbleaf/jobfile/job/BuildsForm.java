@@ -64,7 +64,9 @@ final class BuildsForm {
                 Open.of(fields.given("hingePost", TextKind.WORDS)),
                 Open.of(fields.given("latchPost", TextKind.WORDS)),
                 Open.of(fields.given("hole", Words.HOLE)),
-                Open.of(fields.given("depth", Words.DEPTH)));
+                Open.of(fields.given("depth", Words.DEPTH)),
+                Open.of(fields.given("latchHole", Words.HOLE)),
+                Open.of(fields.given("latchDepth", Words.DEPTH)));
     }
 
     static void write(Builds builds, Entries job) {
@@ -93,7 +95,15 @@ final class BuildsForm {
                                     TextKind.WORDS,
                                     build.latchPost().value())
                             .putIfAny("hole", TextKind.LENGTH, build.hole().value())
-                            .putIfAny("depth", TextKind.LENGTH, build.depth().value());
+                            .putIfAny("depth", TextKind.LENGTH, build.depth().value())
+                            .putIfAny(
+                                    "latchHole",
+                                    TextKind.LENGTH,
+                                    build.latchHole().value())
+                            .putIfAny(
+                                    "latchDepth",
+                                    TextKind.LENGTH,
+                                    build.latchDepth().value());
                 });
         });
     }

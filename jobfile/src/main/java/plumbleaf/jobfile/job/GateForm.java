@@ -62,7 +62,28 @@ final class GateForm {
                 asSet(gate),
                 release(gate),
                 obstacles(gate),
-                new GateGround(gate.flag("regrade")));
+                ground(gate, kindWord));
+    }
+
+    private static boolean isNoSetBack(Length back) {
+        return back.compareTo(GateGround.SET_BACK_LEAST) < 0 || back.compareTo(GateGround.SET_BACK_MOST) > 0;
+    }
+
+    private static GateGround ground(Fields gate, String kind) {
+        boolean regrade = gate.flag("regrade");
+        boolean landing = gate.flag("landing");
+        Optional<Length> back = gate.given("setBack", Words.OPENING);
+        GateGround ground = new GateGround(regrade, landing, back.orElse(Length.ZERO));
+        boolean swings = kind.equals("swing") || kind.equals("pair");
+        if (back.isPresent() && !swings) gate.refuse("setBack", "only leaves that swing are set back", "leave it away");
+        else if (back.isPresent() && gate.given("swing", Words.SWING).isEmpty())
+            gate.refuse("setBack", "it is away from the side the gate swings to", "say \"swing\": \"in\" or \"out\"");
+        else if (back.filter(GateForm::isNoSetBack).isPresent())
+            gate.refuse("setBack", "a gate is set back 12\" to 48\"", "make a longer one a leg of the run");
+        if (ground.landing() && !swings)
+            gate.refuse(
+                    "landing", "a landing lies under leaves that swing", "leave it away, or write \"regrade\": true");
+        return ground;
     }
 
     /** The fence's fit decides how a leaf is shaped when nobody says. */
@@ -126,7 +147,7 @@ final class GateForm {
                     "weightOn",
                     "there is no hinge " + weightOn + " of " + count,
                     "count from the bottom, 1 the lowest");
-        return new HingeSpec(model, fromTop, fromBottom, count, Math.min(weightOn, count) - 1);
+        return new HingeSpec(model, fromTop, fromBottom, count, Math.min(weightOn, count) - 1, hinges.flag("closer"));
     }
 
     private static LatchSpec latch(Fields latch) {
@@ -209,13 +230,14 @@ final class GateForm {
         out.object("leaf", leaf -> LeafForm.write(gate.leaf(), leaf));
         out.object("hingePost", post -> SupportForm.write(gate.hingePost().support(), post));
         out.object("latchPost", post -> SupportForm.write(gate.latchPost().support(), post));
-        out.object(
-                "hinges",
-                hinges -> hinges.words("model", gate.hinges().model())
-                        .put("fromTop", TextKind.LENGTH, gate.hinges().fromTop())
-                        .put("fromBottom", TextKind.LENGTH, gate.hinges().fromBottom())
-                        .count("count", gate.hinges().count())
-                        .count("weightOn", gate.hinges().weightOn() + 1));
+        out.object("hinges", hinges -> {
+            hinges.words("model", gate.hinges().model())
+                    .put("fromTop", TextKind.LENGTH, gate.hinges().fromTop())
+                    .put("fromBottom", TextKind.LENGTH, gate.hinges().fromBottom())
+                    .count("count", gate.hinges().count())
+                    .count("weightOn", gate.hinges().weightOn() + 1);
+            if (gate.hinges().closer()) hinges.flag("closer", true);
+        });
         out.object(
                 "latch",
                 latch -> latch.words("model", gate.latch().model())
@@ -248,6 +270,9 @@ final class GateForm {
                         .put("along", TextKind.OFFSET, obstacle.along())
                         .put("side", TextKind.LENGTH, obstacle.side()));
         if (gate.ground().regrade()) out.flag("regrade", true);
+        if (gate.ground().landing()) out.flag("landing", true);
+        if (!gate.ground().setBack().isZero())
+            out.put("setBack", TextKind.LENGTH, gate.ground().setBack());
     }
 
     private static Entries writeSwing(GateKind.Swing swing, Entries out) {

@@ -103,6 +103,8 @@ final class GateJson {
                 .put("part", cut.part())
                 .put("soilFt3", cut.soil().cubicFeet())
                 .put("deepestIn", cut.deepest().inches())
+                .put("fillFt3", cut.fill().cubicFeet())
+                .put("highestIn", cut.highest().inches())
                 .build();
     }
 

@@ -129,6 +129,7 @@ final class LeafJson {
                 .put("section", member.section().id())
                 .put("cutLengthIn", member.cutLength().inches())
                 .put("longPointIn", member.longPoint().inches())
+                .put("shortPointIn", member.shortPoint().inches())
                 .put(
                         "endAnglesDeg",
                         Json.numbers(List.of(

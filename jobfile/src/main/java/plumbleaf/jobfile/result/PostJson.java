@@ -120,10 +120,20 @@ final class PostJson {
     }
 
     static Json.Members rated(RatedGust rated) {
-        return Json.object()
+        Json.Members members = Json.object()
                 .put("allowable", rated.allowable().mph())
                 .put("allowableLink", rated.allowableLink())
                 .put("ultimate", rated.ultimate().mph())
                 .put("ultimateLink", rated.ultimateLink());
+        if (!rated.parts().isEmpty()) members.put("parts", rated.parts(), PostJson::part);
+        return members;
+    }
+
+    private static Node part(RatedGust.Part part) {
+        return Json.object()
+                .put("link", part.link())
+                .put("allowable", part.allowable().mph())
+                .put("ultimate", part.ultimate().mph())
+                .build();
     }
 }

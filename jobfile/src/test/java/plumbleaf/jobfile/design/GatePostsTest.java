@@ -9,9 +9,15 @@ import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.Post;
+import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.engine.takeoff.BoltItem;
 import plumbleaf.engine.takeoff.TakeoffLine;
 
@@ -84,7 +90,139 @@ class GatePostsTest {
                 "gate.slam");
         assertThat(ratio(twice)).isCloseTo(2 * ratio(hand), within(1e-9));
         assertThat(gust.severity()).isEqualTo(Severity.CAUTION);
-        assertThat(gust.remedies()).extracting(Remedy::id).containsExactly("hold-back", "closer");
+        assertThat(gust.remedies()).extracting(Remedy::id).containsExactly("closer");
+    }
+
+    /** 78 degrees in five seconds at the slowest that a closer is set to: the blow of 12 mph becomes that of its edge at r x 0.272 / 17.6 mph; what a gust asks of the closer is for its maker to say. */
+    @Test
+    void aCloserChecksTheBlowAndIsAskedWhatAGustTurnsItWith() {
+        String person = "\"person\": \"200 lb\",";
+        Yard hard = Yard.nursery().with(person, person + " \"slamSpeed\": \"12 mph\",");
+        Design let = hard.design();
+        Design checked = hard.with("\"hinges\": {", "\"hinges\": { \"closer\": true,")
+                .with("\"holdOpen\": \"cane-bolt\"", "\"holdOpen\": \"free\"")
+                .design();
+        double edge = Yard.gate(let).plan().leaves().get(0).latchAt().r().inches();
+        double share = edge * Math.toRadians(78) / 5 / 17.6 / 12;
+        assertThat(ratio(only(checked, "gate.slam"))).isCloseTo(share * ratio(only(let, "gate.slam")), within(1e-9));
+        assertThat(only(checked, "gate.closer").severity()).isEqualTo(Severity.CANNOT_SAY);
+        assertThat(checked.findings()).noneMatch(finding -> finding.id().equals("gate.gust-slam"));
+        assertThat(checked.quote().takeoff().lines())
+                .extracting(TakeoffLine::item)
+                .contains("gate-closer");
+        Remedy closer = only(let, "gate.slam").remedies().get(0);
+        Design fitted =
+                hard.with("\"hinges\": {", "\"hinges\": { \"closer\": true,").design();
+        assertThat(closer.priceChange())
+                .contains(
+                        fitted.quote().price().total().minus(let.quote().price().total()));
+    }
+
+    /** The latch post in a hole of its own: its concrete alone changes, and the leaf drops as before. */
+    @Test
+    void theLatchPostHasAFootingOfItsOwnWhereItIsTold() {
+        Design told = Yard.nursery()
+                .with(
+                        "\"hole\": \"12\\\"\", \"depth\": \"36\\\"\"",
+                        "\"hole\": \"12\\\"\", \"depth\": \"36\\\"\", \"latchHole\": \"10\\\"\", \"latchDepth\": \"48\\\"\"")
+                .design();
+        PostDesign hinge = told.post(Yard.gate(told).hingePost()).orElseThrow();
+        PostDesign latch = told.post(Yard.gate(told).latchPost()).orElseThrow();
+        assertThat(hinge.depth().inches()).isEqualTo(36);
+        assertThat(hinge.hole().inches()).isEqualTo(12);
+        assertThat(latch.depth().inches()).isEqualTo(48);
+        assertThat(latch.hole().inches()).isEqualTo(10);
+        assertThat(Yard.gate(told).hung().get(0).sag().total())
+                .isEqualTo(Yard.gate(NURSERY).hung().get(0).sag().total());
+        assertThat(told.quote().price().total())
+                .isNotEqualTo(NURSERY.quote().price().total());
+    }
+
+    /** The least of its parts is the gate's own gust, and frame, hinges, latch, both posts and footings are among them, each once. */
+    @Test
+    void everyPartHasItsRatedGust() {
+        RatedGust gust = Yard.gate(NURSERY).rated().orElseThrow();
+        List<String> links = gust.parts().stream().map(RatedGust.Part::link).toList();
+        assertThat(links).doesNotHaveDuplicates().hasSizeGreaterThan(7);
+        assertThat(String.join("; ", links)).contains("latch ", "post P5", "post P6", "footing F5", "footing F6");
+        double least = gust.parts().stream()
+                .mapToDouble(part -> part.allowable().mph())
+                .min()
+                .orElseThrow();
+        assertThat(least).isEqualTo(gust.allowable().mph());
+        assertThat(NURSERY.rated().orElseThrow().parts()).isEmpty();
+    }
+
+    /** In holes 24 in. wide two posts 51 in. apart, 2.1 widths, share their soil in wind: what was deep enough alone is not; in 12 in. holes, 4.2 widths, and deeper still it is. */
+    @Test
+    void footingsNearEachOtherShareTheirSoil() {
+        assertThat(NURSERY.findings()).noneMatch(finding -> finding.id().equals("footing.near"));
+        double alone =
+                dug("24", 36)
+                        .post(Yard.gate(NURSERY).hingePost())
+                        .orElseThrow()
+                        .footing()
+                        .orElseThrow()
+                        .needs()
+                        .stream()
+                        .flatMap(need -> need.lateral().stream())
+                        .filter(work -> work.worst().combination().hasWind())
+                        .mapToDouble(work -> work.depth().inches())
+                        .max()
+                        .orElseThrow();
+        double needed = dug("24", alone + 0.25).findings().stream()
+                .filter(finding -> finding.id().equals("footing.near")
+                        && finding.part().equals(Yard.gate(NURSERY).hingePost()))
+                .mapToDouble(finding -> finding.measure().orElseThrow().measured())
+                .findFirst()
+                .orElseThrow();
+        assertThat(needed).isBetween(1.02 * alone, 1.25 * alone);
+        assertThat(dug("24", needed + 6).findings())
+                .noneMatch(finding -> finding.id().equals("footing.near"));
+    }
+
+    private static Design dug(String hole, double depthIn) {
+        return Yard.nursery()
+                .with(
+                        "\"hole\": \"12\\\"\", \"depth\": \"36\\\"\"",
+                        "\"hole\": \"" + hole + "\\\"\", \"depth\": \""
+                                + LengthText.exact(depthIn).replace("\"", "\\\"") + "\"")
+                .design();
+    }
+
+    /** Both posts 24 in. off the line, the bays beside them the hypotenuse of their stations and 24 in., their rails as long; the rest of the fence as it was. */
+    @Test
+    void theFenceLeansBackToAGateThatIsSetBack() {
+        Design back = Yard.nursery()
+                .with("\"swing\": \"in\",", "\"swing\": \"in\", \"setBack\": \"24\\\"\",")
+                .design();
+        for (String id : List.of(Yard.gate(back).hingePost(), Yard.gate(back).latchPost())) {
+            Post now = back.post(id).orElseThrow().post();
+            Post before = NURSERY.post(id).orElseThrow().post();
+            assertThat(now.at().distanceTo(before.at()).inches()).isCloseTo(24, within(1e-9));
+            assertThat(now.station()).isEqualTo(before.station());
+        }
+        int leaning = 0;
+        for (RunLayout run : back.layout().runs())
+            for (Bay bay : run.bays()) {
+                double along = bay.end().inches() - bay.start().inches();
+                boolean leans = bay.level().inches() > along + 1e-6;
+                if (!leans) continue;
+                leaning++;
+                assertThat(bay.level().inches()).isCloseTo(Math.hypot(along, 24), within(1e-9));
+                assertThat(run.startOf(bay).distanceTo(run.endOf(bay)).inches())
+                        .isCloseTo(bay.level().inches(), within(1e-6));
+                assertThat(bay.rails().get(0).cut().inches())
+                        .isGreaterThanOrEqualTo(bay.level().inches());
+                int last = bay.pickets().pickets().size() - 1;
+                assertThat(bay.pickets().pickets().get(last).station().inches())
+                        .isLessThan(bay.end().inches() + 3);
+            }
+        assertThat(leaning).isEqualTo(2);
+        assertThat(back.findings())
+                .anySatisfy(finding -> assertThat(finding.id()).isEqualTo("gate.set-back"));
+        assertThat(back.quote().price().total())
+                .isNotEqualTo(NURSERY.quote().price().total());
     }
 
     @Test

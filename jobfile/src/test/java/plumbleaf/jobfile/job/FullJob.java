@@ -86,7 +86,7 @@ final class FullJob {
                 }
               },
               "latchPost": { "support": { "kind": "wall-anchor", "of": "stud" } },
-              "hinges": { "model": "HINGE-BALL-0.75", "fromTop": "8\\"", "fromBottom": "7\\"", "count": 3, "weightOn": 2 },
+              "hinges": { "model": "HINGE-BALL-0.75", "fromTop": "8\\"", "fromBottom": "7\\"", "count": 3, "weightOn": 2, "closer": true },
               "latch": { "model": "LATCH-GRAVITY", "height": "40\\"" },
               "loads": {
                 "person": "890 N", "serviceGust": "35 mph", "slamSpeed": "0.9 m/s", "laterRise": "1\\"", "shotError": "3 mm", "ice": "1/2\\""
@@ -98,7 +98,7 @@ final class FullJob {
                 }
               ],
               "release": { "kind": "released", "revision": "B", "date": "2027-08-21", "by": "I. Tarbat", "beforePosts": true },
-              "regrade": true, "obstacles": [{ "what": "meter box", "along": "-10\\"", "side": "20\\"" }]
+              "regrade": true, "landing": true, "setBack": "18\\"", "obstacles": [{ "what": "meter box", "along": "-10\\"", "side": "20\\"" }]
             },
             {
               "id": "G2", "kind": "pair", "run": "R2", "station": "10'", "opening": "12'", "split": "37.5%", "active": "left", "swing": "in",
@@ -130,7 +130,7 @@ final class FullJob {
             "R1": { "post": "F1083-REG-2", "hole": "9\\"", "depth": "30\\"" },
             "G1": {
               "frame": "TUBE-2x2x0.12", "braces": 2, "joint": "butted", "hingePost": "F1083-REG-2.5", "latchPost": "F1083-REG-2",
-              "hole": "14\\"", "depth": "48\\"", "flat": true,
+              "hole": "14\\"", "depth": "48\\"", "latchHole": "10\\"", "latchDepth": "3'", "flat": true,
               "bracket": { "play": "0.5 deg", "momentPerDegree": "60 lb-ft", "capacity": "2400 lb-in" }
             },
             "G2": { "braces": { "kind": "rod", "diameter": "5/16\\"", "pretension": "150 lb", "runs": "both" } }

@@ -149,7 +149,7 @@ class JobFileTest {
                         "yard.json:8: gates[0].opening \"50\": a length needs its unit; write 50\" or 4' 2\"",
                         "yard.json:8: gates[0].sight: this key is not known here; leave it away; the keys here are id, kind, run,"
                                 + " station, opening, hinge, swing, opens, holdOpen, leaf, hingePost, latchPost, hinges, latch,"
-                                + " loads, asSet, release, obstacles, regrade");
+                                + " loads, asSet, release, obstacles, regrade, landing, setBack");
     }
 
     @ParameterizedTest

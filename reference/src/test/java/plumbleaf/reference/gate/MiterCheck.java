@@ -56,6 +56,10 @@ class MiterCheck {
         assertThat(rail.longPoint().inches())
                 .isCloseTo(leaf.width().inches() * Math.sqrt(1 + slope * slope), within(1e-9));
         assertThat(stile.ends()).isEqualTo(EndsTurn.OPPOSED);
+        // The inner corners lie a tube's depth inside both stiles.
+        assertThat(rail.shortPoint().inches())
+                .isCloseTo((leaf.width().inches() - 4) * Math.sqrt(1 + slope * slope), within(1e-9));
+        assertThat(stile.shortPoint().inches()).isCloseTo(71 - 4 * Math.sqrt(1 + slope * slope), within(1e-9));
     }
 
     @ParameterizedTest

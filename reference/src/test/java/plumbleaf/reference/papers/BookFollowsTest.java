@@ -23,6 +23,7 @@ import plumbleaf.documents.typeset.HtmlPaper;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.design.LinkUse;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.quantity.WorkedLine;
 
 /**
@@ -80,7 +81,7 @@ class BookFollowsTest {
         return lines;
     }
 
-    private static List<String> follow(String line) {
+    static List<String> follow(String line) {
         String[] parts = line.split(" = ", -1);
         if (parts.length < 3) return List.of("says no formula and numbers: " + line);
         PocketCalculator.Answer numbers = PocketCalculator.workOut(parts[parts.length - 2]);
@@ -128,6 +129,29 @@ class BookFollowsTest {
                         .isCloseTo(link.utilisation(), within(1e-9 * Math.max(1, link.utilisation())));
             }
         if (!design.gates().isEmpty()) assertThat(links).isGreaterThan(5);
+    }
+
+    /** The lines of a post at grade end in the share that its check shows; so do those of the links of a slide. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void theLinesOfAPostEndInItsRatio(String example) throws IOException {
+        Design design = PaperTrial.design(PaperTrial.example(example));
+        int posts = 0;
+        for (PostDesign post : design.posts()) {
+            List<WorkedLine> lines = post.atGrade();
+            if (lines.isEmpty()) continue;
+            posts++;
+            double share = post.check().utilisation();
+            assertThat(lines.get(lines.size() - 1).value())
+                    .as(example + " " + post.id())
+                    .isCloseTo(share, within(1e-9 * Math.max(1, share)));
+        }
+        assertThat(posts).isPositive();
+        for (GateDesign gate : design.gates())
+            if (gate.slide().isPresent())
+                assertThat(gate.loadPath())
+                        .as(example + " " + gate.id())
+                        .anySatisfy(link -> assertThat(link.work().lines()).isNotEmpty());
     }
 
     @Test

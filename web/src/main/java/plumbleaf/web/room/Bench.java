@@ -310,6 +310,7 @@ class Bench {
         String list = typed.getOrDefault("list", "");
         if (ledger == Ledger.POINT_FILE) return points(stored, before, typed);
         if (ledger == Ledger.OWN_STYLES) return styles(stored, before, typed);
+        if (OwnPartEntry.isOf(ledger)) return ownPart(stored, before, ledger, typed);
         DocumentText after;
         String place;
         try {
@@ -344,6 +345,16 @@ class Bench {
         return errors.isEmpty()
                 ? new Edited.Fine(stored.title(), after.text(), "styles of one's own taken")
                 : new Edited.Refused("parts+styles", problem(errors, "parts"));
+    }
+
+    /** One part from its maker's sheet, kept as a table of one row, as a pasted one is. */
+    private Edited ownPart(StoredJob stored, DocumentText before, Ledger ledger, Map<String, String> typed) {
+        DocumentText after = before.appended("parts", OwnPartEntry.item(ledger.blanks(), typed));
+        List<InputError> errors = read(after.text()).errors();
+        String place = typed.getOrDefault("list", "");
+        return errors.isEmpty()
+                ? new Edited.Fine(stored.title(), after.text(), ledger.what())
+                : new Edited.Refused(place, problem(errors, "parts"));
     }
 
     private Edited points(StoredJob stored, DocumentText before, Map<String, String> typed) {

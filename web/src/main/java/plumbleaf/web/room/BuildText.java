@@ -24,6 +24,8 @@ final class BuildText {
             "asSet",
             "release",
             "regrade",
+            "landing",
+            "setBack",
             "obstacles",
             "outside",
             "start",

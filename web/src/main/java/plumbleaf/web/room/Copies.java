@@ -49,6 +49,8 @@ final class Copies {
                 .without("asSet")
                 .without("release")
                 .without("regrade")
+                .without("landing")
+                .without("setBack")
                 .without("obstacles");
         DocumentText out = built(text.appended("gates", item.text()), id, copy);
         return new Edited.Fine(title, out.text(), "gate " + id + " copied as " + copy);

@@ -12,6 +12,7 @@ import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.sag.ByCause;
 import plumbleaf.engine.sag.GateSag;
+import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.web.page.Bar;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Row;
@@ -48,6 +49,7 @@ final class GateNumbers {
         gate.pair().ifPresent(pair -> panels.add(PairNumbers.panel(gate.id(), pair, figures)));
         gate.slide().ifPresent(slide -> panels.addAll(SlideNumbers.carried(gate.id(), slide, figures)));
         if (!gate.loadPath().isEmpty()) panels.add(numbers.loadPath());
+        gate.rated().ifPresent(gust -> panels.add(numbers.gusts(gust)));
         for (Leaf leaf : gate.plan().leaves()) panels.add(numbers.leaf(leaf));
         return panels;
     }
@@ -183,6 +185,21 @@ final class GateNumbers {
         return Panel.of("Load path", gate.id())
                 .withTables(
                         List.of(new Table("From the weakest link", List.of("Link", "Part", "Used", "Case"), lines)));
+    }
+
+    /** The gust that each of its parts stands. */
+    private Panel gusts(RatedGust gust) {
+        List<Table.Line> lines = new ArrayList<>();
+        for (RatedGust.Part part : gust.parts())
+            lines.add(new Table.Line(
+                    gate.id(),
+                    List.of(
+                            part.link(),
+                            part.isNotTroubled() ? "any" : figures.speed(part.allowable()),
+                            part.isNotTroubled() ? "any" : figures.speed(part.ultimate()))));
+        return Panel.of("Rated gust of every part", gate.id())
+                .withTables(List.of(
+                        new Table("Part by part", List.of("Part", "To its allowable", "To where it gives"), lines)));
     }
 
     private Panel leaf(Leaf leaf) {

@@ -52,6 +52,9 @@ final class GatesRoom {
                 opened.field(at + ".opens", "Opens", Unit.DEGREES, id),
                 opened.choice(at + ".hinges.model", "Hinges", id, Choices.hinges(opened.catalogue()))));
         fields.add(regrade(opened, at, id));
+        fields.add(opened.fields()
+                .choice(at + ".landing", "Level landing under it", Unit.COUNT, id, Choices.TRUE_FALSE, "no"));
+        fields.add(opened.field(at + ".setBack", "Set back from the line", Unit.INCHES, id));
         if (pair)
             fields.addAll(List.of(
                     opened.field(at + ".leaf.latchGap", "Gap between the leaves", Unit.INCHES, id),
@@ -77,7 +80,9 @@ final class GatesRoom {
                 opened.pinned(build + ".hingePost", first(kind), id, Choices.linePosts(opened.catalogue())),
                 opened.pinned(build + ".latchPost", second(kind), id, Choices.linePosts(opened.catalogue())),
                 opened.field(build + ".hole", "Hole", Unit.INCHES, id),
-                opened.field(build + ".depth", "Footing depth", Unit.INCHES, id));
+                opened.field(build + ".depth", "Footing depth", Unit.INCHES, id),
+                opened.field(build + ".latchHole", second(kind) + "'s own hole", Unit.INCHES, id),
+                opened.field(build + ".latchDepth", second(kind) + "'s own depth", Unit.INCHES, id));
     }
 
     private static String first(String kind) {

@@ -58,6 +58,7 @@ final class HangingPanel {
         fields.add(holds(opened, hold, kind, id));
         if (kind.equals(STOP)) fields.add(opened.field(hold + ".radius", "Stop from the pin", Unit.INCHES, id));
         if (kind.equals(LOCK)) fields.add(opened.field(hold + ".lever", "Strap's lever", Unit.INCHES, id));
+        fields.add(opened.fields().choice(at + ".hinges.closer", "Closer", Unit.COUNT, id, Choices.TRUE_FALSE, "no"));
         String loads = at + ".loads";
         fields.addAll(List.of(
                 opened.field(loads + ".person", "Person at the latch edge", Unit.POUNDS, id),

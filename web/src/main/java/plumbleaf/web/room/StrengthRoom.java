@@ -115,7 +115,13 @@ final class StrengthRoom {
             rows.add(
                     new Row("parts." + table.file(), table.file(), (table.rows().size() - 1) + " parts", "", "site"));
         for (String id : parts.ids()) rows.add(new Row("part." + id, id, "entered", "", "site"));
-        return Panel.of("Your own parts", "parts").withRows(rows).withEntries(List.of(Ledger.PART.entry(opened)));
+        return Panel.of("Your own parts", "parts")
+                .withRows(rows)
+                .withEntries(List.of(
+                        Ledger.OWN_HINGE.entry(opened),
+                        Ledger.OWN_LATCH.entry(opened),
+                        Ledger.OWN_TUBE.entry(opened),
+                        Ledger.PART.entry(opened)));
     }
 
     private static Panel rated(RatedGust gust, Figures figures) {

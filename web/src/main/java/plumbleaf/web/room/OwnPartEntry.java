@@ -1,0 +1,47 @@
+package plumbleaf.web.room;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A part filled in field by field: a table of one row, with the headings that a maker's sheet had a word for. */
+final class OwnPartEntry {
+    /** How the forms name their lists. */
+    static final String LIST = "parts+";
+
+    private OwnPartEntry() {}
+
+    static boolean isOf(Ledger ledger) {
+        return ledger == Ledger.OWN_HINGE || ledger == Ledger.OWN_LATCH || ledger == Ledger.OWN_TUBE;
+    }
+
+    /** An item of {@code parts}: what was left empty is left to what is taken for it, or unknown. */
+    static String item(List<Blank> blanks, Map<String, String> typed) {
+        List<String> headings = new ArrayList<>();
+        List<String> values = new ArrayList<>();
+        String id = "part";
+        for (Blank blank : blanks) {
+            String value = typed.getOrDefault(blank.key(), "").strip();
+            if (blank.key().equals("id") && !value.isEmpty()) id = value;
+            boolean tells = blank.key().equals("id")
+                    || blank.key().equals("name")
+                    || blank.key().equals("source");
+            if (value.isEmpty() && !tells && !isTelling(blank.key())) continue;
+            headings.add(blank.key());
+            values.add(cell(value));
+        }
+        return "{ \"file\": " + DocumentText.quoted(id + ".csv") + ", \"rows\": ["
+                + DocumentText.quoted(String.join(",", headings)) + ", "
+                + DocumentText.quoted(String.join(",", values)) + "] }";
+    }
+
+    /** The heading that says which kind of part it is stays, so that what is missing is named. */
+    private static boolean isTelling(String key) {
+        return key.equals("pin_offset_in") || key.equals("tolerance_in") || key.equals("wall_in");
+    }
+
+    private static String cell(String value) {
+        boolean plain = !value.contains(",") && !value.contains("\"");
+        return plain ? value : "\"" + value.replace("\"", "\"\"") + "\"";
+    }
+}
