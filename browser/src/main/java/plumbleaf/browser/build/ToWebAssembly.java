@@ -83,6 +83,7 @@ public final class ToWebAssembly {
         compiler.setOptimizationLevel(TeaVMOptimizationLevel.ADVANCED);
         compiler.installPlugins();
         compiler.add(new NoRecordWords());
+        compiler.add(new OwnSines());
         compiler.setEntryPoint(ENTRY);
         compiler.setEntryPointName("main");
         compiler.build(new DirectoryBuildTarget(folder.toFile()), MODULE);

@@ -28,6 +28,7 @@ final class BookFiles {
             "sketch.js",
             "dragging.js",
             "sender.js",
+            "naming.js",
             "edits.js",
             "book.webmanifest",
             "icon.svg",

@@ -157,7 +157,7 @@ const views = {
 <p class="caution">Results are for review; local code governs. Have buried utilities located before you dig.</p>`));
     },
     drawings(book) {
-        const hint = book.worked ? `<p class="hint">Drag a line post along its run, or take it with Tab and move it with the arrow keys.</p><p id="dragged" class="dragged" role="status" hidden></p>` : "";
+        const hint = book.worked ? `<p class="how">Drag a line post along its run, or take it with Tab and move it with the arrow keys.</p><p id="dragged" class="dragged" role="status" hidden></p>` : "";
         content.replaceChildren(part(`${hint}<div class="sheets">${book.drawings().map((one) => `<figure class="sheet"><figcaption>${escaped(one.name)}</figcaption>${one.svg.replace(/^<\?xml[^>]*>/, "")}</figure>`).join("")}</div>`));
         if (book.worked) dragging(content, book, show);
     },

@@ -12,8 +12,10 @@ function child(at, { key, item }) {
     return /^\d+$/.test(item) ? at[Number(item)] : at.find?.((one) => one?.id === item);
 }
 
+export const valueIn = (job, path) => steps(path).reduce(child, job);
+
 export function valueAt(job, path) {
-    const value = steps(path).reduce(child, job);
+    const value = valueIn(job, path);
     return value === undefined || value === null ? "" : String(value);
 }
 

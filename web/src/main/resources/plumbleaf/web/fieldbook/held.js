@@ -40,3 +40,15 @@ export const letGo = (id) => inStore("jobs", "readwrite", (jobs) => jobs.delete(
 export const photosOf = (job) => inStore("photos", "readonly", (photos) => photos.index("job").getAll(job));
 export const keepPhoto = (photo) => inStore("photos", "readwrite", (photos) => photos.add(photo));
 export const photoWent = (id) => inStore("photos", "readwrite", (photos) => photos.delete(id));
+
+/** @param {Map<string, string>} names of shots, as they were and as they are now */
+export async function renamePhotos(job, names) {
+    if (!names.size) return;
+    const waiting = (await photosOf(job)).filter((photo) => names.has(photo.part));
+    await inStore("photos", "readwrite", (photos) => {
+        for (const photo of waiting) {
+            const part = names.get(photo.part);
+            photos.put({ ...photo, part, name: photo.name.replace(photo.part + "-", part + "-") });
+        }
+    });
+}

@@ -1,6 +1,7 @@
 import { queueOf } from "/assets/queue.js";
 import { valueAt } from "./edits.js";
-import { hold, photosOf, photoWent } from "./held.js";
+import { hold, photosOf, photoWent, renamePhotos } from "./held.js";
+import { renamed } from "./naming.js";
 
 // What waits goes up when the signal is there: each change by the door its room has, on the job as it then stands. A shot more changes nothing of
 // anyone's; a value goes up only where the field still holds what its maker saw, else it stays until its maker says which of the two is kept.
@@ -32,6 +33,7 @@ async function sendInOrder(id, person) {
         const { job, problem } = await fetched(id);
         if (!job) return problem;
         await hold(job);
+        await named(queue, job);
         const edit = queue.list().find((one) => !one.asked);
         if (!edit) return asked || (await sendPhotos(id, job));
         if (!edit.at?.startsWith(`/jobs/${id}/`)) { queue.drop(edit.id); continue; }
@@ -43,6 +45,15 @@ async function sendInOrder(id, person) {
         const stop = await send(queue, edit, job);
         if (stop) return stop;
     }
+}
+
+/** What waits here takes other numbers where the desk has used them since, before anything reads the two together. */
+async function named(queue, job) {
+    if (!job.document) return;
+    const { edits, gone, photos } = renamed(queue.list(), JSON.parse(job.document));
+    for (const id of gone) queue.drop(id);
+    for (const { id, ...now } of edits) queue.mark(id, now);
+    await renamePhotos(job.id, photos);
 }
 
 function isBehind(edit, job) {

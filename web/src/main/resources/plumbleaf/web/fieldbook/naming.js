@@ -1,0 +1,51 @@
+import { valueIn } from "./edits.js";
+
+// Two devices without a signal count alike: both call their next shot S9 and their next level H2. The one that comes second gives its own the next free numbers, as the
+// server will count them, and with a level's name what its shots say they were read from.
+const NAMED_AFTER = { "ground.setups": "setup" };
+
+/**
+ * @param edits what waits here, in order  @param job as the desk has it
+ * @returns {{ edits: object[], gone: string[], photos: Map<string, string> }} what of them changes, what has arrived without our hearing of it, and the shots' new names
+ */
+export function renamed(edits, job) {
+    const names = new Map();
+    const changed = [];
+    const gone = [];
+    const taken = new Map();
+    for (const edit of edits) {
+        let fields = edit.fields;
+        const list = new Map(fields).get("list");
+        if (!list) continue;
+        fields = fields.map(([name, value]) => [name, names.get(`${name} ${value}`) ?? value]);
+        const own = new Map(fields).get("own");
+        const there = valueIn(job, list) ?? [];
+        if (there.some((one) => one.id === own && says(one, fields))) {
+            gone.push(edit.id);
+            continue;
+        }
+        if (!taken.has(list)) taken.set(list, new Set(there.map((one) => one.id)));
+        const used = taken.get(list);
+        const id = used.has(own) ? next(used, own) : own;
+        used.add(id);
+        if (id !== own) {
+            names.set(`${NAMED_AFTER[list] ?? "own"} ${own}`, id);
+            fields = fields.map(([name, value]) => [name, name === "own" ? id : value]);
+        }
+        if (fields.some(([, value], i) => value !== edit.fields[i][1])) changed.push({ id: edit.id, fields, path: `${list}[${id}]` });
+    }
+    const photos = new Map([...names].filter(([key]) => key.startsWith("own ")).map(([key, id]) => [key.slice(4), id]));
+    return { edits: changed, gone, photos };
+}
+
+/** Whether it is the same in every word: it went up, and the answer was lost on the way back. */
+function says(item, fields) {
+    const own = fields.filter(([name, value]) => !["list", "own", "path", "unit"].includes(name) && value !== "");
+    return own.every(([name, value]) => item[name] === value);
+}
+
+function next(used, own) {
+    const letters = /^[A-Z]+/.exec(own)?.[0] ?? "S";
+    const numbers = [...used].map((id) => (id.startsWith(letters) ? Number(id.slice(letters.length)) || 0 : 0));
+    return letters + (Math.max(0, ...numbers) + 1);
+}
