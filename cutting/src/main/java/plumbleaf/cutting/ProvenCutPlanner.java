@@ -87,6 +87,11 @@ public final class ProvenCutPlanner implements CutPlanner {
 
         private static final int POOL_FULL = 300_000;
 
+        /** With so many steps of the grid to the waste of a plan for each piece, rounding takes a quarter of it. */
+        private static final double STEPS_FOR_WASTE = 2;
+
+        private static final int COARSEST = 1_000;
+
         /** For a set of bars, when it is looked at first, again, and for the last time. */
         private static final List<Long> STEPS_A_SET = List.of(300_000L, 5_000_000L, Long.MAX_VALUE / 4);
 
@@ -136,7 +141,11 @@ public final class ProvenCutPlanner implements CutPlanner {
             bound = Bound.byVolume(cutting);
             if (bestCost <= bound) return Optional.empty();
             if (isTight() && (joined() || fullBars())) return Optional.empty();
-            if (isFine()) effort.allowUpTo(effort.left() / 4 * 3);
+            if (isFine()) {
+                onCoarseGrid();
+                if (bestCost <= bound) return Optional.empty();
+                effort.allowUpTo(effort.taken() + effort.left() / 4 * 3);
+            }
             Optional<CutAnswer> none = exactly();
             effort.allowAll();
             if (effort.isTooFine() || (isFine() && bestCost > bound)) onGrid();
@@ -210,10 +219,27 @@ public final class ProvenCutPlanner implements CutPlanner {
                 effort.allowAll();
                 bound = Math.max(bound, least.roundedUp(cutting.step()));
             }
-            Cutting more = cutting.onGrid(steps, true);
-            if (bestCost <= bound || !sizes.allFit(more)) return;
-            Search rounded = new Search(this, more);
+            if (bestCost > bound) planOn(cutting.onGrid(steps, true));
+        }
+
+        private void planOn(Cutting roundedUp) {
+            if (!sizes.allFit(roundedUp)) return;
+            Search rounded = new Search(this, roundedUp);
+            rounded.bound = bound;
             if (rounded.exactly().isEmpty()) keep(rounded.best);
+        }
+
+        /**
+         * Bars of one kind: a plan at the bound by lengths may waste so much, and what rounding up loses, half a step a piece, may take a part of it. The grid is as
+         * coarse as that allows; it is tried first, in little of the effort, since the coarser it is the sooner a plan is found.
+         */
+        private void onCoarseGrid() {
+            if (cutting.kinds() != 1 || cutting.supply[0] != Cutting.UNLIMITED || waste() <= 0) return;
+            double steps = (double) cutting.room[0] * cutting.pieces() / waste() * STEPS_FOR_WASTE;
+            if (steps > FillTable.finest(cutting.sizes())) return;
+            effort.allowUpTo(effort.taken() + effort.left() / 6);
+            planOn(cutting.onGrid((int) Math.max(steps, COARSEST), true));
+            effort.allowAll();
         }
 
         /** To the last unit, as far as the effort goes. */
