@@ -44,6 +44,7 @@ public final class PermitSheet {
         fences(paper, subject);
         gates(paper, subject);
         line(paper, subject);
+        rules(paper, subject);
         Drawing plan = Scale.fitted(
                 subject.units(),
                 scale -> SitePlan.of(subject.site().unshot(), scale),
@@ -51,7 +52,6 @@ public final class PermitSheet {
                 PLAN_HIGH_IN);
         paper.heading("Where it stands");
         paper.add(new Block.Picture(plan, "Scale " + plan.scale().words() + ", north up. Chalk line: gates, closed."));
-        rules(paper, subject);
         paper.heading("Goes with it")
                 .add(new Block.TickList(
                         List.of(

@@ -208,11 +208,11 @@ public final class RunProfile {
         double station = detail.post().station().inches();
         double away = station > (fromIn + toIn) / 2 ? 1 : -1;
         double grade = groundAt(station);
+        // Drawn no higher than leaves the words over the bays free.
+        double top = Math.min(detail.post().top().inches() + 8, highest() + scale.real(0.12));
+        Box stone = Box.of(at(station, grade - scale.real(0.1)), at(station + away * 10, top));
         marks.add(Area.edged(
-                Box.of(
-                                at(station, grade - scale.real(0.1)),
-                                at(station + away * 10, detail.post().top().inches() + 8))
-                        .corners(),
+                stone.corners(),
                 Material.CONCRETE,
                 Look.visible(Layer.GROUND).of(detail.post().id())));
     }
