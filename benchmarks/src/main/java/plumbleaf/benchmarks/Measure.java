@@ -27,7 +27,8 @@ public final class Measure {
                 + "Times move with the machine and with what else it does; no test asks for one. A goal that"
                 + " is not met says so.\n");
         section(page, "Inside a warm process", InProcess.rows(brief));
-        section(page, "A yard edited, in processor time", Redesigns.rows(brief ? 1 : 6));
+        section(page, "A yard edited, in processor time", Redesigns.rows(brief ? 4 : 6));
+        section(page, "What bounds a redesign and a choice", Bounds.ROWS);
         section(page, "The engine in a browser, by the browser's own clock", PageFigures.rows());
         section(page, "Commands, each a cold process", Commands.rows(brief ? BRIEF_RUNS : RUNS));
         section(

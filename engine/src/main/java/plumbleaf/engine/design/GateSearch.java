@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import plumbleaf.engine.choose.Candidate;
 import plumbleaf.engine.choose.Cheapest;
 import plumbleaf.engine.choose.Parts;
@@ -63,7 +64,7 @@ final class GateSearch {
     private final Map<Standing, Money> postPrices = new LinkedHashMap<>();
     private final Map<Dug, List<PostDesign>> tooShort = new LinkedHashMap<>();
     private final Map<LeafPick, Finding> weakLeaves = new LinkedHashMap<>();
-    private final Map<Dug, Double> least = new LinkedHashMap<>();
+    private final Map<LeafPick, Map<Feet, Double>> least = new LinkedHashMap<>();
     private final List<HoleSize> widest = new ArrayList<>();
     private final Map<Hung, BestFoot> bestFeet = new LinkedHashMap<>();
     private final Set<LeafPick> soundLeaves = new LinkedHashSet<>();
@@ -85,6 +86,29 @@ final class GateSearch {
     private record Dug(Hung hung, Length diameter) {
         static Dug of(TriedBuild tried) {
             return new Dug(Hung.of(tried), tried.foot().hole().diameter());
+        }
+    }
+
+    /** Two posts and how wide their holes are. Told apart by hand: a search asks a hundred thousand times. */
+    private record Feet(String hingePost, String latchPost, double diameterIn) {
+        static Feet of(FootPick foot, HoleSize hole) {
+            return new Feet(
+                    foot.hingePost().id(),
+                    foot.latchPost().id(),
+                    hole.diameter().inches());
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Feet feet
+                    && diameterIn == feet.diameterIn
+                    && hingePost.equals(feet.hingePost)
+                    && latchPost.equals(feet.latchPost);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * hingePost.hashCode() + latchPost.hashCode()) + Double.hashCode(diameterIn);
         }
     }
 
@@ -199,13 +223,12 @@ final class GateSearch {
      * Check: LeafDropsTest, aWiderOrADeeperHoleNeverDropsMore; GateChoiceTest, lessDropHasItsPrice.
      */
     Predicate<FootPick> mayDropWithin(LeafPick leaf, double limitIn) {
-        Map<Dug, Boolean> known = new LinkedHashMap<>();
+        Map<Feet, Double> leasts = least.computeIfAbsent(leaf, key -> new LinkedHashMap<>());
+        Map<Feet, Boolean> known = new LinkedHashMap<>();
         return foot -> known.computeIfAbsent(
-                new Dug(
-                        new Hung(leaf, foot.hingePost().id(), foot.latchPost().id()),
-                        foot.hole().diameter()),
-                group -> leastIn(leaf, foot, widest()) <= limitIn + NOISE_IN
-                        && leastIn(leaf, foot, lattice.deepest(foot.hole())) <= limitIn + NOISE_IN);
+                Feet.of(foot, foot.hole()),
+                feet -> leastIn(leasts, leaf, foot, widest()) <= limitIn + NOISE_IN
+                        && leastIn(leasts, leaf, foot, lattice.deepest(foot.hole())) <= limitIn + NOISE_IN);
     }
 
     private HoleSize widest() {
@@ -213,11 +236,9 @@ final class GateSearch {
         return widest.get(0);
     }
 
-    private double leastIn(LeafPick leaf, FootPick foot, HoleSize hole) {
-        Dug group =
-                new Dug(new Hung(leaf, foot.hingePost().id(), foot.latchPost().id()), hole.diameter());
-        return least.computeIfAbsent(
-                group,
+    private double leastIn(Map<Feet, Double> leasts, LeafPick leaf, FootPick foot, HoleSize hole) {
+        return leasts.computeIfAbsent(
+                Feet.of(foot, hole),
                 key -> new TriedBuild(this, leaf, new FootPick(foot.hingePost(), foot.latchPost(), hole)).afterIn());
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.footing.HoleSize;
@@ -30,7 +31,24 @@ final class SearchedDrops {
     /** A post under a leaf, the first or the second. */
     private record PostAt(int leaf, String section) {}
 
-    private record FootAt(String post, String section, HoleSize hole) {}
+    /** Told apart by hand: a search asks tens of thousands of times. */
+    private record FootAt(String post, String section, HoleSize hole) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof FootAt foot
+                    && post.equals(foot.post)
+                    && section.equals(foot.section)
+                    && hole.depth().inches() == foot.hole.depth().inches()
+                    && hole.diameter().inches() == foot.hole.diameter().inches();
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * post.hashCode() + section.hashCode())
+                    + Double.hashCode(
+                            hole.depth().inches() + 1000 * hole.diameter().inches());
+        }
+    }
 
     /** A leaf's post in its hole, in soft soil. */
     private record StandingAt(int leaf, FootAt foot) {}

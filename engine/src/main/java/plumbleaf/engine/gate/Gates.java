@@ -25,7 +25,7 @@ public final class Gates {
         return plan(asked, Cures.OF_A_SINGLE_LEAF);
     }
 
-    /** The same without the cures and without the hands not asked for, which are most of the work: for the search over builds. */
+    /** The same without the cures, the hands not asked for and the picture of its swing, which are most of the work: for the search over builds. */
     public static GatePlan judged(GateAsk asked) {
         return plan(asked, Cures.NONE);
     }
@@ -162,7 +162,8 @@ public final class Gates {
             .thenComparing(hung -> hung.ask().hand().swing());
 
     static Hung hung(String part, GateAsk ask, SwingAsk swing, Cures cures) {
-        return new Hung(part, swing, cures.said() ? Swings.of(swing, ask.ground()) : Swings.tried(swing, ask.ground()));
+        return new Hung(
+                part, swing, cures.wanted() ? Swings.of(swing, ask.ground()) : Swings.tried(swing, ask.ground()));
     }
 
     static List<Swing> swings(List<Hung> hung) {

@@ -219,11 +219,17 @@ class GatesTest {
     }
 
     @Test
-    void judgingLeavesOnlyTheCuresOut() {
+    void judgingLeavesOnlyTheCuresAndThePictureOut() {
         GateAsk asked = ask(swing(Side.LEFT, SwingWay.IN), 3, FALLING);
         GatePlan judged = Gates.judged(asked);
         GatePlan planned = Gates.plan(asked);
-        assertThat(judged.swings()).isEqualTo(planned.swings());
+        Swing tried = judged.swing().orElseThrow();
+        Swing drawn = planned.swing().orElseThrow();
+        assertThat(tried.running()).isEqualTo(drawn.running());
+        assertThat(tried.leastOfFaces()).isEqualTo(drawn.leastOfFaces());
+        assertThat(tried.maxAngle()).isEqualTo(drawn.maxAngle());
+        assertThat(tried.curve()).isEmpty();
+        assertThat(drawn.curve()).isNotEmpty();
         assertThat(judged.leaves()).isEqualTo(planned.leaves());
         assertThat(finding(judged, "swing.strikes").message())
                 .isEqualTo(finding(planned, "swing.strikes").message());
