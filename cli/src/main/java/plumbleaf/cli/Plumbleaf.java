@@ -2,7 +2,11 @@ package plumbleaf.cli;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,42 +27,65 @@ import plumbleaf.jobfile.json.JsonWriter;
         synopsisSubcommandLabel = "VERB",
         versionProvider = VersionVerb.Provider.class,
         mixinStandardHelpOptions = true,
-        subcommands = {
-            NewVerb.class,
-            CheckVerb.class,
-            DesignVerb.class,
-            ChooseVerb.class,
-            CutVerb.class,
-            OrderVerb.class,
-            LoadVerb.class,
-            YardVerb.class,
-            PriceVerb.class,
-            BookVerb.class,
-            ChangeVerb.class,
-            BillVerb.class,
-            CalendarVerb.class,
-            HoursVerb.class,
-            LearnVerb.class,
-            DrawVerb.class,
-            PapersVerb.class,
-            ShotsVerb.class,
-            PartsVerb.class,
-            HelpCommand.class,
-            VersionVerb.class,
-            GenerateCompletion.class
-        },
         footer = {
             "",
             "Exit codes: 0 fine, 1 our fault, 2 wrong usage or bad file, 3 must-fix findings.",
             "Results are for review; local code governs."
         })
 public final class Plumbleaf implements Runnable {
+    private static final String HELP = "help";
+    private static final String COMPLETION = "generate-completion";
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
+    /** By their names, in the order that help tells them in. */
+    private static final Map<String, Class<?>> VERBS = verbs();
+
+    private static Map<String, Class<?>> verbs() {
+        Map<String, Class<?>> verbs = new LinkedHashMap<>();
+        verbs.put("new", NewVerb.class);
+        verbs.put("check", CheckVerb.class);
+        verbs.put("design", DesignVerb.class);
+        verbs.put("choose", ChooseVerb.class);
+        verbs.put("cut", CutVerb.class);
+        verbs.put("order", OrderVerb.class);
+        verbs.put("load", LoadVerb.class);
+        verbs.put("yard", YardVerb.class);
+        verbs.put("price", PriceVerb.class);
+        verbs.put("book", BookVerb.class);
+        verbs.put("change", ChangeVerb.class);
+        verbs.put("bill", BillVerb.class);
+        verbs.put("calendar", CalendarVerb.class);
+        verbs.put("hours", HoursVerb.class);
+        verbs.put("learn", LearnVerb.class);
+        verbs.put("draw", DrawVerb.class);
+        verbs.put("papers", PapersVerb.class);
+        verbs.put("shots", ShotsVerb.class);
+        verbs.put("parts", PartsVerb.class);
+        verbs.put(HELP, HelpCommand.class);
+        verbs.put("version", VersionVerb.class);
+        verbs.put(COMPLETION, GenerateCompletion.class);
+        return verbs;
+    }
+
     /** The command line with all its verbs; a launcher may add some of its own. */
     public static CommandLine commandLine() {
+        return with(VERBS.values());
+    }
+
+    /**
+     * The command line with the one verb that these words ask for, since making all of them ready takes a cold process longer than most of them run; empty where the
+     * first word is none of them, or one that tells of the others.
+     */
+    public static Optional<CommandLine> ofVerb(List<String> words) {
+        if (words.isEmpty() || words.get(0).equals(HELP) || words.get(0).equals(COMPLETION)) return Optional.empty();
+        return Optional.<Class<?>>ofNullable(VERBS.get(words.get(0))).map(verb -> with(List.of(verb)));
+    }
+
+    private static CommandLine with(Collection<Class<?>> verbs) {
         CommandLine line = new CommandLine(new Plumbleaf());
+        for (Class<?> verb : verbs) line.addSubcommand(verb);
         line.setUsageHelpAutoWidth(true);
         line.setParameterExceptionHandler(Plumbleaf::wrongUsage);
         line.setExecutionExceptionHandler(Plumbleaf::fault);

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -91,6 +94,22 @@ class VerbsTest {
                 .containsExactly("plumbleaf shots: --into and --out go together; give both, or neither to look only");
         assertThat(Terminal.run("shots", points.toString(), "--units", "yd").errorLines())
                 .containsExactly("plumbleaf shots: --units yd is not known; write one of ft, us-ft, in, m, mm");
+    }
+
+    @Test
+    void aVerbAloneIsTheVerbAmongAll() {
+        Set<String> tellsOfOthers = Set.of("help", "generate-completion");
+        Plumbleaf.commandLine().getSubcommands().forEach((verb, among) -> {
+            Optional<CommandLine> alone = Plumbleaf.ofVerb(List.of(verb, "--help"));
+            assertThat(alone.isEmpty()).as(verb).isEqualTo(tellsOfOthers.contains(verb));
+            for (CommandLine line : alone.stream().toList()) {
+                assertThat(line.getSubcommands()).containsOnlyKeys(verb);
+                for (CommandLine only : line.getSubcommands().values())
+                    assertThat(only.getUsageMessage()).as(verb).isEqualTo(among.getUsageMessage());
+            }
+        });
+        assertThat(Plumbleaf.ofVerb(List.of("desing"))).isEmpty();
+        assertThat(Plumbleaf.ofVerb(List.of())).isEmpty();
     }
 
     @Test

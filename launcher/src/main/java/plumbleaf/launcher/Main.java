@@ -1,5 +1,6 @@
 package plumbleaf.launcher;
 
+import java.util.List;
 import picocli.CommandLine;
 import plumbleaf.cli.Plumbleaf;
 
@@ -8,6 +9,11 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        CommandLine line = Plumbleaf.ofVerb(List.of(args)).orElseGet(Main::everyVerb);
+        System.exit(line.execute(args));
+    }
+
+    private static CommandLine everyVerb() {
         CommandLine line = Plumbleaf.commandLine();
         line.addSubcommand(new ServeVerb());
         line.addSubcommand(new DemoVerb());
@@ -16,6 +22,6 @@ public final class Main {
         line.addSubcommand(new ExportVerb());
         line.addSubcommand(new ImportVerb());
         line.addSubcommand(new ManVerb());
-        System.exit(line.execute(args));
+        return line;
     }
 }
