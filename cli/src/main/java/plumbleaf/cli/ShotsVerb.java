@@ -78,7 +78,7 @@ final class ShotsVerb implements Callable<Integer> {
         PointFile file = PointFile.read(points.toString(), text(), said());
         if (!file.errors().isEmpty()) {
             answer.say(file.found());
-            throw new BadInput(file.errors());
+            throw new BadInput(file.problems());
         }
         if (!into.isEmpty()) write(file, Path.of(into), Path.of(out));
         answer.document(Json.object()

@@ -138,6 +138,9 @@ final class GroundReview {
         return new Length(Math.abs(here.elevation().inches() - onLine));
     }
 
+    /** Shots this little aside, for their distance, lie in one line. Judgement. */
+    private static final double IN_LINE = 0.1;
+
     private record Off(GroundPoint point, Length by) {}
 
     /** A shot beside the lines against the surface of the shots round it: the worst first, the others again without it. */
@@ -162,12 +165,34 @@ final class GroundReview {
         for (GroundPoint point : some) {
             if (!point.on().isEmpty()) continue;
             PlanPoint place = point.point().plan();
-            heightWithout(nearest(all, place), place).ifPresent(expected -> {
+            List<GroundPoint> near = nearest(all, place);
+            heightWithout(near, place).or(() -> alongLine(near, place)).ifPresent(expected -> {
                 Length by = point.point().elevation().minus(expected).size();
                 if (by.compareTo(GroundFindings.BLUNDER) > 0) off.add(new Off(point, by));
             });
         }
         return off;
+    }
+
+    /** Of shots in one line, which make no surface: the height half way, by distance, from the nearest before to the nearest behind. */
+    private static Optional<Offset> alongLine(List<GroundPoint> near, PlanPoint place) {
+        if (near.isEmpty()) return Optional.empty();
+        double dx = near.get(0).point().plan().xIn() - place.xIn();
+        double dy = near.get(0).point().plan().yIn() - place.yIn();
+        double away = Math.sqrt(dx * dx + dy * dy);
+        Optional<Offset> found = Optional.empty();
+        for (GroundPoint other : near) {
+            double ox = other.point().plan().xIn() - place.xIn();
+            double oy = other.point().plan().yIn() - place.yIn();
+            double along = (ox * dx + oy * dy) / away;
+            double aside = Math.abs(ox * dy - oy * dx) / away;
+            if (aside > IN_LINE * Math.abs(along)) return Optional.empty();
+            if (along >= 0 || found.isPresent()) continue;
+            double first = near.get(0).point().elevation().inches();
+            double share = away / (away - along);
+            found = Optional.of(new Offset(first + (other.point().elevation().inches() - first) * share));
+        }
+        return found;
     }
 
     /** The few points nearest to a place, itself left out, nearest first; of two as near the earlier. */

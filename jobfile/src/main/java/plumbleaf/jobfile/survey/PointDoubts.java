@@ -16,15 +16,18 @@ import plumbleaf.jobfile.input.InputError;
 final class PointDoubts {
     private static final List<String> ABOUT = List.of("ground.blunder", "ground.one-place", "ground.same-id");
 
+    /** In a file that is refused a number that is there twice is said already. */
+    private static final List<String> BESIDE_ERRORS = List.of("ground.blunder", "ground.one-place");
+
     private PointDoubts() {}
 
-    static List<InputError> of(String file, List<SurveyPoint> points, List<Shot> shots) {
-        if (points.size() != shots.size()) return List.of();
+    static List<InputError> of(String file, List<SurveyPoint> points, List<Shot> shots, List<InputError> errors) {
+        List<String> about = errors.isEmpty() ? ABOUT : BESIDE_ERRORS;
         Ground ground = Ground.of(
                 new GroundBook(new Benchmark("", Offset.ZERO), List.of(), shots, List.of(), List.of()), List.of());
         List<InputError> doubts = new ArrayList<>();
         for (Finding finding : ground.findings()) {
-            if (!ABOUT.contains(finding.id()) || finding.severity() == Severity.PASS) continue;
+            if (!about.contains(finding.id()) || finding.severity() == Severity.PASS) continue;
             doubts.add(new InputError(
                     file,
                     lineOf(finding.part(), points, shots),
@@ -32,7 +35,7 @@ final class PointDoubts {
                     "elevation",
                     "",
                     finding.message(),
-                    "it was kept as it is"));
+                    "nothing is smoothed: the point is kept as it was read"));
         }
         doubts.sort(Comparator.comparingInt(InputError::line));
         return doubts;

@@ -55,6 +55,14 @@ public record PointFile(
         doubts = List.copyOf(doubts);
     }
 
+    /** Of a file that is refused, everything at once by line: what is wrong, and what looks wrong besides. */
+    public List<InputError> problems() {
+        List<InputError> all = new ArrayList<>(errors);
+        if (!errors.isEmpty()) all.addAll(doubts);
+        all.sort(Comparator.comparingInt(InputError::line));
+        return all;
+    }
+
     /** What the user says about a file; what is not said is found out. */
     public record Said(Optional<Separator> separator, Optional<ColumnOrder> order, Optional<SurveyUnit> unit) {
         public static final Said NOTHING = new Said(Optional.empty(), Optional.empty(), Optional.empty());
@@ -171,10 +179,15 @@ public record PointFile(
                 found.add("origin: " + northOff + " ft taken off every northing and " + eastOff
                         + " ft off every easting; only differences count");
             List<Shot> shots = new ArrayList<>();
-            for (SurveyPoint point : points) shot(point, northOff, eastOff).ifPresent(shots::add);
+            List<SurveyPoint> kept = new ArrayList<>();
+            for (SurveyPoint point : points)
+                shot(point, northOff, eastOff).ifPresent(shot -> {
+                    shots.add(shot);
+                    kept.add(point);
+                });
             List<InputError> sorted = new ArrayList<>(errors);
             sorted.sort(Comparator.comparingInt(InputError::line));
-            List<InputError> doubts = errors.isEmpty() ? PointDoubts.of(file, points, shots) : List.of();
+            List<InputError> doubts = PointDoubts.of(file, kept, shots, errors);
             return new PointFile(shots, sorted, separator, order, unit, found, doubts, eastOff, northOff);
         }
 

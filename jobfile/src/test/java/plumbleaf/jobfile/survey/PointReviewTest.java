@@ -35,6 +35,35 @@ class PointReviewTest {
         assertThat(file.shots()).hasSize(30);
     }
 
+    /** A height 40 ft off its neighbors is told beside a number that is there twice, not after that is mended. */
+    @Test
+    void aBlunderIsSaidBesideWhatIsWrong() {
+        List<String> lines = slope();
+        lines.set(8, "9,4010.00,920.00,542.00,g");
+        lines.set(15, "3,4020.00,930.00,503.00,g");
+        assertThat(read(lines).problems())
+                .extracting(InputError::text)
+                .containsExactly(
+                        "site.txt:9: elevation: Shot S9 is 40' 0\" off the line of its neighbors. Read it again before"
+                                + " relying on it.; nothing is smoothed: the point is kept as it was read",
+                        "site.txt:16: point \"3\": this point is there twice; keep one of the lines");
+    }
+
+    /** Points along one line of fence make no surface; they are held against those before and behind. */
+    @Test
+    void aBlunderInAStraightLineOfPointsIsSaid() {
+        PointFile file = read(List.of(
+                "1,5000,2000,100,g",
+                "2,5000,2050,99.2,g",
+                "3,5000.4,2100,98.5,g",
+                "4,5000,2150,137.9,g",
+                "5,5000,2200,97,g",
+                "6,5000,2250,96.4,g"));
+        assertThat(file.errors()).isEmpty();
+        assertThat(file.shots()).hasSize(6);
+        assertThat(file.doubts()).extracting(InputError::line).containsExactly(4);
+    }
+
     @Test
     void everythingWrongIsSaidAtOnceByLine() {
         List<String> lines = slope();

@@ -30,7 +30,7 @@ final class PointPaste {
         PointFile file = PointFile.read(
                 "points", typed.getOrDefault("text", ""), new PointFile.Said(Optional.empty(), said, unit(typed)));
         List<String> problems = new ArrayList<>();
-        for (InputError error : file.errors()) problems.add(line(error));
+        for (InputError error : file.problems()) problems.add(line(error));
         for (Shot shot : file.shots()) {
             boolean there = false;
             for (int i = 0; i < before.count("ground.shots"); i++)
