@@ -294,9 +294,9 @@ class FieldBookInBrowserTest {
 
     @Test
     void theEngineIsNotLargerThanItWas() throws IOException {
-        assertThat(packed("gz")).as("bytes of the engine packed by gzip").isBetween(1, 900_000);
+        assertThat(packed("gz")).as("bytes of the engine packed by gzip").isBetween(1, 930_000);
         // Brotli's code is native; where a machine has none, the build makes gzip alone.
-        assertThat(packed("br")).as("bytes of the engine packed by Brotli").isLessThan(690_000);
+        assertThat(packed("br")).as("bytes of the engine packed by Brotli").isLessThan(715_000);
     }
 
     /** How large the engine is, packed in this way; 0 where it is not. */
