@@ -1,0 +1,155 @@
+package plumbleaf.launcher;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import plumbleaf.web.Workspace;
+
+/** A newer make of the field book comes while its page is open and changes wait: the page goes on, the next one is new, and nothing that was held is lost. */
+@Tag("browser")
+class NewerFieldBookTest {
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Set<String> PASSED_ON = Set.of("content-type", "content-security-policy", "cache-control");
+    private static final String NEWER = "/* a newer make */";
+
+    @TempDir(cleanup = CleanupMode.NEVER)
+    Path folder = Path.of("");
+
+    private final HttpClient client = HttpClient.newHttpClient();
+    private Workspace.Running server = new Workspace.Running(0, "", "", () -> {});
+    private volatile boolean newer;
+
+    @BeforeEach
+    void start() {
+        server = Workspace.start(
+                Workspace.Settings.alone(0, folder.resolve("jobs.db").toString(), true));
+    }
+
+    @AfterEach
+    void end() {
+        server.end().run();
+    }
+
+    @Test
+    void aNewerMakeComesWhileThePageIsOpenAndChangesWait() throws IOException {
+        HttpServer desk = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        desk.createContext("/", this::passOn);
+        desk.start();
+        String book = "http://127.0.0.1:" + desk.getAddress().getPort() + "/field-book/";
+        ChromeDriver device = Chromium.open(folder.resolve("phone"));
+        try {
+            device.manage().timeouts().scriptTimeout(PATIENCE);
+            device.get(book + "#take=" + server.demoJob());
+            until(device, "document.body.dataset.page === 'measure' && document.body.dataset.kept === 'yes'");
+            String before = makes(device);
+            // Nothing goes up from here on: what is changed waits.
+            device.executeScript("Object.defineProperty(navigator, 'onLine', { get: () => false })");
+            page(device, "numbers");
+            device.executeScript("const field = document.querySelector(\"[data-path='gates[G1].opening']\");"
+                    + "field.value = \"4' 2\\\"\"; field.dispatchEvent(new Event('change'))");
+            until(device, "document.getElementById('line').textContent.includes('1 change is kept')");
+
+            newer = true;
+            device.executeAsyncScript("const done = arguments[0];"
+                    + "navigator.serviceWorker.addEventListener('controllerchange', () => done(), { once: true });"
+                    + "navigator.serviceWorker.ready.then((kept) => kept.update());");
+            until(device, "document.body.dataset.page === 'numbers'");
+            // The older one is thrown away once the newer has taken over.
+            new WebDriverWait(device, PATIENCE)
+                    .withMessage("the newer make alone is kept")
+                    .until(page -> makes(device).equals(before + "-newer"));
+            page(device, "findings");
+            assertThat(device.executeScript("return document.querySelectorAll('.findings li').length"))
+                    .as("the page that was open goes on")
+                    .isNotEqualTo(0L);
+        } finally {
+            desk.stop(0);
+        }
+        // The signal is gone and the page is opened anew: it is the newer one, and what waited still waits.
+        try {
+            device.get(book + "#" + server.demoJob() + "/numbers");
+            device.navigate().refresh();
+            until(device, "document.body.dataset.page === 'numbers'");
+            assertThat(device.executeScript("return document.querySelector(\"[data-path='gates[G1].opening']\").value"))
+                    .isEqualTo("4' 2\"");
+            assertThat(text(device)).contains("1 change is kept");
+            assertThat(device.executeAsyncScript("const done = arguments[0];"
+                            + "fetch('/field-book/book.css').then((answer) => answer.text()).then(done)"))
+                    .asString()
+                    .contains(NEWER);
+        } finally {
+            device.quit();
+        }
+    }
+
+    private static void page(ChromeDriver device, String page) {
+        device.executeScript("location.hash = location.hash.replace(/[^/]+$/, arguments[0])", page);
+        until(device, "document.body.dataset.page === '" + page + "'");
+    }
+
+    private static String text(ChromeDriver device) {
+        until(device, "!document.getElementById('line').hidden");
+        return String.valueOf(device.executeScript("return document.getElementById('line').textContent"));
+    }
+
+    /** The names of all makes that are kept. */
+    private static String makes(ChromeDriver device) {
+        return String.valueOf(device.executeAsyncScript(
+                "const done = arguments[0]; caches.keys().then((names) => done(names.join()))"));
+    }
+
+    private static void until(ChromeDriver device, String condition) {
+        new WebDriverWait(device, PATIENCE)
+                .withMessage(condition)
+                .until(page -> Boolean.TRUE.equals(device.executeScript("return Boolean(" + condition + ")")));
+    }
+
+    /** The workspace, read through; once a newer make is out, its styles and its worker are others. */
+    private void passOn(HttpExchange asked) throws IOException {
+        URI there = URI.create("http://127.0.0.1:" + server.port() + asked.getRequestURI());
+        HttpResponse<byte[]> answer;
+        try {
+            answer = client.send(HttpRequest.newBuilder(there).build(), HttpResponse.BodyHandlers.ofByteArray());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new UncheckedIOException(new IOException("Stopped while asking", e));
+        }
+        byte[] body = newer ? newer(asked.getRequestURI().getPath(), answer.body()) : answer.body();
+        answer.headers().map().forEach((name, values) -> {
+            if (PASSED_ON.contains(name)) asked.getResponseHeaders().put(name, List.copyOf(values));
+        });
+        asked.sendResponseHeaders(answer.statusCode(), body.length == 0 ? -1 : body.length);
+        asked.getResponseBody().write(body);
+        asked.close();
+    }
+
+    private static byte[] newer(String path, byte[] body) {
+        String text = new String(body, StandardCharsets.UTF_8);
+        if (path.equals("/field-book/worker.js"))
+            return text.replaceFirst("plumbleaf-field-book-([0-9a-f]+)", "plumbleaf-field-book-$1-newer")
+                    .getBytes(StandardCharsets.UTF_8);
+        return path.equals("/field-book/book.css") ? (text + NEWER).getBytes(StandardCharsets.UTF_8) : body;
+    }
+}
