@@ -13,29 +13,25 @@ public final class Sines {
     private static final double FARTHEST = 0x1.921fbp19;
     private static final double TINY = 0x1p-27;
 
-    private static final double QUARTERS = 6.36619772367581382433e-01;
-    private static final double[] QUARTER = {
-        1.57079632673412561417e+00, 6.07710050630396597660e-11, 2.02226624871116645580e-21
-    };
-    private static final double[] QUARTER_TAIL = {
-        6.07710050650619224932e-11, 2.02226624879595063154e-21, 8.47842766036889956997e-32
-    };
+    private static final double QUARTERS = 0.6366197723675814;
+    private static final double[] QUARTER = {1.5707963267341256, 6.077100506303966e-11, 2.0222662487111665e-21};
+    private static final double[] QUARTER_TAIL = {6.077100506506192e-11, 2.0222662487959506e-21, 8.4784276603689e-32};
     /** So many leading bits may be lost to the subtraction before the next part of a quarter turn is taken away too. */
     private static final int[] LOST_BITS = {16, 49};
 
-    private static final double S1 = -1.66666666666666324348e-01;
-    private static final double S2 = 8.33333333332248946124e-03;
-    private static final double S3 = -1.98412698298579493134e-04;
-    private static final double S4 = 2.75573137070700676789e-06;
-    private static final double S5 = -2.50507602534068634195e-08;
-    private static final double S6 = 1.58969099521155010221e-10;
+    private static final double S1 = -0.16666666666666632;
+    private static final double S2 = 0.00833333333332249;
+    private static final double S3 = -0.0001984126982985795;
+    private static final double S4 = 2.7557313707070068e-6;
+    private static final double S5 = -2.5050760253406863e-8;
+    private static final double S6 = 1.58969099521155e-10;
 
-    private static final double C1 = 4.16666666666666019037e-02;
-    private static final double C2 = -1.38888888888741095749e-03;
-    private static final double C3 = 2.48015872894767294178e-05;
-    private static final double C4 = -2.75573143513906633035e-07;
-    private static final double C5 = 2.08757232129817482790e-09;
-    private static final double C6 = -1.13596475577881948265e-11;
+    private static final double C1 = 0.0416666666666666;
+    private static final double C2 = -0.001388888888887411;
+    private static final double C3 = 2.480158728947673e-5;
+    private static final double C4 = -2.7557314351390663e-7;
+    private static final double C5 = 2.087572321298175e-9;
+    private static final double C6 = -1.1359647557788195e-11;
 
     private Sines() {}
 
