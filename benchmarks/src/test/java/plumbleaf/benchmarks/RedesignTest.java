@@ -16,6 +16,7 @@ import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.Redesigner;
 import plumbleaf.engine.design.Standards;
+import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardTables;
@@ -62,8 +63,16 @@ class RedesignTest {
             Design again = redesigner.of(job, book);
             Design whole = Designs.of(job, Yards.CATALOGUE, STANDARDS, book, new ProvenCutPlanner());
             assertThat(ResultFile.write(again)).as("edit " + i).isEqualTo(ResultFile.write(whole));
-            assertThat(again.findings()).isEqualTo(whole.findings());
+            assertThat(asRead(again.findings())).isEqualTo(asRead(whole.findings()));
             assertThat(again.posts()).isEqualTo(whole.posts());
         }
+    }
+
+    /** Whatever says it: a metric job's findings are said again in other units. */
+    private static List<List<Object>> asRead(List<Finding> findings) {
+        return findings.stream()
+                .map(is -> List.<Object>of(
+                        is.id(), is.severity(), is.part(), is.message(), is.basis(), is.measure(), is.remedies()))
+                .toList();
     }
 }

@@ -116,7 +116,7 @@ class DesignVerbsTest {
         Files.writeString(
                 yard,
                 Files.readString(yard)
-                        + "rack,TUBE-2x2x0.083,bar,17.5',2,,,here,\nshelf,concrete,goods,,4,0.6,ft3,here,\n");
+                        + "rack,TUBE-2x2x0.083,bar,\"17' 6\"\"\",2,,,here,\nshelf,concrete,goods,,4,0.6,ft3,here,\n");
         Terminal used = Terminal.run("order", NURSERY, "--yard", yard.toString());
         assertThat(used.out()).contains("Out of the yard:", "rack", "2 x 2 x 14 ga tube, 17' 6\"", "shelf");
         Path csv = folder.resolve("order.csv");

@@ -12,6 +12,9 @@ final class Landing {
     /** Level ground to each inch of rise in the slopes round it: 1 in 2, common practice for soil that is walked beside, no source. */
     private static final double RUN_TO_RISE = 2;
 
+    /** Beside more than this stands a wall and no slope: a shot that is wrong by a mile moves no mountain. Judgement. */
+    private static final double SLOPED_IN = 240;
+
     private final double levelIn;
     private double cutIn3;
     private double fillIn3;
@@ -24,7 +27,7 @@ final class Landing {
 
     /**
      * {@code V = sum of h r dr dq + sum of h^2 ds}, h the ground above (cut) or below (fill) the landing at the middle of 60 rings and 90 angles of the swing, and along its three edges, where a
-     * slope of 1 in 2 has the section {@code h (2 h) / 2}. Within 1 % on a plane. Source: geometry. Check: GatesTest.
+     * slope of 1 in 2 has the section {@code h (2 h) / 2}, no wider than one of 20 ft. Within 1 % on a plane. Source: geometry. Check: GatesTest.
      *
      * @param was the ground as measured
      * @param level elevation of the landing
@@ -72,6 +75,6 @@ final class Landing {
     }
 
     private void slope(double aboveIn, double alongIn) {
-        add(aboveIn, Math.abs(aboveIn) * RUN_TO_RISE / 2 * alongIn);
+        add(aboveIn, Math.min(Math.abs(aboveIn), SLOPED_IN) * RUN_TO_RISE / 2 * alongIn);
     }
 }
