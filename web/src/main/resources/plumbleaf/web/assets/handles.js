@@ -39,6 +39,9 @@ function hold(part, svg, marks, move, tries) {
         part.setAttribute("aria-valuetext", marks.map((mark) => words(numbers(mark).now, mark)).join("; "));
     }
     roomForAFinger(part, svg);
+    // A browser may overlook touch-action within a drawing: a finger that moves the thing keeps the page from scrolling with it, which has to be listened for before
+    // it comes down.
+    part.addEventListener("touchmove", (event) => { if (part.classList.contains("moved") && event.cancelable) event.preventDefault(); }, { passive: false });
     part.addEventListener("pointerdown", (event) => drag(event, part, svg, marks, move, tries));
     part.addEventListener("keydown", (event) => key(event, svg, marks, move));
 }
@@ -92,6 +95,7 @@ function drag(event, part, svg, marks, move, tries) {
     const { perInch, perInchY, unitsPerPixel } = scales(svg);
     const nows = marks.map((mark) => numbers(mark).now);
     let values = nows;
+    let decided = false;
     const valueAt = (at, mark, now) => {
         const { dx, dy, turn } = numbers(mark);
         if (turn) return now + ((angleAt(at, svg, mark) - angleAt(event, svg, mark) + 540) % 360) - 180;
@@ -101,6 +105,10 @@ function drag(event, part, svg, marks, move, tries) {
     };
     const moved = (at) => {
         const pixels = Math.hypot(at.clientX - event.clientX, at.clientY - event.clientY);
+        if (!decided && pixels >= 1) {
+            decided = true;
+            part.classList.toggle("moved", goesItsWay(marks, at.clientX - event.clientX, event.clientY - at.clientY));
+        }
         const next = marks.map((mark, i) => (pixels < 1 ? nows[i] : snapped(valueAt(at, mark, nows[i]), mark)));
         const changed = next.findIndex((value, i) => value !== values[i]);
         if (changed < 0) return;
@@ -110,6 +118,7 @@ function drag(event, part, svg, marks, move, tries) {
     };
     const end = (keep) => () => {
         for (const [name, listener] of listeners) part.removeEventListener(name, listener);
+        part.classList.remove("moved");
         const changed = marks.flatMap((mark, i) => (values[i] === nows[i] ? [] : [[mark.dataset.path, words(values[i], mark)]]));
         if (keep && changed.length) move(changed);
         else {
@@ -120,6 +129,12 @@ function drag(event, part, svg, marks, move, tries) {
     // A finger that turns out to scroll the page lets go of the thing.
     const listeners = [["pointermove", moved], ["pointerup", end(true)], ["pointercancel", end(false)]];
     for (const [name, listener] of listeners) part.addEventListener(name, listener);
+}
+
+/** Whether a finger that began so means the thing and not the page: what moves both ways or turns goes wherever it is led. */
+function goesItsWay(marks, right, up) {
+    const { dx, dy, turn } = numbers(marks[0]);
+    return marks.length > 1 || Boolean(turn) || Math.abs(right * dx + up * dy) >= Math.abs(right * dy - up * dx);
 }
 
 const figureOf = (svg) => svg.closest("figure").dataset.key;

@@ -2,9 +2,12 @@ package plumbleaf.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import plumbleaf.web.page.Room;
 
@@ -132,6 +135,41 @@ class HandsInEachRoomTest extends InBrowser {
         touch("packet.site-plan.place", 0, 50);
         waitForVersion(4);
         assertThat(text()).contains("\"packet\": [\"profile\"");
+    }
+
+    /** A real finger, which a browser would take for one that scrolls: down on the bottom of a hole, deeper a little at a time, and up. */
+    @Test
+    void aFingerThatDrawsAHoleDeeperLeavesThePageWhereItIs() {
+        phone();
+        browser.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", true));
+        go(Room.STRENGTH);
+        waitUntil("document.getElementById('inside').dataset.breadth === 'narrow'");
+        WebElement bottom = slider("F3.depth");
+        browser.executeScript("arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })", bottom);
+        // Down the page a little, so that it could go either way.
+        browser.executeScript("scrollTo({ top: scrollY || 40, behavior: 'instant' })");
+        double right = at(bottom, "(box.left + box.right) / 2");
+        double down = at(bottom, "(box.top + box.bottom) / 2");
+        double scrolled = number("scrollY");
+        finger("touchStart", Map.of("x", right, "y", down));
+        for (int i = 1; i <= 30; i++) finger("touchMove", Map.of("x", right, "y", down + i));
+        assertThat(number("scrollY")).isEqualTo(scrolled);
+        assertThat(css(".moving:not(:empty)").getText()).startsWith("Holes of run R1: ");
+        browser.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
+        waitForVersion(2);
+    }
+
+    private void finger(String what, Map<String, Double> place) {
+        browser.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", what, "touchPoints", List.of(place)));
+    }
+
+    private double at(WebElement part, String of) {
+        return number("(box => " + of + ")(arguments[0].getBoundingClientRect())", part);
+    }
+
+    private double number(String of, Object... arguments) {
+        Object said = browser.executeScript("return " + of, arguments);
+        return said instanceof Number number ? number.doubleValue() : Double.NaN;
     }
 
     private String bars() {
