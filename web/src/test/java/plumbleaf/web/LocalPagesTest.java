@@ -218,14 +218,15 @@ class LocalPagesTest {
                 .param("list", "parts+hinge")
                 .param("id", "OWN-2")
                 .param("name", "our hinge, long")
-                .param("pin_offset_in", "0.5")
+                .param("pin_offset_in", "1/2")
+                .param("pin_swing_side_in", "38.1 mm")
                 .param("source", "sheet 5"));
         assertThat(good.getStatus()).isEqualTo(303);
         assertThat(text())
                 .contains(
                         "\"file\": \"OWN-2.csv\"",
-                        "id,name,pin_offset_in,source",
-                        "OWN-2,\\\"our hinge, long\\\",0.5,sheet 5");
+                        "id,name,pin_offset_in,pin_swing_side_in,source",
+                        "OWN-2,\\\"our hinge, long\\\",0.5,1.5,sheet 5");
         assertThat(send(get(at(Room.STRENGTH))).getContentAsString()).contains("OWN-2");
     }
 

@@ -349,7 +349,7 @@ class Bench {
 
     /** One part from its maker's sheet, kept as a table of one row, as a pasted one is. */
     private Edited ownPart(StoredJob stored, DocumentText before, Ledger ledger, Map<String, String> typed) {
-        DocumentText after = before.appended("parts", OwnPartEntry.item(ledger.blanks(), typed));
+        DocumentText after = before.appended("parts", OwnPartEntry.item(ledger.blanks(), typed, before.units()));
         List<InputError> errors = read(after.text()).errors();
         String place = typed.getOrDefault("list", "");
         return errors.isEmpty()

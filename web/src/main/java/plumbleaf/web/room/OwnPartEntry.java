@@ -3,11 +3,17 @@ package plumbleaf.web.room;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.LengthText;
 
 /** A part filled in field by field: a table of one row, with the headings that a maker's sheet had a word for. */
 final class OwnPartEntry {
     /** How the forms name their lists. */
     static final String LIST = "parts+";
+
+    /** Decimals of an inch: a hundredth of a millimeter is kept. */
+    private static final int FINEST = 5;
 
     private OwnPartEntry() {}
 
@@ -16,7 +22,7 @@ final class OwnPartEntry {
     }
 
     /** An item of {@code parts}: what was left empty is left to what is taken for it, or unknown. */
-    static String item(List<Blank> blanks, Map<String, String> typed) {
+    static String item(List<Blank> blanks, Map<String, String> typed, DisplayUnits units) {
         List<String> headings = new ArrayList<>();
         List<String> values = new ArrayList<>();
         String id = "part";
@@ -28,7 +34,7 @@ final class OwnPartEntry {
                     || blank.key().equals("source");
             if (value.isEmpty() && !tells && !isTelling(blank.key())) continue;
             headings.add(blank.key());
-            values.add(cell(value));
+            values.add(cell(blank.kind() == Blank.Kind.INCHES ? inches(value, units) : value));
         }
         return "{ \"file\": " + DocumentText.quoted(id + ".csv") + ", \"rows\": ["
                 + DocumentText.quoted(String.join(",", headings)) + ", "
@@ -38,6 +44,14 @@ final class OwnPartEntry {
     /** The heading that says which kind of part it is stays, so that what is missing is named. */
     private static boolean isTelling(String key) {
         return key.equals("pin_offset_in") || key.equals("tolerance_in") || key.equals("wall_in");
+    }
+
+    /** As the table has its lengths, in decimal inches; what is no length stays as it was typed, for the reader to refuse. */
+    private static String inches(String value, DisplayUnits units) {
+        return LengthText.offsetOnScreen(value, units)
+                .value()
+                .map(is -> DecimalText.upTo(is.inches(), FINEST))
+                .orElse(value);
     }
 
     private static String cell(String value) {
