@@ -201,6 +201,33 @@ class LocalPagesTest {
         assertThat(send(get(at(Room.STRENGTH))).getContentAsString()).contains("ironmonger 2026", "OWN-1");
     }
 
+    /** Else a hand draws at one hole and all the others go down. */
+    @Test
+    void aHoleWithADepthOfItsOwnIsDrawnDeeperAlone() throws Exception {
+        String build = "\"G1\": { ";
+        String run = "\"id\": \"R1\",";
+        String told = Trial.yard()
+                .replaceFirst(Pattern.quote(build), build + "\"latchDepth\": \"44\\\\\"\", ")
+                .replaceFirst(
+                        Pattern.quote(run),
+                        run + " \"sides\": [{ \"from\": \"0'\", \"to\": \"8'\", \"depth\": \"40\\\\\"\" }],");
+        job = store.create("Kiln yard", told, "you");
+        String page = send(get(at(Room.STRENGTH))).getContentAsString();
+        assertThat(page)
+                .contains(
+                        held("F1", "runs[0].sides[0].depth", "Holes of run R1, side 1", 40),
+                        held("F4", "builds.G1.latchDepth", "Footing F4 of gate G1", 44),
+                        held("F5", "builds.G1.depth", "Footings of gate G1", 36),
+                        held("F8", "builds.R1.depth", "Holes of run R1", 30))
+                .contains("name=\"path\" value=\"runs[0].sides[0].depth\"")
+                .contains("name=\"path\" value=\"builds.G1.latchDepth\"");
+    }
+
+    private static String held(String footing, String path, String name, int inches) {
+        return "data-of=\"" + footing + ".depth\" data-path=\"" + path + "\" data-name=\"" + name
+                + "\" data-dx=\"0.0\" data-dy=\"-1.0\" data-now=\"" + inches + ".0\"";
+    }
+
     @Test
     void aHingeIsFilledInFieldByFieldAndWhatIsMissingIsNamed() throws Exception {
         MockHttpServletResponse bad = send(post(at(Room.STRENGTH) + "/write-down")

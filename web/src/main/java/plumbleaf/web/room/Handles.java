@@ -19,6 +19,7 @@ import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.GroundPoint;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.LeafSpec;
+import plumbleaf.engine.job.RunSide;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.line.Post;
@@ -272,20 +273,15 @@ record Handles(DocumentText text, Design design) {
                 Told.DEGREES);
     }
 
-    /** The bottoms of holes: a gate's two footings go down together, and so do all the others of a run. */
-    List<Handle> onHoles(String run, List<PostDesign> posts) {
+    /** The bottoms of holes. */
+    List<Handle> onHoles(List<PostDesign> posts) {
         List<Handle> handles = new ArrayList<>();
         for (PostDesign post : posts) {
-            Optional<String> gate = design.gates().stream()
-                    .filter(each -> each.hingePost().equals(post.id())
-                            || each.latchPost().equals(post.id()))
-                    .map(GateDesign::id)
-                    .findFirst();
-            String whose = gate.orElse(run);
+            Dug dug = dug(post);
             handles.add(new Handle(
                     HolePicture.bottom(post),
-                    "builds." + whose + ".depth",
-                    gate.isPresent() ? "Footings of gate " + whose : "Holes of run " + whose,
+                    dug.path(),
+                    dug.name(),
                     Way.DOWN,
                     post.depth().inches(),
                     spade(),
@@ -294,6 +290,31 @@ record Handles(DocumentText text, Design design) {
                     told()));
         }
         return handles;
+    }
+
+    /** Where the job tells how deep a hole is dug. */
+    private record Dug(String path, String name) {}
+
+    /** A gate's footings go down together and so do all the others of a run, but for those that the job has given a depth of their own. */
+    private Dug dug(PostDesign designed) {
+        Post post = designed.post();
+        String gate = post.gate();
+        if (!gate.isEmpty()) {
+            String own = "builds." + gate + ".latchDepth";
+            boolean isLatch = design.gates().stream()
+                    .anyMatch(each -> each.id().equals(gate) && each.latchPost().equals(post.id()));
+            return isLatch && text.has(own)
+                    ? new Dug(own, "Footing " + designed.footingId() + " of gate " + gate)
+                    : new Dug("builds." + gate + ".depth", "Footings of gate " + gate);
+        }
+        List<RunSide> sides = design.job().run(post.run()).sides();
+        for (int i = 0; i < sides.size(); i++) {
+            if (!sides.get(i).holds(post.station().inches())) continue;
+            String own = place("runs", post.run()) + ".sides[" + i + "].depth";
+            if (text.has(own)) return new Dug(own, "Holes of run " + post.run() + ", side " + (i + 1));
+            break;
+        }
+        return new Dug("builds." + post.run() + ".depth", "Holes of run " + post.run());
     }
 
     /** One rail alone, or one of those whose heights were given: rails that share the height evenly have none of their own. */

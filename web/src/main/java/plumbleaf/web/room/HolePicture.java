@@ -89,10 +89,11 @@ record HolePicture(String run, List<PostDesign> posts, Length frost, DisplayUnit
         boolean shallow = needed > depth + 1e-6;
         Look hole = Look.thin(Layer.CHART).of(post.footingId());
         Look steel = Look.thin(Layer.CHART).of(post.id());
-        double postHalf = Math.min(half, 1.2);
+        double postHalf = post.post().width().inches() / 2;
+        double foot = post.post().outOfGround().inches() - post.length().inches();
         marks.add(Area.edged(new Box(x - half, -depth, x + half, 0).corners(), Material.CONCRETE, hole));
         marks.add(Area.edged(
-                new Box(x - postHalf, -Math.max(0, depth - 4), x + postHalf, STUMP_IN).corners(),
+                new Box(x - postHalf, Math.min(0, foot), x + postHalf, STUMP_IN).corners(),
                 Material.STEEL_FACE,
                 steel));
         marks.add(Text.small(Point.at(x, STUMP_IN + scale.real(0.05)), post.id())

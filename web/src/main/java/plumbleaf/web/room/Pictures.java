@@ -356,7 +356,7 @@ final class Pictures {
                 List<PostDesign> some = dug.subList(dug.size() * i / strips, dug.size() * (i + 1) / strips);
                 HolePicture holes = new HolePicture(
                         run.run(), some, design.job().site().frost().depth(), units, wideIn);
-                pictures.add(picture(holes.drawing(), true).with(handles.onHoles(run.run(), some)));
+                pictures.add(picture(holes.drawing(), true).with(handles.onHoles(some)));
             }
         }
         return pictures;

@@ -14,7 +14,6 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.strength.RatedGust;
 import plumbleaf.web.page.Field;
 import plumbleaf.web.page.Note;
@@ -144,8 +143,21 @@ final class StrengthRoom {
     /** What the drawing of the holes can be pulled to, as numbers. */
     private static List<Field> holes(Opened opened, Design design) {
         List<Field> fields = new ArrayList<>();
-        for (RunLayout run : design.layout().runs()) dug(opened, "run " + run.run(), run.run(), fields);
-        for (GateDesign gate : design.gates()) dug(opened, "gate " + gate.id(), gate.id(), fields);
+        for (int i = 0; i < opened.text().count("runs"); i++) {
+            String id = opened.text().value("runs[" + i + "].id").orElse("");
+            dug(opened, "run " + id, id, fields);
+            for (int side = 0; side < opened.text().count("runs[" + i + "].sides"); side++) {
+                String own = "runs[" + i + "].sides[" + side + "].depth";
+                String name = "Footing depth, run " + id + ", side " + (side + 1);
+                if (opened.text().has(own)) fields.add(opened.field(own, name, Unit.INCHES, id));
+            }
+        }
+        for (GateDesign gate : design.gates()) {
+            dug(opened, "gate " + gate.id(), gate.id(), fields);
+            String own = "builds." + gate.id() + ".latchDepth";
+            String name = "Footing depth, gate " + gate.id() + ", post " + gate.latchPost();
+            if (opened.text().has(own)) fields.add(opened.field(own, name, Unit.INCHES, gate.id()));
+        }
         return fields;
     }
 
