@@ -84,12 +84,12 @@ record BasePlateAnchors(
         return Math.min(plate.side().inches() / 2, 2 * leverIn);
     }
 
-    private static double tensionThickness(double pullLb, double leverIn, BasePlate plate) {
+    static double tensionThickness(double pullLb, double leverIn, BasePlate plate) {
         if (leverIn <= 0) return 0;
         return Math.sqrt(4 * BENDING_SAFETY * pullLb * leverIn / (YIELD.psi() * widthIn(leverIn, plate)));
     }
 
-    private static double compressionThickness(double stripIn, double lineIn, BasePlate plate, Stress bearing) {
+    static double compressionThickness(double stripIn, double lineIn, BasePlate plate, Stress bearing) {
         double outIn = Math.max(0, plate.side().inches() / 2 - lineIn);
         double pressedIn = Math.min(stripIn, outIn);
         double perInch = bearing.psi() * pressedIn * (outIn - pressedIn / 2);
@@ -114,7 +114,7 @@ record BasePlateAnchors(
     }
 
     /** Balance about one axis. */
-    private record OneWay(double pairLb, double stripIn, double crushing) {
+    record OneWay(double pairLb, double stripIn, double crushing) {
         double strip() {
             return stripIn;
         }

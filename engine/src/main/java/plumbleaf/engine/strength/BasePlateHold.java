@@ -22,6 +22,7 @@ import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Ties;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.section.Section;
+import plumbleaf.engine.support.Slab;
 import plumbleaf.engine.support.Support;
 
 /** A post on a base plate: plate, anchors, the concrete round them, and the slab under it all. */
@@ -30,9 +31,9 @@ public final class BasePlateHold {
     private static final double SIDEWAYS_LB_PER_IN = 1e8;
 
     /** phi of plain concrete in bending, and its modulus of rupture over sqrt(f'c). Source: ACI 318-19 14.5.2, 21.2.1, from memory. */
-    static final double PHI_PLAIN = 0.60;
+    private static final double PHI_PLAIN = 0.60;
 
-    static final double PLAIN_TENSION = 5;
+    private static final double PLAIN_TENSION = 5;
 
     /** Sum of both shares that pull and push may use together. Source: ACI 318-19 17.8.3, from memory. */
     static final double TOGETHER = 1.2;
@@ -229,21 +230,37 @@ public final class BasePlateHold {
         return Length.inches(Math.max(0, in));
     }
 
-    private ConcreteBreakout breakout() {
+    static ConcreteBreakout breakout(Support.SlabPlate on) {
         return new ConcreteBreakout(
                 ConcreteBreakout.POST_INSTALLED,
                 on.slab().strength(),
                 on.anchors().embedment());
     }
 
+    /** What the cone over two anchors may be pulled with; nothing at the edge. */
+    static Force mayPull(Support.SlabPlate on, Length toEdge, BasePlateAnchors at) {
+        if (toEdge.isZero()) return Force.ZERO;
+        Force group = breakout(on)
+                .groupInTension(on.plate().anchorSpacing(), Length.ZERO, ConcreteBreakout.Edges.oneSide(toEdge));
+        return ConcreteBreakout.allowable(
+                group, ConcreteBreakout.PHI_TENSION, loadFactor(at.action().combination()));
+    }
+
+    /** What two anchors may push the edge with; nothing at the edge. */
+    static Force mayPush(Support.SlabPlate on, Length toEdge, BasePlateAnchors at) {
+        if (toEdge.isZero()) return Force.ZERO;
+        Force row = breakout(on)
+                .rowInShear(
+                        on.anchors().diameter(),
+                        toEdge,
+                        on.plate().anchorSpacing(),
+                        on.slab().thickness());
+        return ConcreteBreakout.allowable(
+                row, ConcreteBreakout.PHI_SHEAR, loadFactor(at.action().combination()));
+    }
+
     private Check tension(BasePlateAnchors at) {
-        double alpha = loadFactor(at.action().combination());
-        Force group = breakout()
-                .groupInTension(on.plate().anchorSpacing(), Length.ZERO, ConcreteBreakout.Edges.oneSide(toEdge()));
-        double allowed = toEdge().isZero()
-                ? 0
-                : ConcreteBreakout.allowable(group, ConcreteBreakout.PHI_TENSION, alpha)
-                        .pounds();
+        double allowed = mayPull(on, toEdge(), at).pounds();
         double pull = 2 * at.pull().pounds();
         return Check.of(
                 "anchor.breakout",
@@ -257,19 +274,7 @@ public final class BasePlateHold {
     }
 
     private Check shear(BasePlateAnchors at) {
-        double alpha = loadFactor(at.action().combination());
-        double allowed = toEdge().isZero()
-                ? 0
-                : ConcreteBreakout.allowable(
-                                breakout()
-                                        .rowInShear(
-                                                on.anchors().diameter(),
-                                                toEdge(),
-                                                on.plate().anchorSpacing(),
-                                                on.slab().thickness()),
-                                ConcreteBreakout.PHI_SHEAR,
-                                alpha)
-                        .pounds();
+        double allowed = mayPush(on, toEdge(), at).pounds();
         double push = 2 * at.push().pounds();
         return Check.of(
                 "anchor.edge",
@@ -294,11 +299,8 @@ public final class BasePlateHold {
                     OptionalDouble.empty(),
                     "",
                     statics);
-        double thick = on.slab().thickness().inches();
-        double weight =
-                on.slab().length().inches() * on.slab().width().inches() * thick * Concrete.DENSITY.perCubicInch();
-        double holds = Combination.LESS_D_W.dead() * weight * on.slab().width().inches() / 2;
-        double tips = at.moment().poundInches() + at.action().action().push().pounds() * thick;
+        double holds = slabHoldsLbIn(on);
+        double tips = tipsLbIn(on, at);
         return Check.of(
                 "slab.tipping",
                 at,
@@ -310,19 +312,26 @@ public final class BasePlateHold {
                 statics);
     }
 
+    /** About its long side, at its foot. */
+    static double tipsLbIn(Support.SlabPlate on, BasePlateAnchors at) {
+        return at.moment().poundInches()
+                + at.action().action().push().pounds() * on.slab().thickness().inches();
+    }
+
+    static double slabHoldsLbIn(Support.SlabPlate on) {
+        Slab slab = on.slab();
+        double weight = slab.length().inches()
+                * slab.width().inches()
+                * slab.thickness().inches()
+                * Concrete.DENSITY.perCubicInch();
+        return Combination.LESS_D_W.dead() * weight * slab.width().inches() / 2;
+    }
+
     /** Plain concrete across the plate and once the thickness either side; half the moment goes each way, all of it one way at an edge. Judgement. */
     private Check bending(BasePlateAnchors at) {
         double thick = on.slab().thickness().inches();
-        double width = on.plate().side().inches() + 2 * thick;
-        double modulus = width * thick * thick / 6;
-        double root = Math.sqrt(on.slab().strength().psi());
-        double holds = PHI_PLAIN
-                * PLAIN_TENSION
-                * root
-                * modulus
-                / loadFactor(at.action().combination());
-        boolean byEdge = on.slab().edge().inches() < 3 * thick;
-        double bends = at.moment().poundInches() * (byEdge ? 1 : 0.5);
+        double holds = mayBendLbIn(on, at);
+        double bends = at.moment().poundInches() * shareOneWay(on.slab());
         return Check.of(
                 "slab.bending",
                 at,
@@ -332,6 +341,21 @@ public final class BasePlateHold {
                 holds,
                 "lb-in",
                 Basis.fromMemory("ACI 318-19 14.5.2, plain concrete, phi 0.60"));
+    }
+
+    static double mayBendLbIn(Support.SlabPlate on, BasePlateAnchors at) {
+        double thick = on.slab().thickness().inches();
+        double modulus = (on.plate().side().inches() + 2 * thick) * thick * thick / 6;
+        return PHI_PLAIN
+                * PLAIN_TENSION
+                * Math.sqrt(on.slab().strength().psi())
+                * modulus
+                / loadFactor(at.action().combination());
+    }
+
+    /** Of the moment. */
+    static double shareOneWay(Slab slab) {
+        return slab.edge().inches() < 3 * slab.thickness().inches() ? 1 : 0.5;
     }
 
     /** Steel, pullout and spacing are the maker's. */

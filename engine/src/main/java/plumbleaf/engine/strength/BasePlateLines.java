@@ -3,7 +3,6 @@ package plumbleaf.engine.strength;
 import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.action.BaseAction;
-import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.material.Concrete;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.WorkedLine;
@@ -53,8 +52,7 @@ final class BasePlateLines {
     private record OneWay(WorkedLine crushing, WorkedLine strip, WorkedLine pair) {}
 
     private OneWay oneWay(String way, double moment, double down, WorkedLine q, double half, double arm) {
-        double room = (half + arm) * (half + arm);
-        double tipping = 2 * (moment + down * arm) / q.value();
+        BasePlateAnchors.OneWay is = BasePlateAnchors.OneWay.of(moment, down, on.plate(), q.value());
         WorkedLine crushing = WorkedLine.of("c" + way, "2 \u00d7 (M + N \u00d7 f) / q / (b + f)\u00b2")
                 .put("M", moment, "lb-in")
                 .put("N", down, "lb")
@@ -62,20 +60,19 @@ final class BasePlateLines {
                 .put(q)
                 .put("b", half, "in.")
                 .note("half of the weight each way; f to the anchors, b half the plate")
-                .gives(tipping / room);
-        double y = half + arm - Math.sqrt(Math.max(0, room - tipping));
+                .gives(is.crushing());
         WorkedLine strip = WorkedLine.of("Y" + way, "b + f - (b + f) \u00d7 sqrt(max(0; 1 - c" + way + "))")
                 .put("b", half, "in.")
                 .put("f", arm, "in.")
                 .put(crushing)
                 .note("strip of concrete that is pressed")
-                .gives(y, "in.");
+                .gives(is.strip(), "in.");
         WorkedLine pair = WorkedLine.of("T" + way, "max(0; q \u00d7 Y" + way + " - N)")
                 .put(q)
                 .put(strip)
                 .put("N", down, "lb")
                 .note("pull of two anchors")
-                .gives(Math.max(0, q.value() * y - down), "lb");
+                .gives(is.pairLb(), "lb");
         lines.addAll(List.of(crushing, strip, pair));
         return new OneWay(crushing, strip, pair);
     }
@@ -219,67 +216,60 @@ final class BasePlateLines {
                 .put("Fy", yield, "psi")
                 .note("bent up by the concrete, Design Guide 1 3.3")
                 .gives(
-                        Math.sqrt(4
-                                * BasePlateAnchors.BENDING_SAFETY
-                                * fp.value()
-                                * pressed
-                                * (out - pressed / 2)
-                                / yield),
+                        BasePlateAnchors.compressionThickness(
+                                Math.max(along.strip().value(), across.strip().value()),
+                                inside,
+                                on.plate(),
+                                BasePlateAnchors.bearing(on.slab())),
                         "in.");
         lines.addAll(List.of(o, y, tc));
         boolean bentByAnchors = l.value() > 0;
-        WorkedLine tt = WorkedLine.of(
-                        "tt", "sqrt(4 \u00d7 1.67 \u00d7 T \u00d7 l / (Fy \u00d7 min(B / 2; 2 \u00d7 l)))")
-                .put(pull)
-                .put("l", Math.max(1e-3, l.value()), "in.")
-                .put("Fy", yield, "psi")
-                .put("B", on.plate().side())
-                .note("bent down by its anchor, 3.4")
-                .gives(
-                        bentByAnchors
-                                ? Math.sqrt(4
-                                        * BasePlateAnchors.BENDING_SAFETY
-                                        * pull.value()
-                                        * l.value()
-                                        / (yield * BasePlateAnchors.widthIn(l.value(), on.plate())))
-                                : 0,
-                        "in.");
-        if (bentByAnchors) lines.add(tt);
         WorkedLine.Open ratio = WorkedLine.of("plate", bentByAnchors ? "max(tc; tt) / t" : "tc / t")
                 .put(tc);
-        if (bentByAnchors) ratio.put(tt);
+        if (bentByAnchors) {
+            WorkedLine tt = byAnchors(pull, l);
+            lines.add(tt);
+            ratio.put(tt);
+        }
         lines.add(ratio.put("t", on.plate().thickness())
                 .note("ratio of the plate's thickness")
                 .gives(at.plateNeeded().inches() / on.plate().thickness().inches()));
+    }
+
+    private WorkedLine byAnchors(WorkedLine pull, WorkedLine l) {
+        return WorkedLine.of("tt", "sqrt(4 \u00d7 1.67 \u00d7 T \u00d7 l / (Fy \u00d7 min(B / 2; 2 \u00d7 l)))")
+                .put(pull)
+                .put(l)
+                .put("Fy", BasePlateAnchors.YIELD.psi(), "psi")
+                .put("B", on.plate().side())
+                .note("bent down by its anchor, 3.4")
+                .gives(BasePlateAnchors.tensionThickness(pull.value(), l.value(), on.plate()), "in.");
     }
 
     private double factor() {
         return BasePlateHold.loadFactor(at.action().combination());
     }
 
+    private ConcreteBreakout breakout() {
+        return BasePlateHold.breakout(on);
+    }
+
     private void tension(WorkedLine r) {
         if (toEdge.isZero()) return;
         double h = on.anchors().embedment().inches();
-        double root = Math.sqrt(on.slab().strength().psi());
-        double one = ConcreteBreakout.POST_INSTALLED * root * h * Math.sqrt(h);
+        Length spacing = on.plate().anchorSpacing();
         WorkedLine nb = WorkedLine.of("Nb", "17 \u00d7 sqrt(fc) \u00d7 he^1.5")
                 .put("fc", on.slab().strength().psi(), "psi")
                 .put("he", h, "in.")
                 .note("17.6.2.2.1")
-                .gives(one, "lb");
-        double most = 1.5 * h;
-        double near = Math.min(most, toEdge.inches());
-        double cone = (2 * most + on.plate().anchorSpacing().inches()) * (near + most);
+                .gives(breakout().oneInTension());
         WorkedLine anc = WorkedLine.of(
                         "An", "(2 \u00d7 1.5 \u00d7 he + s) \u00d7 (min(1.5 \u00d7 he; ce) + 1.5 \u00d7 he)")
                 .put("he", h, "in.")
-                .put("s", on.plate().anchorSpacing())
+                .put("s", spacing)
                 .put("ce", toEdge)
                 .note("cone over two anchors, cut at the edge")
-                .gives(cone, "in\u00b2");
-        double factor = factor();
-        double edge = Math.min(1, 0.7 + 0.3 * toEdge.inches() / most);
-        double allowed = one * (cone / (9 * h * h)) * edge * ConcreteBreakout.PHI_TENSION / factor;
+                .gives(breakout().coneIn2(spacing, Length.ZERO, ConcreteBreakout.Edges.oneSide(toEdge)), "in\u00b2");
         WorkedLine na = WorkedLine.of(
                         "Na",
                         "Nb \u00d7 An / (9 \u00d7 he\u00b2) \u00d7 min(1; 0.7 + 0.3 \u00d7 ce / (1.5 \u00d7 he)) \u00d7 0.65 / \u03b1f")
@@ -287,115 +277,95 @@ final class BasePlateLines {
                 .put(anc)
                 .put("he", h, "in.")
                 .put("ce", toEdge)
-                .put("\u03b1f", factor)
+                .put("\u03b1f", factor())
                 .note("17.6.2.1, 17.6.2.4; \u03b1f the load factor")
-                .gives(allowed, "lb");
+                .gives(BasePlateHold.mayPull(on, toEdge, at));
         lines.addAll(List.of(nb, anc, na));
         lines.add(WorkedLine.of("breakout", "2 \u00d7 R / Na")
                 .put(r)
                 .put(na)
                 .note("ratio of the concrete over the anchors")
-                .gives(2 * r.value() / allowed));
+                .gives(2 * at.pull().pounds() / na.value()));
     }
 
     private void shear(WorkedLine push) {
         if (toEdge.isZero()) return;
-        double c = toEdge.inches();
-        double da = on.anchors().diameter().inches();
-        double le = Math.min(on.anchors().embedment().inches(), 8 * da);
-        double root = Math.sqrt(on.slab().strength().psi());
-        double one = Math.min(7 * StrictMath.pow(le / da, 0.2) * Math.sqrt(da), 9) * root * c * Math.sqrt(c);
-        double thick = on.slab().thickness().inches();
+        Length da = on.anchors().diameter();
+        Length spacing = on.plate().anchorSpacing();
+        Length thick = on.slab().thickness();
         WorkedLine vb = WorkedLine.of(
                         "Vb", "min(7 \u00d7 (le / da)^0.2 \u00d7 sqrt(da); 9) \u00d7 sqrt(fc) \u00d7 ce^1.5")
-                .put("le", le, "in.")
-                .put("da", da, "in.")
+                .put("le", Math.min(on.anchors().embedment().inches(), 8 * da.inches()), "in.")
+                .put("da", da)
                 .put("fc", on.slab().strength().psi(), "psi")
-                .put("ce", c, "in.")
+                .put("ce", toEdge)
                 .note("17.7.2.2.1")
-                .gives(one, "lb");
-        double spacing = on.plate().anchorSpacing().inches();
-        double face = (3 * c + spacing) * Math.min(1.5 * c, thick);
+                .gives(breakout().oneInShear(da, toEdge));
         WorkedLine av = WorkedLine.of("Av", "(3 \u00d7 ce + s) \u00d7 min(1.5 \u00d7 ce; ha)")
-                .put("ce", c, "in.")
-                .put("s", spacing, "in.")
-                .put("ha", thick, "in.")
+                .put("ce", toEdge)
+                .put("s", spacing)
+                .put("ha", thick)
                 .note("face that breaks out")
-                .gives(face, "in\u00b2");
-        double factor = factor();
-        double thin = Math.max(1, Math.sqrt(1.5 * c / thick));
-        double allowed = one * (face / (4.5 * c * c)) * thin * ConcreteBreakout.PHI_SHEAR / factor;
+                .gives(ConcreteBreakout.faceIn2(toEdge, spacing, thick), "in\u00b2");
         WorkedLine va = WorkedLine.of(
                         "Va",
                         "Vb \u00d7 Av / (4.5 \u00d7 ce\u00b2) \u00d7 max(1; sqrt(1.5 \u00d7 ce / ha)) \u00d7 0.70 / \u03b1f")
                 .put(vb)
                 .put(av)
-                .put("ce", c, "in.")
-                .put("ha", thick, "in.")
-                .put("\u03b1f", factor)
+                .put("ce", toEdge)
+                .put("ha", thick)
+                .put("\u03b1f", factor())
                 .note("17.7.2.1, 17.7.2.6")
-                .gives(allowed, "lb");
+                .gives(BasePlateHold.mayPush(on, toEdge, at));
         lines.addAll(List.of(vb, av, va));
         lines.add(WorkedLine.of("edge", "2 \u00d7 V / Va")
                 .put(push)
                 .put(va)
                 .note("ratio of the slab's edge")
-                .gives(2 * push.value() / allowed));
+                .gives(2 * at.push().pounds() / va.value()));
     }
 
     private void tipping() {
         if (!on.slab().isMeasured()) return;
-        double thick = on.slab().thickness().inches();
-        double tips = at.moment().poundInches() + at.action().action().push().pounds() * thick;
+        Length thick = on.slab().thickness();
         WorkedLine tip = WorkedLine.of("Mt", "M + H \u00d7 ha")
                 .put("M", at.moment().poundInches(), "lb-in")
                 .put("H", at.action().action().push())
-                .put("ha", thick, "in.")
+                .put("ha", thick)
                 .note("about the slab's long side, at its foot")
-                .gives(tips, "lb-in");
-        double weight =
-                on.slab().length().inches() * on.slab().width().inches() * thick * Concrete.DENSITY.perCubicInch();
-        double holds = Combination.LESS_D_W.dead() * weight * on.slab().width().inches() / 2;
+                .gives(BasePlateHold.tipsLbIn(on, at), "lb-in");
         WorkedLine hold = WorkedLine.of("Ms", "0.6 \u00d7 g \u00d7 ls \u00d7 ws \u00d7 ha / 1728 \u00d7 ws / 2")
                 .put("g", Concrete.DENSITY.perCubicInch() * 1728, "pcf")
                 .put("ls", on.slab().length())
                 .put("ws", on.slab().width())
-                .put("ha", thick, "in.")
+                .put("ha", thick)
                 .note("0.6 of the slab's weight")
-                .gives(holds, "lb-in");
+                .gives(BasePlateHold.slabHoldsLbIn(on), "lb-in");
         lines.addAll(List.of(tip, hold));
         lines.add(WorkedLine.of("tipping", "Mt / Ms")
                 .put(tip)
                 .put(hold)
                 .note("ratio of the slab that tips")
-                .gives(tips / holds));
+                .gives(tip.value() / hold.value()));
     }
 
     private void bending() {
-        double thick = on.slab().thickness().inches();
-        double width = on.plate().side().inches() + 2 * thick;
-        double factor = factor();
-        double holds = BasePlateHold.PHI_PLAIN
-                * BasePlateHold.PLAIN_TENSION
-                * Math.sqrt(on.slab().strength().psi())
-                * (width * thick * thick / 6)
-                / factor;
         WorkedLine mc = WorkedLine.of(
                         "Mp", "0.60 \u00d7 5 \u00d7 sqrt(fc) \u00d7 (B + 2 \u00d7 ha) \u00d7 ha\u00b2 / 6 / \u03b1f")
                 .put("fc", on.slab().strength().psi(), "psi")
                 .put("B", on.plate().side())
-                .put("ha", thick, "in.")
-                .put("\u03b1f", factor)
+                .put("ha", on.slab().thickness())
+                .put("\u03b1f", factor())
                 .note("plain concrete, 14.5.2")
-                .gives(holds, "lb-in");
-        double share = on.slab().edge().inches() < 3 * thick ? 1 : 0.5;
+                .gives(BasePlateHold.mayBendLbIn(on, at), "lb-in");
+        double share = BasePlateHold.shareOneWay(on.slab());
         lines.add(mc);
         lines.add(WorkedLine.of("slab", "n \u00d7 M / Mp")
                 .put("n", share)
                 .put("M", at.moment().poundInches(), "lb-in")
                 .put(mc)
                 .note("ratio of the slab in bending; n all of it one way beside an edge, else half")
-                .gives(share * at.moment().poundInches() / holds));
+                .gives(share * at.moment().poundInches() / mc.value()));
     }
 
     private void sheet(WorkedLine r, WorkedLine push) {

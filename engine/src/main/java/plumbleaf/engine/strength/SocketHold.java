@@ -97,8 +97,6 @@ public record SocketHold(Force upper, double peakLbPerIn) {
         double h = at.action().push().pounds();
         double sum = 2 * m * h + 3 * at.action().size().poundInches();
         Slab slab = in.slab();
-        double wide = post.depth().inches();
-        double edge = slab.edge().inches();
         List<WorkedLine> lines = new ArrayList<>();
         WorkedLine s = WorkedLine.of("s", "2 \u00d7 m \u00d7 H + 3 \u00d7 M")
                 .put("m", in.depth())
@@ -111,17 +109,15 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                 .put("w", post.depth())
                 .note("on the grout at the top, w the post's width")
                 .gives(hold.peak(post.depth()).psi(), "psi");
-        double allowed =
-                slab.strength().psi() * 0.85 * Math.min(2, (wide + 2 * edge) / wide) / BasePlateAnchors.BEARING_SAFETY;
         WorkedLine fb = WorkedLine.of("Fb", "0.85 \u00d7 fc \u00d7 min(2; (w + 2 \u00d7 c) / w) / 2.31")
                 .put("fc", slab.strength().psi(), "psi")
                 .put("w", post.depth())
                 .put("c", slab.edge())
                 .note("J8, c to the edge of the concrete")
-                .gives(allowed, "psi");
+                .gives(mayBear(post, slab).psi(), "psi");
         lines.addAll(List.of(s, p, fb));
-        lines.add(WorkedLine.of("bearing", "p / Fb").put(p).put(fb).gives(p.value() / allowed));
-        if (edge > 0) lines.addAll(sideLines(in, at, hold, s));
+        lines.add(WorkedLine.of("bearing", "p / Fb").put(p).put(fb).gives(p.value() / fb.value()));
+        if (!slab.edge().isZero()) lines.addAll(sideLines(in, at, hold, s));
         return new Working(
                 "Socket of post " + part + ", " + at.name(),
                 "rigid post on constant stiffness; AISC 360-22 J8; ACI 318-19 17.7.2",
@@ -131,11 +127,6 @@ public record SocketHold(Force upper, double peakLbPerIn) {
 
     private static List<WorkedLine> sideLines(Support.CoreSocket in, CombinedAction at, SocketHold hold, WorkedLine s) {
         Slab slab = in.slab();
-        double c = slab.edge().inches();
-        double factor = BasePlateHold.loadFactor(at.combination());
-        double nominal = new ConcreteBreakout(ConcreteBreakout.POST_INSTALLED, slab.strength(), in.depth())
-                .byEdgeAlone(slab.edge())
-                .pounds();
         WorkedLine p2 = WorkedLine.of("P2", "s\u00b2 / (3 \u00d7 m \u00d7 (m \u00d7 H + 2 \u00d7 M))")
                 .put(s)
                 .put("m", in.depth())
@@ -145,19 +136,18 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                 .gives(hold.upper());
         WorkedLine vb = WorkedLine.of("Vb", "9 \u00d7 sqrt(fc) \u00d7 c^1.5")
                 .put("fc", slab.strength().psi(), "psi")
-                .put("c", c, "in.")
+                .put("c", slab.edge())
                 .note("17.7.2.2.1(b)")
-                .gives(nominal, "lb");
-        double allowed = nominal * share(slab) * ConcreteBreakout.PHI_SHEAR / factor;
+                .gives(byEdge(slab, in.depth()));
         WorkedLine va = WorkedLine.of(
                         "Va",
                         "Vb \u00d7 3 \u00d7 c \u00d7 min(1.5 \u00d7 c; ha) / (4.5 \u00d7 c\u00b2) \u00d7 max(1; sqrt(1.5 \u00d7 c / ha)) \u00d7 0.70 / \u03b1f")
                 .put(vb)
-                .put("c", c, "in.")
+                .put("c", slab.edge())
                 .put("ha", slab.thickness())
-                .put("\u03b1f", factor)
+                .put("\u03b1f", BasePlateHold.loadFactor(at.combination()))
                 .note("17.7.2.1, 17.7.2.6; \u03b1f the load factor, ha the concrete's thickness")
-                .gives(allowed, "lb");
+                .gives(sideHolds(slab, in.depth(), at));
         return List.of(
                 p2,
                 vb,
@@ -165,7 +155,7 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                 WorkedLine.of("side", "P2 / Va")
                         .put(p2)
                         .put(va)
-                        .gives(hold.upper().pounds() / allowed));
+                        .gives(hold.upper().pounds() / va.value()));
     }
 
     private static SocketHold of(CombinedAction action, Length depth) {
@@ -193,9 +183,7 @@ public record SocketHold(Force upper, double peakLbPerIn) {
             CombinedAction at,
             Severity failed,
             String id) {
-        double wide = post.depth().inches();
-        double spread = Math.min(2, (wide + 2 * in.slab().edge().inches()) / wide);
-        double allowed = in.slab().strength().psi() * 0.85 * spread / BasePlateAnchors.BEARING_SAFETY;
+        double allowed = mayBear(post, in.slab()).psi();
         double peak = of(at, in.depth()).peak(post.depth()).psi();
         notes.check(Checked.of(
                 id,
@@ -209,13 +197,8 @@ public record SocketHold(Force upper, double peakLbPerIn) {
 
     private static void side(
             HeldPost.Notes notes, String part, Slab slab, Length depth, CombinedAction at, Severity failed, String id) {
-        double alpha = BasePlateHold.loadFactor(at.combination());
         double upper = of(at, depth).upper().pounds();
-        double nominal = new ConcreteBreakout(ConcreteBreakout.POST_INSTALLED, slab.strength(), depth)
-                .byEdgeAlone(slab.edge())
-                .times(share(slab))
-                .pounds();
-        double allowed = nominal * ConcreteBreakout.PHI_SHEAR / alpha;
+        double allowed = sideHolds(slab, depth, at).pounds();
         notes.check(Checked.of(
                 id,
                 failed,
@@ -225,6 +208,24 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                         + "). More concrete to the edge or a bar hooked round the socket helps.",
                 SIDE,
                 Measure.demand(upper, allowed, "lb")));
+    }
+
+    /** {@code 0.85 f'c sqrt(A2/A1) / 2.31}, the concrete spread to its edge. Source: AISC 360-22 J8. */
+    private static Stress mayBear(PostStock post, Slab slab) {
+        double wide = post.depth().inches();
+        double spread = Math.min(2, (wide + 2 * slab.edge().inches()) / wide);
+        return slab.strength().times(0.85 * spread / BasePlateAnchors.BEARING_SAFETY);
+    }
+
+    private static Force byEdge(Slab slab, Length depth) {
+        return new ConcreteBreakout(ConcreteBreakout.POST_INSTALLED, slab.strength(), depth).byEdgeAlone(slab.edge());
+    }
+
+    private static Force sideHolds(Slab slab, Length depth, CombinedAction at) {
+        return ConcreteBreakout.allowable(
+                byEdge(slab, depth).times(share(slab)),
+                ConcreteBreakout.PHI_SHEAR,
+                BasePlateHold.loadFactor(at.combination()));
     }
 
     /** What a slab thinner than 1.5 edge distances leaves of it. */
