@@ -18,8 +18,6 @@ import plumbleaf.engine.quantity.Offset;
 
 /** What is to be said about a gate beside its swing: hand, release, gaps, weight, welding. */
 final class GateFindings {
-    /** Above this weight two people lift: common practice, no source. */
-
     /** Above this a leaf is not lifted by hand at all. Judgement; the crew sheet says the same. */
     private static final Force TWO_PEOPLE = Force.pounds(150);
 

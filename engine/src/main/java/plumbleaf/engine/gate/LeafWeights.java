@@ -6,7 +6,6 @@ import plumbleaf.engine.quantity.Gravity;
 
 /** Adds up a leaf: weight, centre of gravity and inertia about the pin axis. */
 final class LeafWeights {
-
     private double pounds;
     private double rPounds;
     private double nPounds;

@@ -4,7 +4,7 @@ import plumbleaf.engine.quantity.Length;
 
 /** The widest spacing of posts at which everything asked about still passes: solved for, not looked up. */
 public final class GreatestSpacing {
-    /** How near the answer is found: 10 ft down to a hundred-millionth of an inch. */
+    /** How near the answer is found: 10 ft down to a ten-billionth of an inch. */
     private static final double NEAR = 1.0 / (1L << 40);
 
     /** How far a try is moved towards the middle, of the square of the range: the algorithm's own usual value. */
