@@ -107,7 +107,9 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
                     .map(PierSprings::stiff)
                     .orElse(gate.hung().get(0).gate().foot().stiff());
             SlamCheck slam = SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, speed);
-            worked = Optional.of(slam.working(latchPost.id()));
+            worked = Optional.of(slam.working(
+                    latchPost.id(),
+                    Slam.closer(site.gate(), gate.hung().get(0).gate().leaf())));
             more.add(slam.finding(gate.id(), speed, site.gate(), site.mustShut()));
             gustSlam(site, gate, build, foot).ifPresent(more::add);
             LatchCheck holds = LatchCheck.of(

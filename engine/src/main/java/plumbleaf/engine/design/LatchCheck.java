@@ -93,7 +93,7 @@ record LatchCheck(LatchModel latch, CaseForces windy, Force person, Force slam) 
                     "latch.slam",
                     Severity.CAUTION,
                     gate,
-                    "a slam by hand strikes it with",
+                    "the leaf let slam strikes it with",
                     slam.pounds(),
                     "all of the leaf's energy taken by post and footing"));
         return findings;

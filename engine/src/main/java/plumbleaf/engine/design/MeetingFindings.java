@@ -184,8 +184,7 @@ final class MeetingFindings {
                 "gate.slam",
                 Severity.CAUTION,
                 gate,
-                gate + ": let go at " + DecimalText.upTo(speed.mph(), 1)
-                        + " mph one leaf strikes the other with up to "
+                gate + ": " + SlamCheck.arrives(site.gate(), speed) + " one leaf strikes the other with up to "
                         + DecimalText.whole(pair.slam().pounds()) + " lb, which comes down on the rod: "
                         + DecimalText.whole(pair.slamRod().moment().poundInches()) + " lb-in; it may take "
                         + DecimalText.whole(pair.slamRod().allowable().poundInches())

@@ -108,9 +108,24 @@ record SlamCheck(Force peak, Length height, PostStock post, List<WorkedLine> lin
         return new SlamCheck(Slam.peak(edge, gate.leaf(), stiffness), height, latchPost, lines);
     }
 
-    /** All of it for the calculation book, to the ratio of {@link #finding}. */
-    Working working(String latchPostId) {
-        List<WorkedLine> all = new ArrayList<>(lines);
+    /** How a leaf that is let go comes to its stop, in words that end before what it strikes. */
+    static String arrives(Gate gate, Speed edge) {
+        String speed = DecimalText.upTo(edge.mph(), 1) + " mph";
+        boolean checked = gate.hinges().closer() && edge.compareTo(gate.loads().slamSpeed()) < 0;
+        return checked
+                ? "brought home by its closer at " + speed
+                        + ", set to 5 seconds from 90 to 12 degrees and no faster after (2010 ADA Standards 404.2.8.1),"
+                : "let go at " + speed;
+    }
+
+    /**
+     * All of it for the calculation book, to the ratio of {@link #finding}.
+     *
+     * @param closer what slows the leaf
+     */
+    Working working(String latchPostId, Optional<WorkedLine> closer) {
+        List<WorkedLine> all = new ArrayList<>(closer.stream().toList());
+        all.addAll(lines);
         WorkedLine moment = WorkedLine.of("M", "F \u00d7 h")
                 .put(lines.get(lines.size() - 1))
                 .put("h", height)
@@ -143,11 +158,12 @@ record SlamCheck(Force peak, Length height, PostStock post, List<WorkedLine> lin
                 "gate.slam",
                 Severity.CAUTION,
                 gate,
-                gate + ": let go at " + DecimalText.upTo(edge.mph(), 1) + " mph it strikes its latch post with up to "
+                gate + ": " + arrives(asked, edge) + " it strikes its latch post with up to "
                         + DecimalText.whole(peak.pounds()) + " lb, "
                         + DecimalText.whole(atGrade().inPoundFeet()) + " lb-ft at grade; it may take "
                         + DecimalText.whole(allowed().inPoundFeet())
-                        + " lb-ft. A gust slams far harder than a hand: " + keeps(mustShut),
+                        + " lb-ft."
+                        + (asked.hinges().closer() ? "" : " A gust slams far harder than a hand: " + keeps(mustShut)),
                 Basis.judgement("all of the leaf's energy taken by post and footing, F = (v / b) sqrt(I k)"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
         return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(asked, mustShut));

@@ -1,6 +1,7 @@
 package plumbleaf.engine.sag;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.gate.Leaf;
@@ -16,7 +17,7 @@ import plumbleaf.engine.section.PostStock;
 public final class Slam {
     private static final double INCHES_PER_SECOND_PER_MPH = 17.6;
 
-    /** A closer takes this long, at least, from 90 degrees to 12 degrees from the latch. 2010 ADA Standards 404.2.8.1, from memory. */
+    /** A closer takes this long, at least, from 90 degrees to 12 degrees from the latch. Source: 2010 ADA Standards 404.2.8.1. */
     private static final double CLOSER_SECONDS = 5;
 
     private static final double CLOSER_DEG = 90 - 12;
@@ -31,11 +32,24 @@ public final class Slam {
     }
 
     /**
-     * Speed of the latch edge under a closer: {@code v = b q / t}, q = 78 degrees in t = 5 s, the fastest that a closer may be set to. Source: 2010 ADA Standards 404.2.8.1, from memory;
-     * a closer set so on a gate nobody needs to reach by wheelchair is common practice, no source. Check: SlamTest (b = 48 in.: 13.1 in./s).
+     * Speed of the latch edge under a closer: {@code v = b q / t}, q = 78 degrees in t = 5 s, the fastest that a closer may be set to. It stops being true where the last 12 degrees, which a
+     * closer sets by a screw of their own, are let run faster. Source: 2010 ADA Standards 404.2.8.1; a closer set so on a gate nobody needs to reach by wheelchair is common practice, no source.
+     * Check: SlamTest (b = 48 in.: 13.1 in./s).
      */
     static Speed checked(Length edge) {
         return Speed.mph(edge.inches() * CLOSER_DEG * Math.PI / 180 / CLOSER_SECONDS / INCHES_PER_SECOND_PER_MPH);
+    }
+
+    /** {@link #edge} of a leaf that its closer slows, for the calculation book. */
+    public static Optional<WorkedLine> closer(Gate gate, Leaf leaf) {
+        Speed edge = edge(gate, leaf);
+        if (!gate.hinges().closer() || edge.compareTo(gate.loads().slamSpeed()) >= 0) return Optional.empty();
+        return Optional.of(WorkedLine.of("V", "b \u00d7 q / t / 17.6")
+                .put("b", leaf.latchAt().r().size())
+                .put("q", CLOSER_DEG * Math.PI / 180, "rad")
+                .put("t", CLOSER_SECONDS)
+                .note("its closer, t seconds from 90 to 12 degrees and no faster after, 2010 ADA Standards 404.2.8.1")
+                .gives(edge.mph(), "mph"));
     }
 
     /**

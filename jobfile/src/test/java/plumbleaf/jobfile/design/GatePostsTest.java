@@ -105,6 +105,9 @@ class GatePostsTest {
         double edge = Yard.gate(let).plan().leaves().get(0).latchAt().r().inches();
         double share = edge * Math.toRadians(78) / 5 / 17.6 / 12;
         assertThat(ratio(only(checked, "gate.slam"))).isCloseTo(share * ratio(only(let, "gate.slam")), within(1e-9));
+        assertThat(only(checked, "gate.slam").message())
+                .contains("brought home by its closer at ", "5 seconds from 90 to 12 degrees")
+                .doesNotContain("a hand");
         assertThat(only(checked, "gate.closer").severity()).isEqualTo(Severity.CANNOT_SAY);
         assertThat(checked.findings()).noneMatch(finding -> finding.id().equals("gate.gust-slam"));
         assertThat(checked.quote().takeoff().lines())
