@@ -22,23 +22,28 @@ import plumbleaf.engine.quantity.Length;
 
 /**
  * Footings that stand so near to each other that wind pushes both into the same ground, where that alone leaves one too shallow: how deep it must be with what is left of the soil. One that is too
- * shallow by itself is told so elsewhere. Their springs, and so
- * the drop of a gate, are left as they are: under its own weight one footing moves and the other stands still.
+ * shallow by itself is told so elsewhere. Their springs, and so the drop of a gate, are left as they are: under its own weight one footing moves and the other stands still.
  */
 final class NearFootings {
-    /** Squares of this size hold every neighbour that counts in those around them: seven widths of the widest hole. */
-    private static final double SQUARE_IN = NearFooting.FAR_WIDTHS * 48;
-
     /** Less than this no depth is dug. */
     private static final double SEEN_IN = 0.05;
 
     private final Map<Square, List<PostDesign>> squares = new LinkedHashMap<>();
     private final DisplayUnits display;
 
+    /** Squares of this size hold every neighbour that counts in those around them: seven widths of the widest hole. */
+    private final double squareIn;
+
     private record Square(long x, long y) {}
 
     private NearFootings(List<PostDesign> posts, DisplayUnits display) {
         this.display = display;
+        double widestIn = 1;
+        for (PostDesign post : posts)
+            widestIn = Math.max(
+                    widestIn,
+                    post.footing().map(is -> is.hole().diameter().inches()).orElse(0.0));
+        this.squareIn = NearFooting.FAR_WIDTHS * widestIn;
         for (PostDesign post : posts)
             if (post.footing().isPresent())
                 squares.computeIfAbsent(square(post, 0, 0), at -> new ArrayList<>())
@@ -52,10 +57,10 @@ final class NearFootings {
         return findings;
     }
 
-    private static Square square(PostDesign post, int right, int up) {
+    private Square square(PostDesign post, int right, int up) {
         return new Square(
-                (long) Math.floor(post.post().at().xIn() / SQUARE_IN) + right,
-                (long) Math.floor(post.post().at().yIn() / SQUARE_IN) + up);
+                (long) Math.floor(post.post().at().xIn() / squareIn) + right,
+                (long) Math.floor(post.post().at().yIn() / squareIn) + up);
     }
 
     /** The wind that asks for the deepest hole in what is left of the soil. */
