@@ -86,16 +86,15 @@ final class GateFoot {
     }
 
     /** The hole of the latch post, of a pair of the right one: alike unless the job tells its own. */
-    static HoleSize secondHole(GateSite site, PickedGate build) {
+    static HoleSize secondHole(GateSite site, HoleSize first) {
         GateBuild pinned = site.job().builds().of(site.gate());
         return new HoleSize(
-                pinned.latchHole().or(build.hole().diameter()),
-                pinned.latchDepth().or(build.hole().depth()));
+                pinned.latchHole().or(first.diameter()), pinned.latchDepth().or(first.depth()));
     }
 
     /** The hole of the post that a leaf hangs on. */
-    static HoleSize holeOf(GateSite site, PickedGate build, Side hinge, boolean single) {
-        return single || hinge == Side.LEFT ? build.hole() : secondHole(site, build);
+    static HoleSize holeOf(GateSite site, HoleSize first, Side hinge, boolean single) {
+        return single || hinge == Side.LEFT ? first : secondHole(site, first);
     }
 
     /** Whether a hole goes below the loose top, where alone soil holds it. */

@@ -57,7 +57,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         Post hingePost = site.post(gate.hingePost());
         Post latchPost = site.post(gate.latchPost());
         Length hole = build.hole().diameter();
-        HoleSize own = GateFoot.secondHole(site, build);
+        HoleSize own = GateFoot.secondHole(site, build.hole());
         Stated<Length> ownDepth =
                 pinned(site).latchDepth().isSaid() ? pinned(site).latchDepth() : depth;
         if (gate.slide().isPresent()) return SlidePosts.of(site, gate, depth, work);

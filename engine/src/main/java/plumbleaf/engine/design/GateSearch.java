@@ -26,7 +26,6 @@ import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.SlidePlan;
-import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.labour.Work;
 import plumbleaf.engine.labour.Works;
@@ -167,16 +166,9 @@ final class GateSearch {
 
     private Money price(FootPick foot) {
         Money both = postPrice(site.first(), foot.hingePost(), foot.hole())
-                .plus(postPrice(site.second(), foot.latchPost(), second(foot)));
+                .plus(postPrice(site.second(), foot.latchPost(), GateFoot.secondHole(site, foot.hole())));
         if (site.roller().isPresent()) both = both.plus(postPrice(site.roller().get(), foot.hingePost(), foot.hole()));
         return dug.isEmpty() || dug.contains(foot.hole()) ? both : both.plus(price.anotherKindOfHole());
-    }
-
-    private HoleSize second(FootPick foot) {
-        GateBuild pinned = site.job().builds().of(site.gate());
-        return new HoleSize(
-                pinned.latchHole().or(foot.hole().diameter()),
-                pinned.latchDepth().or(foot.hole().depth()));
     }
 
     private Money price(TriedBuild tried) {

@@ -399,7 +399,7 @@ final class GateWork {
                         leaf.gate().hingePost(),
                         GateFoot.holeOf(
                                 site,
-                                build,
+                                build.hole(),
                                 hang.leaf().hand().hinge(),
                                 plan.hangs().size() == 1))));
         if (!leaf.gate().isOnWall() && leaf.amplification() < 1e6) workings.add(LeafWorkings.lean(leaf));
@@ -416,7 +416,7 @@ final class GateWork {
                         site,
                         post,
                         stock,
-                        GateFoot.holeOf(site, build, hang.leaf().hand().hinge(), single))
+                        GateFoot.holeOf(site, build.hole(), hang.leaf().hand().hinge(), single))
                 .map(foot -> hungGate(plan, hang, stock, foot));
     }
 

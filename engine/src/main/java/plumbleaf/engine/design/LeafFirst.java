@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.Stated;
@@ -103,18 +104,21 @@ final class LeafFirst {
             atLatch.add(each.onLatchPost());
         }
         List<PostDesign> designs = new ArrayList<>();
-        designs.add(design(hung.post(), build, on.hingePost(), atHinges, true));
-        hung.latchPost().ifPresent(post -> designs.add(design(post, build, build.latchPost(), atLatch, false)));
+        HoleSize hole =
+                GateFoot.holeOf(site, build.hole(), hung.gate().leaf().hand().hinge(), single);
+        HoleSize second = GateFoot.secondHole(site, build.hole());
+        designs.add(design(hung.post(), hole, on.hingePost(), atHinges, true));
+        hung.latchPost().ifPresent(post -> designs.add(design(post, second, build.latchPost(), atLatch, false)));
         return designs;
     }
 
     private PostDesign design(
-            Post post, PickedGate build, PostStock section, List<CombinedAction> actions, boolean hangs) {
+            Post post, HoleSize hole, PostStock section, List<CombinedAction> actions, boolean hangs) {
         return posts.gatePost(
                 post,
                 section,
-                build.hole().diameter(),
-                Stated.of(build.hole().depth()),
+                hole.diameter(),
+                Stated.of(hole.depth()),
                 actions,
                 hangs,
                 Length.ZERO,

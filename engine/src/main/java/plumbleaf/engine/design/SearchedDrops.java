@@ -70,7 +70,10 @@ final class SearchedDrops {
             Post post = GateWork.hingePost(site, plan, hang);
             boolean first = plan.hangs().size() == 1 || hang.leaf().hand().hinge() == Side.LEFT;
             PostStock stock = first ? tried.foot().hingePost() : tried.foot().latchPost();
-            Optional<PierSprings> springs = springs(post, stock, tried.foot().hole());
+            HoleSize hole = first
+                    ? tried.foot().hole()
+                    : GateFoot.secondHole(site, tried.foot().hole());
+            Optional<PierSprings> springs = springs(post, stock, hole);
             if (springs.isEmpty()) return List.of();
             boolean onWall = springs.get().soft().match(pier -> false, planes -> false, wall -> true);
             if (onWall) return List.of();
@@ -82,8 +85,7 @@ final class SearchedDrops {
                     new PostAt(i, stock.id()),
                     key -> PostGive.of(
                             GateWork.hungGates(site, tried.build(), plan).get(leaf)));
-            StandingAt at = new StandingAt(
-                    i, new FootAt(post.id(), stock.id(), tried.foot().hole()));
+            StandingAt at = new StandingAt(i, new FootAt(post.id(), stock.id(), hole));
             all.add(new On(made.get(leaf), give, springs.get(), at));
         }
         return all;

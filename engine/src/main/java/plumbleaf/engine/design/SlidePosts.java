@@ -62,7 +62,7 @@ final class SlidePosts {
                 post,
                 receiver ? gate.build().latchPost() : gate.build().hingePost(),
                 receiver
-                        ? GateFoot.secondHole(site, gate.build()).diameter()
+                        ? GateFoot.secondHole(site, gate.build().hole()).diameter()
                         : gate.build().hole().diameter(),
                 receiver && told.isSaid() ? told : depth,
                 actions,

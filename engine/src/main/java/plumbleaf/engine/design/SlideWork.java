@@ -72,7 +72,7 @@ final class SlideWork {
         Optional<SlidePost> onFront = post(front, build.hingePost(), build.hole(), shape.frontRollers());
         Optional<SlidePost> onRear = post(rear.get(), build.hingePost(), build.hole(), shape.rearRollers());
         Optional<SlidePost> atReceiver =
-                post(receiver, build.latchPost(), GateFoot.secondHole(site, build), Offset.inches(receiverAt));
+                post(receiver, build.latchPost(), GateFoot.secondHole(site, build.hole()), Offset.inches(receiverAt));
         if (onFront.isEmpty() || onRear.isEmpty() || atReceiver.isEmpty()) return Optional.empty();
         return Optional.of(new SlideGate(plan, onFront.get(), onRear.get(), atReceiver.get()));
     }
