@@ -120,11 +120,10 @@ final class PostCalculation {
         lines.add(bearing);
         if (byMoment) lines.add(byMoment(work, bearing, momentLbFt, belowFt));
         else lines.addAll(byPush(work, bearing, pushLb, momentLbFt, belowFt));
-        lines.add(WorkedLine.of("depth", looseFt > 0 ? "12 \u00d7 (d + l)" : "12 \u00d7 d")
-                .put("d", belowFt, "ft")
-                .putWhere(looseFt > 0, "l", looseFt)
-                .note(looseFt > 0 ? "l the loose top" : "")
-                .gives(work.depth().inches(), "in."));
+        WorkedLine.Open depth = WorkedLine.of("depth", looseFt > 0 ? "12 \u00d7 (d + l)" : "12 \u00d7 d")
+                .put("d", belowFt, "ft");
+        if (looseFt > 0) depth.put("l", looseFt, "ft").note("l the loose top");
+        lines.add(depth.gives(work.depth().inches(), "in."));
         return lines;
     }
 

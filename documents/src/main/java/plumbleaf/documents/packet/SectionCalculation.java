@@ -112,7 +112,7 @@ final class SectionCalculation {
                     bare(each.jIn4()));
         paper.add(table.table());
         paper.note(
-                "In the units of the formulas: walls in, A in\u00b2, S and Z in\u00b3, I and J in\u2074. Weight goes by the wall sold, stiffness and bending by the wall used, formulas of a wall"
+                "In the units of the formulas: walls in, A in\u00b2, S and Z in\u00b3, I and J in4. Weight goes by the wall sold, stiffness and bending by the wall used, formulas of a wall"
                         + " under a plate or a weld by the design wall.");
         for (Section each : steel.values())
             paper.note(each.name() + ": " + each.source() + " (" + each.confidence() + ").");
