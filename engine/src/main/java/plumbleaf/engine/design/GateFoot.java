@@ -2,11 +2,13 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.footing.SoilBand;
+import plumbleaf.engine.footing.SoilStiffness;
 import plumbleaf.engine.job.GateBuild;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Side;
@@ -68,8 +70,13 @@ final class GateFoot {
                                 .map(held -> PierSprings.undug(held.soft(), held.likely(), held.stiff())));
     }
 
-    /** What the likely spring of a hole or a driven post comes from; empty where another thing holds it, or a slab at grade beside the soil. */
-    static List<WorkedLine> lines(GateSite site, Post post, PostStock stock, HoleSize hole) {
+    /**
+     * What a spring of a hole or a driven post comes from; empty where another thing holds it, or a slab at grade beside the soil.
+     *
+     * @param of soft, likely or stiff
+     */
+    static List<WorkedLine> lines(
+            GateSite site, Post post, PostStock stock, HoleSize hole, Function<SoilBand, SoilStiffness> of) {
         Optional<SoilBand> soil = band(site.job(), site.catalogue(), site.standards());
         Length loose = site.job().site().soil().deadTop();
         Optional<HoleSize> held = post.support()
@@ -81,7 +88,7 @@ final class GateFoot {
                         wall -> Optional.empty(),
                         existing -> Optional.empty());
         return held.filter(is -> reachesSoundSoil(is, loose))
-                .flatMap(is -> soil.map(band -> band.likely().lines(is, loose)))
+                .flatMap(is -> soil.map(band -> of.apply(band).lines(is, loose)))
                 .orElse(List.of());
     }
 

@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import plumbleaf.engine.action.CombinedAction;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
@@ -10,6 +11,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.job.GateBuild;
@@ -95,7 +97,7 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         List<Finding> more = new ArrayList<>();
         for (HungLeaf hung : gate.hung())
             if (!hung.gate().isOnWall()) more.add(SecondOrder.finding(hung.post(), hung.amplification()));
-        Optional<Working> worked = Optional.empty();
+        GateDesign shown = gate;
         List<LinkUse> path = new ArrayList<>();
         for (HungLeaf hung : gate.hung()) {
             more.addAll(GateJoints.findings(hung, build.joint(), site.catalogue(), site.basis()));
@@ -107,9 +109,14 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
                     .map(PierSprings::stiff)
                     .orElse(gate.hung().get(0).gate().foot().stiff());
             SlamCheck slam = SlamCheck.of(gate.hung().get(0).gate(), build.latchPost(), foot, speed);
-            worked = Optional.of(slam.working(
-                    latchPost.id(),
-                    Slam.closer(site.gate(), gate.hung().get(0).gate().leaf())));
+            shown = withSlam(
+                    gate,
+                    () -> slam.working(
+                            latchPost.id(),
+                            GateFoot.lines(site, latchPost, build.latchPost(), own, SoilBand::stiff),
+                            gate.hung().get(0).gate(),
+                            site.gate(),
+                            foot));
             more.add(slam.finding(gate.id(), speed, site.gate(), site.mustShut()));
             gustSlam(site, gate, build, foot).ifPresent(more::add);
             LatchCheck holds = LatchCheck.of(
@@ -133,13 +140,13 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         heaveApart(site, gate.id(), hinge, latch).ifPresent(more::add);
         for (PostDesign post : List.of(hinge, latch))
             WoodPostLife.finding(post, site.basis(), site.job().display()).ifPresent(more::add);
-        return new GatePosts(withSlam(gate, worked).onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
+        return new GatePosts(shown.onPosts(loadPath(gate, path, hinge, latch), more), hinge, latch);
     }
 
     /** The blow of a single leaf beside what else is worked out of it, where the book is wanted. */
-    private static GateDesign withSlam(GateDesign gate, Optional<Working> slam) {
-        if (slam.isEmpty() || gate.hung().get(0).workings().isEmpty()) return gate;
+    private static GateDesign withSlam(GateDesign gate, Supplier<Working> slam) {
         HungLeaf leaf = gate.hung().get(0);
+        if (leaf.workings().isEmpty()) return gate;
         List<Working> workings = new ArrayList<>(leaf.workings());
         workings.add(slam.get());
         return gate.hangingAs(leaf.with(workings));

@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -11,6 +12,9 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.DepthForDrop;
 import plumbleaf.engine.footing.FootingRules;
+import plumbleaf.engine.footing.HoleSize;
+import plumbleaf.engine.footing.SoilBand;
+import plumbleaf.engine.footing.SoilStiffness;
 import plumbleaf.engine.gate.GateAsk;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
@@ -26,6 +30,7 @@ import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateForces;
@@ -389,20 +394,13 @@ final class GateWork {
                 leaf.gate(),
                 loads,
                 leaf.cases()));
-        workings.add(LeafWorkings.drop(
-                leaf.gate(),
-                leaf.sag(),
-                leaf.cases(),
-                GateFoot.lines(
-                        site,
-                        hingePost(plan, hang),
-                        leaf.gate().hingePost(),
-                        GateFoot.holeOf(
-                                site,
-                                build.hole(),
-                                hang.leaf().hand().hinge(),
-                                plan.hangs().size() == 1))));
-        if (!leaf.gate().isOnWall() && leaf.amplification() < 1e6) workings.add(LeafWorkings.lean(leaf));
+        HoleSize hole = GateFoot.holeOf(
+                site, build.hole(), hang.leaf().hand().hinge(), plan.hangs().size() == 1);
+        Function<Function<SoilBand, SoilStiffness>, List<WorkedLine>> soil =
+                of -> GateFoot.lines(site, hingePost(plan, hang), leaf.gate().hingePost(), hole, of);
+        workings.add(LeafWorkings.drop(leaf.gate(), leaf.sag(), leaf.cases(), soil.apply(SoilBand::likely)));
+        if (!leaf.gate().isOnWall() && leaf.amplification() < 1e6)
+            workings.add(LeafWorkings.lean(leaf, soil.apply(SoilBand::soft)));
         if (leaf.sag().sway().hertz() > 0) workings.add(LeafWorkings.frequency(leaf.sag()));
         return workings;
     }

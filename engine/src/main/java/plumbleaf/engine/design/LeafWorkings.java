@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.footing.PierSpring;
 import plumbleaf.engine.gate.Leaf;
@@ -153,8 +154,12 @@ final class LeafWorkings {
                         .gives(sag.footingTurn().radians(), "rad")));
     }
 
-    /** The moment that the leaf's weight adds as its post leans. */
-    static Working lean(HungLeaf hung) {
+    /**
+     * The moment that the leaf's weight adds as its post leans.
+     *
+     * @param soil what the pier's spring in soft soil comes from, where that is soil alone
+     */
+    static Working lean(HungLeaf hung, List<WorkedLine> soil) {
         HungGate gate = hung.gate();
         PierSpring soft = gate.foot().soft().across();
         double height = hung.hinges().get(hung.hinges().size() - 1).z().inches();
@@ -188,16 +193,19 @@ final class LeafWorkings {
                 "Second order: what the lean of post " + hung.post() + " adds to the moment at its foot",
                 "exact beam-column on a turning foot; AISC 360-22 C2.1",
                 "a factor on the first-order moment; above 1.1 first-order numbers are short",
-                List.of(
-                        k,
-                        al,
-                        x,
-                        WorkedLine.of("B", "tan(x) / x / (1 - P \u00d7 tan(x) / (a \u00d7 k))")
-                                .put(x)
-                                .put("P", weight, "lb")
-                                .put(al)
-                                .put(k)
-                                .gives(hung.amplification())));
+                Stream.concat(
+                                soil.stream(),
+                                Stream.of(
+                                        k,
+                                        al,
+                                        x,
+                                        WorkedLine.of("B", "tan(x) / x / (1 - P \u00d7 tan(x) / (a \u00d7 k))")
+                                                .put(x)
+                                                .put("P", weight, "lb")
+                                                .put(al)
+                                                .put(k)
+                                                .gives(hung.amplification())))
+                        .toList());
     }
 
     static Working frequency(GateSag sag) {

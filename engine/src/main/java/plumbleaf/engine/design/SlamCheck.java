@@ -31,13 +31,8 @@ import plumbleaf.engine.strength.TubeStrength;
  *
  * @param peak force at the strike
  * @param height of the strike above grade at the latch post
- * @param lines what the peak comes from, line by line for the calculation book
  */
-record SlamCheck(Force peak, Length height, PostStock post, List<WorkedLine> lines) {
-    SlamCheck {
-        lines = List.copyOf(lines);
-    }
-
+record SlamCheck(Force peak, Length height, PostStock post) {
     /** How a gate is kept from a blow: one that must shut by itself is not held back; one that a rod keeps open already, or a closer checks, has that cure. */
     static List<Remedy> cures(Gate gate, boolean mustShut) {
         List<Remedy> cures = new ArrayList<>();
@@ -103,9 +98,7 @@ record SlamCheck(Force peak, Length height, PostStock post, List<WorkedLine> lin
                 gate.leaf().latchAt().z().inches() - gate.latchPostGrade().inches();
         Length height = Length.inches(Math.max(0, aboveGrade));
         double stiffness = Slam.strikeStiffness(latchPost, foot, height);
-        List<WorkedLine> lines = new ArrayList<>(Slam.strike(latchPost, foot, height));
-        lines.addAll(Slam.lines(edge, gate.leaf(), stiffness));
-        return new SlamCheck(Slam.peak(edge, gate.leaf(), stiffness), height, latchPost, lines);
+        return new SlamCheck(Slam.peak(edge, gate.leaf(), stiffness), height, latchPost);
     }
 
     /** How a leaf that is let go comes to its stop, in words that end before what it strikes. */
@@ -121,13 +114,15 @@ record SlamCheck(Force peak, Length height, PostStock post, List<WorkedLine> lin
     /**
      * All of it for the calculation book, to the ratio of {@link #finding}.
      *
-     * @param closer what slows the leaf
+     * @param soil what the pier's spring in stiff soil comes from, where that is soil alone
      */
-    Working working(String latchPostId, Optional<WorkedLine> closer) {
-        List<WorkedLine> all = new ArrayList<>(closer.stream().toList());
-        all.addAll(lines);
+    Working working(String latchPostId, List<WorkedLine> soil, HungGate gate, Gate asked, BaseSpring foot) {
+        List<WorkedLine> all = new ArrayList<>(soil);
+        Slam.closer(asked, gate.leaf()).ifPresent(all::add);
+        all.addAll(Slam.strike(post, foot, height));
+        all.addAll(Slam.lines(Slam.edge(asked, gate.leaf()), gate.leaf(), Slam.strikeStiffness(post, foot, height)));
         WorkedLine moment = WorkedLine.of("M", "F \u00d7 h")
-                .put(lines.get(lines.size() - 1))
+                .put(all.get(all.size() - 1))
                 .put("h", height)
                 .gives(atGrade().poundInches(), "lb-in");
         all.add(moment);
