@@ -1,16 +1,14 @@
 package plumbleaf.engine.gate;
 
 import java.util.List;
-import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Plane;
 import plumbleaf.engine.ground.SurfaceFacet;
-import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /** Level ground to a distance north of a line that runs east, then a bank. */
-record BankGround(double fromIn, double slope) implements GroundUnder {
+record BankGround(double fromIn, double slope) implements SweptGround {
     private static final double FAR_IN = 1000;
 
     private Plane level() {
@@ -39,20 +37,5 @@ record BankGround(double fromIn, double slope) implements GroundUnder {
                 PlanPoint.inches(-FAR_IN, northIn));
         return new SurfaceFacet(
                 corners.stream().map(at -> at.at(plane.heightAt(at))).toList(), plane, false);
-    }
-
-    @Override
-    public List<SurfacePiece> along(PlanPoint from, PlanPoint to) {
-        throw new UnsupportedOperationException("No slide here");
-    }
-
-    @Override
-    public Length laterRise(PlanPoint from, PlanPoint to) {
-        return Length.ZERO;
-    }
-
-    @Override
-    public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {
-        return List.of();
     }
 }

@@ -3,17 +3,15 @@ package plumbleaf.engine.gate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.geometry.Plane;
 import plumbleaf.engine.geometry.SpacePoint;
 import plumbleaf.engine.ground.SurfaceFacet;
-import plumbleaf.engine.ground.SurfacePiece;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /** Rough ground for tests: a net of triangles over shaken grid points, from a seed. */
-final class TriangleField implements GroundUnder {
+final class TriangleField implements SweptGround {
     private final List<SurfaceFacet> facets = new ArrayList<>();
 
     TriangleField(long seed, double halfSizeIn, int cells, double roughnessIn, double gradeEast, double gradeNorth) {
@@ -52,21 +50,6 @@ final class TriangleField implements GroundUnder {
     @Override
     public List<SurfaceFacet> around(PlanPoint pin, Length leafRadius, Length cover) {
         return facets;
-    }
-
-    @Override
-    public List<SurfacePiece> along(PlanPoint from, PlanPoint to) {
-        throw new UnsupportedOperationException("No leaf slides over this field");
-    }
-
-    @Override
-    public Length laterRise(PlanPoint from, PlanPoint to) {
-        return Length.ZERO;
-    }
-
-    @Override
-    public List<Finding> doubts(String part, PlanPoint pin, Length leafRadius, List<PlanPoint> used) {
-        return List.of();
     }
 
     private static boolean inside(SurfaceFacet facet, PlanPoint at) {
