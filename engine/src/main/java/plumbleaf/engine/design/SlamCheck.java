@@ -27,7 +27,8 @@ import plumbleaf.engine.strength.PostStrength;
 import plumbleaf.engine.strength.TubeStrength;
 
 /**
- * A leaf that is let slam: what its latch post takes at grade against what it may; wood gets no more for a blow than for wind, since treated wood may not (NDS 2018 2.3.2). In stiff soil, which gives least and so takes the hardest blow.
+ * A leaf that is let slam: what its latch post takes at grade against what it may; wood gets no more for a blow than for wind, since treated wood may not (NDS 2018 2.3.2). In stiff soil,
+ * which gives least and so takes the hardest blow.
  *
  * @param peak force at the strike
  * @param height of the strike above grade at the latch post

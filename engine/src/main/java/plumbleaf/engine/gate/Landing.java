@@ -26,8 +26,10 @@ final class Landing {
     }
 
     /**
-     * {@code V = sum of h r dr dq + sum of h^2 ds}, h the ground above (cut) or below (fill) the landing at the middle of 60 rings and 90 angles of the swing, and along its three edges, where a
-     * slope of 1 in 2 has the section {@code h (2 h) / 2}, no wider than one of 20 ft. Within 1 % on a plane. Source: geometry. Check: GatesTest.
+     * {@code V = sum of h r dr dq + sum of h^2 ds}, h the ground above (cut) or below (fill) the landing at the middle of 60 rings and 90 angles of the swing, and along its three
+     * edges, where a slope of 1 in 2 has the section {@code h (2 h) / 2}, no wider than that of one 20 ft high. The sums are within 1 % on a plane. It stops being true where the ground beyond an
+     * edge is not level: where it goes on away from the landing at s, the slope there takes {@code 1 / (1 - 2 s)} times as much; corners between slopes are left out. Source: geometry.
+     * Check: GatesTest.
      *
      * @param was the ground as measured
      * @param level elevation of the landing

@@ -37,8 +37,8 @@ public record Member(
     }
 
     /**
-     * Along its shorter side from point to point, to check the cut piece by: the long point less {@code d tan a} of both ends where they lean against each other, of the steeper one where they lean the
-     * same way. An end that is coped, or pointed in a corner, takes nothing off. Holds for cuts below 90 degrees. Source: plane geometry. Check: MiterCheck.
+     * Along its shorter side from point to point, to check the cut piece by: the long point less {@code d tan a} of both ends where they lean against each other, of the steeper one where
+     * they lean the same way. An end that is coped, or pointed in a corner, takes nothing off. Holds for cuts below 90 degrees. Source: plane geometry. Check: MiterCheck.
      */
     public Length shortPoint() {
         double first = shorterIn(firstEnd);

@@ -93,7 +93,7 @@ class GatePostsTest {
         assertThat(gust.remedies()).extracting(Remedy::id).containsExactly("closer");
     }
 
-    /** 78 degrees in five seconds at the slowest that a closer is set to: the blow of 12 mph becomes that of its edge at r x 0.272 / 17.6 mph; what a gust asks of the closer is for its maker to say. */
+    /** 78 degrees in five seconds, the fastest that a closer is set to: the blow of 12 mph becomes that of its edge at r x 0.272 / 17.6 mph; what a gust asks of the closer its maker says. */
     @Test
     void aCloserChecksTheBlowAndIsAskedWhatAGustTurnsItWith() {
         String person = "\"person\": \"200 lb\",";
