@@ -120,6 +120,22 @@ class PacketTest {
         assertThat(papers).extracting(PaperFile::name).contains("calculations.pdf", "crew.pdf");
     }
 
+    @Test
+    void theCareCardGuardsAPoolAndSpeaksOfNoGateWhereThereIsNone() throws IOException {
+        assertThat(careCard("pool-court.json"))
+                .contains("This fence guards a pool", "it must shut and latch by itself", "call us that day");
+        assertThat(careCard("sable-row.json")).doesNotContain("gate", "hinge", "latch");
+        assertThat(careCard("gannet-spit.json")).contains("Tighten latch screws").doesNotContain("hinge nuts");
+    }
+
+    private static String careCard(String example) throws IOException {
+        Design design = design(example(example));
+        try (PDDocument card = Loader.loadPDF(named(Papers.of(design.job(), design, OPTIONS), "care-card.pdf"))) {
+            assertThat(card.getNumberOfPages()).as(example).isEqualTo(1);
+            return new PDFTextStripper().getText(card).replaceAll("\\s+", " ");
+        }
+    }
+
     private static byte[] named(List<PaperFile> papers, String name) {
         return papers.stream()
                 .filter(paper -> paper.name().equals(name))
