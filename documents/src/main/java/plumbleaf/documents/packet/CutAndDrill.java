@@ -157,8 +157,7 @@ public final class CutAndDrill {
                         part(cut, leaf),
                         subject.length(inches),
                         LengthText.inchesOnly(inches),
-                        member.map(is -> subject.inches(is.shortPoint().inches()))
-                                .orElse(""),
+                        member.map(is -> GateSheets.shortPoint(subject, is)).orElse(""),
                         member.map(is -> GateSheets.saw(is.firstEnd().fromSquare()))
                                 .orElse(""),
                         member.map(is -> GateSheets.saw(is.lastEnd().fromSquare()))
@@ -206,7 +205,7 @@ public final class CutAndDrill {
                     member.role().words(),
                     subject.length(member.longPoint().inches()),
                     LengthText.inchesOnly(member.longPoint().inches()),
-                    subject.inches(member.shortPoint().inches()),
+                    GateSheets.shortPoint(subject, member),
                     GateSheets.saw(member.firstEnd().fromSquare()),
                     GateSheets.saw(member.lastEnd().fromSquare()),
                     GateSheets.lie(member));

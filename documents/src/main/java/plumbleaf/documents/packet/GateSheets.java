@@ -225,6 +225,11 @@ public final class GateSheets {
         return DecimalText.fixed(Math.round(angle.inDegrees() * 2) / 2.0, 1) + "\u00b0";
     }
 
+    /** A dash for a piece that has no side from cut to cut. */
+    static String shortPoint(PacketSubject subject, Member member) {
+        return member.hasShortPoint() ? subject.inches(member.shortPoint().inches()) : "\u2013";
+    }
+
     static String lie(Member member) {
         boolean square = member.firstEnd().fromSquare().inDegrees() < 0.25
                 && member.lastEnd().fromSquare().inDegrees() < 0.25;

@@ -63,7 +63,7 @@ final class GateShopSheet {
         cautions.add(lifting(subject, gate.leaf()));
         cautions.add("No sealed tube into a zinc bath: it bursts. Drill vents and drains first, hinges stay out of the"
                 + " bath.");
-        cautions.add("Grind zinc off before welding; its fume makes ill. Fresh air.");
+        cautions.add("Grind zinc off before welding; its fume makes you ill. Fresh air.");
         return cautions;
     }
 
@@ -94,7 +94,7 @@ final class GateShopSheet {
                     GateSheets.tail(member.id()),
                     member.role().words(),
                     subject.inches(member.longPoint().inches()),
-                    subject.inches(member.shortPoint().inches()),
+                    GateSheets.shortPoint(subject, member),
                     GateSheets.saw(member.firstEnd().fromSquare()) + " / "
                             + GateSheets.saw(member.lastEnd().fromSquare()),
                     GateSheets.lie(member));

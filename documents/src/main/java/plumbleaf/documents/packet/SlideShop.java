@@ -52,7 +52,7 @@ public final class SlideShop {
                     member.role().words(),
                     subject.length(member.longPoint().inches()),
                     subject.inches(member.longPoint().inches()),
-                    subject.inches(member.shortPoint().inches()),
+                    GateSheets.shortPoint(subject, member),
                     end(member.firstEnd()),
                     end(member.lastEnd()),
                     pieces(subject, member));

@@ -47,8 +47,17 @@ public record Member(
         return Length.inches(Math.max(0, longPoint.inches() - taken));
     }
 
+    /** Whether it has a shorter side to check it by: both ends sawn in one cut. */
+    public boolean hasShortPoint() {
+        return isSawnOnce(firstEnd) && isSawnOnce(lastEnd);
+    }
+
+    private static boolean isSawnOnce(MemberEnd end) {
+        return !end.coped() && end.cuts().size() == 1;
+    }
+
     private double shorterIn(MemberEnd end) {
-        if (end.coped() || end.cuts().size() != 1) return 0;
+        if (!isSawnOnce(end)) return 0;
         return 2 * MiterCuts.beyondCentreline(section.depth(), end.fromSquare()).inches();
     }
 

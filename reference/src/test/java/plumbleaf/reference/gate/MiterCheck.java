@@ -3,6 +3,7 @@ package plumbleaf.reference.gate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -59,6 +60,11 @@ class MiterCheck {
         // The inner corners lie a tube's depth inside both stiles.
         assertThat(rail.shortPoint().inches())
                 .isCloseTo((leaf.width().inches() - 4) * Math.sqrt(1 + slope * slope), within(1e-9));
+        assertThat(List.of(rail, stile)).allMatch(Member::hasShortPoint);
+        assertThat(leaf.of(MemberRole.BRACE))
+                .as("pointed in its corners")
+                .isNotEmpty()
+                .noneMatch(Member::hasShortPoint);
         assertThat(stile.shortPoint().inches()).isCloseTo(71 - 4 * Math.sqrt(1 + slope * slope), within(1e-9));
     }
 
