@@ -45,7 +45,7 @@ public final class LoadSheet {
                     line.unit(),
                     line.what() + (LoadList.isHeavy(line) ? " (two people)" : ""),
                     line.longest().isZero() ? "" : subject.length(line.longest().inches()),
-                    DecimalText.whole(line.weight().pounds()),
+                    Order.pounds(line.weight()),
                     "____");
         table.total(
                 "",

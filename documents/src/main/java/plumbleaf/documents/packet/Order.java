@@ -10,6 +10,7 @@ import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.takeoff.NetUnit;
 import plumbleaf.engine.takeoff.Takeoff;
 import plumbleaf.engine.takeoff.TakeoffLine;
@@ -114,9 +115,23 @@ public final class Order {
                     line.item(),
                     holds(subject, line),
                     swap(line),
-                    DecimalText.whole(line.weight().pounds()));
+                    pounds(line.weight()));
         }
-        table.total("", "", "", Integer.toString(lines.size()) + " lines", "", "", "", DecimalText.whole(weight));
+        table.total(
+                "",
+                "",
+                "",
+                lines.size() + (lines.size() == 1 ? " line" : " lines"),
+                "",
+                "",
+                "",
+                pounds(Force.pounds(weight)));
         paper.add(table.table());
+    }
+
+    /** What weighs next to nothing still weighs something. */
+    static String pounds(Force weight) {
+        double pounds = weight.pounds();
+        return pounds > 0 && pounds < 0.5 ? "under 1" : DecimalText.whole(pounds);
     }
 }

@@ -18,6 +18,7 @@ import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.takeoff.TakeoffLine;
 
 /** Where every post goes, how deep and how high. Running stations from one zero, gate posts face to face. */
@@ -56,18 +57,24 @@ public final class StakeOut {
         return paper.paper();
     }
 
+    /** A metric length whose unit stands over its column. */
+    private static String bare(String length) {
+        return length.replace(" mm", "");
+    }
+
     private static void run(Paper.Builder paper, PacketSubject subject, RunLayout run) {
         paper.heading("Run " + run.run());
+        String unit = subject.units() == DisplayUnits.US ? "" : ", mm";
         Table.Builder table = Table.with(
                 Column.tick("Set"),
                 Column.left("Post"),
                 Column.left("Kind"),
-                Column.right("Station"),
-                Column.right("Ground"),
-                Column.right("Top"),
-                Column.right("Out"),
-                Column.right("Hole"),
-                Column.right("Length"),
+                Column.right("Station" + unit),
+                Column.right("Ground" + unit),
+                Column.right("Top" + unit),
+                Column.right("Out" + unit),
+                Column.right("Hole" + unit),
+                Column.right("Length" + unit),
                 Column.left("Depth by"));
         for (PostDetail post : RunPosts.on(run, subject.posts())) {
             boolean lent = !post.post().run().equals(run.run());
@@ -76,17 +83,17 @@ public final class StakeOut {
                     lent ? "" : "\u2610",
                     post.post().id(),
                     lent ? "set by " + post.post().run() : kind(post),
-                    subject.length(post.post().station().inches()),
-                    subject.inches(post.post().grade().inches()),
-                    subject.inches(post.post().top().inches()),
-                    subject.inches(post.post().outOfGround().inches()),
+                    bare(subject.length(post.post().station().inches())),
+                    bare(subject.inches(post.post().grade().inches())),
+                    bare(subject.inches(post.post().top().inches())),
+                    bare(subject.inches(post.post().outOfGround().inches())),
                     post.isDug()
-                            ? subject.inches(post.hole().inches()) + " x "
-                                    + subject.inches(post.depth().inches())
+                            ? bare(subject.inches(post.hole().inches()) + " x "
+                                    + subject.inches(post.depth().inches()))
                             : "\u2013",
                     post.post().role() == PostRole.WALL
                             ? "\u2013"
-                            : subject.length(post.length().inches()),
+                            : bare(subject.length(post.length().inches())),
                     post.governedBy());
         }
         paper.add(table.table());
