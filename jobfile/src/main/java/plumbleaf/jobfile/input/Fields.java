@@ -151,6 +151,11 @@ public final class Fields {
         return absent(childPath, childPattern, true);
     }
 
+    /** The same of an object that plays no part here: what is taken for it where it is left out is no assumption. */
+    public Fields idleObject(String key) {
+        return has(key) ? object(key) : absent(Intake.join(path, key), Intake.join(pattern, key), true);
+    }
+
     /** The objects of a list under this key; none where it was left out. */
     public List<Fields> objects(String key) {
         List<Fields> found = new ArrayList<>();

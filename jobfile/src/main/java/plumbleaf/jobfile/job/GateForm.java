@@ -56,7 +56,7 @@ final class GateForm {
                 LeafForm.read(gate.object("leaf"), fence),
                 new PostSpec(SupportForm.read(gate.object("hingePost"))),
                 new PostSpec(SupportForm.read(gate.object("latchPost"))),
-                hinges(gate.object("hinges"), opening),
+                hinges(kindWord.equals("slide") ? gate.idleObject("hinges") : gate.object("hinges"), opening),
                 latch(gate.object("latch")),
                 loads(gate.object("loads")),
                 asSet(gate),
