@@ -6,7 +6,10 @@ package plumbleaf.browser;
  *
  * <p>The argument less the nearest multiple of a quarter turn, in two parts; then a polynomial of the thirteenth degree, or of the fourteenth, on an eighth of a turn either way.
  * Source: Java 17, class StrictMath, which names fdlibm 5.3 (K. C. Ng, Sun Microsystems, 1993) as the algorithm whose results it gives; its steps and coefficients, {@code k_sin},
- * {@code k_cos} and {@code e_rem_pio2}. Holds to half a million turns; farther the browser's own stand in. Check: SinesTest, bit for bit.
+ * {@code k_cos} and {@code e_rem_pio2}, written anew in this project's shape. Holds to half a million turns; farther the browser's own stand in. Check: SinesTest, bit for bit.
+ *
+ * <p>What is followed that closely keeps its notice: Copyright (C) 1993 by Sun Microsystems, Inc. All rights reserved. Developed at SunPro, a Sun Microsystems, Inc. business.
+ * Permission to use, copy, modify, and distribute this software is freely granted, provided that this notice is preserved.
  */
 public final class Sines {
     private static final double EIGHTH = 0x1.921fbp-1;
