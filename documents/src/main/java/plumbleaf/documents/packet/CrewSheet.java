@@ -80,7 +80,7 @@ public final class CrewSheet {
                     "Leaf " + gate.leaf().id() + " weighs "
                             + DecimalText.whole(gate.leaf().weight().wet().pounds())
                             + " lb and falls over off its rollers: a machine lifts it, props on both sides until rollers and stops are bolted.");
-        cautions.add("Zinc fume from welding or grinding makes ill: strip it, fresh air."
+        cautions.add("Zinc fume from welding or grinding makes you ill: strip the zinc first, fresh air."
                 + (ConcreteSheet.isFor(subject) ? " Wet concrete burns." : ""));
         return cautions;
     }

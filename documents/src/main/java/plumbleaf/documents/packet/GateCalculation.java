@@ -20,6 +20,7 @@ import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
@@ -139,17 +140,14 @@ final class GateCalculation {
                 Column.right("To its allowable"),
                 Column.right("To where it gives"));
         for (RatedGust.Part part : gate.gusts())
-            table.row(
-                    part.link(),
-                    part.isNotTroubled()
-                            ? "any"
-                            : DecimalText.whole(part.allowable().mph()) + " mph",
-                    part.isNotTroubled()
-                            ? "any"
-                            : DecimalText.whole(part.ultimate().mph()) + " mph");
+            table.row(part.link(), gust(part, part.allowable()), gust(part, part.ultimate()));
         paper.add(table.table());
         paper.note(
                 "V = V0 sqrt((capacity - dead) / (0.6 wind at V0)) to the allowable, without the 0.6 to where it gives; the worst state of the leaf for each part, without the standard's floor of 16 psf.");
+    }
+
+    private static String gust(RatedGust.Part part, Speed at) {
+        return part.isNotTroubled() ? "any" : DecimalText.whole(at.mph()) + " mph";
     }
 
     /** Leaf and post cut apart under the leaf's own weight, with the one line that a hand check needs. */
@@ -174,7 +172,6 @@ final class GateCalculation {
                         + DecimalText.whole(weight * arm / apart) + " lb."));
     }
 
-    /** Every link with its formula and the numbers put in. */
     private static void ice(Paper.Builder paper, IceDrop ice) {
         paper.add(new Block.Formula(
                 "Ice on the leaf: 56 lb/ft3 all round members and steel pickets of circle D, on boards, mesh and sheet by one face A; design thickness as the job gives it",

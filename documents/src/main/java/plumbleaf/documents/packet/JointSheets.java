@@ -11,13 +11,9 @@ import plumbleaf.documents.drawing.Sheet;
 import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.typeset.Column;
 import plumbleaf.documents.view.JointDetail;
-import plumbleaf.engine.quantity.Length;
 
 /** The joints of a leaf from close by, one of each make, and in what order they are tacked and welded. */
 final class JointSheets {
-    /** Nearer than this whatever burns asks for a fire watch: 29 CFR 1910.252(a)(2)(iii)(A). */
-    private static final Length SPARKS = Length.feet(35);
-
     private static final double NOTES_SHARE = 0.36;
 
     /** No joint is drawn higher than this on paper. */
@@ -78,9 +74,7 @@ final class JointSheets {
                 List.of(
                         GateShopSheet.lifting(subject, gate.leaf()),
                         "Zinc off before the arc or a flame; fresh air; eyes and skin covered. Steel stays hot: hold a hand near, do not touch.",
-                        "Sparks fly far: nothing that burns within "
-                                + subject.job().display().length(SPARKS)
-                                + ", a fire watch half an hour after the last arc (29 CFR 1910.252(a)(2)(iii)). Local code governs."),
+                        "Sparks fly far: nothing that burns within 35 ft, a fire watch half an hour after the last arc (29 CFR 1910.252(a)(2)(iii)). Local code governs."),
                 viewports,
                 loose);
     }

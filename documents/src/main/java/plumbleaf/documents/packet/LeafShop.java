@@ -125,7 +125,7 @@ final class LeafShop {
                         + subject.length(dipped.hangPoints().get(0).r().inches() - datum) + " and "
                         + subject.length(dipped.hangPoints().get(1).r().inches() - datum)
                         + " from the hinge edge, one corner low. A sealed tube bursts in the kettle: every hole is seen and open before the leaf"
-                        + " leaves the shop. Hinges, rods and wood stay out of the bath; grind zinc off before any weld, its fume makes ill.");
+                        + " leaves the shop. Hinges, rods and wood stay out of the bath; grind zinc off before any weld, its fume makes you ill.");
     }
 
     /** Both ends of one member, drilled the same: one line of the list. */

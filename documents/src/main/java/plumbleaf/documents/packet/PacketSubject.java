@@ -199,7 +199,7 @@ public record PacketSubject(
             words.add("Locate ticket " + ticket.number() + ": dig from " + ticket.digFrom() + " through "
                     + ticket.validThrough() + ".");
         if (words.isEmpty())
-            words.add("No locate ticket is given: call before digging, and dig nothing until the marks are down.");
+            words.add("No locate ticket is on file: call before digging, and dig nothing until the marks are down.");
         return words;
     }
 

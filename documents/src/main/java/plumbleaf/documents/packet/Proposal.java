@@ -26,7 +26,7 @@ public final class Proposal {
     private static final double PAIR_HIGH_IN = 3.3;
 
     /** Where several gates share a page. */
-    private static final double ONE_OF_SEVERAL_HIGH_IN = 2.4;
+    private static final double ONE_OF_SEVERAL_HIGH_IN = 2.0;
 
     private Proposal() {}
 

@@ -47,9 +47,10 @@ final class WeldOrder {
                 "Weld one joint, then the one across the frame from it: inner corners first, then outer, then the up face. Turn the leaf over for the other face. Let each cool before the next.");
         String flush = flush(leaf);
         if (!flush.isEmpty())
-            steps.add(
-                    "Grind flush at " + flush
-                            + ", both faces and the outer corner, so that wood, hinges and latch lie flat; leave every fillet as it is.");
+            steps.add("Grind flush at " + flush
+                    + ", both faces and the outer corner, so that "
+                    + (leaf.nailers().isEmpty() ? "" : "wood, ")
+                    + "hinges and latch lie flat; leave every fillet as it is.");
         for (GatePaper.Hangs hangs : gate.hangs()) {
             ByTime drop = hangs.sag().byTime();
             if (drop.isCambered())

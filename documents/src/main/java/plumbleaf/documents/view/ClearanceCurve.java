@@ -19,6 +19,9 @@ import plumbleaf.engine.quantity.DisplayUnits;
 /** Least room under the leaf at every angle, with the ground as a line at nothing. Drawn on paper, not in real inches. */
 public final class ClearanceCurve {
     private static final double HIGH_IN = 2.0;
+    /** So high over the foot of the chart its least has room under the curve, which nowhere runs there. */
+    private static final double UNDER_IN = 0.3;
+
     private static final double[] INCHES = {0.25, 0.5, 1, 2, 4, 6, 12, 24};
     private static final double[] MILLIMETRES = {5, 10, 20, 50, 100, 200, 500};
 
@@ -47,7 +50,7 @@ public final class ClearanceCurve {
                 Ink.INK));
         boolean right = low.x() > wideIn * 0.6;
         chart.add(Text.small(
-                        low.plus(right ? -0.1 : 0.1, 0.1),
+                        low.plus(right ? -0.1 : 0.1, low.y() > UNDER_IN ? -0.18 : 0.1),
                         "least " + units.length(swing.least().clear()))
                 .anchored(right ? Text.Across.END : Text.Across.START, Text.Up.BASELINE)
                 .bold()
