@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +32,6 @@ import plumbleaf.web.letterhead.HouseLetterhead;
 class PaperShelf {
     static final String PACKET = "packet.pdf";
     private static final int KEPT = 6;
-    private static final int COUNTED = 256;
     private static final float SCREEN_DPI = 110;
     private static final float POINTS_PER_INCH = 72;
 
@@ -39,12 +39,7 @@ class PaperShelf {
     private final Map<String, List<PaperFile>> forHands = lastFew();
 
     private final Map<String, PaperMaking> makings = lastFew();
-    private final Map<String, Integer> counts = new LinkedHashMap<>(COUNTED, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Integer> eldest) {
-            return size() > COUNTED;
-        }
-    };
+    private final Map<String, Map<PacketPaper, Integer>> counts = lastFew();
 
     private static <T> Map<String, T> lastFew() {
         return new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -142,9 +137,12 @@ class PaperShelf {
                 .filter(file -> PacketOrder.isOf(file.name(), paper))
                 .toList();
         synchronized (counts) {
-            return counts.computeIfAbsent(
-                    key(opened) + "|" + paper.key(),
-                    text -> files.stream().mapToInt(file -> pages(file).size()).sum());
+            return counts.computeIfAbsent(key(opened), text -> new EnumMap<>(PacketPaper.class))
+                    .computeIfAbsent(
+                            paper,
+                            one -> files.stream()
+                                    .mapToInt(file -> pages(file).size())
+                                    .sum());
         }
     }
 
