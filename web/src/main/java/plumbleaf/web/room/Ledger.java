@@ -162,7 +162,7 @@ enum Ledger {
             "",
             blank("id", "Short name", Blank.Kind.WORDS),
             blank("name", "What it is", Blank.Kind.WORDS),
-            blank("shape", "round, square or rectangular", Blank.Kind.WORDS),
+            blank("shape", "Shape: round, square or rectangular", Blank.Kind.WORDS),
             blank("depth_in", "Outside", Blank.Kind.INCHES),
             blank("width_in", "Outside the other way", Blank.Kind.INCHES),
             blank("wall_in", "Wall", Blank.Kind.INCHES),
