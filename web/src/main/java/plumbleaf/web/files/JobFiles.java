@@ -24,7 +24,7 @@ public class JobFiles {
     /** The part under which a file is for those who see money only. */
     public static final String OFFICE = "office";
 
-    private static final int LONGEST_NAME = 120;
+    static final int LONGEST_NAME = 120;
 
     private final Database database;
     private final JdbcClient sql;

@@ -19,7 +19,12 @@ class PhotosOfQuestions implements QuestionPhotos {
     }
 
     static String named(String question, String name) {
-        return question.isBlank() ? name : begin(question) + JobFiles.tidy(name);
+        if (question.isBlank()) return name;
+        String begin = begin(question);
+        String own = JobFiles.tidy(name);
+        // Of a name too long for both, its end stays, where its number and kind are; without its question the photo
+        // would not be found again.
+        return begin + own.substring(Math.max(0, begin.length() + own.length() - JobFiles.LONGEST_NAME));
     }
 
     private static String begin(String question) {
