@@ -24,7 +24,9 @@ class PhotosOfQuestions implements QuestionPhotos {
         String own = JobFiles.tidy(name);
         // Of a name too long for both, its end stays, where its number and kind are; without its question the photo
         // would not be found again.
-        return begin + own.substring(Math.max(0, begin.length() + own.length() - JobFiles.LONGEST_NAME));
+        return begin
+                + own.substring(
+                        Math.min(own.length(), Math.max(0, begin.length() + own.length() - JobFiles.LONGEST_NAME)));
     }
 
     private static String begin(String question) {

@@ -77,6 +77,6 @@ class AccessibilityServedTest {
     }
 
     private void press() {
-        browser.findElement(By.cssSelector(".sheet-form button")).click();
+        InBrowser.follow(browser, browser.findElement(By.cssSelector(".sheet-form button")));
     }
 }

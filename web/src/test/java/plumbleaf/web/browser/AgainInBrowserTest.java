@@ -67,15 +67,12 @@ class AgainInBrowserTest extends InBrowser {
     }
 
     private void press(String words) {
-        WebElement button = browser.findElement(By.xpath("//button[normalize-space(text())='" + words + "']"));
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
-        button.click();
+        press(browser.findElement(By.xpath("//button[normalize-space(text())='" + words + "']")));
     }
 
     private WebElement form(String heading) {
         WebElement summary = browser.findElement(By.xpath("//summary[normalize-space(text())=\"" + heading + "\"]"));
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", summary);
-        summary.click();
+        press(summary);
         return summary.findElement(By.xpath("../form"));
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -75,8 +76,34 @@ abstract class InBrowser {
         go("/jobs/" + job.id() + "/" + room.key());
     }
 
+    /** There once the page has fitted itself to its screen: at the first look the server may have guessed another breadth. */
     void go(String path) {
         browser.get("http://127.0.0.1:" + port + path);
+        waitUntil(
+                "(breadth => !breadth || breadth === (matchMedia('screen and (max-width: 820px)').matches ? 'narrow' : 'wide'))"
+                        + "(document.getElementById('inside')?.dataset.breadth)");
+    }
+
+    /** Presses what leads to another page, and waits for that page: a press returns before the page it leads to is asked for. */
+    void follow(WebElement link) {
+        follow(browser, link);
+    }
+
+    void follow(String selector) {
+        follow(css(selector));
+    }
+
+    static void follow(ChromeDriver browser, WebElement link) {
+        browser.executeScript(
+                "arguments[0].scrollIntoView({block: 'center', behavior: 'instant'}); document.pressed = true", link);
+        link.click();
+        waitUntil(browser, "document.pressed === undefined && document.readyState === 'complete'");
+    }
+
+    /** Presses what is answered on this page, wherever on it that stands. */
+    void press(WebElement button) {
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", button);
+        button.click();
     }
 
     void phone() {
@@ -110,12 +137,18 @@ abstract class InBrowser {
     }
 
     void waitForVersion(int version) {
-        waitUntil("Number(document.getElementById('inside').dataset.version) === " + version);
+        waitUntil("Number(document.getElementById('inside')?.dataset.version) === " + version);
     }
 
     void waitUntil(String condition, Object... arguments) {
+        waitUntil(browser, condition, arguments);
+    }
+
+    private static void waitUntil(ChromeDriver browser, String condition, Object... arguments) {
         new WebDriverWait(browser, PATIENCE)
                 .withMessage(condition)
+                // A page that is being left answers no script.
+                .ignoring(JavascriptException.class)
                 .until(page -> Boolean.TRUE.equals(browser.executeScript("return " + condition, arguments)));
     }
 

@@ -42,8 +42,7 @@ class PhoneInBrowserTest extends InBrowser {
     void aTappedLineLeadsToItsThingInTheDrawing() {
         go(Room.LINE);
         WebElement row = css("#numbers tr[data-of=P11]");
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", row);
-        row.click();
+        press(row);
         assertThat(row.getAttribute("class")).contains("ring");
         css("button.seen").click();
         waitUntil("/^[2-9] of/.test(document.querySelector('.leafing output').textContent)");

@@ -2,75 +2,21 @@ package plumbleaf.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Duration;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
-import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.support.ui.WebDriverWait;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.DynamicPropertyRegistry;
-import org.springframework.test.context.DynamicPropertySource;
 import plumbleaf.web.Trial;
-import plumbleaf.web.Workspace;
-import plumbleaf.web.desk.DemoJob;
 import plumbleaf.web.page.Room;
-import plumbleaf.web.store.JobStore;
-import plumbleaf.web.store.StoredJob;
 
 /** The rooms in a real browser: typing answers without a button, undo by key, two windows on one job, a phone's width, no complaint. */
-@Tag("browser")
-@SpringBootTest(classes = Workspace.class, webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
-class RoomsInBrowserTest {
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
-
-    @LocalServerPort
-    private int port;
-
-    @Autowired
-    private JobStore store;
-
-    @Autowired
-    private DemoJob demo;
-
-    private ChromeDriver browser;
-    private StoredJob job;
-
-    @DynamicPropertySource
-    static void ownStore(DynamicPropertyRegistry properties) {
-        properties.add("plumbleaf.store", Trial::store);
-        properties.add("plumbleaf.mode", () -> "local");
-    }
-
+class RoomsInBrowserTest extends InBrowser {
     @BeforeEach
-    void open() {
+    void ofOwn() {
         job = store.create("Kiln yard", Trial.yard(), "you");
-        browser = Chromium.open(1280, 900);
-    }
-
-    @AfterEach
-    void close() {
-        List<String> complaints = browser.manage().logs().get(LogType.BROWSER).getAll().stream()
-                .map(entry -> entry.getLevel() + " " + entry.getMessage())
-                .filter(line -> !line.contains("409 ()") && !line.contains("422 ()"))
-                // What a test machine without a graphics card says of itself, not of the page.
-                .filter(line -> !line.contains("GL Driver Message"))
-                .toList();
-        browser.quit();
-        assertThat(complaints).isEmpty();
     }
 
     @Test
@@ -198,8 +144,7 @@ class RoomsInBrowserTest {
         go(Room.GATES);
         store.edit(job.id(), 1, "Kiln yard", Trial.yard().replace("\"4'\"", "\"5'\""), "opening 5'", "Odo");
         type("gates[0].opening", "4' 6");
-        new WebDriverWait(browser, PATIENCE)
-                .until(page -> !page.findElements(By.id("conflict")).isEmpty());
+        waitUntil("document.getElementById('conflict') !== null");
         String conflict = browser.findElement(By.id("conflict")).getText();
         assertThat(conflict).contains("Odo: opening 5'", "5'", "4' 6");
         browser.findElement(By.xpath("//button[text()='Put mine in']")).click();
@@ -210,9 +155,7 @@ class RoomsInBrowserTest {
     @Test
     void atAPhonesWidthNothingStandsOverTheEdge() {
         browser.manage().window().setSize(new Dimension(500, 844));
-        browser.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", 390, "height", 844, "deviceScaleFactor", 2, "mobile", true));
+        phone();
         for (Room room : Room.values()) {
             go(room);
             long wide = number("return document.documentElement.scrollWidth");
@@ -222,34 +165,7 @@ class RoomsInBrowserTest {
         }
     }
 
-    private void go(Room room) {
-        browser.get("http://127.0.0.1:" + port + "/jobs/" + job.id() + "/" + room.key());
-    }
-
-    private WebElement field(String path) {
-        return browser.findElement(
-                By.xpath("//form[input[@name='path' and @value=\"" + path + "\"]]//*[@name='value']"));
-    }
-
-    private void type(String path, String value) {
-        field(path).sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB);
-    }
-
-    private String value(String path) {
-        return Objects.requireNonNull(field(path).getAttribute("value"));
-    }
-
-    private void waitForVersion(int version) {
-        new WebDriverWait(browser, PATIENCE)
-                .until(page -> number("return Number(document.getElementById('inside').dataset.version)") == version);
-    }
-
     private long number(String script) {
-        Object value = ((JavascriptExecutor) browser).executeScript(script);
-        return value instanceof Number read ? read.longValue() : -1;
-    }
-
-    private String text() {
-        return store.open(job.id()).orElseThrow().document();
+        return browser.executeScript(script) instanceof Number read ? read.longValue() : -1;
     }
 }

@@ -26,13 +26,11 @@ class WalkInBrowserTest extends InBrowser {
     @Test
     void aFenceOfWhichNothingIsKnownIsWalkedFromTheStreetToTheLastLook() {
         go("/new/fence");
-        WebElement begin = css(".sheet-form button");
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", begin);
-        begin.click();
+        follow(".sheet-form button");
         assertThat(asked()).isEqualTo("Street");
         int screens = 1;
         while (!asked().equals("Before you leave") && screens < 40) {
-            css(".walk-on .next").click();
+            follow(".walk-on .next");
             screens++;
         }
         assertThat(screens).isBetween(8, 12);
@@ -62,9 +60,7 @@ class WalkInBrowserTest extends InBrowser {
         job = store.create("Kiln gate", Trial.yard(), "you");
         go("/new");
         css("[name='gates[0].opening']").sendKeys("4'");
-        WebElement walk = css("button[value=walk]");
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", walk);
-        walk.click();
+        follow("button[value=walk]");
         assertThat(css(".step .about").getText()).endsWith("of 13");
         assertThat(asked()).isEqualTo("What for");
         new Select(css("[name=value]")).selectByValue("drive");
@@ -111,10 +107,7 @@ class WalkInBrowserTest extends InBrowser {
                         "ground.shots[1].elevation",
                         "ground.shots[2].elevation",
                         "ground.shots[3].elevation");
-        WebElement see = css(".sheet-form button:not([name])");
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", see);
-        see.click();
-        waitUntil("document.getElementById('inside') !== null");
+        follow(".sheet-form button:not([name])");
         assertThat(css("#job-bar .verdict").getText()).isIn("passes", "must fix");
         assertThat(browser.getPageSource()).doesNotContain("is not filled in yet");
         browser.get(browser.getCurrentUrl().replace("/gates", "/strength"));
@@ -177,13 +170,11 @@ class WalkInBrowserTest extends InBrowser {
         Path photo = Files.createTempDirectory("photo").resolve("from the lane.png");
         ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
         css("#snap").sendKeys(photo.toString());
-        WebElement add = css(".snap button");
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", add);
-        add.click();
+        follow(".snap button");
         assertThat(asked()).isEqualTo("Hand of G1");
         assertThat(css(".snaps img").getAttribute("alt")).isEqualTo("Hand of G1, from the lane.png");
         waitUntil("document.querySelector('.snaps img').naturalWidth === 40");
-        css(".walk-on .next").click();
+        follow(".walk-on .next");
         assertThat(browser.findElements(By.cssSelector(".snaps img"))).isEmpty();
         go("/jobs/" + job.id() + "/files");
         assertThat(css(".photos li").getText()).startsWith("G1 Hand of G1, from the lane.png");
