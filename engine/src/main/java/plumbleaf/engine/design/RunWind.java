@@ -3,9 +3,11 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Gate;
@@ -48,6 +50,7 @@ final class RunWind {
     private final WindTables tables;
 
     private final Map<Taller, LegWind> taller = new LinkedHashMap<>();
+    private final Set<Taller> metOnce = new LinkedHashSet<>();
 
     /** The gates of a wall mostly ask for the same gust. */
     private record Gust(int wall, Speed speed) {}
@@ -265,8 +268,8 @@ final class RunWind {
         for (int wall = 0; wall < stretches.size(); wall++) {
             Optional<TributaryWind> sum = Optional.empty();
             for (Piece piece : alike ? List.of(new Piece(first.from(), to, first.built())) : pieces) {
-                LegWind wind = standing(wall, piece.built(), plain);
-                sum = sum(sum, partOn(wall, piece).map(wind::over));
+                Taller height = new Taller(wall, piece.built(), plain);
+                sum = sum(sum, partOn(wall, piece).map(share -> upon(height, share)));
             }
             worst = heavier(worst, sum);
         }
@@ -296,10 +299,20 @@ final class RunWind {
 
     private LegWind standing(int wall, AsBuilt built, boolean plain) {
         if (isAsked(built)) return plain ? plainGusts.get(wall) : designs.get(wall);
-        return taller.computeIfAbsent(new Taller(wall, built, plain), this::standing);
+        return taller.computeIfAbsent(
+                new Taller(wall, built, plain),
+                asked -> standing(
+                        asked, new Span(Length.ZERO, stretches.get(wall).length())));
     }
 
-    private LegWind standing(Taller asked) {
+    /** On rolling ground hardly two posts stand alike: a whole wall is worked out only for a height that is met again, or memory grows with posts times gates. */
+    private TributaryWind upon(Taller height, Span share) {
+        if (!isAsked(height.built()) && !taller.containsKey(height) && metOnce.add(height))
+            return standing(height, share).over(share);
+        return standing(height.wall(), height.built(), height.plain()).over(share);
+    }
+
+    private LegWind standing(Taller asked, Span share) {
         WallStretch wall = stretches.get(asked.wall());
         WallStretch so = new WallStretch(
                 wall.length(),
@@ -309,7 +322,9 @@ final class RunWind {
                 wall.returnAtStart(),
                 wall.returnAtEnd());
         List<Span> open = openings.get(asked.wall());
-        return asked.plain() ? LegWind.gust(site, site.speed(), so, open, tables) : LegWind.of(site, so, open, tables);
+        return asked.plain()
+                ? LegWind.gust(site, site.speed(), so, open, tables, share)
+                : LegWind.of(site, so, open, tables, share);
     }
 
     private static Optional<TributaryWind> sum(Optional<TributaryWind> one, Optional<TributaryWind> other) {

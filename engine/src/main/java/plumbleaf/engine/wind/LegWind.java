@@ -41,8 +41,7 @@ public record LegWind(List<State> states) {
                 WallWind piece = pieces.get(at);
                 double startIn = offsets.get(at).inches();
                 double fromIn = Math.max(0, share.from().inches() - startIn);
-                double toIn =
-                        Math.min(piece.stretch().length().inches(), share.to().inches() - startIn);
+                double toIn = endIn(piece.stretch().length(), startIn, share);
                 if (toIn <= fromIn) continue;
                 TributaryWind part = piece.over(Length.inches(fromIn), Length.inches(toIn));
                 pounds += part.force().pounds();
@@ -68,33 +67,48 @@ public record LegWind(List<State> states) {
 
     /** Design wind on a leg whose gates stand at these openings, which must not overlap and rise along the leg. */
     public static LegWind of(SiteWind site, WallStretch leg, List<Span> openings, WindTables tables) {
-        return of(piece -> WallWind.of(site, piece, tables), leg, openings);
+        return of(site, leg, openings, tables, whole(leg));
+    }
+
+    /** The same for one share of the leg alone: pieces that do not meet it are left out, since a leg of many gates falls into very many. */
+    public static LegWind of(SiteWind site, WallStretch leg, List<Span> openings, WindTables tables, Span share) {
+        return of(piece -> WallWind.of(site, piece, tables), leg, openings, share);
     }
 
     /** A gust without the floor on the same leg. */
     public static LegWind gust(SiteWind site, Speed speed, WallStretch leg, List<Span> openings, WindTables tables) {
-        return of(piece -> WallWind.gust(site, speed, piece, tables), leg, openings);
+        return gust(site, speed, leg, openings, tables, whole(leg));
+    }
+
+    /** Such a gust for one share of the leg alone. */
+    public static LegWind gust(
+            SiteWind site, Speed speed, WallStretch leg, List<Span> openings, WindTables tables, Span share) {
+        return of(piece -> WallWind.gust(site, speed, piece, tables), leg, openings, share);
+    }
+
+    private static Span whole(WallStretch leg) {
+        return new Span(Length.ZERO, leg.length());
     }
 
     private interface Blow {
         WallWind on(WallStretch piece);
     }
 
-    private static LegWind of(Blow blow, WallStretch leg, List<Span> openings) {
+    private static LegWind of(Blow blow, WallStretch leg, List<Span> openings, Span share) {
         List<State> states = new ArrayList<>();
-        states.add(state("shut", blow, leg, List.of()));
-        for (Span opening : openings) states.add(state("open", blow, leg, List.of(opening)));
-        if (openings.size() > 1) states.add(state("all open", blow, leg, openings));
+        states.add(state("shut", blow, leg, List.of(), share));
+        for (Span opening : openings) states.add(state("open", blow, leg, List.of(opening), share));
+        if (openings.size() > 1) states.add(state("all open", blow, leg, openings, share));
         return new LegWind(states);
     }
 
-    private static State state(String name, Blow blow, WallStretch leg, List<Span> gaps) {
+    private static State state(String name, Blow blow, WallStretch leg, List<Span> gaps, Span share) {
         List<WallWind> pieces = new ArrayList<>();
         List<Length> offsets = new ArrayList<>();
         Length at = Length.ZERO;
         Length corner = leg.returnAtStart();
         for (Span gap : gaps) {
-            if (gap.from().compareTo(at) > 0) {
+            if (gap.from().compareTo(at) > 0 && meets(at, gap.from().minus(at), share)) {
                 pieces.add(blow.on(new WallStretch(
                         gap.from().minus(at), leg.surface(), leg.top(), leg.screen(), corner, Length.ZERO)));
                 offsets.add(at);
@@ -102,12 +116,22 @@ public record LegWind(List<State> states) {
             at = gap.to();
             corner = Length.ZERO;
         }
-        if (leg.length().compareTo(at) > 0) {
+        if (leg.length().compareTo(at) > 0 && meets(at, leg.length().minus(at), share)) {
             pieces.add(blow.on(new WallStretch(
                     leg.length().minus(at), leg.surface(), leg.top(), leg.screen(), corner, leg.returnAtEnd())));
             offsets.add(at);
         }
         return new State(name, pieces, offsets);
+    }
+
+    private static boolean meets(Length start, Length piece, Span share) {
+        double startIn = start.inches();
+        return endIn(piece, startIn, share) > Math.max(0, share.from().inches() - startIn);
+    }
+
+    /** Where a share ends on a piece, from the piece's start; not beyond its beginning there where the two do not meet. */
+    private static double endIn(Length piece, double startIn, Span share) {
+        return Math.min(piece.inches(), share.to().inches() - startIn);
     }
 
     /** The worst of all states on a post's share of the leg. */

@@ -5,11 +5,20 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.PostDesign;
+import plumbleaf.engine.job.SiteWind;
 import plumbleaf.engine.line.PostRole;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.wind.LegWind;
+import plumbleaf.engine.wind.Screen;
+import plumbleaf.engine.wind.Span;
+import plumbleaf.engine.wind.WallStretch;
+import plumbleaf.engine.wind.WindTables;
+import plumbleaf.jobfile.catalogue.StandardTables;
 
 /** Where the ends of the walls are, as the wind finds them: not at a bend, not where a yard closes on itself, and at a free end even where a bend follows it soon. */
 class RunWindTest {
@@ -84,5 +93,31 @@ class RunWindTest {
         double inside = curve.higherEntry(300.0).getValue();
         assertThat(curve.firstEntry().getValue()).isGreaterThan(inside);
         assertThat(curve.firstEntry().getValue()).isCloseTo(curve.lastEntry().getValue(), within(1e-6));
+    }
+
+    /** A share of a wall with three gates: worked out alone it is, to the last digit, what it is as a part of the whole wall. Seeded. */
+    @Test
+    void aShareAloneMeetsWhatItMeetsAsPartOfItsWall() {
+        SiteWind site = fence("{ \"length\": \"64'\" }", "").job().site().wind();
+        WindTables tables = StandardTables.load().wind();
+        Screen boards = new Screen(0.9, false, Length.inches(5.5));
+        WallStretch wall = new WallStretch(
+                Length.feet(300), Length.feet(6), Length.inches(76), boards, Length.feet(40), Length.ZERO);
+        List<Span> gates = List.of(
+                new Span(Length.feet(60), Length.feet(64)),
+                new Span(Length.feet(64), Length.feet(70)),
+                new Span(Length.feet(220), Length.feet(230)));
+        LegWind whole = LegWind.of(site, wall, gates, tables);
+        LegWind gust = LegWind.gust(site, site.speed(), wall, gates, tables);
+        Random random = new Random(29);
+        for (int round = 0; round < 400; round++) {
+            double fromIn = random.nextInt(3590);
+            Span share =
+                    new Span(Length.inches(fromIn), Length.inches(Math.min(3600, fromIn + 1 + random.nextInt(96))));
+            assertThat(LegWind.of(site, wall, gates, tables, share).over(share)).isEqualTo(whole.over(share));
+            assertThat(LegWind.gust(site, site.speed(), wall, gates, tables, share)
+                            .over(share))
+                    .isEqualTo(gust.over(share));
+        }
     }
 }
