@@ -20,7 +20,7 @@ public final class Scale {
     private static final double GOAL_MILES = 10;
     private static final double GOAL_S = 1;
     private static final double WARMING_S = 12;
-    private static final String HEAP = "-Xmx12g";
+    private static final int MOST_GB = 12;
 
     private Scale() {}
 
@@ -75,10 +75,11 @@ public final class Scale {
     static List<Point> points() {
         List<Point> points = new ArrayList<>();
         for (double miles : MILES) {
+            System.err.println("Measuring a perimeter of " + Figure.text(miles) + " miles");
             Optional<Program.Run> run = Program.run(
                     List.of(
                             System.getProperty("java.home") + "/bin/java",
-                            HEAP,
+                            "-Xmx" + MOST_GB + "g",
                             "-cp",
                             System.getProperty("java.class.path"),
                             "plumbleaf.benchmarks.Scale",
@@ -97,7 +98,8 @@ public final class Scale {
         for (Point p : points)
             rows.add("| " + p.miles() + " | " + p.posts() + " | " + p.gates() + " | " + Figure.text(p.coldS()) + " s | "
                     + Figure.text(p.warmS()) + " s | " + Figure.text(p.heldMb()) + " MB |");
-        if (points.size() < MILES.length) rows.add("\nLonger ones did not end within " + MOST_SECONDS + " s.");
+        if (points.size() < MILES.length)
+            rows.add("\nLonger ones did not end within " + MOST_SECONDS + " s and " + MOST_GB + " GB.");
         if (points.size() > 1) {
             rows.add(String.format(
                     Locale.ROOT,
