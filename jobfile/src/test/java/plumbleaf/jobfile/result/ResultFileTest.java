@@ -121,6 +121,16 @@ class ResultFileTest {
     }
 
     @Test
+    void aJobWithoutAFirstDayLeavesTheDaysOfItsWorkOut() {
+        String ticket = "{ \"number\": \"KR-0417\", \"digFrom\": \"2027-05-10\", \"validThrough\": \"2027-05-31\" }";
+        assertThat(NURSERY).contains(ticket);
+        String undated = result(NURSERY.replace(ticket, ""));
+        assertThat(RESULT).contains("\"first\": \"2027-05-10\"");
+        assertThat(undated).doesNotContain("\"first\": \"2027-05-10\"");
+        assertThat(SCHEMA.errors(undated)).isEmpty();
+    }
+
+    @Test
     void everyPromisedKeyIsThere() {
         Map<String, Set<String>> keys = SCHEMA.keys();
         PROMISED.forEach((object, promised) ->
