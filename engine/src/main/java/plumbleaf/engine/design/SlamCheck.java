@@ -2,8 +2,6 @@ package plumbleaf.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -38,7 +36,7 @@ record SlamCheck(Force peak, Length height, PostStock post) {
     static List<Remedy> cures(Gate gate, boolean mustShut) {
         List<Remedy> cures = new ArrayList<>();
         if (!mustShut && standsFree(gate))
-            cures.add(cure(
+            cures.add(Remedy.ofEdit(
                     "hold-back",
                     "fit a cane bolt that holds it open, so that the wind cannot take it",
                     "gates[" + gate.id() + "].holdOpen=cane-bolt"));
@@ -65,7 +63,7 @@ record SlamCheck(Force peak, Length height, PostStock post) {
     }
 
     private static Remedy closer(Gate gate) {
-        return cure(
+        return Remedy.ofEdit(
                 "closer",
                 "fit a closer that checks the last of the swing",
                 "gates[" + gate.id() + "].hinges.closer=true");
@@ -181,9 +179,5 @@ record SlamCheck(Force peak, Length height, PostStock post) {
                 Basis.judgement("the gust's work over one radian, all of it taken by post and footing"),
                 Measure.demand(atGrade().poundInches(), allowed().poundInches(), "lb-in"));
         return checked.severity() == Severity.PASS ? checked : checked.withRemedies(cures(asked, mustShut));
-    }
-
-    private static Remedy cure(String id, String words, String edit) {
-        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.of(edit));
     }
 }

@@ -18,4 +18,9 @@ public record Remedy(
         String id, String words, OptionalDouble ratio, Optional<Money> priceChange, Optional<String> edit) {
     /** Between the edits of a remedy that changes more than one thing. */
     public static final String AND_THEN = "; ";
+
+    /** One press, of which nothing is worked out beforehand: the answer to a question, or a cure that does away with what is weighed. */
+    public static Remedy ofEdit(String id, String words, String edit) {
+        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.of(edit));
+    }
 }

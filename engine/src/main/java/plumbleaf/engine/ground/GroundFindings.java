@@ -2,7 +2,6 @@ package plumbleaf.engine.ground;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -130,7 +129,7 @@ record GroundFindings(DisplayUnits display) {
     /** Tapes that meet at less than 30 degrees, or at more than 150, double every error of theirs. Judgement. */
     private static final double FLAT = 0.5;
 
-    /** How two tapes meet. */
+    /** What a tape along the ground comes to in plan; where it is none of it, one of the two readings is wrong. */
     Finding tapedAlong(String id, ShotPlace.After after, Length along) {
         boolean possible = !along.isZero();
         return Checked.note(
@@ -158,14 +157,11 @@ record GroundFindings(DisplayUnits display) {
                 Basis.commonPractice("1 in 500 with a tape"),
                 Optional.empty(),
                 List.of(
-                        answer("tape-level", "it was held level", edit + TapeLay.LEVEL.key()),
-                        answer("tape-slope", "it lay along the ground", edit + TapeLay.SLOPE.key())));
+                        Remedy.ofEdit("tape-level", "it was held level", edit + TapeLay.LEVEL.key()),
+                        Remedy.ofEdit("tape-slope", "it lay along the ground", edit + TapeLay.SLOPE.key())));
     }
 
-    private static Remedy answer(String id, String words, String edit) {
-        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.of(edit));
-    }
-
+    /** How two tapes meet. */
     Finding tapes(String id, ShotPlace.Tapes tapes, TapedPoint point) {
         String where = "Shot " + id + " lies " + text(tapes.length()) + " from " + tapes.from() + " and "
                 + text(tapes.andLength()) + " from " + tapes.and();
@@ -210,7 +206,7 @@ record GroundFindings(DisplayUnits display) {
                 Measure.demand(off.inches(), allowed(tape.length()).inches(), "in"));
     }
 
-    private static Length allowed(Length taped) {
+    static Length allowed(Length taped) {
         return new Length(Math.max(TAPE_LEAST.inches(), taped.inches() / TAPE_IN));
     }
 

@@ -17,11 +17,6 @@ final class Placing {
     /** Nearer than this to a run's line a shot counts as on it (conventions of the ground book). */
     static final Length ON_LINE = Length.inches(3);
 
-    /** A tape may be off by one in so much, and by so much at least. Common practice, no source. */
-    private static final double ONE_IN = 500;
-
-    private static final Length LEAST_OFF = Length.inches(1);
-
     private final Levelled levelled;
     private final List<RunLine> runs;
     private final GroundFindings say;
@@ -115,9 +110,11 @@ final class Placing {
     private Optional<GroundPoint> taped(LevelledShot shot, ShotPlace.After after) {
         Length along = levelled.alongGround(shot.shot(), after);
         double lostIn = after.over().inches() - along.inches();
-        boolean matters = lostIn > Math.max(LEAST_OFF.inches(), after.over().inches() / ONE_IN);
+        boolean matters = lostIn > GroundFindings.allowed(after.over()).inches();
+        // A shot further below or above the other than the tape is long can only have been taped level.
+        boolean asked = after.lay() == TapeLay.UNSAID && matters && !along.isZero();
         if (after.lay().isAlongGround()) findings.add(say.tapedAlong(shot.id(), after, along));
-        else if (after.lay() == TapeLay.UNSAID && matters) findings.add(say.tapeUnsaid(shot.id(), after, along));
+        else if (asked) findings.add(say.tapeUnsaid(shot.id(), after, along));
         return byStation(shot, after.run(), levelled.stationOf(shot.shot()), after.inside());
     }
 

@@ -2,7 +2,6 @@ package plumbleaf.engine.line;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -209,12 +208,8 @@ record LineFindings(DisplayUnits display) {
                 Basis.commonPractice("1 in 500 with a tape"),
                 Optional.empty(),
                 List.of(
-                        answer("tape-level", "it was held level", edit + Taped.LEVEL.key()),
-                        answer("tape-slope", "it lay along the ground", edit + Taped.SLOPE.key())));
-    }
-
-    private static Remedy answer(String id, String words, String edit) {
-        return new Remedy(id, words, OptionalDouble.empty(), Optional.empty(), Optional.of(edit));
+                        Remedy.ofEdit("tape-level", "it was held level", edit + Taped.LEVEL.key()),
+                        Remedy.ofEdit("tape-slope", "it lay along the ground", edit + Taped.SLOPE.key())));
     }
 
     Finding tieIn(String run, Offset station, RunEnd.Neighbour theirs) {
