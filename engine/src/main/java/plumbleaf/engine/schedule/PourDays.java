@@ -12,7 +12,7 @@ import plumbleaf.engine.quantity.Volume;
 /**
  * Which holes are poured on which day. A hole is filled on the day it is dug, so that none stands open over night; the days of digging and setting share the
  * holes by their concrete, which is what digging and mixing grow with: after a share {@code d} of the work the holes are filled whose middle lies below
- * {@code d} of all concrete. Where it stops being true: a crew that digs all and pours from one truck. Source: common practice, none.
+ * {@code d} of all concrete. Where it stops being true: a crew that digs all and pours from one truck. Common practice, no source.
  */
 public final class PourDays {
     private PourDays() {}
