@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -27,10 +29,14 @@ import plumbleaf.jobfile.table.CsvTable;
 
 /**
  * Cut plans reach the printed least number of bars, and say that they are proven.
- * Source: rows of published-instances.csv, each with its own and whether it was read or is from memory. Read: V. Chvatal, Linear Programming, chapter 13, in an open course notebook; the public encyclopedia's paper rolls; a modelling language's handbook, 161 rolls; J. Kantor, CBE 40455, Stock Cutting (two lengths, few of each); Falkenauer (uniform and triplets), Scholl and others, Schwerin and Waescher, one instance of each; M. Delorme, M. Iori and S. Martello, EJOR 255 (2016), 403 and 1,002 pieces of their augmented classes; 13 pieces that need a bar more than the fractions say. From memory: M. Fieldhouse, SICUP Bulletin 5; Fourer, Gay and Kernighan, section 15.6; a worked example of a public library's documentation.
+ * Source: rows of published-instances.csv, each with its own and whether it was read or is from memory. Read: V. Chvatal, Linear Programming, chapter 13, in an open course notebook; the public encyclopedia's paper rolls; a modelling language's handbook, 161 rolls; J. Kantor, CBE 40455, Stock Cutting (two lengths, few of each); Falkenauer (uniform and triplets), Scholl and others, Schwerin and Waescher, one instance of each; 13 pieces that need a bar more than the fractions say. From memory: M. Fieldhouse, SICUP Bulletin 5; Fourer, Gay and Kernighan, section 15.6; a worked example of a public library's documentation.
  * Tolerance: none, whole bars.
+ *
+ * <p>Lists that may not be passed on are checked where somebody has them: {@code -Dcutting.lists=FILE} names a table of the same columns.
  */
 class CuttingStockCheck {
+    private static final String MORE = "cutting.lists";
+
     record Instance(String name, long barLength, List<Piece> pieces, long optimum) {
         Instance {
             pieces = List.copyOf(pieces);
@@ -70,10 +76,18 @@ class CuttingStockCheck {
                 .containsExactlyInAnyOrder("15 m", "15 m", "10 m", "10 m", "10 m");
     }
 
-    static List<Instance> instances() {
+    static List<Instance> instances() throws IOException {
+        List<Instance> all = new ArrayList<>(
+                instances("published-instances.csv", text("/plumbleaf/reference/cutting/published-instances.csv")));
+        String more = System.getProperty(MORE, "");
+        if (!more.isEmpty()) all.addAll(instances(more, Files.readString(Path.of(more))));
+        return all;
+    }
+
+    private static List<Instance> instances(String file, String text) {
         CsvTable<Instance> table = CsvTable.read(
-                "published-instances.csv",
-                text("/plumbleaf/reference/cutting/published-instances.csv"),
+                file,
+                text,
                 List.of("name", "bar_length", "pieces", "optimum", "source"),
                 row -> new Instance(
                         row.needed("name"),
