@@ -72,34 +72,26 @@ class TakeoffsTest {
         assertThat(other.cheaperFrom()).isCloseTo(34.2, within(1e-9));
     }
 
+    /** 1,500 ft3 of concrete are 2,500 bags for 15,000; by the yard it is sold from so many up. */
+    private static OtherWay otherThanTaken(int leastYards) {
+        Sold bag = sold("concrete", OrderUnit.BAG, 0.6, NetUnit.CUBIC_FEET, 1, 0, 6);
+        Sold yard = sold("concrete", OrderUnit.YARD, 27, NetUnit.CUBIC_FEET, leastYards, 0, 215);
+        return order(List.of(bag, yard), concrete(1500)).lines().get(0).others().get(0);
+    }
+
+    /** Eighty yards are 17,200, 2,866 bags 17,196 and one more 17,202: ready-mix pays from 2,867 x 0.6 = 1,720.2 ft3, far above the first two thousand bags. */
     @Test
     void theOtherWayIsComparedFromTheNeedUpHoweverLargeItIs() {
-        // 1,500 ft3 are 2,500 bags for 15,000; eighty yards are the least and cost 17,200. 2,866 bags are 17,196, one
-        // more is 17,202: ready-mix
-        // pays from 2,867 x 0.6 = 1,720.2 ft3, far above the first two thousand bags.
-        Sold bag = sold("concrete", OrderUnit.BAG, 0.6, NetUnit.CUBIC_FEET, 1, 0, 6);
-        Sold yard = sold("concrete", OrderUnit.YARD, 27, NetUnit.CUBIC_FEET, 80, 0, 215);
-        OtherWay later = order(List.of(bag, yard), concrete(1500))
-                .lines()
-                .get(0)
-                .others()
-                .get(0);
-        assertThat(later.sold()).isEqualTo(yard);
+        OtherWay later = otherThanTaken(80);
+        assertThat(later.sold().unit()).isEqualTo(OrderUnit.YARD);
         assertThat(later.cheaperFrom()).isCloseTo(1720.2, within(1e-9));
     }
 
+    /** Ready-mix by the single yard is 7.96 a cubic foot, bags 10: bags never pay. From 2,500 bags up two thousand counts are 2,500 to 4,499. */
     @Test
     void whereNoOtherWayPaysItSaysHowFarItLooked() {
-        // Ready-mix by the single yard is 7.96 a cubic foot, bags 10: bags never pay. From 2,500 bags up two thousand
-        // counts are 2,500 to 4,499.
-        Sold bag = sold("concrete", OrderUnit.BAG, 0.6, NetUnit.CUBIC_FEET, 1, 0, 6);
-        Sold yard = sold("concrete", OrderUnit.YARD, 27, NetUnit.CUBIC_FEET, 1, 0, 215);
-        OtherWay never = order(List.of(bag, yard), concrete(1500))
-                .lines()
-                .get(0)
-                .others()
-                .get(0);
-        assertThat(never.sold()).isEqualTo(bag);
+        OtherWay never = otherThanTaken(1);
+        assertThat(never.sold().unit()).isEqualTo(OrderUnit.BAG);
         assertThat(never.cheaperFrom()).isZero();
         assertThat(never.lookedTo()).isCloseTo(4499 * 0.6, within(1e-9));
     }

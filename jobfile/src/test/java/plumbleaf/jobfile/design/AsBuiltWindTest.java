@@ -8,19 +8,14 @@ import plumbleaf.engine.design.Design;
 /** A terrace falls 3 ft half way along: under a level top the fence stands 9 ft high on its lower half, where 6 ft were asked for. */
 class AsBuiltWindTest {
     private static Design designed(String fit, String basis) {
-        return new Yard("""
-                { "format": "plumbleaf-job", "version": 1, "title": "Gorse Bank", "date": "2027-04-19",
-                  "site": { "basis": "BASIS", "wind": { "speed": "105 mph", "exposure": "B" },
-                    "frost": { "depth": "24\\"", "source": "by phone" }, "soil": { "kind": "sand", "state": "medium" } },
-                  "ground": { "shots": [ { "id": "S1", "run": "R1", "station": "0'", "elevation": "0\\"" },
-                    { "id": "S2", "run": "R1", "station": "152'", "elevation": "0\\"" },
-                    { "id": "S3", "run": "R1", "station": "160'", "elevation": "-36\\"" },
-                    { "id": "S4", "run": "R1", "station": "300'", "elevation": "-36\\"" } ] },
-                  "runs": [ { "id": "R1", "legs": [ { "length": "300'" } ], "style": "wood-side-by-side", "infill": "6'",
-                    "bottomGap": "2\\"", "fit": "FIT" } ],
-                  "builds": { "R1": { "post": "F1083-REG-2.5" } },
-                  "money": { "priceBook": "example-2027" } }
-                """.replace("FIT", fit).replace("BASIS", basis)).design();
+        return Yard.ofBoards(
+                        basis,
+                        "\"speed\": \"105 mph\", \"exposure\": \"B\"",
+                        new int[][] {{0, 0}, {152, 0}, {160, -36}, {300, -36}},
+                        "\"legs\": [ { \"length\": \"300'\" } ], \"infill\": \"6'\", \"bottomGap\": \"2\\\"\", \"fit\": \""
+                                + fit + "\"",
+                        "\"post\": \"F1083-REG-2.5\"")
+                .design();
     }
 
     private static double bayAt(Design design, double feet) {

@@ -15,19 +15,14 @@ import plumbleaf.engine.line.RailPiece;
 /** Under a level top the ground falls 3 ft: there the boards hang 43 in. below their lowest rail, which is a long lever for a board 5/8 in. thick. */
 class LowRailsTest {
     private static Design designed(String fit, String rails) {
-        return new Yard("""
-                { "format": "plumbleaf-job", "version": 1, "title": "Gorse Bank", "date": "2027-04-19",
-                  "site": { "basis": "engineered", "wind": { "speed": "105 mph", "exposure": "B" },
-                    "frost": { "depth": "24\\"", "source": "by phone" }, "soil": { "kind": "sand", "state": "medium" } },
-                  "ground": { "shots": [ { "id": "S1", "run": "R1", "station": "0'", "elevation": "0\\"" },
-                    { "id": "S2", "run": "R1", "station": "40'", "elevation": "0\\"" },
-                    { "id": "S3", "run": "R1", "station": "48'", "elevation": "-36\\"" },
-                    { "id": "S4", "run": "R1", "station": "96'", "elevation": "-36\\"" } ] },
-                  "runs": [ { "id": "R1", "legs": [ { "length": "96'" } ], "style": "wood-side-by-side", "infill": "6'",
-                    "bottomGap": "2\\"", "fit": "FIT" RAILS } ],
-                  "builds": { "R1": { "post": "F1083-REG-2.5" } },
-                  "money": { "priceBook": "example-2027" } }
-                """.replace("FIT", fit).replace("RAILS", rails)).design();
+        return Yard.ofBoards(
+                        "engineered",
+                        "\"speed\": \"105 mph\", \"exposure\": \"B\"",
+                        new int[][] {{0, 0}, {40, 0}, {48, -36}, {96, -36}},
+                        "\"legs\": [ { \"length\": \"96'\" } ], \"infill\": \"6'\", \"bottomGap\": \"2\\\"\", \"fit\": \""
+                                + fit + "\"" + rails,
+                        "\"post\": \"F1083-REG-2.5\"")
+                .design();
     }
 
     private static final String MORE = ", \"lowRails\": true";

@@ -16,16 +16,14 @@ class RunSideTest {
             ", \"sides\": [ { \"from\": \"0'\", \"to\": \"48'\", \"basis\": \"engineered\", \"post\": \"F1083-REG-2.5\" } ]";
 
     private static Design yard(String basis, String sides) {
-        return new Yard("""
-                { "format": "plumbleaf-job", "version": 1, "title": "Gorse Bank", "date": "2027-04-19",
-                  "site": { "basis": "BASIS", "wind": { "speed": "115 mph", "exposure": "C" },
-                    "frost": { "depth": "24\\"", "source": "by phone" }, "soil": { "kind": "sand", "state": "medium" } },
-                  "ground": { "shots": [ { "id": "S1", "run": "R1", "station": "0'", "elevation": "0\\"" },
-                    { "id": "S2", "run": "R1", "station": "96'", "elevation": "0\\"" } ] },
-                  "runs": [ { "id": "R1", "legs": [ { "length": "48'" }, { "length": "48'", "turn": "90 deg left" } ],
-                    "style": "wood-side-by-side", "infill": "6'" SIDES } ],
-                  "money": { "priceBook": "example-2027" } }
-                """.replace("BASIS", basis).replace("SIDES", sides)).design();
+        return Yard.ofBoards(
+                        basis,
+                        "\"speed\": \"115 mph\", \"exposure\": \"C\"",
+                        new int[][] {{0, 0}, {96, 0}},
+                        "\"infill\": \"6'\", \"legs\": [ { \"length\": \"48'\" }, { \"length\": \"48'\", \"turn\": \"90 deg left\" } ]"
+                                + sides,
+                        "")
+                .design();
     }
 
     private static long bays(Design design, double fromIn, double toIn) {

@@ -20,17 +20,14 @@ class SideRemediesTest {
             ", \"noDig\": [ { \"from\": \"20'\", \"to\": \"26' 6\\\"\", \"why\": \"septic\" } ]";
 
     private static Design yard(String run, String build) {
-        return new Yard("""
-                { "format": "plumbleaf-job", "version": 1, "title": "Gorse Bank", "date": "2027-04-19",
-                  "site": { "basis": "engineered", "wind": { "speed": "115 mph", "exposure": "C" },
-                    "frost": { "depth": "24\\"", "source": "by phone" }, "soil": { "kind": "sand", "state": "medium" } },
-                  "ground": { "shots": [ { "id": "S1", "run": "R1", "station": "0'", "elevation": "0\\"" },
-                    { "id": "S2", "run": "R1", "station": "96'", "elevation": "0\\"" } ] },
-                  "runs": [ { "id": "R1", "legs": [ { "length": "48'" }, { "length": "48'", "turn": "90 deg left" } ],
-                    "style": "wood-side-by-side", "infill": "5'" RUN } ],
-                  "builds": { "R1": { BUILD } },
-                  "money": { "priceBook": "example-2027" } }
-                """.replace("RUN", run).replace("BUILD", build)).design();
+        return Yard.ofBoards(
+                        "engineered",
+                        "\"speed\": \"115 mph\", \"exposure\": \"C\"",
+                        new int[][] {{0, 0}, {96, 0}},
+                        "\"infill\": \"5'\", \"legs\": [ { \"length\": \"48'\" }, { \"length\": \"48'\", \"turn\": \"90 deg left\" } ]"
+                                + run,
+                        build)
+                .design();
     }
 
     private static Finding failing(Design design, String id) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutAnswer;
@@ -43,6 +44,32 @@ record Yard(String text) {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /**
+     * A fence of boards on sand.
+     *
+     * @param ground pairs of a station in feet and an elevation in inches
+     * @param run what else is said of it, its legs among that
+     */
+    static Yard ofBoards(String basis, String wind, int[][] ground, String run, String builds) {
+        List<String> shots = new ArrayList<>();
+        for (int[] at : ground)
+            shots.add("{ \"id\": \"S" + (shots.size() + 1) + "\", \"run\": \"R1\", \"station\": \"" + at[0]
+                    + "'\", \"elevation\": \"" + at[1] + "\\\"\" }");
+        return new Yard("""
+                { "format": "plumbleaf-job", "version": 1, "title": "Gorse Bank", "date": "2027-04-19",
+                  "site": { "basis": "BASIS", "wind": { WIND }, "frost": { "depth": "24\\"", "source": "by phone" },
+                    "soil": { "kind": "sand", "state": "medium" } },
+                  "ground": { "shots": [ SHOTS ] },
+                  "runs": [ { "id": "R1", "style": "wood-side-by-side", RUN } ],
+                  "builds": { "R1": { BUILDS } },
+                  "money": { "priceBook": "example-2027" } }
+                """.replace("BASIS", basis)
+                .replace("WIND", wind)
+                .replace("SHOTS", String.join(", ", shots))
+                .replace("RUN", run)
+                .replace("BUILDS", builds));
     }
 
     /** The same job with some words changed, which must be there. */
