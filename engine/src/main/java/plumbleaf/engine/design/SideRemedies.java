@@ -49,6 +49,10 @@ final class SideRemedies {
     private final FootingRules rules;
     private final Layout layout;
     private final List<PostDesign> posts;
+
+    /** New posts of runs, each by its own name and by that of its footing. */
+    private final Map<String, PostDesign> byPart = new LinkedHashMap<>();
+
     private final Function<Job, List<PostDesign>> again;
     private final Map<String, List<Remedy>> offers = new LinkedHashMap<>();
     private int trials;
@@ -69,6 +73,11 @@ final class SideRemedies {
         this.layout = layout;
         this.posts = posts;
         this.again = again;
+        for (PostDesign post : posts) {
+            if (!isOwn(post)) continue;
+            byPart.put(post.id(), post);
+            byPart.put(post.footingId(), post);
+        }
         this.trials = RemedyPrices.MOST_POSTS / Math.max(1, posts.size());
     }
 
@@ -83,20 +92,13 @@ final class SideRemedies {
             boolean mine = finding instanceof Checked
                     && finding.severity() == Severity.MUST_FIX
                     && (BENDS.contains(finding.id()) || SHALLOW.contains(finding.id()));
-            Optional<PostDesign> post = mine ? ownPost(finding.part()) : Optional.empty();
+            Optional<PostDesign> post = mine ? Optional.ofNullable(byPart.get(finding.part())) : Optional.empty();
             said.add(post.isPresent() ? cured((Checked) finding, post.get()) : finding);
         }
         return said;
     }
 
-    /** A post of a run that is new, by its own name or by that of its footing. */
-    private Optional<PostDesign> ownPost(String part) {
-        return posts.stream()
-                .filter(post -> post.id().equals(part) || post.footingId().equals(part))
-                .filter(SideRemedies::isOwn)
-                .findFirst();
-    }
-
+    /** Of a run, and new. */
     private static boolean isOwn(PostDesign post) {
         return post.post().gate().isEmpty()
                 && post.post()

@@ -74,50 +74,19 @@ public record GateBuild(
     }
 
     public GateBuild withDepth(Length deep) {
-        return new GateBuild(
-                gate,
-                frame,
-                flat,
-                bracing,
-                joint,
-                bracket,
-                hingePost,
-                latchPost,
-                hole,
-                Stated.of(deep),
-                latchHole,
-                latchDepth);
+        return with(frame, hingePost, Stated.of(deep));
     }
 
     public GateBuild withFrame(String section) {
-        return new GateBuild(
-                gate,
-                Stated.of(section),
-                flat,
-                bracing,
-                joint,
-                bracket,
-                hingePost,
-                latchPost,
-                hole,
-                depth,
-                latchHole,
-                latchDepth);
+        return with(Stated.of(section), hingePost, depth);
     }
 
     public GateBuild withHingePost(String section) {
+        return with(frame, Stated.of(section), depth);
+    }
+
+    private GateBuild with(Stated<String> tube, Stated<String> post, Stated<Length> deep) {
         return new GateBuild(
-                gate,
-                frame,
-                flat,
-                bracing,
-                joint,
-                bracket,
-                Stated.of(section),
-                latchPost,
-                hole,
-                depth,
-                latchHole,
-                latchDepth);
+                gate, tube, flat, bracing, joint, bracket, post, latchPost, hole, deep, latchHole, latchDepth);
     }
 }

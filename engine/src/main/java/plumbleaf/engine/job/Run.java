@@ -84,6 +84,18 @@ public record Run(
 
     /** The same run, following the ground in other ways. */
     public Run fitted(Fit whole, List<FitPart> parts) {
+        return with(whole, parts, set, sides, lowRails);
+    }
+
+    public Run withSides(List<RunSide> changed) {
+        return with(fit, fits, set, changed, lowRails);
+    }
+
+    public Run withLowRails(boolean more) {
+        return with(fit, fits, set, sides, more);
+    }
+
+    private Run with(Fit whole, List<FitPart> parts, List<SetPost> placed, List<RunSide> built, boolean more) {
         return new Run(
                 id,
                 outside,
@@ -98,48 +110,12 @@ public record Run(
                 maxBay,
                 finishedFace,
                 noDig,
-                set,
-                posts,
-                otherPosts,
-                basis,
-                stain,
-                parts,
-                step,
-                checks,
-                sides,
-                lowRails,
-                crossSlope);
-    }
-
-    public Run withSides(List<RunSide> changed) {
-        return with(set, changed, lowRails);
-    }
-
-    public Run withLowRails(boolean more) {
-        return with(set, sides, more);
-    }
-
-    private Run with(List<SetPost> placed, List<RunSide> built, boolean more) {
-        return new Run(
-                id,
-                outside,
-                start,
-                legs,
-                first,
-                last,
-                style,
-                infill,
-                bottomGap,
-                fit,
-                maxBay,
-                finishedFace,
-                noDig,
                 placed,
                 posts,
                 otherPosts,
                 basis,
                 stain,
-                fits,
+                parts,
                 step,
                 checks,
                 built,
@@ -157,7 +133,7 @@ public record Run(
             changed.add(same ? post : each);
         }
         if (!known) changed.add(post);
-        return with(changed, sides, lowRails);
+        return with(fit, fits, changed, sides, lowRails);
     }
 
     /** Whether this is only a line for a gate to stand on. */
