@@ -79,24 +79,31 @@ public final class RunSides {
         if (!said.matches()) return Optional.empty();
         Optional<Length> from = LengthText.length(said.group(1)).value();
         Optional<Length> to = LengthText.length(said.group(2)).value();
-        if (from.isEmpty() || to.isEmpty()) return Optional.empty();
+        Optional<Stated<DesignBasis>> basis = basis(said.group(3));
+        Optional<Stated<Length>> hole = length(said.group(5));
+        Optional<Stated<Length>> depth = length(said.group(6));
+        if (from.isEmpty() || to.isEmpty() || basis.isEmpty() || hole.isEmpty() || depth.isEmpty())
+            return Optional.empty();
         return Optional.of(new RunSide(
                 from.get(),
                 to.get(),
-                basis(said.group(3)),
+                basis.get(),
                 said.group(4) == null ? Stated.open() : Stated.of(said.group(4)),
-                length(said.group(5)),
-                length(said.group(6))));
+                hole.get(),
+                depth.get()));
     }
 
-    private static Stated<DesignBasis> basis(@Nullable String key) {
-        for (DesignBasis basis : DesignBasis.values()) if (basis.key().equals(key)) return Stated.of(basis);
-        return Stated.open();
+    /** Open where nothing is said; empty where it is no basis. */
+    private static Optional<Stated<DesignBasis>> basis(@Nullable String key) {
+        if (key == null) return Optional.of(Stated.open());
+        for (DesignBasis basis : DesignBasis.values())
+            if (basis.key().equals(key)) return Optional.of(Stated.of(basis));
+        return Optional.empty();
     }
 
-    private static Stated<Length> length(@Nullable String text) {
+    private static Optional<Stated<Length>> length(@Nullable String text) {
         return text == null
-                ? Stated.open()
-                : LengthText.length(text).value().map(Stated::of).orElseGet(Stated::open);
+                ? Optional.of(Stated.open())
+                : LengthText.length(text).value().map(Stated::of);
     }
 }

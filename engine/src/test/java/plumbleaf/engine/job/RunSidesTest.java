@@ -52,6 +52,8 @@ class RunSidesTest {
                 .isEqualTo("6-1/2\" to 10': depth 3' 6\" | 10' to 20': basis engineered hole 1' depth 3' 6\""
                         + " | 20' to 30': basis engineered hole 1'");
         assertThat(RunSides.of(text)).contains(sides);
-        assertThat(RunSides.of("somewhere")).isEmpty();
+        for (String other :
+                List.of("somewhere", "0' to 8': basis fancy", "0' to 8': hole wide", "0' to 8': depth deep"))
+            assertThat(RunSides.of(other)).as(other).isEmpty();
     }
 }
