@@ -62,6 +62,12 @@ public record TakeoffLine(
         return sold.weight().times((double) units);
     }
 
+    /** Share that was added to the need before it was rounded up; for bars bad ones to be expected, once they are worth a spare. */
+    public double wasteShare() {
+        if (!cut) return sold.waste();
+        return units == 0 ? 0 : sold.cullShare(withWaste / (1 + sold.waste()) / sold.contents());
+    }
+
     /** Share of what is bought that is not in the job: waste, cut and rounding together. */
     public double unusedShare() {
         double bought = (double) units * sold.contents();

@@ -172,13 +172,12 @@ public final class Takeoffs {
                     .toList();
             if (bars.isEmpty()) continue;
             Map<String, Double> causes = causes(bars);
-            double usedFt = bars.size() * way.contents();
-            long units = way.unitsFor(usedFt);
+            long units = way.sticksFor(bars.size());
             lines.add(new TakeoffLine(
                     group,
                     shares(causes),
                     sum(causes),
-                    way.withWaste(usedFt),
+                    way.withCulls(bars.size()) * way.contents(),
                     way,
                     units,
                     way.costOf(units),

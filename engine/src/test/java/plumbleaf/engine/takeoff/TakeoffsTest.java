@@ -149,6 +149,33 @@ class TakeoffsTest {
         assertThat(all.get(0).cost()).isEqualTo(Money.dollars(40));
     }
 
+    @Test
+    void aSpareStickIsBoughtOnceHalfABadOneIsToBeExpected() {
+        // One in twenty bad: nine rails hold 0.45 of a bad one, ten 0.5, twenty-one 1.05.
+        Sold rail = sold("rail", OrderUnit.STICK, 8, NetUnit.FEET, 1, 0.05, 10);
+        assertThat(rail.sticksFor(1)).isEqualTo(1);
+        assertThat(rail.sticksFor(9)).isEqualTo(9);
+        assertThat(rail.sticksFor(10)).isEqualTo(11);
+        assertThat(rail.sticksFor(20)).isEqualTo(21);
+        assertThat(rail.sticksFor(21)).isEqualTo(23);
+        assertThat(ofSticks(rail, 9).wasteShare()).isZero();
+        assertThat(ofSticks(rail, 10).wasteShare()).isEqualTo(0.05);
+    }
+
+    private static TakeoffLine ofSticks(Sold rail, int sticks) {
+        return new TakeoffLine(
+                PartGroup.FENCE,
+                List.of(),
+                sticks * 8,
+                rail.withCulls(sticks) * 8,
+                rail,
+                rail.sticksFor(sticks),
+                Money.ZERO,
+                true,
+                0,
+                List.of());
+    }
+
     private static Takeoff order(List<Sold> goods, Need... needs) {
         return order(goods, OnHand.NOTHING, needs);
     }

@@ -37,15 +37,13 @@ public final class OrderTables {
         String net = DecimalText.upTo(line.net(), line.sold().of() == NetUnit.PIECES ? 0 : 1);
         String unit =
                 line.sold().of() == NetUnit.PIECES ? "" : " " + line.sold().of().key();
-        double waste = line.sold().waste();
+        double waste = line.wasteShare();
         return net + unit + (waste > 0 ? " + " + DecimalText.upTo(waste * 100, 1) + "%" : "");
     }
 
     /** The need behind the units, to follow a name; empty where one is one and nothing is added. */
     public static String roundedFrom(TakeoffLine line) {
-        boolean single = line.sold().of() == NetUnit.PIECES
-                && line.sold().contents() == 1
-                && line.sold().waste() == 0;
+        boolean single = line.sold().of() == NetUnit.PIECES && line.sold().contents() == 1 && line.wasteShare() == 0;
         return single ? "" : ": for " + needs(line);
     }
 
