@@ -177,8 +177,15 @@ public final class PacketSubjects {
                 .map(gust -> basis + "; the weakest part, " + gust.allowableLink() + ", reaches its allowable at "
                         + mph(gust.allowable().mph()) + " mph, and the first is expected to give at "
                         + mph(gust.ultimate().mph()) + " mph (" + gust.ultimateLink() + ").")
-                .orElse(basis + "."));
+                .orElse(basis
+                        + (isGroundUnknown(design)
+                                ? "; which gust it stands is not told, since nobody has judged the ground that its footings stand in."
+                                : ".")));
         return sentences;
+    }
+
+    private static boolean isGroundUnknown(Design design) {
+        return design.findings().stream().anyMatch(finding -> finding.id().equals("footing.soil"));
     }
 
     private static String mph(double value) {

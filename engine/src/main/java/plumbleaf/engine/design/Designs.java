@@ -11,6 +11,7 @@ import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Findings;
+import plumbleaf.engine.footing.Footings;
 import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
@@ -97,7 +98,7 @@ public final class Designs {
                 gates,
                 choices,
                 quote,
-                rated(posts, gates, yard.railGust()),
+                rated(job, standards, posts, gates, yard.railGust()),
                 TradeNames.said(priced, job.display(), catalogue, book));
     }
 
@@ -119,9 +120,11 @@ public final class Designs {
         throw new IllegalStateException("Nothing is cut here, and it was asked to cut " + task.stock());
     }
 
-    /** The weakest of all links. */
+    /** The weakest of all links; none where footings stand in ground that nobody knows, since that may be the weakest. */
     private static Optional<RatedGust> rated(
-            List<PostDesign> posts, List<GateDesign> gates, Optional<RatedGust> rails) {
+            Job job, Standards standards, List<PostDesign> posts, List<GateDesign> gates, Optional<RatedGust> rails) {
+        boolean dug = posts.stream().anyMatch(post -> post.footing().isPresent());
+        if (dug && !Footings.isGroundKnown(job.site().soil(), standards.soil())) return Optional.empty();
         List<RatedGust> all = new ArrayList<>();
         for (PostDesign post : posts) post.rated().ifPresent(all::add);
         for (GateDesign gate : gates) gate.rated().ifPresent(all::add);

@@ -10,6 +10,7 @@ import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.BaseSpring;
+import plumbleaf.engine.footing.Footings;
 import plumbleaf.engine.footing.HoleSize;
 import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.gate.Leaf;
@@ -247,6 +248,10 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
 
     /** The same with the gust its links stand. A search over builds does not ask for it. */
     GatePosts rated(GateSite site) {
+        boolean dug = posts().stream().anyMatch(post -> post.footing().isPresent());
+        if (dug
+                && !Footings.isGroundKnown(
+                        site.job().site().soil(), site.standards().soil())) return this;
         if (gate.slide().isPresent()) return SlidePosts.rated(site, this);
         if (gate.hung().isEmpty()) return this;
         HungLeaf first = gate.hung().get(0);

@@ -9,6 +9,7 @@ import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.finding.Findings;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.footing.DepthNeed;
@@ -53,7 +54,17 @@ final class NearFootings {
     static List<Finding> of(List<PostDesign> posts, DisplayUnits display) {
         NearFootings near = new NearFootings(posts, display);
         List<Finding> findings = new ArrayList<>();
-        for (PostDesign post : posts) near.of(post).ifPresent(findings::add);
+        Map<String, List<Finding>> alike = new LinkedHashMap<>();
+        for (PostDesign post : posts) {
+            String run = post.post().run();
+            near.of(post)
+                    .ifPresent(
+                            post.post().gate().isEmpty()
+                                    ? alike.computeIfAbsent(run, key -> new ArrayList<>())::add
+                                    : findings::add);
+        }
+        for (List<Finding> group : alike.values())
+            if (!group.isEmpty()) findings.add(PostFindings.worst(Findings.join(group)));
         return findings;
     }
 

@@ -32,7 +32,8 @@ final class PostFindings {
         return said;
     }
 
-    private static Finding worst(List<Finding> group) {
+    /** The first of a run's findings of one check, worst first, with how many more are like it. */
+    static Finding worst(List<Finding> group) {
         Finding worst = group.get(0);
         long more = group.stream()
                         .filter(finding -> finding.severity() == worst.severity())

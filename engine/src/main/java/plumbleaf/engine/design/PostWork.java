@@ -372,8 +372,10 @@ final class PostWork {
                 standards.soil(),
                 standards.footing(),
                 basis);
-        Optional<RatedGust> rated =
-                at.share.gust().map(gust -> rated(post, section, footing, gust, at.halfInchDoesNoHarm));
+        Optional<RatedGust> rated = at.share
+                .gust()
+                .filter(gust -> Footings.isGroundKnown(job.site().soil(), standards.soil()))
+                .map(gust -> rated(post, section, footing, gust, at.halfInchDoesNoHarm));
         List<Finding> findings = new ArrayList<>(check.findings());
         findings.addAll(footing.findings());
         List<Checkpoint> checks = List.of(

@@ -264,7 +264,8 @@ final class SideRemedies {
         if (!before.containsAll(mustFix(own))) return Optional.empty();
         double ratio = own.stream()
                 .flatMap(post -> post.findings().stream())
-                .filter(one -> checks.contains(one.id()))
+                // What the customary basis only tells as a caution is not what this cures.
+                .filter(one -> checks.contains(one.id()) && one.severity() != Severity.CAUTION)
                 .flatMap(one -> one.measure().stream())
                 .flatMapToDouble(measure -> measure.ratio().stream())
                 .max()

@@ -52,11 +52,10 @@ public final class Footings {
                 DepthCause.FROST,
                 frost.depth().isZero() ? Length.ZERO : frost.depth().plus(rules.frostMargin())));
         binding.add(DepthNeed.of(DepthCause.DROP, demand.forDrop()));
-        boolean presumed = soil.kind() != SoilKind.FILL
-                && LateralSoil.of(soil, tables, false).perFoot().psf() > 0;
+        boolean presumed = isGroundKnown(soil, tables);
         DepthNeed every = lateral(demand, demand.actions(), diameter, soil, tables, presumed);
         DepthNeed daily = lateral(demand, ofEveryDay(demand.actions()), diameter, soil, tables, presumed);
-        binding.add(basis == DesignBasis.ENGINEERED ? every : daily);
+        if (presumed) binding.add(basis == DesignBasis.ENGINEERED ? every : daily);
 
         DepthNeed governing = binding.get(0);
         for (DepthNeed need : binding) {
@@ -64,7 +63,7 @@ public final class Footings {
         }
         Length depth = pinned.or(rules.rounded(governing.depth()));
         List<DepthNeed> needs = new ArrayList<>(binding);
-        if (basis != DesignBasis.ENGINEERED) needs.add(every.notBinding());
+        if (presumed && basis != DesignBasis.ENGINEERED) needs.add(every.notBinding());
         List<Finding> all =
                 new ArrayList<>(findings(demand, depth, binding, every, presumed, basis, frost, soil.deadTop()));
         RockSocket.finding(
@@ -82,6 +81,16 @@ public final class Footings {
                 pinned.isSaid() ? DepthCause.GIVEN : governing.cause(),
                 needs,
                 all);
+    }
+
+    /**
+     * Whether anything may be presumed of how the ground holds a post from the side. Unprepared fill, peat and mud hold what nobody knows; fill that a soils report gives a number for is
+     * prepared. Source: IBC 2021 1806.2.
+     */
+    public static boolean isGroundKnown(Soil soil, SoilTables tables) {
+        boolean reported = soil.numbers().lateralPerFoot().isSaid();
+        return (soil.kind() != SoilKind.FILL || reported)
+                && LateralSoil.of(soil, tables, false).perFoot().psf() > 0;
     }
 
     private static Length least(Soil soil, FootingRules rules) {
@@ -190,7 +199,7 @@ public final class Footings {
                     "footing.soil",
                     Severity.CANNOT_SAY,
                     demand.part(),
-                    "Nothing is presumed for this ground (fill, peat, mud, or as steep as it can stand): have it judged by someone who may.",
+                    "Nothing is presumed for this ground (fill, peat, mud, or as steep as it can stand): have it judged by someone who may. Its depth is the least for frost and custom, and no gust is told.",
                     Basis.clause("IBC 2021 1806.2")));
         else if (basis != DesignBasis.ENGINEERED && !every.depth().isZero())
             findings.add(depthFinding(

@@ -6,6 +6,8 @@ import java.util.List;
 
 /** A stretch of a run that no post may stand in, hole counted; a post may stand on its edge. */
 record ClosedStretch(double fromIn, double toIn, String why) {
+    private static final String AND = " and ";
+
     /** Sorted, with those that overlap made one; two that touch leave their common edge open. */
     static List<ClosedStretch> merged(List<ClosedStretch> stretches) {
         List<ClosedStretch> sorted = new ArrayList<>(stretches);
@@ -18,10 +20,14 @@ record ClosedStretch(double fromIn, double toIn, String why) {
                 continue;
             }
             ClosedStretch before = merged.get(last);
-            String why = before.why.equals(next.why) ? before.why : before.why + " and " + next.why;
-            merged.set(last, new ClosedStretch(before.fromIn, Math.max(before.toIn, next.toIn), why));
+            merged.set(last, new ClosedStretch(before.fromIn, Math.max(before.toIn, next.toIn), before.also(next.why)));
         }
         return merged;
+    }
+
+    /** Each reason once, however many plugs stand close together. */
+    private String also(String reason) {
+        return List.of(why.split(AND, -1)).contains(reason) ? why : why + AND + reason;
     }
 
     boolean holds(double stationIn) {

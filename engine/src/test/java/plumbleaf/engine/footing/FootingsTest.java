@@ -172,8 +172,10 @@ class FootingsTest {
     @Test
     void fillCannotBeJudged() {
         Soil fill = soil(SoilKind.FILL, Length.ZERO, Slope.ZERO);
-        assertThat(size(demand(1), 12, fill, DesignBasis.ENGINEERED).findings())
+        FootingDesign design = size(demand(1), 12, fill, DesignBasis.ENGINEERED);
+        assertThat(design.findings())
                 .anyMatch(finding -> finding.id().equals("footing.soil") && finding.severity() == Severity.CANNOT_SAY);
+        assertThat(design.needs()).extracting(DepthNeed::cause).doesNotContain(DepthCause.LATERAL);
     }
 
     @Test
