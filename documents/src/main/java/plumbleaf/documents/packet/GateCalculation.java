@@ -17,6 +17,7 @@ import plumbleaf.documents.view.SagBar;
 import plumbleaf.engine.action.BaseAction;
 import plumbleaf.engine.design.LinkUse;
 import plumbleaf.engine.design.LoadChain;
+import plumbleaf.engine.gate.Clearance;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Swing;
 import plumbleaf.engine.quantity.DecimalText;
@@ -25,12 +26,14 @@ import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
-import plumbleaf.engine.sag.IceDrop;
 import plumbleaf.engine.strength.RatedGust;
 
 /** A hinged leaf in the calculation book: what hangs on the pins, the room under it, its drop by cause, and every link to the soil. */
 final class GateCalculation {
     private static final double FREE_BODY_HIGH_IN = 3.4;
+
+    /** From one angle of the swing to the next in the book. */
+    private static final double SHOWN_DEG = 15;
 
     private GateCalculation() {}
 
@@ -68,17 +71,39 @@ final class GateCalculation {
     }
 
     private static void swing(Paper.Builder paper, PacketSubject subject, Swing swing) {
-        paper.add(new Block.Formula(
-                "Least room under the leaf over the swing",
-                "exact over flat triangles of the ground; closed form on one plane: tan q = m_t / m_s",
-                "c(r, q) = leaf bottom less ground, least over all r and q from closed to "
-                        + DecimalText.fixed(swing.opens().inDegrees(), 0) + "\u00b0",
-                "unloaded leaf " + inch(swing.least().clear().inches()) + " at r "
+        String where =
+                "r from the pin along the leaf, heights from grade at the pin; least of all r and q from closed to "
+                        + DecimalText.fixed(swing.opens().inDegrees(), 0) + "\u00b0; both faces "
+                        + inch(swing.leastOfFaces().clear().inches()) + "; in service, less drop and later ground, "
+                        + inch(swing.running().clear().inches()) + "; shots are good to "
+                        + subject.inches(swing.shotError().inches());
+        paper.add(new Block.Worked(
+                "Least room under the leaf's middle over the swing: "
+                        + inch(swing.least().clear().inches()) + " at r "
                         + inch(swing.least().atRadius().inches()) + ", q "
-                        + DecimalText.fixed(swing.least().atAngle().inDegrees(), 1) + "\u00b0; both faces "
-                        + inch(swing.leastOfFaces().clear().inches()),
-                inch(swing.running().clear().inches()) + " in service, less drop and later ground; shots are good to "
-                        + subject.inches(swing.shotError().inches())));
+                        + DecimalText.fixed(swing.least().atAngle().inDegrees(), 1) + "\u00b0",
+                "plane geometry over the flat triangles of the ground; on one plane the least is where tan q = m_t / m_s or at an end",
+                where,
+                swing.worked()));
+        room(paper, swing);
+    }
+
+    /** The least along the leaf at some angles, to see that none is missed. */
+    private static void room(Paper.Builder paper, Swing swing) {
+        Table.Builder table = Table.with(
+                Column.right("Open"), Column.right("Least room under its middle, in."), Column.right("At r, in."));
+        int rows = 0;
+        for (Clearance each : swing.curve()) {
+            double open = each.atAngle().inDegrees();
+            boolean shown = Math.abs(open / SHOWN_DEG - Math.rint(open / SHOWN_DEG)) < 1e-6;
+            if (!shown) continue;
+            rows++;
+            table.row(
+                    DecimalText.fixed(open, 0) + "\u00b0",
+                    DecimalText.fixed(each.clear().inches(), 3),
+                    DecimalText.fixed(each.atRadius().inches(), 2));
+        }
+        if (rows > 0) paper.add(table.table());
     }
 
     private static String inch(double value) {
@@ -90,7 +115,6 @@ final class GateCalculation {
         for (Working each : hangs.workings())
             paper.add(new Block.Worked(each.what(), each.clause(), each.where(), each.lines()));
         paper.add(bySoil(hangs.sag()));
-        hangs.sag().ice().ifPresent(ice -> ice(paper, ice));
         double wide = Pages.columnWidth(subject.options().size()) - 0.3;
         paper.add(new Block.Picture(
                 SagBar.of(gate.id(), hangs.sag(), hangs.limits(), wide, subject.units()),
@@ -170,16 +194,6 @@ final class GateCalculation {
                 "Free bodies of " + gate.mark() + " under its own weight, closed. By hand: H = W a / d = "
                         + DecimalText.whole(weight) + " lb \u00d7 " + inch(arm) + " / " + inch(apart) + " = "
                         + DecimalText.whole(weight * arm / apart) + " lb."));
-    }
-
-    private static void ice(Paper.Builder paper, IceDrop ice) {
-        paper.add(new Block.Formula(
-                "Ice on the leaf: 56 lb/ft3 all round members and steel pickets of circle D, on boards, mesh and sheet by one face A; design thickness as the job gives it",
-                "ASCE 7-16 10.4.1, equations 10.4-1 and 10.4-2, and 2.4.3 (from memory)",
-                "Di = 56 \u03a3 \u03c0 t (D + t) L + 56 \u03a3 0.8 \u03c0 t A; strength by D + L + 0.7 Di, drop by Di alone; wind on ice is not worked out",
-                "t = " + inch(ice.thickness().inches()) + ", Di = "
-                        + DecimalText.fixed(ice.weight().pounds(), 1) + " lb",
-                "latch corner " + inch(ice.drop().inches()) + " down until it thaws"));
     }
 
     /** The drop in each soil, and on a deeper footing where there is a footing to dig deeper. */

@@ -24,16 +24,15 @@ final class PairCalculation {
     static void add(Paper.Builder paper, GatePaper gate, PairDesign pair, int ibcClass) {
         paper.heading("Gate " + gate.id() + ", where its leaves meet");
         RodBending rod = pair.rod();
-        paper.add(new Block.Formula(
-                "Push on the rod: each leaf turns freely about its pins, so what holds it where it meets balances its wind about them",
-                "statics; between the leaves by the force method, strip and stop one way only",
-                "\u03a3 X r = F r_c for each leaf; rod w = -X / k, latch w_a = w_b",
-                balance("leaf a", pair.worst(), 1) + "; " + balance("leaf b", pair.worst(), -1),
-                lb(rod.push()) + " on the rod in " + pair.worst().combination().key()
+        paper.add(new Block.Worked(
+                "Push on the rod: each leaf turns freely about its pins, so what holds it where it meets balances its wind about them; "
+                        + pair.worst().combination().key()
                         + (pair.worst().combination().hasWind()
                                 ? ", " + pair.worst().wind().key()
-                                : "")
-                        + "; each sum is what that leaf's wind puts on its free edge"));
+                                : ""),
+                "statics; between the leaves by the force method, strip and stop one way only: rod w = -X / k, latch w_a = w_b",
+                "of what holds, the rod alone goes into the ground: " + lb(rod.push()) + " on it",
+                pair.balance()));
         paper.add(new Block.Worked(
                 "Bending of the drop rod at the mouth of its sleeve",
                 "cantilever; AISC 360-22 F11.1, omega 1.67",
@@ -79,19 +78,6 @@ final class PairCalculation {
         paper.subheading("Every case of the closed pair").add(table.table());
         paper.note(
                 "Forces act on a leaf, + outward; those between the leaves are the ones on leaf a, leaf b feels the opposite.");
-    }
-
-    /** Everything that holds the free edge of one leaf in a case, + outward. */
-    private static String balance(String leaf, MeetingForces at, int side) {
-        double own = (side > 0 ? at.rodA() : at.rodB()).pounds();
-        double latch = side * at.latch().pounds();
-        double strip = side * (at.stripFoot().pounds() + at.stripTop().pounds());
-        double others = side > 0
-                ? at.stopA().pounds() + at.keeperA().pounds()
-                : at.stopB().pounds() + at.keeperB().pounds();
-        return leaf + ": rod " + DecimalText.whole(own) + ", latch " + DecimalText.whole(latch) + ", strip "
-                + DecimalText.whole(strip) + (others == 0 ? "" : ", stop and keeper " + DecimalText.whole(others))
-                + ", in all " + DecimalText.whole(own + latch + strip + others) + " lb";
     }
 
     private static void slam(Paper.Builder paper, GatePaper gate, PairDesign pair) {

@@ -10,6 +10,7 @@ import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.SlideShape;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.WorkedLine;
+import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.engine.sag.SlideSag;
 
 /** A slide gate in the calculation book: its rollers by hand, the drop of its nose by cause, and every link to the soil. */
@@ -62,37 +63,81 @@ final class SlideCalculation {
     private static void carried(Paper.Builder paper, SlidePaper gate, SlideDesign carried, double wide) {
         SlideSag sag = carried.sag();
         SlideShape shape = gate.subject().plan().shape();
-        double lever = (shape.nose().inches() - shape.frontRollers().inches())
-                / shape.spacing().inches();
-        paper.add(new Block.Formula(
-                "Play of the rollers at the nose",
-                "geometry",
-                "d = p x / s; p play between the wheels, x from the front rollers to the nose",
-                "p " + inch(gate.subject().plan().rollers().play().inches()) + ", x / s "
-                        + inch(shape.nose().inches() - shape.frontRollers().inches()) + " / "
-                        + inch(shape.spacing().inches()) + " = " + DecimalText.fixed(lever, 4),
-                inch(sag.byCause().play().inches())));
-        paper.add(new Block.Formula(
+        paper.add(new Block.Worked(
                 "Drop of the nose under dead load, closed and not yet received",
-                "unit load method; play beside it",
-                "d = sum of integral (M m / EI + N n / EA + T t / GJ) + footings + play",
-                "frame " + inch(sag.byCause().frame().inches()) + ", play "
-                        + inch(sag.byCause().play().inches()) + ", posts "
-                        + inch(sag.byCause().posts().inches()) + ", footings "
-                        + inch(sag.byCause().footings().inches()),
-                inch(sag.total().inches()) + "; soft soil " + inch(sag.softly().inches()) + ", stiff "
-                        + inch(sag.stiffly().inches())));
-        paper.add(new Block.Formula(
-                "Setting",
-                "geometry",
-                "rear rollers low by (d - frame) s / x; the frame's own part is built up in the jig",
-                inch(sag.atSetting().inches()) + " / " + DecimalText.fixed(lever, 4),
-                inch(sag.rearLower().inches())));
+                "unit load method, play beside it: \u03a3 integral of (M m / EI + N n / EA + T t / GJ) + footings + play",
+                "l the nose and f the front rollers from the opening's face, s between the rollers; the frame's own part is built up in the jig; soft soil "
+                        + inch(sag.softly().inches()) + ", stiff "
+                        + inch(sag.stiffly().inches()),
+                nose(gate, shape, sag)));
+        paper.add(new Block.Worked(
+                "What its receiver must forgive in the years after, likely soil",
+                "geometry; shares judgement",
+                "wear of each wheel, creep and season of the ground, what a person leaves, a person on it",
+                after(sag, shape)));
         paper.add(SlideSteps.forces(carried));
         paper.add(new Block.Picture(
                 ChainPicture.of(gate.id(), LoadChain.of(gate.loadPath()), Math.min(wide, 5), true),
                 "Load path: the worst link of each kind, as the load walks it."));
         GateCalculation.links(paper, gate.loadPath());
+    }
+
+    private static WorkedLine lever(SlideShape shape) {
+        return WorkedLine.of("v", "(l - f) / s")
+                .put("l", shape.nose().inches(), "in.")
+                .put("f", shape.frontRollers().inches(), "in.")
+                .put("s", shape.spacing())
+                .note("the nose's lever over the rollers'")
+                .gives((shape.nose().inches() - shape.frontRollers().inches())
+                        / shape.spacing().inches());
+    }
+
+    private static List<WorkedLine> nose(SlidePaper gate, SlideShape shape, SlideSag sag) {
+        WorkedLine lever = lever(shape);
+        WorkedLine play = WorkedLine.of("play", "p \u00d7 v")
+                .put("p", gate.subject().plan().rollers().play())
+                .put(lever)
+                .note("p between the wheels")
+                .gives(sag.byCause().play().inches(), "in.");
+        WorkedLine drop = WorkedLine.of("drop", "frame + play + posts + footings")
+                .put("frame", sag.byCause().frame().inches(), "in.")
+                .put(play)
+                .put("posts", sag.byCause().posts().inches(), "in.")
+                .put("footings", sag.byCause().footings().inches(), "in.")
+                .note("frame, posts and footings by virtual work")
+                .gives(sag.total().inches(), "in.");
+        WorkedLine rest = WorkedLine.of("rest", "drop - frame")
+                .put(drop)
+                .put("frame", sag.byCause().frame().inches(), "in.")
+                .note("comes when it is set")
+                .gives(sag.atSetting().inches(), "in.");
+        WorkedLine low = WorkedLine.of("low", "rest / v")
+                .put(rest)
+                .put(lever)
+                .note("rear rollers set so much below level, and the nose stands level")
+                .gives(sag.rearLower().inches(), "in.");
+        return List.of(lever, play, drop, rest, low);
+    }
+
+    private static List<WorkedLine> after(SlideSag sag, SlideShape shape) {
+        LifeJudgement life = LifeJudgement.USUAL;
+        WorkedLine after = WorkedLine.of(
+                        "after", "w \u00d7 (1 + 2 \u00d7 v) + (cg + cs) \u00d7 footings + cr \u00d7 person")
+                .put("w", life.wear())
+                .put(lever(shape))
+                .put("cg", life.groundCreep())
+                .put("cs", life.softSeason())
+                .put("footings", sag.byCause().footings().inches(), "in.")
+                .put("cr", life.residual())
+                .put("person", sag.person().inches(), "in.")
+                .gives(sag.afterSetting().inches(), "in.");
+        return List.of(
+                after,
+                WorkedLine.of("nose", "after + person")
+                        .put(after)
+                        .put("person", sag.person().inches(), "in.")
+                        .note("low by at most, once it was set level")
+                        .gives(sag.low().inches(), "in."));
     }
 
     private static String inch(double inches) {

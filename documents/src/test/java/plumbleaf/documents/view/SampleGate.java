@@ -110,6 +110,7 @@ final class SampleGate {
                         "latch",
                         Length.inches(0.25),
                         Length.inches(0.75),
+                        Length.inches(0.125),
                         Force.pounds(600),
                         Length.inches(0.375),
                         Length.inches(1),

@@ -192,7 +192,7 @@ final class GateWork {
         List<HungLeaf> hung = hanging.leaves();
         List<Finding> findings = new ArrayList<>(plan.findings());
         for (HungLeaf leaf : hung) {
-            findings.addAll(SagFindings.of(leaf.id(), leaf.sag(), leaf.limits(), display));
+            findings.addAll(SagFindings.of(leaf, display));
             findings.addAll(GateStrength.findings(leaf.id(), leaf.gate(), leaf.cases(), site.basis()));
             findings.addAll(searching ? SwayFindings.brackets(leaf, display) : SwayFindings.of(leaf, display));
             findings.addAll(LeafFillFindings.of(leaf.id(), site));
@@ -201,6 +201,7 @@ final class GateWork {
             findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
         }
         findings.addAll(hanging.meeting());
+        findings.addAll(play(hung, hanging.pair()));
         return new GateDesign(
                 gate,
                 build,
@@ -214,6 +215,13 @@ final class GateWork {
                 Optional.empty(),
                 List.of(),
                 Findings.join(findings));
+    }
+
+    private List<Finding> play(List<HungLeaf> hung, Optional<PairDesign> pair) {
+        return pair.map(two -> List.of(
+                        LatchPlay.ofPair(gate.id(), site.latch(), two.rod().rod(), hung, display),
+                        LatchPlay.reach(gate.id(), site.latch(), hung, display)))
+                .orElseGet(() -> List.of(LatchPlay.ofLatch(gate.id(), site.latch(), hung.get(0), display)));
     }
 
     private GateDesign plain(GatePlan plan) {
@@ -398,7 +406,10 @@ final class GateWork {
                 site, build.hole(), hang.leaf().hand().hinge(), plan.hangs().size() == 1);
         Function<Function<SoilBand, SoilStiffness>, List<WorkedLine>> soil =
                 of -> GateFoot.lines(site, hingePost(plan, hang), leaf.gate().hingePost(), hole, of);
-        workings.add(LeafWorkings.drop(leaf.gate(), leaf.sag(), leaf.cases(), soil.apply(SoilBand::likely)));
+        PostWorkings.governing(leaf.gate(), leaf.cases(), loads).ifPresent(workings::add);
+        workings.add(LeafWorkings.drop(
+                leaf, soil.apply(SoilBand::likely), site.standards().life()));
+        if (!loads.ice().isNone()) workings.add(LeafWorkings.ice(leaf, loads.ice()));
         if (!leaf.gate().isOnWall() && leaf.amplification() < 1e6)
             workings.add(LeafWorkings.lean(leaf, soil.apply(SoilBand::soft)));
         if (leaf.sag().sway().hertz() > 0) workings.add(LeafWorkings.frequency(leaf.sag()));

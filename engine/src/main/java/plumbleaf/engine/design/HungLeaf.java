@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
@@ -27,6 +28,9 @@ public record HungLeaf(
         String post,
         Optional<String> latchPost,
         List<Working> workings) {
+    /** A leaf that loses less of its weight has no wood to dry: what adding up its parts in another order leaves. */
+    private static final double NO_WATER = 1e-9;
+
     public HungLeaf {
         cases = List.copyOf(cases);
         hinges = List.copyOf(hinges);
@@ -46,6 +50,20 @@ public record HungLeaf(
                 ? 1
                 : SecondOrder.ofPost(
                         gate.hingePost(), weight, topHinge, gate.foot().soft().across());
+    }
+
+    /**
+     * How far the latch corner comes up in soft soil as the wet wood dries: {@code (1 - W_dry / W_wet)} of the elastic drop, both weights taken to hang at the
+     * same place, the play of hinges and brackets apart, which stays taken up. + up. Source: linear statics. Check: LatchMovesTest.
+     */
+    public Offset dryRise() {
+        double wet = gate.leaf().weight().wet().pounds();
+        double lost = wet > 0 ? 1 - gate.leaf().weight().dry().pounds() / wet : 0;
+        if (lost < NO_WATER) return Offset.ZERO;
+        double elastic = sag.soil().soft().inches()
+                - sag.byCause().hingeSlack().inches()
+                - sag.sway().framePlay().inches();
+        return Offset.inches(lost * elastic);
     }
 
     /** Id of the leaf. */

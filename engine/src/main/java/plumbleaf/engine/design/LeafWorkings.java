@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.footing.PierSpring;
+import plumbleaf.engine.gate.IceCoat;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.job.SiteWind;
@@ -14,11 +15,13 @@ import plumbleaf.engine.quantity.Gravity;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.quantity.Working;
+import plumbleaf.engine.sag.AfterHanging;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.HungGate;
 import plumbleaf.engine.sag.HungLoads;
 import plumbleaf.engine.sag.LeafState;
+import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.engine.sag.ShutAt;
 import plumbleaf.engine.sag.WindWay;
 import plumbleaf.engine.wind.LeafWind;
@@ -98,7 +101,10 @@ final class LeafWorkings {
     }
 
     /** @param soil what the pier's spring in likely soil comes from, where that is soil alone */
-    static Working drop(HungGate gate, GateSag sag, List<CaseForces> cases, List<WorkedLine> soil) {
+    static Working drop(HungLeaf hung, List<WorkedLine> soil, LifeJudgement life) {
+        HungGate gate = hung.gate();
+        GateSag sag = hung.sag();
+        List<CaseForces> cases = hung.cases();
         List<WorkedLine> lines = new ArrayList<>();
         Leaf leaf = gate.leaf();
         double corner = leaf.freeCorner().r().inches();
@@ -121,19 +127,60 @@ final class LeafWorkings {
                     .put("d", leaf.pinSpacing())
                     .note("a turn of the whole leaf, beside the elastic drop")
                     .gives(sag.byCause().hingeSlack().inches(), "in."));
+        lines.addAll(PostWorkings.gives(gate, sag));
         lines.add(WorkedLine.of("drop", "leaf + hinges + post + footing + play")
                 .put("leaf", sag.byCause().leaf().inches(), "in.")
                 .put("hinges", sag.byCause().hingeFlex().inches(), "in.")
                 .put("post", sag.byCause().post().inches(), "in.")
                 .put("footing", sag.byCause().footing().inches(), "in.")
                 .put("play", sag.byCause().hingeSlack().inches(), "in.")
-                .note("by the stiffness of the whole; its parts by virtual work")
+                .note("by the stiffness of the whole; the leaf's own part by virtual work")
                 .gives(sag.total().inches(), "in."));
+        lines.addAll(after(hung, life));
         return new Working(
                 "Drop of the free latch corner, dead load, likely soil",
                 "unit load method: \u03a3 integral of (M m / EI + N n / EA + T t / GJ) + \u03a3 springs",
                 "M and P what the post brings to grade; ka, kc, kb the pier's spring there, P = ka y + kc \u03b8, M = kc y + kb \u03b8",
                 lines);
+    }
+
+    /** What comes after hanging, in likely soil. */
+    private static List<WorkedLine> after(HungLeaf hung, LifeJudgement life) {
+        AfterHanging after = hung.sag().byTime().afterHanging();
+        Leaf leaf = hung.gate().leaf();
+        double footing = hung.sag().byCause().footing().inches();
+        List<WorkedLine> lines = new ArrayList<>();
+        WorkedLine creep = WorkedLine.of("creep", "cg \u00d7 footing + (kp - 1) \u00d7 post")
+                .put("cg", life.groundCreep())
+                .put("footing", footing, "in.")
+                .put("kp", hung.gate().hingePost().lastingBend())
+                .put("post", hung.sag().byCause().post().inches(), "in.")
+                .note("of ground and post in the years after, likely soil; kp 1 but for wood, NDS 3.5.2")
+                .gives(after.creep().inches(), "in.");
+        WorkedLine wear = WorkedLine.of("wear", "2 \u00d7 w \u00d7 b / d")
+                .put("w", life.wear())
+                .put("b", leaf.freeCorner().r().inches(), "in.")
+                .put("d", leaf.pinSpacing())
+                .note("of each hinge, judgement")
+                .gives(after.wear().inches(), "in.");
+        WorkedLine season = WorkedLine.of("season", "cs \u00d7 footing")
+                .put("cs", life.softSeason())
+                .put("footing", footing, "in.")
+                .note("judgement")
+                .gives(after.season().inches(), "in.");
+        lines.add(creep);
+        lines.add(wear);
+        lines.add(season);
+        lines.add(WorkedLine.of("after", "creep + wear + season + person")
+                .put(creep)
+                .put(wear)
+                .put(season)
+                .put("person", after.residual().inches(), "in.")
+                .note(DecimalText.upTo(life.residual(), 3)
+                        + " of what a person brings it down; in soft soil "
+                        + WorkedLine.number(hung.sag().afterHangingSoft().inches()) + " in., which is judged")
+                .gives(after.total().inches(), "in."));
+        return lines;
     }
 
     private static Optional<PierSpring> pier(HungGate gate) {
@@ -206,6 +253,19 @@ final class LeafWorkings {
                                                 .put(k)
                                                 .gives(hung.amplification())))
                         .toList());
+    }
+
+    static Working ice(HungLeaf hung, IceCoat coat) {
+        return new Working(
+                "Ice on leaf " + hung.id(),
+                "ASCE 7-16 10.4.1, equations 10.4-1 and 10.4-2 (from memory)",
+                "t design thickness, as the job gives it; strength by D + L + 0.7 Di and D + 0.7 Di + 0.7 Wi; the latch corner goes "
+                        + hung.sag()
+                                .ice()
+                                .map(drop -> WorkedLine.number(drop.drop().inches()) + " in. down")
+                                .orElse("nowhere")
+                        + " by Di alone until it thaws",
+                coat.lines(hung.gate().leaf()));
     }
 
     static Working frequency(GateSag sag) {

@@ -146,12 +146,14 @@ final class MeetingFindings {
     }
 
     private Finding top() {
-        double top = pair.topInService().inches();
+        double play = pair.topPlay().inches();
+        double top = pair.topInService().inches() + play;
         double limit = site.gate().leaf().infill().inches() * TOP_SHARE;
         Speed gust = site.gate().loads().serviceGust();
         String message = gate + ": held at the foot alone, the tops of its leaves go up to " + display.length(top)
-                + " out of line in a gust of " + DecimalText.whole(gust.mph()) + " mph where they meet, and "
-                + display.length(pair.topInWind()) + " in the design wind.";
+                + " out of line in a gust of " + DecimalText.whole(gust.mph()) + " mph where they meet"
+                + (play > 0 ? ", " + display.length(play) + " of it the play of the rod" : "") + ", and "
+                + display.length(pair.topInWind().inches() + play) + " in the design wind.";
         Checked checked = Checked.of(
                 "pair.top",
                 Severity.CAUTION,

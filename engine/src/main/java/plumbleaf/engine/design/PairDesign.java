@@ -11,6 +11,7 @@ import plumbleaf.engine.job.Side;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.CaseForces;
 import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.MeetingForces;
@@ -32,6 +33,7 @@ import plumbleaf.engine.strength.RodBending;
  * @param sleevePush the most that the ground takes there
  * @param sleeveNeeded depth that push asks for; zero where nothing is presumed for the soil
  * @param sleeveWork the case that asks for that depth, with what it was worked out from; empty where the depth is zero
+ * @param balance how what holds each leaf in the worst case balances its wind, line by line for the calculation book
  * @param slamStiffnessLbPerIn of the struck leaf and its rod in series, at the latch
  * @param slam peak force where one leaf is let slam against the other
  * @param slamRod what the rod makes of it
@@ -52,6 +54,7 @@ public record PairDesign(
         Force sleevePush,
         Length sleeveNeeded,
         Optional<LateralWork> sleeveWork,
+        List<WorkedLine> balance,
         double slamStiffnessLbPerIn,
         Force slam,
         RodBending slamRod,
@@ -60,12 +63,18 @@ public record PairDesign(
         List<RatedGust> rated) {
     public PairDesign {
         forces = List.copyOf(forces);
+        balance = List.copyOf(balance);
         rated = List.copyOf(rated);
     }
 
     /** How far the latch corners part in height in the years after hanging, both posts in soft soil. */
     public Length dropDifference() {
         return Length.inches(Math.abs(dropA.inches() - dropB.inches()));
+    }
+
+    /** What the play of the rod in its guides and its sleeve adds at the tops, where nothing keeps them overhead: the leaves turn about their pins as they are. */
+    public Length topPlay() {
+        return asked.topKeeper() ? Length.ZERO : rod.rod().playEachWay();
     }
 
     /** The closed cases of a leaf as the latch between the leaves feels them: what it carries from one to the other. */
@@ -94,6 +103,7 @@ public record PairDesign(
                 sleevePush,
                 sleeveNeeded,
                 sleeveWork,
+                balance,
                 slamStiffnessLbPerIn,
                 slam,
                 slamRod,

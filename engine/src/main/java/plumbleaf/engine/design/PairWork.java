@@ -35,6 +35,8 @@ final class PairWork {
     private final PairForces forces;
     private final HungGate a;
     private final HungGate b;
+    private final HungLoads onA;
+    private final HungLoads onB;
 
     /** What holds them, tried: the cases, and the rod in the worst of them. */
     record Tried(Meeting meeting, List<MeetingForces> forces, MeetingForces worst, RodBending rod) {}
@@ -52,6 +54,8 @@ final class PairWork {
         this.place = place;
         this.a = a;
         this.b = b;
+        this.onA = onA;
+        this.onB = onB;
         this.forces = new PairForces(a, onA, b, onB);
     }
 
@@ -138,6 +142,7 @@ final class PairWork {
                 push,
                 needed,
                 sleeve,
+                new MeetingLines(a.leaf(), onA, b.leaf(), onB).of(with.worst()),
                 stiffness,
                 slam,
                 RodBending.of(rod, exposed(meeting), slam),

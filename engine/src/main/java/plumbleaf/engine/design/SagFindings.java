@@ -9,6 +9,8 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.sag.GateSag;
 import plumbleaf.engine.sag.IceDrop;
 import plumbleaf.engine.sag.LatchLive;
@@ -17,13 +19,18 @@ import plumbleaf.engine.sag.LatchLive;
 final class SagFindings {
     private SagFindings() {}
 
-    static List<Finding> of(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
+    static List<Finding> of(HungLeaf hung, DisplayUnits display) {
+        String gate = hung.id();
+        GateSag sag = hung.sag();
+        SagLimits limits = hung.limits();
+        Length play = hung.gate().hinge().slack();
         List<Finding> findings = new ArrayList<>(List.of(
                 release(gate, sag, limits, display),
                 latch(gate, sag, limits, display),
                 eye(gate, sag, limits, display),
-                person(gate, sag, limits, display),
-                gust(gate, sag.gust(), limits, display)));
+                person(gate, sag, limits, play, display),
+                gust(gate, sag.gust(), limits, play, display)));
+        if (!hung.dryRise().isZero()) findings.add(dry(gate, hung.dryRise(), limits, display));
         sag.ice().ifPresent(drop -> findings.add(ice(gate, drop, limits, display)));
         return List.copyOf(findings);
     }
@@ -87,35 +94,51 @@ final class SagFindings {
                 Measure.demand(after, limits.eye().inches(), "in"));
     }
 
+    /** Wood that is hung wet dries and the leaf, lighter, comes up again; hung dry it goes down as far when it rains. */
+    private static Finding dry(String gate, Offset rise, SagLimits limits, DisplayUnits display) {
+        String message = gate + ": as its wood dries the leaf comes up by " + display.length(rise)
+                + " at the latch in soft soil, and goes down as far when it is wet again; the latch takes "
+                + display.length(limits.latch()) + " either way.";
+        return Checked.of(
+                "sag.dry",
+                Severity.CAUTION,
+                gate,
+                message,
+                Basis.judgement("the elastic drop by the weight that comes and goes, wood at 28 and at 9 %"),
+                Measure.demand(rise.inches(), limits.latch().inches(), "in"));
+    }
+
     /** While a person hangs on the leaf the bar lies in its keeper; what must fit afterwards is what stays of the drop. Pulled out of the keeper it may never be. */
-    private static Finding person(String gate, GateSag sag, SagLimits limits, DisplayUnits display) {
+    private static Finding person(String gate, GateSag sag, SagLimits limits, Length play, DisplayUnits display) {
         LatchLive live = sag.person();
         double stays = sag.byTime().afterHanging().residual().inches();
         String message = gate + ": a person on the latch edge brings the latch down " + display.length(live.down())
                 + " and " + sideways(live, display) + " while they hang there; " + display.length(stays)
                 + " of the drop stays. The latch takes " + display.length(limits.latch())
-                + " either way and reaches " + display.length(limits.bite()) + " into its keeper.";
+                + " either way and reaches " + display.length(limits.bite()) + " into its keeper"
+                + loose(play, display) + ".";
         return Checked.of(
                 "sag.live",
                 Severity.CAUTION,
                 gate,
                 message,
                 Basis.judgement("what stays must fit the latch; what comes and goes must not pull it out"),
-                tighter(stays, live, limits));
+                tighter(stays, live, play, limits));
     }
 
-    private static Finding gust(String gate, LatchLive live, SagLimits limits, DisplayUnits display) {
+    private static Finding gust(String gate, LatchLive live, SagLimits limits, Length play, DisplayUnits display) {
         String message = gate + ": the service gust moves the latch "
                 + display.length(Math.abs(live.down().inches()))
                 + " in height and " + sideways(live, display) + "; it takes " + display.length(limits.latch())
-                + " either way and reaches " + display.length(limits.bite()) + " into its keeper.";
+                + " either way and reaches " + display.length(limits.bite()) + " into its keeper"
+                + loose(play, display) + ".";
         return Checked.of(
                 "sag.gust",
                 Severity.CAUTION,
                 gate,
                 message,
                 Basis.judgement("the latch stays engaged in a service gust"),
-                tighter(Math.abs(live.down().inches()), live, limits));
+                tighter(Math.abs(live.down().inches()), live, play, limits));
     }
 
     private static String sideways(LatchLive live, DisplayUnits display) {
@@ -123,9 +146,13 @@ final class SagFindings {
         return display.length(Math.abs(away)) + (away < 0 ? " away from its post" : " towards its post");
     }
 
-    /** Height against the tolerance, or the pull out of the keeper against the bite: whichever is used more. */
-    private static Measure tighter(double heightIn, LatchLive live, SagLimits limits) {
-        double pulled = Math.max(0, -live.away().inches());
+    private static String loose(Length play, DisplayUnits display) {
+        return play.isZero() ? "" : ", of which the play of its hinges takes " + display.length(play);
+    }
+
+    /** Height against the tolerance, or the pull out of the keeper, with the play of the hinges, against the bite: whichever is used more. */
+    private static Measure tighter(double heightIn, LatchLive live, Length play, SagLimits limits) {
+        double pulled = Math.max(0, -live.away().inches()) + play.inches();
         double inHeight = Math.abs(heightIn) / limits.latch().inches();
         double inReach = pulled / limits.bite().inches();
         return inReach > inHeight

@@ -14,6 +14,7 @@ import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.sag.LeafState;
 import plumbleaf.engine.sag.SlideCase;
@@ -174,7 +175,8 @@ final class SlidePosts {
                                 + DecimalText.whole(tube.yieldStress().psi()) + " psi, t "
                                 + DecimalText.fixed(tube.designWall().inches(), 4) + " in.: "
                                 + DecimalText.whole(WheelOnTube.allowable(tube).pounds()) + " lb",
-                        "AISC 360-10 K1-9, K1-1, from memory")));
+                        "AISC 360-10 K1-9, K1-1, from memory",
+                        WheelOnTube.lines(tube, Force.pounds(load.value())))));
         SlideWheels.Most bolts = wheels.bolts();
         if (rollers.bolts() > 0)
             path.add(new LinkUse("roller bolts", gate.id(), bolts.value(), bolts.inCase(), wheels.boltWork(bolts)));

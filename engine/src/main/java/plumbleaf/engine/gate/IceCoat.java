@@ -5,6 +5,7 @@ import java.util.List;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.Section;
 
 /**
@@ -76,15 +77,20 @@ public record IceCoat(Length thickness, List<Force> onMembers, List<RailLoad> on
         return sum;
     }
 
-    private static double roundLb(double circleIn, double t) {
+    /** Its weight line by line, for the calculation book. */
+    public List<WorkedLine> lines(Leaf leaf) {
+        return IceLines.of(leaf, this);
+    }
+
+    static double roundLb(double circleIn, double t) {
         return ICE_LB_PER_IN3 * Math.PI * t * (circleIn + t);
     }
 
-    private static double plateLb(double faceIn2, double t) {
+    static double plateLb(double faceIn2, double t) {
         return ICE_LB_PER_IN3 * PLUMB_PLATE * Math.PI * t * faceIn2;
     }
 
-    private static double circleIn(Section section) {
+    static double circleIn(Section section) {
         double d = section.depth().inches();
         double w = section.width().inches();
         return section.isRound() ? d : Math.sqrt(d * d + w * w);

@@ -5,6 +5,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.quantity.Angle;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.WorkedLine;
 
 /**
  * What a leaf's swing does over the ground.
@@ -19,6 +20,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param shotError how far the measured heights may be off
  * @param closedLargest largest clearance of the closed leaf, what the gap rule looks at
  * @param curve least clearance at each angle
+ * @param worked least clearance of the leaf's plane by hand, line by line; none where the swing was only tried
  */
 public record Swing(
         Hand hand,
@@ -32,12 +34,14 @@ public record Swing(
         Length shotError,
         Clearance closedLargest,
         List<Clearance> curve,
-        ClearanceMap map) {
+        ClearanceMap map,
+        List<WorkedLine> worked) {
     /** A wanted angle that is missed by less than this is reached: below what anyone can see. */
     private static final double ANGLE_TOLERANCE = 1e-6;
 
     public Swing {
         curve = List.copyOf(curve);
+        worked = List.copyOf(worked);
     }
 
     /** Whether the leaf opens as far as asked with the ground untouched, drop and later ground counted. */

@@ -18,6 +18,7 @@ final class Swings {
 
     private final SwingAsk ask;
     private final SwingAxes axes;
+    private final List<GroundCell> cells;
     private final Sweeps sweeps;
     private final LowEdge plane;
     private final List<LowStrip> strips;
@@ -38,10 +39,9 @@ final class Swings {
         Length cover = Length.inches(reach + 1);
         PlanPoint pin = axes.pin();
         this.risePerRad = ask.hinge().risePerDegree().inches() * 180 / Math.PI;
-        this.sweeps = new Sweeps(
-                GroundCell.within(
-                        cover.inches(), ground.around(pin, Length.inches(tipIn), cover), axes, ground.elevation(pin)),
-                risePerRad);
+        this.cells = GroundCell.within(
+                cover.inches(), ground.around(pin, Length.inches(tipIn), cover), axes, ground.elevation(pin));
+        this.sweeps = new Sweeps(cells, risePerRad);
     }
 
     static Swing of(SwingAsk ask, GroundUnder ground) {
@@ -90,7 +90,8 @@ final class Swings {
                 ask.shotError(),
                 clearance(sweeps.mostAt(plane, 0)),
                 drawn ? curve(opens, least.angleRad()) : List.of(),
-                drawn ? map(opens) : new ClearanceMap(List.of(), List.of(), List.of()));
+                drawn ? map(opens) : new ClearanceMap(List.of(), List.of(), List.of()),
+                drawn ? new SwingLines(sweeps, cells, risePerRad).at("c", plane, least) : List.of());
     }
 
     /** Whether the running leaf clears the ground by this much: looked at closed and wide open first, where most that fail do. */

@@ -11,7 +11,7 @@ import java.util.TreeSet;
  * take the places of the names in the formula, so that formula and numbers cannot part; the result comes from the engine and not from the line, so that the
  * line is a check of it.
  *
- * <p>A formula is written with plus, minus, the multiplication cross, a stroke, raised 2 and 3, {@code ^}, brackets, {@code sqrt max min tan}, pi, names and
+ * <p>A formula is written with plus, minus, the multiplication cross, a stroke, raised 2 and 3, {@code ^}, brackets, {@code sqrt max min sin cos tan} of radians, pi, names and
  * numbers. Check: BookFollowsTest works every line of every example's book out again, within the last figure printed.
  *
  * @param symbol of what is worked out: {@code H}
@@ -29,7 +29,8 @@ public record WorkedLine(String symbol, String formula, String numbers, double v
     private static final double NOTHING = 1e-7;
 
     private static final String POWERS = "\u00b2\u00b3^";
-    private static final Set<String> WORDS = new TreeSet<>(List.of("sqrt", "max", "min", "tan", "\u03c0"));
+    private static final Set<String> WORDS =
+            new TreeSet<>(List.of("sqrt", "max", "min", "sin", "cos", "tan", "\u03c0"));
 
     /** Of {@code symbol}, by a formula in names. */
     public static Open of(String symbol, String formula) {

@@ -14,6 +14,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param gust how the service gust moves it
  * @param footingTurn of the hinge post at grade, + towards the latch
  * @param sixDeeper total with the footing six inches deeper; empty where nobody digs
+ * @param hinges what they carry under it, from the lowest up; a leaf of a pair alone, before it meets the other
  * @param shape how every centreline moves
  * @param sway what its rods do, how far it twists and how fast it shakes
  * @param ice what ice does, where the job asks for it
@@ -28,10 +29,12 @@ public record GateSag(
         LatchLive gust,
         Angle footingTurn,
         Optional<Offset> sixDeeper,
+        List<HingeForce> hinges,
         List<BentLine> shape,
         LeafSway sway,
         Optional<IceDrop> ice) {
     public GateSag {
+        hinges = List.copyOf(hinges);
         shape = List.copyOf(shape);
     }
 

@@ -51,12 +51,12 @@ public record HungLoads(
     }
 
     /** Share of the design wind's push on the fence that counts in a combination. */
-    double fenceShare(Combination combination) {
+    public double fenceShare(Combination combination) {
         return combination.wind() * (combination.hasWindOnIce() ? fenceOnIce : 1);
     }
 
     /** The wind of a combination on the leaf. */
-    LeafWind blowing(Combination combination, LeafState state) {
+    public LeafWind blowing(Combination combination, LeafState state) {
         if (combination.hasWindOnIce()) return onIce;
         return state == LeafState.CLOSED ? shut : open;
     }

@@ -66,6 +66,7 @@ public final class Sags {
                 live(likely.gust(), Loaded.GUST),
                 Angle.radians(frame.footingTurnRad(solved, Loaded.DEAD)),
                 gate.foot().sixDeeper().map(foot -> drop(gate, foot).total()),
+                frame.hinges(solved, Loaded.DEAD),
                 shape(frame, solved),
                 swaying ? Sways.of(gate, loads, likely, framePlay(frame)) : LeafSway.notAsked(framePlay(frame)),
                 iced(likely.ice(), loads.ice()));

@@ -21,7 +21,7 @@ public enum WindWay {
         return key;
     }
 
-    int outward() {
+    public int outward() {
         return outward;
     }
 }

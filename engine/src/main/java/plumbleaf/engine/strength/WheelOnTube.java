@@ -1,6 +1,8 @@
 package plumbleaf.engine.strength;
 
+import java.util.List;
 import plumbleaf.engine.quantity.Force;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.section.Section;
 
 /** A wheel that bears on the wall of a tube. */
@@ -21,5 +23,22 @@ public final class WheelOnTube {
         double fy = tube.yieldStress().psi();
         double nominal = tube.isRound() ? 5.5 * fy * t * t : 2 * fy * t * 5 * 1.5 * t;
         return Force.pounds(nominal / (tube.isRound() ? SAFETY_ROUND : SAFETY_SQUARE));
+    }
+
+    /** What a wheel takes of it, line by line for the calculation book. */
+    public static List<WorkedLine> lines(Section tube, Force wheel) {
+        Force may = allowable(tube);
+        WorkedLine allowable = WorkedLine.of(
+                        "Ra",
+                        tube.isRound()
+                                ? "5.5 \u00d7 Fy \u00d7 t\u00b2 / 1.67"
+                                : "2 \u00d7 Fy \u00d7 t \u00d7 5 \u00d7 1.5 \u00d7 t / 1.5")
+                .put("Fy", tube.yieldStress().psi(), "psi")
+                .put("t", tube.designWall())
+                .note(tube.isRound() ? "K1-1" : "K1-9, k = 1.5 t")
+                .gives(may);
+        return List.of(
+                allowable,
+                WorkedLine.of("ratio", "R / Ra").put("R", wheel).put(allowable).gives(wheel.pounds() / may.pounds()));
     }
 }

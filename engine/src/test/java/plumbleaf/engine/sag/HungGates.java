@@ -228,6 +228,7 @@ final class HungGates {
                 "a latch",
                 Length.inches(0.25),
                 Length.inches(0.75),
+                Length.inches(0.125),
                 Force.pounds(600),
                 Length.inches(0.5),
                 Length.inches(1),

@@ -72,9 +72,14 @@ public final class OwnPartTables {
             "bolts_apart_in", "6",
             "weight_lb", "25");
 
+    /** What may be left out of a drop rod: guides drilled 1/16 in. over; a sleeve of 0 is one whose width nobody said. Judgement. */
+    private static final Map<String, String> ROD =
+            defaults("guide_play_in", "0.0625", "sleeve_in", "0", "weight_lb", "6");
+
     private static final Map<String, String> LATCH = defaults(
             "tolerance_in", "0.25",
             "bite_in", "0.5",
+            "play_in", "0.125",
             "holds_lb", "unknown",
             "least_gap_in", "0.375",
             "greatest_gap_in", "1.25",
@@ -146,7 +151,7 @@ public final class OwnPartTables {
             return answer(table, read, is -> parts(table, List.of(), List.of(), List.of(), read.rows(), List.of()));
         }
         if (headings.contains("yield_psi")) {
-            var read = PartTables.rods(table.file(), String.join("\n", table.rows()));
+            var read = PartTables.rods(table.file(), filled(table, headings, ROD));
             return answer(table, read, is -> parts(table, List.of(), List.of(), read.rows(), List.of(), List.of()));
         }
         if (headings.contains("tolerance_in") || headings.contains("holds_lb") || headings.contains("bite_in")) {

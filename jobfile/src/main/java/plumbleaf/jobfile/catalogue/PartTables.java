@@ -89,6 +89,7 @@ public final class PartTables {
                 "name",
                 "tolerance_in",
                 "bite_in",
+                "play_in",
                 "holds_lb",
                 "least_gap_in",
                 "greatest_gap_in",
@@ -104,6 +105,7 @@ public final class PartTables {
                         row.needed("name"),
                         inches(row, "tolerance_in", 0, 4),
                         inches(row, "bite_in", 0, 12),
+                        inches(row, "play_in", 0, 1),
                         rating(row, "holds_lb", 100_000),
                         inches(row, "least_gap_in", 0, 6),
                         inches(row, "greatest_gap_in", 0, 6),
@@ -116,14 +118,22 @@ public final class PartTables {
         return CsvTable.read(
                 file,
                 text,
-                List.of("id", "name", "diameter_in", "yield_psi", "weight_lb", "source"),
+                List.of("id", "name", "diameter_in", "yield_psi", "guide_play_in", "sleeve_in", "weight_lb", "source"),
                 row -> new RodModel(
                         row.needed("id"),
                         row.needed("name"),
                         inches(row, "diameter_in", 0.25, 3),
                         Stress.psi(row.number("yield_psi", 10_000, 200_000)),
+                        inches(row, "guide_play_in", 0, 1),
+                        sleeve(row),
                         pounds(row, "weight_lb", 200),
                         row.needed("source")));
+    }
+
+    /** Of which nobody said how wide it is: a quarter inch over its bar. Judgement. */
+    private static Length sleeve(CsvRow row) {
+        Length said = inches(row, "sleeve_in", 0, 4);
+        return said.isZero() ? inches(row, "diameter_in", 0.25, 3).plus(Length.inches(0.25)) : said;
     }
 
     public static CsvTable<RollerModel> rollers(String file, String text) {

@@ -86,7 +86,7 @@ final class GateJson {
                 .put("gradePct", hang.grade().inPercent())
                 .put("pinElevationIn", hang.pinElevation().inches())
                 .put("swing", SwingJson.swing(hang.swing(), own))
-                .put("sag", sag(hung.sag(), hung.limits()))
+                .put("sag", sag(hung))
                 .put("hinges", hung.hinges(), hinge -> hinge(hinge, hung))
                 .put("hingePost", post(hung.post(), hung, design, true));
         design.post(hung.post()).ifPresent(post -> members.put("footings", footings(post, hung.sag())));
@@ -117,7 +117,7 @@ final class GateJson {
     }
 
     private static void hung(GateDesign gate, HungLeaf hung, Design design, Json.Members members) {
-        members.put("sag", sag(hung.sag(), hung.limits()))
+        members.put("sag", sag(hung))
                 .put("hinges", hung.hinges(), hinge -> hinge(hinge, hung))
                 .put("hingePost", post(gate.hingePost(), hung, design, true))
                 .put("latchPost", post(gate.latchPost(), hung, design, false));
@@ -148,11 +148,14 @@ final class GateJson {
                 .put("depthIn", build.hole().depth().inches());
     }
 
-    private static Json.Members sag(GateSag sag, SagLimits limits) {
+    private static Json.Members sag(HungLeaf hung) {
+        GateSag sag = hung.sag();
+        SagLimits limits = hung.limits();
         double after = Math.max(0, sag.afterHangingSoft().inches());
         double released = Math.max(0, sag.releaseSoft().inches());
         return SagJson.sag(sag)
                 .put("afterHangingSoftIn", sag.afterHangingSoft().inches())
+                .put("dryRiseIn", hung.dryRise().inches())
                 .put(
                         "limits",
                         Json.object()

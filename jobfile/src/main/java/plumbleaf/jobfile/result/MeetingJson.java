@@ -28,6 +28,7 @@ final class MeetingJson {
                         Json.object()
                                 .put("id", rod.rod().id())
                                 .put("diameterIn", rod.rod().diameter().inches())
+                                .put("playIn", rod.rod().playEachWay().inches())
                                 .put("exposedIn", rod.exposed().inches())
                                 .put("pushLb", rod.push().pounds())
                                 .put("momentLbIn", rod.moment().poundInches())

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.catalogue.HingeModel;
+import plumbleaf.engine.catalogue.RodModel;
+import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.section.Section;
 import plumbleaf.jobfile.input.InputError;
 
@@ -47,6 +49,23 @@ class OwnPartTablesTest {
         assertThat(pipe.areaIn2()).isCloseTo(1.0745, within(0.0005));
         assertThat(pipe.weightPerFoot().pounds()).isCloseTo(3.66, within(0.01));
         assertThat(pipe.designWall().inches()).isCloseTo(0.93 * 0.154, within(1e-12));
+    }
+
+    /** What a rod's sheet leaves out is taken as written: guides 1/16 in. over, a sleeve a quarter inch over the bar. */
+    @Test
+    void aRodAndASetOfRollersMayLeaveOutWhatTheirSheetDoes() {
+        RodModel rod = OwnPartTables.read(
+                        "rod.csv", "id,name,diameter_in,yield_psi,source\nR1,bar,0.75,50000,sheet 3\n")
+                .parts()
+                .rods()
+                .get(0);
+        assertThat(rod.sleeve().inches()).isEqualTo(1);
+        assertThat(rod.playEachWay().inches()).isCloseTo((0.0625 + 0.25) / 2, within(1e-12));
+        RollerModel rollers = OwnPartTables.read("rollers.csv", "id,name,standoff_in,source\nW1,wheels,3,sheet 4\n")
+                .parts()
+                .rollers()
+                .get(0);
+        assertThat(rollers.capacity().isZero()).isTrue();
     }
 
     @Test

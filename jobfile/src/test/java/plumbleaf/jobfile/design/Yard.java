@@ -123,6 +123,7 @@ record Yard(String text) {
                 latch.name(),
                 latch.tolerance(),
                 latch.bite(),
+                latch.play(),
                 holds,
                 latch.least(),
                 latch.greatest(),

@@ -83,6 +83,8 @@ final class PocketCalculator {
         if (eat("-")) return -one();
         if (eat("π")) return Math.PI;
         if (eat("sqrt(")) return Math.sqrt(within());
+        if (eat("sin(")) return Math.sin(within());
+        if (eat("cos(")) return Math.cos(within());
         if (eat("tan(")) return Math.tan(within());
         if (eat("max(")) return most(1);
         if (eat("min(")) return -most(-1);

@@ -110,6 +110,7 @@ record TestSlide(double openingFt, double tailIn, String frame, RollerWay way) {
                 "latch",
                 Length.inches(0.5),
                 Length.inches(1),
+                Length.inches(0.125),
                 Force.pounds(100),
                 Length.ZERO,
                 Length.inches(2),

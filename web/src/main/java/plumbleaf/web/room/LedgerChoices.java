@@ -79,6 +79,8 @@ final class LedgerChoices {
                     PART,
                     OWN_HINGE,
                     OWN_LATCH,
+                    OWN_ROD,
+                    OWN_ROLLER,
                     OWN_TUBE,
                     LEG,
                     OWN_STYLES,

@@ -12,13 +12,20 @@ final class OwnPartEntry {
     /** How the forms name their lists. */
     static final String LIST = "parts+";
 
+    private static final List<Ledger> OWN =
+            List.of(Ledger.OWN_HINGE, Ledger.OWN_LATCH, Ledger.OWN_ROD, Ledger.OWN_ROLLER, Ledger.OWN_TUBE);
+
+    /** Headings that tell which kind of part it is. */
+    private static final List<String> TELLING =
+            List.of("pin_offset_in", "tolerance_in", "yield_psi", "standoff_in", "wall_in");
+
     /** Decimals of an inch: a hundredth of a millimeter is kept. */
     private static final int FINEST = 5;
 
     private OwnPartEntry() {}
 
     static boolean isOf(Ledger ledger) {
-        return ledger == Ledger.OWN_HINGE || ledger == Ledger.OWN_LATCH || ledger == Ledger.OWN_TUBE;
+        return OWN.contains(ledger);
     }
 
     /** An item of {@code parts}: what was left empty is left to what is taken for it, or unknown. */
@@ -43,7 +50,7 @@ final class OwnPartEntry {
 
     /** The heading that says which kind of part it is stays, so that what is missing is named. */
     private static boolean isTelling(String key) {
-        return key.equals("pin_offset_in") || key.equals("tolerance_in") || key.equals("wall_in");
+        return TELLING.contains(key);
     }
 
     /** As the table has its lengths, in decimal inches; what is no length stays as it was typed, for the reader to refuse. */

@@ -119,6 +119,8 @@ final class StrengthRoom {
                 .withEntries(List.of(
                         Ledger.OWN_HINGE.entry(opened),
                         Ledger.OWN_LATCH.entry(opened),
+                        Ledger.OWN_ROD.entry(opened),
+                        Ledger.OWN_ROLLER.entry(opened),
                         Ledger.OWN_TUBE.entry(opened),
                         Ledger.PART.entry(opened)));
     }
