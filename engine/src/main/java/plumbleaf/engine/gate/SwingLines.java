@@ -1,6 +1,7 @@
 package plumbleaf.engine.gate;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumbleaf.engine.quantity.WorkedLine;
@@ -31,10 +32,9 @@ final class SwingLines {
 
     /** Of the pieces that meet there the one that the leaf is nearest to. */
     private Optional<GroundCell> highest(double x, double y) {
-        GroundCell best = null;
-        for (GroundCell cell : cells)
-            if (cell.holds(x, y) && (best == null || cell.heightIn(x, y) > best.heightIn(x, y))) best = cell;
-        return Optional.ofNullable(best);
+        return cells.stream()
+                .filter(cell -> cell.holds(x, y))
+                .max(Comparator.comparingDouble(cell -> cell.heightIn(x, y)));
     }
 
     private List<WorkedLine> lines(String name, GroundCell cell, LowEdge edge, double r, double q, double x, double y) {
