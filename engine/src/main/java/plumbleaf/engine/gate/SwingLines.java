@@ -89,7 +89,6 @@ final class SwingLines {
 
     /** The height of the ground from three corners of the piece: its two grades, then the plane. */
     private static List<WorkedLine> ground(GroundCell cell, WorkedLine x, WorkedLine y) {
-        List<WorkedLine> lines = new ArrayList<>();
         int far = farthest(cell);
         int next = 1;
         double x1 = cell.x(0);

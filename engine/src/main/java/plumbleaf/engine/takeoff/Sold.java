@@ -66,7 +66,7 @@ public record Sold(
 
     /** Whole sticks to order for those of a cut plan. */
     long sticksFor(long sticks) {
-        return Math.max(least, rounded(withCulls(sticks)));
+        return Math.max(least, rounded(withCulls((double) sticks)));
     }
 
     private static long rounded(double units) {
