@@ -33,4 +33,12 @@ public record Builds(List<RunBuild> runs, List<GateBuild> gates) {
         }
         return GateBuild.open(gate.id());
     }
+
+    /** With another build of the gate it is of. */
+    public Builds with(GateBuild changed) {
+        List<GateBuild> all = new ArrayList<>(gates);
+        all.removeIf(build -> build.gate().equals(changed.gate()));
+        all.add(changed);
+        return new Builds(runs, all);
+    }
 }

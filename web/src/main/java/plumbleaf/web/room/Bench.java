@@ -17,7 +17,6 @@ import plumbleaf.engine.design.Redesigner;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 import plumbleaf.jobfile.catalogue.StandardTables;
@@ -160,23 +159,16 @@ class Bench {
         }
     }
 
-    /** What a job with this text would cost with tax; nothing where the text does not read. */
-    Optional<Money> total(StoredJob stored, DocumentText text) {
-        JobReading reading = read(text.text());
-        if (!reading.errors().isEmpty() || reading.job().isEmpty()) return Optional.empty();
-        Job job = reading.job().get();
-        return Optional.of(redesigned(stored.id(), job, book(taker(stored), job))
-                .quote()
-                .price()
-                .total());
-    }
-
-    /** Several whole designs, once for each state of a job. */
+    /** Several designs, once for each state of a job; the parts of the job's own last designs stay as they are. */
     List<PriceMovers.Mover> movers(Opened opened) {
         if (opened.design().isEmpty()) return List.of();
+        TriedPrices tried = new TriedPrices(
+                opened.design().get(),
+                new Redesigner(catalogue, standards, planner),
+                this::read,
+                job -> book(opened.taker(), job));
         synchronized (movers) {
-            return movers.computeIfAbsent(
-                    opened.key(), key -> PriceMovers.of(opened, text -> total(opened.stored(), text)));
+            return movers.computeIfAbsent(opened.key(), key -> PriceMovers.of(opened, tried));
         }
     }
 

@@ -40,8 +40,8 @@ final class Leaving {
                     ""));
         return new WalkSteps.Step(
                 NAME,
-                "Answers nobody gave yet that move the price most, each tried once as it might turn out, worst first; and what"
-                        + " asks to be measured again while one is here.",
+                "Answers nobody gave yet that move the price most, each tried once as it might turn out with the gates made as they"
+                        + " are, worst first; and what asks to be measured again while one is here.",
                 List.of(
                         Panel.of("Not said yet", "").withRows(rows),
                         Panel.of("To measure again, or to know", "").withNotes(notes)));

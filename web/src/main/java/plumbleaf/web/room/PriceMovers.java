@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.quantity.LengthText;
 
 /**
- * The answers nobody gave yet that move the price most: each is tried once as it might turn out, the whole job designed and priced again.
+ * The answers nobody gave yet that move the price most: each is tried once as it might turn out, the whole job designed and priced again with its gates made
+ * as they are, where that holds.
  * What is tried for each is a judgement; what it does to the price is worked out.
  */
 final class PriceMovers {
@@ -26,18 +26,26 @@ final class PriceMovers {
      */
     record Mover(String path, String words, Money change) {}
 
-    private record Guess(String path, String json, String words) {}
+    /** @param asDug whether the holes stay as deep as they are */
+    private record Guess(String path, String json, String words, boolean asDug) {
+        Guess(String path, String json, String words) {
+            this(path, json, words, false);
+        }
 
-    /** @param total of the job with another text; nothing where that text does not read */
-    static List<Mover> of(Opened opened, Function<DocumentText, Optional<Money>> total) {
-        Optional<Money> now = total.apply(opened.text());
-        if (now.isEmpty()) return List.of();
+        Optional<Money> priced(DocumentText text, TriedPrices prices) {
+            return asDug ? prices.totalAsDug(text) : prices.total(text);
+        }
+    }
+
+    static List<Mover> of(Opened opened, TriedPrices prices) {
+        if (opened.design().isEmpty()) return List.of();
+        Money now = opened.design().get().quote().price().total();
         Map<String, Mover> movers = new LinkedHashMap<>();
         for (Guess guess : guesses(opened)) {
             if (opened.text().has(guess.path())) continue;
-            Optional<Money> then = tried(opened.text(), guess).flatMap(total);
+            Optional<Money> then = tried(opened.text(), guess).flatMap(text -> guess.priced(text, prices));
             if (then.isEmpty()) continue;
-            Mover mover = new Mover(guess.path(), guess.words(), then.get().minus(now.get()));
+            Mover mover = new Mover(guess.path(), guess.words(), then.get().minus(now));
             if (mover.change().isZero()) continue;
             movers.merge(guess.path(), mover, (a, b) -> size(a) >= size(b) ? a : b);
         }
@@ -83,10 +91,8 @@ final class PriceMovers {
             String at = "gates[" + i + "].";
             String id = text.value(at + "id").orElse("");
             guesses.add(guess(at + "leaf.infill", "5'", "Height of " + id + ": if it is 5 ft"));
-            guesses.add(
-                    guess(at + "hingePost", "existing", "Hinge post of " + id + ": if the old one stays", "support"));
-            guesses.add(
-                    guess(at + "latchPost", "existing", "Latch post of " + id + ": if the old one stays", "support"));
+            guesses.add(oldPost(at + "hingePost", "Hinge post of " + id + ": if the old one stays and holds"));
+            guesses.add(oldPost(at + "latchPost", "Latch post of " + id + ": if the old one stays and holds"));
         }
         fenceLength(opened)
                 .ifPresent(length -> guesses.add(new Guess(
@@ -109,7 +115,8 @@ final class PriceMovers {
         return new Guess(path, DocumentText.quoted(value), words);
     }
 
-    private static Guess guess(String path, String value, String words, String inside) {
-        return new Guess(path, "{ " + DocumentText.quoted(inside) + ": " + DocumentText.quoted(value) + " }", words);
+    /** What an old post holds nobody knows before it is pulled at; until then it is priced as one that needs nothing. */
+    private static Guess oldPost(String path, String words) {
+        return new Guess(path, "{ \"support\": \"existing\" }", words, true);
     }
 }
