@@ -13,6 +13,11 @@ export function morph(now, next) {
         if (!now.isEqualNode(next)) now.replaceWith(document.importNode(next, true));
         return;
     }
+    // A picture of another shape would keep the shape of the old one until it is loaded, and push what stands below it then.
+    if (now.nodeName === "IMG" && ["width", "height"].some((name) => now.getAttribute(name) !== next.getAttribute(name))) {
+        now.replaceWith(document.importNode(next, true));
+        return;
+    }
     for (const name of now.getAttributeNames()) if (!next.hasAttribute(name)) now.removeAttribute(name);
     for (const name of next.getAttributeNames()) {
         if (now.getAttribute(name) !== next.getAttribute(name)) now.setAttribute(name, next.getAttribute(name));
