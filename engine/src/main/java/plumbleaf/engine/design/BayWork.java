@@ -84,6 +84,36 @@ final class BayWork {
         return worst;
     }
 
+    /**
+     * Of one bay.
+     *
+     * @param ratio of their strength that its rails, or the boards that lie from post to post, take in wind and under their weight
+     * @param fails whether that must be mended on the basis of the bay
+     */
+    record RailUse(Bay bay, double ratio, boolean fails) {}
+
+    List<RailUse> railUses(Run run, List<Bay> bays, RunWind wind) {
+        Optional<FenceStyle> style = catalogue.style(run.style());
+        List<RailUse> uses = new ArrayList<>();
+        for (Bay bay : bays) {
+            Optional<TributaryWind> here = wind.on(List.of(piece(run, bay)));
+            if (style.isEmpty() || here.isEmpty()) continue;
+            double most = 0;
+            boolean fails = false;
+            for (Finding finding : checks(run, bay, style.get(), here.get().mean())) {
+                if (!RailRemedies.RAILS.contains(finding.id())) continue;
+                fails |= finding.severity() == Severity.MUST_FIX;
+                most = Math.max(
+                        most,
+                        finding.measure()
+                                .map(measure -> measure.ratio().orElse(0))
+                                .orElse(0.0));
+            }
+            uses.add(new RailUse(bay, most, fails));
+        }
+        return uses;
+    }
+
     private static RunWind.Piece piece(Run run, Bay bay) {
         return new RunWind.Piece(bay.start(), bay.end(), AsBuilt.of(run, bay));
     }

@@ -73,7 +73,8 @@ public final class Designs {
                         other -> posts(other, catalogue, standards, built, memory))
                 .offered(PostFindings.of(posts)));
         findings.addAll(NearFootings.of(posts, job.display()));
-        findings.addAll(yard.bayFindings());
+        findings.addAll(new RailRemedies(job, yard, other -> yard(other, catalogue, standards, built, memory))
+                .offered(yard.bayFindings()));
         findings.addAll(yard.guardFindings(gates));
         findings.addAll(yard.spacingFindings());
         OwnPartFindings.of(job.parts()).ifPresent(findings::add);
@@ -170,11 +171,10 @@ public final class Designs {
     /** What a changed job would come to, with the builds of this one where it pins none; empty where one of its gates finds no place. */
     private static Optional<Money> total(
             Job job, Catalogue catalogue, Standards standards, Picks built, RodPick rods, DesignMemory memory) {
+        Optional<YardWork> stands = yard(job, catalogue, standards, built, memory);
+        if (stands.isEmpty()) return Optional.empty();
+        YardWork yard = stands.get();
         Picks picks = built.pinnedBy(job, new UsualBuilds(catalogue));
-        YardWork yard = new YardWork(job, catalogue, standards, picks, memory);
-        for (Gate gate : job.gates()) {
-            if (!yard.stands(gate)) return Optional.empty();
-        }
         List<GatePosts> gatePosts = yard.unhungGates();
         List<GateDesign> gates = gatePosts.stream().map(GatePosts::gate).toList();
         return Optional.of(StockWork.total(
@@ -187,10 +187,17 @@ public final class Designs {
     /** The posts of a changed job, on the builds of this one where it pins none; none where one of its gates finds no place. */
     private static List<PostDesign> posts(
             Job job, Catalogue catalogue, Standards standards, Picks built, DesignMemory memory) {
+        return yard(job, catalogue, standards, built, memory)
+                .map(yard -> yard.posts(yard.unhungGates()))
+                .orElse(List.of());
+    }
+
+    /** A changed job laid out; empty where one of its gates finds no place. */
+    private static Optional<YardWork> yard(
+            Job job, Catalogue catalogue, Standards standards, Picks built, DesignMemory memory) {
         YardWork yard =
                 new YardWork(job, catalogue, standards, built.pinnedBy(job, new UsualBuilds(catalogue)), memory);
-        for (Gate gate : job.gates()) if (!yard.stands(gate)) return List.of();
-        return yard.posts(yard.unhungGates());
+        return job.gates().stream().allMatch(yard::stands) ? Optional.of(yard) : Optional.empty();
     }
 
     private static Picks usualPicks(Job job, Catalogue catalogue) {

@@ -266,6 +266,7 @@ final class RemedyEdit {
         return switch (key) {
             case "sides" -> RunSides.of(value).map(run::withSides);
             case "lowRails" -> Optional.of(run.withLowRails(value.equals("true")));
+            case "maxBay" -> LengthText.length(value).value().map(run::withMaxBay);
             case "fit" -> fit(value).map(fit -> run.fitted(fit, run.fits()));
             default -> Optional.empty();
         };

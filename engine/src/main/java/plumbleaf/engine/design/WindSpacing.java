@@ -121,12 +121,16 @@ final class WindSpacing implements SpacingLimit {
                 .flatMap(catalogue::post)
                 .map(post -> ", on posts of its own, " + post.name())
                 .orElse("");
+        String bays = side.maxBay()
+                .value()
+                .map(most -> ", its posts " + display.length(most) + " apart at most")
+                .orElse("");
         return Checked.note(
                 "post.side",
                 Severity.PASS,
                 run.id(),
                 run.id() + " from station " + display.length(side.from()) + " to " + display.length(side.to()) + " is "
-                        + basis.key() + posts + "; the rest of the run is "
+                        + basis.key() + posts + bays + "; the rest of the run is "
                         + (job.site().forcesEngineered() ? basis : job.basisOf(run)).key() + ".",
                 Basis.job("sides of a run"));
     }

@@ -282,6 +282,11 @@ final class YardWork {
         return findings;
     }
 
+    /** How much of their strength the rails of every bay of a run take. */
+    List<BayWork.RailUse> railUses(Run run) {
+        return new BayWork(job, catalogue).railUses(run, layout.run(run.id()).bays(), wind(run));
+    }
+
     /** The greatest spacing that the wind leaves the posts of each run. */
     List<Finding> spacingFindings() {
         return spacing.findings();

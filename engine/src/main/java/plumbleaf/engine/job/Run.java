@@ -82,20 +82,37 @@ public record Run(
         return fit;
     }
 
+    /** The greatest spacing of posts that a bay beginning at a station keeps: the run's own, or less on a side that asks for less. */
+    public Length maxBayAt(double stationIn) {
+        Length most = maxBay;
+        for (RunSide side : sides) {
+            boolean here =
+                    side.from().inches() <= stationIn && stationIn < side.to().inches();
+            Length own = side.maxBay().or(most);
+            if (here && own.compareTo(most) < 0) most = own;
+        }
+        return most;
+    }
+
     /** The same run, following the ground in other ways. */
     public Run fitted(Fit whole, List<FitPart> parts) {
-        return with(whole, parts, set, sides, lowRails);
+        return with(whole, parts, maxBay, set, sides, lowRails);
     }
 
     public Run withSides(List<RunSide> changed) {
-        return with(fit, fits, set, changed, lowRails);
+        return with(fit, fits, maxBay, set, changed, lowRails);
     }
 
     public Run withLowRails(boolean more) {
-        return with(fit, fits, set, sides, more);
+        return with(fit, fits, maxBay, set, sides, more);
     }
 
-    private Run with(Fit whole, List<FitPart> parts, List<SetPost> placed, List<RunSide> built, boolean more) {
+    public Run withMaxBay(Length most) {
+        return with(fit, fits, most, set, sides, lowRails);
+    }
+
+    private Run with(
+            Fit whole, List<FitPart> parts, Length most, List<SetPost> placed, List<RunSide> built, boolean more) {
         return new Run(
                 id,
                 outside,
@@ -107,7 +124,7 @@ public record Run(
                 infill,
                 bottomGap,
                 whole,
-                maxBay,
+                most,
                 finishedFace,
                 noDig,
                 placed,
@@ -133,7 +150,7 @@ public record Run(
             changed.add(same ? post : each);
         }
         if (!known) changed.add(post);
-        return with(fit, fits, changed, sides, lowRails);
+        return with(fit, fits, maxBay, changed, sides, lowRails);
     }
 
     /** Whether this is only a line for a gate to stand on. */

@@ -15,7 +15,7 @@ import plumbleaf.engine.quantity.LengthText;
 public final class RunSides {
     private static final String BETWEEN = " | ";
     private static final Pattern SIDE = Pattern.compile(
-            "(.+) to (.+?):(?: basis ([a-z]+))?(?: post ([A-Za-z0-9._-]+))?(?: hole ([^:]+?))?(?: depth ([^:]+))?");
+            "(.+) to (.+?):(?: basis ([a-z]+))?(?: post ([A-Za-z0-9._-]+))?(?: hole ([^:]+?))?(?: depth ([^:]+?))?(?: bays ([^:]+))?");
 
     private RunSides() {}
 
@@ -54,6 +54,7 @@ public final class RunSides {
             side.post().value().ifPresent(post -> words.append(" post ").append(post));
             side.hole().value().ifPresent(hole -> words.append(" hole ").append(exact(hole)));
             side.depth().value().ifPresent(depth -> words.append(" depth ").append(exact(depth)));
+            side.maxBay().value().ifPresent(bay -> words.append(" bays ").append(exact(bay)));
             said.add(words.toString());
         }
         return String.join(BETWEEN, said);
@@ -82,7 +83,8 @@ public final class RunSides {
         Optional<Stated<DesignBasis>> basis = basis(said.group(3));
         Optional<Stated<Length>> hole = length(said.group(5));
         Optional<Stated<Length>> depth = length(said.group(6));
-        if (from.isEmpty() || to.isEmpty() || basis.isEmpty() || hole.isEmpty() || depth.isEmpty())
+        Optional<Stated<Length>> bays = length(said.group(7));
+        if (from.isEmpty() || to.isEmpty() || basis.isEmpty() || hole.isEmpty() || depth.isEmpty() || bays.isEmpty())
             return Optional.empty();
         return Optional.of(new RunSide(
                 from.get(),
@@ -90,7 +92,8 @@ public final class RunSides {
                 basis.get(),
                 said.group(4) == null ? Stated.open() : Stated.of(said.group(4)),
                 hole.get(),
-                depth.get()));
+                depth.get(),
+                bays.get()));
     }
 
     /** Open where nothing is said; empty where it is no basis. */

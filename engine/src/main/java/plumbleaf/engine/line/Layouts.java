@@ -222,16 +222,22 @@ public final class Layouts {
                 run.id(), line, posts(run, line, profile, stops, names, tops), bays, placed.proven(), style);
     }
 
+    /** How much of the longest that is allowed where it begins a bay takes. */
+    private static double useOf(Run run, Bay bay) {
+        return bay.slopeLength().inches() / run.maxBayAt(bay.start().inches()).inches();
+    }
+
     private void check(Run run, List<Bay> bays, Shaping shaping) {
         if (bays.isEmpty()) return;
         Bay longest = bays.get(0);
         Bay widestGap = bays.get(0);
         for (Bay bay : bays) {
-            if (bay.slopeLength().compareTo(longest.slopeLength()) > 0) longest = bay;
+            if (useOf(run, bay) > useOf(run, longest)) longest = bay;
             if (bay.groundGapMax().compareTo(widestGap.groundGapMax()) > 0) widestGap = bay;
             if (bay.groundGapMin().inches() < -Fairing.GAP_ROUNDING_IN) findings.add(say.digsIn(bay));
         }
-        findings.add(say.longestBay(run.id(), longest, run.maxBay()));
+        findings.add(
+                say.longestBay(run.id(), longest, run.maxBayAt(longest.start().inches())));
         findings.add(say.gap(widestGap, job.rules().gap()));
         for (Keeping keeping : job.rules().keeps())
             if (keeping.holds(run.id())) findings.add(say.keeps(widestGap, keeping));

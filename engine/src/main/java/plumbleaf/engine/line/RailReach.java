@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.Run;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -81,7 +82,7 @@ final class RailReach {
         for (Bay bay : bays) {
             double plan = bay.end().inches() - bay.start().inches();
             double most = plan
-                            * job.run(run.run()).maxBay().inches()
+                            * job.run(run.run()).maxBayAt(bay.start().inches()).inches()
                             / bay.slopeLength().inches()
                     - spare;
             if (most <= 0) continue;
@@ -95,10 +96,13 @@ final class RailReach {
     /** Bays a little too long. What is far too long, as at a cliff or over ground that nobody may dig, closer posts do not mend. */
     private List<Bay> tooLong(RunLayout run) {
         if (run.bays().size() > MOST_BAYS) return List.of();
-        double most = job.run(run.run()).maxBay().inches();
+        Run asBuilt = job.run(run.run());
         return run.bays().stream()
-                .filter(bay -> bay.slopeLength().inches() > most + ROUNDING_IN
-                        && bay.slopeLength().inches() <= FAR_TOO_LONG * most)
+                .filter(bay -> {
+                    double most = asBuilt.maxBayAt(bay.start().inches()).inches();
+                    return bay.slopeLength().inches() > most + ROUNDING_IN
+                            && bay.slopeLength().inches() <= FAR_TOO_LONG * most;
+                })
                 .toList();
     }
 

@@ -17,6 +17,7 @@ import plumbleaf.engine.job.Plug;
 import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
+import plumbleaf.engine.job.RunSide;
 import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SlideSpec;
@@ -368,7 +369,17 @@ final class RunPosts {
         }
 
         private double bySlope(double fromIn) {
-            return SlopeReach.stationIn(profile, fromIn, run.maxBay());
+            double reachIn = SlopeReach.stationIn(profile, fromIn, run.maxBay());
+            // Just before a side a bay may still end where one from its beginning would, so that the next post never
+            // comes nearer as a post moves on.
+            for (RunSide side : run.sides()) {
+                double firstIn = Math.max(fromIn, side.from().inches());
+                if (!side.maxBay().isSaid() || fromIn >= side.to().inches() || firstIn >= reachIn) continue;
+                reachIn = Math.min(
+                        reachIn,
+                        SlopeReach.stationIn(profile, firstIn, side.maxBay().or(run.maxBay())));
+            }
+            return reachIn;
         }
     }
 }

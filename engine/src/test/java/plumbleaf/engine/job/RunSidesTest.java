@@ -13,6 +13,7 @@ class RunSidesTest {
             Stated.of(DesignBasis.ENGINEERED),
             Stated.open(),
             Stated.of(Length.inches(12)),
+            Stated.open(),
             Stated.open());
 
     private static List<RunSide> changed(double fromFeet, double toFeet) {
@@ -52,6 +53,11 @@ class RunSidesTest {
                 .isEqualTo("6-1/2\" to 10': depth 3' 6\" | 10' to 20': basis engineered hole 1' depth 3' 6\""
                         + " | 20' to 30': basis engineered hole 1'");
         assertThat(RunSides.of(text)).contains(sides);
+        List<RunSide> closer = List.of(RunSide.open(Length.ZERO, Length.feet(8))
+                .withDepth(Length.feet(3))
+                .withMaxBay(Length.inches(66)));
+        assertThat(RunSides.text(closer)).isEqualTo("0\" to 8': depth 3' bays 5' 6\"");
+        assertThat(RunSides.of(RunSides.text(closer))).contains(closer);
         for (String other :
                 List.of("somewhere", "0' to 8': basis fancy", "0' to 8': hole wide", "0' to 8': depth deep"))
             assertThat(RunSides.of(other)).as(other).isEmpty();

@@ -111,16 +111,19 @@ final class RunForm {
                     Open.of(fields.given("basis", Words.BASIS)),
                     Open.of(fields.given("post", TextKind.WORDS)),
                     Open.of(fields.given("hole", Words.HOLE)),
-                    Open.of(fields.given("depth", Words.DEPTH)));
+                    Open.of(fields.given("depth", Words.DEPTH)),
+                    Open.of(fields.given("maxBay", Words.BAY)));
+            if (side.maxBay().or(Length.feet(2)).compareTo(Length.feet(2)) < 0)
+                fields.refuse("maxBay", "a bay is 2' at least", "write a longer bay");
             if (side.from().compareTo(side.to()) >= 0)
                 fields.refuse("to", "this is not beyond the near end", "write the farther end here");
             if (side.from().compareTo(end) < 0)
                 fields.refuse("from", "this side begins before the one before it ends", "give the sides in order");
-            if (Stream.of("basis", "post", "hole", "depth").noneMatch(fields::has))
+            if (Stream.of("basis", "post", "hole", "depth", "maxBay").noneMatch(fields::has))
                 fields.refuse(
                         "",
                         "this side is built as the rest",
-                        "give its \"basis\", or its \"post\", \"hole\" or \"depth\"");
+                        "give its \"basis\", or its \"post\", \"hole\", \"depth\" or \"maxBay\"");
             end = side.to();
             sides.add(side);
         }
@@ -324,7 +327,8 @@ final class RunForm {
                         .putIfAny("basis", Words.BASIS, side.basis().value())
                         .putIfAny("post", TextKind.WORDS, side.post().value())
                         .putIfAny("hole", TextKind.LENGTH, side.hole().value())
-                        .putIfAny("depth", TextKind.LENGTH, side.depth().value()));
+                        .putIfAny("depth", TextKind.LENGTH, side.depth().value())
+                        .putIfAny("maxBay", TextKind.LENGTH, side.maxBay().value()));
         if (!run.stain().isNone())
             out.object(
                     "stain",

@@ -47,7 +47,7 @@ final class FullJob {
                 { "along": "-1'", "off": "6' right" },
                 { "turn": "0 deg", "arc": { "radius": "20'", "turn": "90 deg left", "sagitta": "3\\"" } }
               ],
-              "sides": [{ "from": "0'", "to": "30'", "basis": "customary", "post": "F1083-REG-2.5" }],
+              "sides": [{ "from": "0'", "to": "30'", "basis": "customary", "post": "F1083-REG-2.5", "maxBay": "6'" }],
               "checks": [{ "from": "0'", "to": "50'", "taped": "47' 11\\"" }],
               "ends": [{ "kind": "wall", "of": "block" }, { "kind": "joins", "run": "R2" }],
               "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "step": "8\\"", "maxBay": "6'",

@@ -280,7 +280,7 @@ enum Ledger {
             blank("support.depth", "How deep", Blank.Kind.INCHES)),
     SIDE(
             "runs[].sides",
-            "A side on a basis, on posts or in holes of its own",
+            "A side on a basis, on posts, in holes or in bays of its own",
             "Add side",
             "",
             blank("from", "From station", Blank.Kind.FEET),
@@ -288,7 +288,8 @@ enum Ledger {
             blank("basis", "Design basis there", Blank.Kind.MAYBE),
             blank("post", "Posts there", Blank.Kind.MAYBE),
             blank("hole", "Hole there", Blank.Kind.INCHES),
-            blank("depth", "Depth there", Blank.Kind.INCHES)),
+            blank("depth", "Depth there", Blank.Kind.INCHES),
+            blank("maxBay", "Longest bay there", Blank.Kind.FEET)),
     NO_DIG(
             "runs[].noDig",
             "A stretch where no hole may be",

@@ -34,6 +34,7 @@ final class SidesText {
         side.post().value().ifPresent(post -> members.add(member("post", post)));
         side.hole().value().ifPresent(hole -> members.add(member("hole", exact(hole))));
         side.depth().value().ifPresent(depth -> members.add(member("depth", exact(depth))));
+        side.maxBay().value().ifPresent(bay -> members.add(member("maxBay", exact(bay))));
         return "{ " + String.join(", ", members) + " }";
     }
 
