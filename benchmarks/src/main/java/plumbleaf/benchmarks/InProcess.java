@@ -25,7 +25,7 @@ final class InProcess {
 
     static List<String> rows(boolean brief) {
         OptionsBuilder options = new OptionsBuilder();
-        options.include("plumbleaf\\.benchmarks\\..*Benchmark").forks(1);
+        options.include("plumbleaf\\..*Benchmark").forks(1);
         if (brief) {
             options.warmupIterations(1).warmupTime(TimeValue.seconds(1));
             options.measurementIterations(1).measurementTime(TimeValue.seconds(1));
