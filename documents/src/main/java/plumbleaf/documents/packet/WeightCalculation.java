@@ -10,6 +10,7 @@ import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.gate.Fitting;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafTrim;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Panel;
@@ -96,6 +97,11 @@ final class WeightCalculation {
             shares.add(of(
                     picket.lying() ? "boards that lie" : "pickets", picket.wet().pounds(), middle));
         }
+        for (LeafTrim trim : leaf.trim())
+            shares.add(of(
+                    trim.use() + " board",
+                    trim.wet().pounds(),
+                    trim.middle().r().inches()));
         for (Panel panel : leaf.panels())
             shares.add(of(
                     "panel " + panel.id(),

@@ -21,6 +21,7 @@ import plumbleaf.engine.gate.Crest;
 import plumbleaf.engine.gate.Fitting;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafTrim;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.Picket;
@@ -98,6 +99,11 @@ public final class GateElevation {
             return;
         }
         for (Picket picket : leaf.pickets()) marks.add(Area.edged(picketShape(picket), Material.WOOD, board));
+        for (LeafTrim trim : leaf.trim()) marks.add(Area.edged(trimShape(trim), Material.WOOD, board));
+    }
+
+    private List<Point> trimShape(LeafTrim trim) {
+        return trim.corners().stream().map(outside::at).toList();
     }
 
     private Drawing shop() {

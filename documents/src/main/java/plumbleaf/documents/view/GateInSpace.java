@@ -8,6 +8,7 @@ import plumbleaf.documents.view.SpaceScene.Stuff;
 import plumbleaf.documents.view.SpaceScene.TurningLeaf;
 import plumbleaf.engine.gate.ClearanceMap;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafTrim;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Outline;
@@ -16,6 +17,7 @@ import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.section.PostStock;
 
@@ -165,6 +167,16 @@ public final class GateInSpace {
                     leaf.id(), stuff, PicketShape.of(picket, leaf.outline()), n - boards / 2, n + boards / 2));
         }
         for (Nailer nailer : leaf.nailers()) nailer(subject, nailer, blocks);
+        for (LeafTrim trim : leaf.trim()) {
+            double n = trim.middle().n().inches();
+            Length across = trim.use().equals("cap")
+                    ? trim.board().width()
+                    : trim.board().thickness();
+            List<Point> outline = trim.corners().stream()
+                    .map(corner -> new Point(corner.r().inches(), corner.z().inches()))
+                    .toList();
+            blocks.add(new Block(leaf.id(), Stuff.WOOD, outline, n - across.inches() / 2, n + across.inches() / 2));
+        }
         for (Panel panel : leaf.panels()) {
             List<Point> outline = panel.corners().stream()
                     .map(corner -> new Point(corner.r().inches(), corner.z().inches()))

@@ -17,10 +17,12 @@ import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafTrim;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Outline;
 import plumbleaf.engine.gate.Picket;
+import plumbleaf.engine.gate.Place;
 
 /** Where the infill goes on the frame, from outside: pickets or boards with their pitch, nailers hidden behind them with their bolts, panels with their edges. */
 public final class InfillLayout {
@@ -46,7 +48,8 @@ public final class InfillLayout {
     /** What the view is called by. */
     public static String title(Leaf leaf) {
         if (!leaf.panels().isEmpty()) return "Panels";
-        return leaf.nailers().isEmpty() ? "Pickets" : "Boards and nailers";
+        if (leaf.nailers().isEmpty()) return "Pickets";
+        return leaf.trim().isEmpty() ? "Boards and nailers" : "Boards, nailers and trim";
     }
 
     private Drawing drawn() {
@@ -58,6 +61,9 @@ public final class InfillLayout {
             for (Picket picket : leaf.pickets()) marks.add(Area.edged(shape(picket), Material.CLEAR, board));
             frame(Look.hidden(Layer.MEMBERS));
             for (Nailer nailer : leaf.nailers()) nailer(nailer);
+            for (LeafTrim trim : leaf.trim())
+                marks.add(
+                        Stroke.outline(trim.corners().stream().map(outside::at).toList(), board));
         }
         dimensions();
         return Drawing.of((gate.isPair() ? "Leaf " : "Gate ") + gate.mark() + ", infill from outside", scale, marks);
@@ -158,6 +164,11 @@ public final class InfillLayout {
             height(atLatch, shape.get(1));
             height(atLatch, shape.get(2));
         }
+        for (LeafTrim trim : leaf.trim())
+            for (int corner : List.of(0, 3)) {
+                Place at = trim.corners().get(corner);
+                height(atHinge, new Point(at.r().inches(), at.z().inches()));
+            }
         List<Picket> along = firstRow();
         if (!along.isEmpty()) {
             ends(atHinge, along.get(0), true);

@@ -2,13 +2,16 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.engine.catalogue.Board;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.FenceTrim;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.GroundUnder;
+import plumbleaf.engine.gate.Trimming;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Gate;
@@ -186,8 +189,26 @@ record GateSite(
         return leafStyle()
                 .flatMap(FenceStyle::leafBoarding)
                 .<Cladding>map(boards -> new Cladding.Wood(
-                        boards, wood(boards.species()), wood(boards.railSpecies()), run.finishedFace()))
+                        boards,
+                        wood(boards.species()),
+                        wood(boards.railSpecies()),
+                        run.finishedFace(),
+                        boards.lying() ? Trimming.NONE : trimming()))
                 .orElseGet(this::steel);
+    }
+
+    /** The trim of the style; nothing straight lies on a curved top. */
+    private Trimming trimming() {
+        FenceTrim trim = leafStyle().map(FenceStyle::trim).orElse(FenceTrim.NONE);
+        boolean straight = gate.leaf().top().curve().isZero();
+        return new Trimming(
+                trim.cap().filter(board -> straight).map(this::ofWood),
+                trim.fascia().filter(board -> straight).map(this::ofWood),
+                trim.kick().map(this::ofWood));
+    }
+
+    private Trimming.Of ofWood(Board board) {
+        return new Trimming.Of(board, wood(board.species()));
     }
 
     private WoodSpecies wood(String id) {

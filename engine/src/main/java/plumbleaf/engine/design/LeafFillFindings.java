@@ -1,7 +1,9 @@
 package plumbleaf.engine.design;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.catalogue.FenceStyle;
+import plumbleaf.engine.catalogue.FenceTrim;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
@@ -12,16 +14,13 @@ final class LeafFillFindings {
     private LeafFillFindings() {}
 
     static List<Finding> of(String leaf, GateSite site) {
-        boolean trimmed =
-                site.leafStyle().map(style -> style.trim().boards() > 0).orElse(false);
-        if (trimmed)
+        Optional<String> missing = site.leafStyle().flatMap(style -> missing(style, site));
+        if (missing.isPresent())
             return List.of(Checked.note(
                     "leaf.trim",
                     Severity.CAUTION,
                     leaf,
-                    leaf
-                            + ": the fence is trimmed with cap, fascia, kick board or lattice; its leaf is boarded from bottom to top without, and neither"
-                            + " bought, weighed nor drawn with trim. Say so to the customer, or allow for it.",
+                    leaf + ": " + missing.get() + " Say so to the customer, or allow for it.",
                     Basis.judgement("not worked out here")));
         boolean lying = site.leafStyle().map(LeafFillFindings::lies).orElse(false);
         if (!lying) return List.of();
@@ -33,6 +32,19 @@ final class LeafFillFindings {
                         + ": boards that lie are a ladder for a child, and they bow between nailers more than 2 ft apart. Where the gate guards a pool or a drop"
                         + " take boards that stand.",
                 Basis.commonPractice("lying boards")));
+    }
+
+    /** What of the fence's trim its leaf goes without. */
+    private static Optional<String> missing(FenceStyle style, GateSite site) {
+        FenceTrim trim = style.trim();
+        boolean curved = !site.gate().leaf().top().curve().isZero();
+        if (trim.boards() == 0) return Optional.empty();
+        if (lies(style))
+            return Optional.of("the fence is trimmed; the lying boards of its leaf go from bottom to top without.");
+        if (curved && (trim.cap().isPresent() || trim.fascia().isPresent()))
+            return Optional.of("the fence has a cap or a fascia; the curved top of its leaf goes without.");
+        return trim.lattice()
+                .map(band -> "the fence has a band of lattice; the boards of its leaf run on up in its place.");
     }
 
     private static boolean lies(FenceStyle style) {

@@ -17,6 +17,16 @@ public sealed interface Cladding {
             Function<Mesh, T> mesh,
             Function<Sheet, T> sheet);
 
+    /** How high the cap on it lies over the top of its boards. */
+    default Length capThickness() {
+        return match(
+                open -> Length.ZERO,
+                wood -> wood.trim().capThickness(),
+                pickets -> Length.ZERO,
+                mesh -> Length.ZERO,
+                sheet -> Length.ZERO);
+    }
+
     /** Nothing: the bare frame. */
     record Open() implements Cladding {
         @Override
@@ -34,8 +44,15 @@ public sealed interface Cladding {
      * Plumb wood pickets on nailers that are bolted to the rails.
      *
      * @param face the side of the frame that the pickets are on; {@code both} counts as outside
+     * @param trim what finishes them
      */
-    record Wood(Boarding style, WoodSpecies pickets, WoodSpecies nailers, FinishedFace face) implements Cladding {
+    record Wood(Boarding style, WoodSpecies pickets, WoodSpecies nailers, FinishedFace face, Trimming trim)
+            implements Cladding {
+        /** Without trim. */
+        public Wood(Boarding style, WoodSpecies pickets, WoodSpecies nailers, FinishedFace face) {
+            this(style, pickets, nailers, face, Trimming.NONE);
+        }
+
         @Override
         public <T> T match(
                 Function<Open, T> open,

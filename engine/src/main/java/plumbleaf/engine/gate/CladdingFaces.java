@@ -39,6 +39,7 @@ final class CladdingFaces {
                             List<LowStrip> strips = new ArrayList<>();
                             boolean bothSides = wood.style().bothSides();
                             if (!bothSides && wood.style().spacing().laps()) board *= 2;
+                            board += wood.trim().footOnFace().inches();
                             double face = half + nailer + (below > 0 ? 0 : board);
                             strips.add(strip(bottom, -side * (bothSides ? face : half), side * face, viewerSign));
                             if (below > 0 && bothSides)

@@ -13,7 +13,7 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /**
- * What hangs on a leaf's rails: nailers bolted along them and plumb pickets across, with the weight each rail takes. The weight of a picket is shared alike
+ * What hangs on a leaf's rails: nailers bolted along them and plumb pickets across, with trim over them, and the weight each rail takes. The weight of a picket is shared alike
  * by all rails, that of a nailer lies on its own.
  *
  * @param fits whether the pickets fit within the style's range of gaps
@@ -24,6 +24,7 @@ record Infill(
         boolean fits,
         List<Nailer> nailers,
         List<Picket> pickets,
+        List<LeafTrim> trim,
         Offset gap,
         Length picketThickness,
         Offset nailerN,
@@ -41,6 +42,7 @@ record Infill(
     Infill {
         nailers = List.copyOf(nailers);
         pickets = List.copyOf(pickets);
+        trim = List.copyOf(trim);
         loads = List.copyOf(loads);
         panels = List.copyOf(panels);
         bolts = List.copyOf(bolts);
@@ -62,7 +64,18 @@ record Infill(
             List<Fitting> fittings,
             List<Weld> welds) {
         return new Infill(
-                fits, List.of(), pickets, gap, thickness, Offset.ZERO, Offset.ZERO, panels, loads, fittings, welds);
+                fits,
+                List.of(),
+                pickets,
+                List.of(),
+                gap,
+                thickness,
+                Offset.ZERO,
+                Offset.ZERO,
+                panels,
+                loads,
+                fittings,
+                welds);
     }
 
     static Infill of(
@@ -134,10 +147,17 @@ record Infill(
                         picket.dry().times(1.0 / rails.size())));
             }
         }
+        double layers = !style.bothSides() && style.spacing().laps() ? 2 : 1;
+        double faceIn = halfFrame
+                + style.railThickness().inches()
+                + layers * style.boardThickness().inches();
+        List<LeafTrim> trim = LeafTrim.of(outline, wood, rails, faceIn, halfFrame);
+        for (LeafTrim each : trim) loads.add(each.load(outline));
         return new Infill(
                 row.fits(),
                 nailers,
                 pickets,
+                trim,
                 row.gap(),
                 style.boardThickness(),
                 Offset.inches(nailerN),
@@ -193,10 +213,11 @@ record Infill(
     private static Picket picket(Outline outline, double rIn, double widthIn, double nIn, Cladding.Wood wood) {
         double below = outline.infillBelow().inches();
         double middle = rIn + widthIn / 2;
-        double length = outline.crestIn(middle) - outline.bottomIn(middle) + below;
+        double cap = wood.trim().capThickness().inches();
+        double length = outline.crestIn(middle) - cap - outline.bottomIn(middle) + below;
         double lowest = Math.min(outline.bottomIn(rIn), outline.bottomIn(rIn + widthIn)) - below;
-        double highest = Math.max(outline.crestIn(rIn), outline.crestIn(rIn + widthIn));
-        if (outline.crest().isCurved()) highest = Math.max(highest, outline.crestIn(middle));
+        double highest = Math.max(outline.crestIn(rIn), outline.crestIn(rIn + widthIn)) - cap;
+        if (outline.crest().isCurved()) highest = Math.max(highest, outline.crestIn(middle) - cap);
         double volume = length * widthIn * wood.style().boardThickness().inches();
         double rise = (outline.crestIn(rIn + widthIn) - outline.crestIn(rIn)) / widthIn;
         return new Picket(

@@ -18,6 +18,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param freeCorner the outline's lower latch corner, whose drop is judged
  * @param make how its frame is made
  * @param pickets boards, or the pieces of steel pickets
+ * @param trim boards over the pickets that finish them
  * @param panels pieces of mesh or sheet
  */
 public record Leaf(
@@ -33,6 +34,7 @@ public record Leaf(
         List<Weld> welds,
         List<Nailer> nailers,
         List<Picket> pickets,
+        List<LeafTrim> trim,
         Offset picketGap,
         List<Panel> panels,
         List<RailLoad> railLoads,
@@ -45,6 +47,7 @@ public record Leaf(
         welds = List.copyOf(welds);
         nailers = List.copyOf(nailers);
         pickets = List.copyOf(pickets);
+        trim = List.copyOf(trim);
         panels = List.copyOf(panels);
         railLoads = List.copyOf(railLoads);
         fittings = List.copyOf(fittings);
@@ -65,6 +68,7 @@ public record Leaf(
                 welds,
                 nailers,
                 pickets,
+                trim,
                 picketGap,
                 panels,
                 otherLoads,

@@ -103,27 +103,29 @@ final class LeafLayout {
         return Math.max(0, other - own);
     }
 
-    private static Outline outline(LeafSpec spec, double widthIn, Length pinOffset, Slope grade, double liftIn) {
-        double hingeEdge = spec.hingeGap().inches() - pinOffset.inches();
+    /** Under a cap the frame ends as much lower as the cap is thick, which is the infill's own height above it. */
+    private static Outline outline(GateAsk ask, double widthIn, Slope grade, double liftIn) {
+        LeafSpec spec = ask.gate().leaf();
+        Length cap = ask.parts().cladding().capThickness();
+        double hingeEdge =
+                spec.hingeGap().inches() - ask.parts().hinge().pinOffset().inches();
         double bottomGap = spec.bottomGap().inches() + liftIn;
         return new Outline(
                 Offset.inches(hingeEdge),
                 Offset.inches(hingeEdge + widthIn),
                 Offset.inches(bottomGap),
-                Offset.inches(bottomGap + spec.frameHeight().inches()),
+                Offset.inches(bottomGap + spec.frameHeight().inches() - cap.inches()),
                 bottom(spec, grade),
                 top(spec, grade),
                 spec.infillBelowFrame(),
-                new Crest(spec.infillAboveFrame(), spec.top()));
+                new Crest(spec.infillAboveFrame().plus(cap), spec.top()));
     }
 
     /** The question of a single leaf's swing on a hand. */
     static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens) {
         Slope grade = grade(opening, hand, ask.ground());
-        Length pinOffset = ask.parts().hinge().pinOffset();
-        LeafSpec spec = ask.gate().leaf();
-        return swing(
-                ask, opening, hand, opens, outline(spec, singleWidthIn(spec, opening.clear()), pinOffset, grade, 0));
+        double widthIn = singleWidthIn(ask.gate().leaf(), opening.clear());
+        return swing(ask, opening, hand, opens, outline(ask, widthIn, grade, 0));
     }
 
     /** The question of the swing of a pair's leaf: leaf a hangs on the left, seen from outside. */
@@ -131,13 +133,7 @@ final class LeafLayout {
         LeafSpec spec = ask.gate().leaf();
         Slope grade = gradeOfPair(ask, opening, hand, share);
         double widthIn = pairWidthIn(spec, opening.clear(), share);
-        Length pinOffset = ask.parts().hinge().pinOffset();
-        return swing(
-                ask.hungOn(hand),
-                opening,
-                hand,
-                opens,
-                outline(spec, widthIn, pinOffset, grade, liftIn(ask, opening, hand)));
+        return swing(ask.hungOn(hand), opening, hand, opens, outline(ask, widthIn, grade, liftIn(ask, opening, hand)));
     }
 
     private static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens, Outline outline) {

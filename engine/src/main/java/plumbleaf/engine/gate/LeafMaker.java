@@ -88,6 +88,7 @@ public final class LeafMaker {
                 welds,
                 infill.nailers(),
                 infill.pickets(),
+                infill.trim(),
                 infill.gap(),
                 infill.panels(),
                 infill.loads(),

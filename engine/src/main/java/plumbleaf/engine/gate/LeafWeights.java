@@ -48,6 +48,21 @@ final class LeafWeights {
             sum.line(picket.wet(), near, far);
             dryWood += picket.dry().pounds();
         }
+        for (LeafTrim board : infill.trim()) {
+            List<Place> ends = board.corners();
+            Place middle = board.middle();
+            sum.line(
+                    board.wet(),
+                    Place.at(
+                            ends.get(0).r().inches(),
+                            middle.n().inches(),
+                            middle.z().inches()),
+                    Place.at(
+                            ends.get(1).r().inches(),
+                            middle.n().inches(),
+                            middle.z().inches()));
+            dryWood += board.dry().pounds();
+        }
         for (Panel panel : infill.panels()) {
             sum.panel(panel);
             dryWood += panel.weight().pounds();

@@ -98,6 +98,7 @@ final class LyingInfill {
                 row.fits(),
                 nailers,
                 boards,
+                List.of(),
                 row.gap(),
                 style.boardThickness(),
                 Offset.inches(nailerN),

@@ -12,6 +12,7 @@ import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.SwingWay;
+import plumbleaf.engine.job.TopEdge;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.quantity.Slope;
@@ -113,7 +114,7 @@ final class SlideGates {
         PlanPoint face = opening.faceAt(how.opensTo());
         Offset zero = ask.ground().elevation(face);
         LeafSpec spec = ask.gate().leaf();
-        Outline outline = outline(shape, spec);
+        Outline outline = outline(shape, spec, ask.parts().cladding().capThickness());
         double latchGround =
                 ask.ground().elevation(opening.faceAt(how.opensTo().other())).inches();
         Offset latchZ = Offset.inches(
@@ -129,16 +130,17 @@ final class SlideGates {
                 how, leaf, rollers, shape, face, along, outward, zero, travel(shape, spec, face, along, outward, zero));
     }
 
-    private static Outline outline(SlideShape shape, LeafSpec spec) {
+    private static Outline outline(SlideShape shape, LeafSpec spec, Length cap) {
         double bottom = spec.bottomGap().inches() + spec.infillBelowFrame().inches();
         return new Outline(
                 shape.tailEnd(),
                 shape.nose(),
                 Offset.inches(bottom),
-                Offset.inches(bottom + spec.frameHeight().inches()),
+                Offset.inches(bottom + spec.frameHeight().inches() - cap.inches()),
                 Slope.ZERO,
                 Slope.ZERO,
-                spec.infillBelowFrame());
+                spec.infillBelowFrame(),
+                new Crest(cap, new TopEdge.Straight()));
     }
 
     private SlideTravel travel(

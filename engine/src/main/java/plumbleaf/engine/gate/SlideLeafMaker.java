@@ -221,6 +221,7 @@ final class SlideLeafMaker {
                 welds,
                 infill.nailers(),
                 infill.pickets(),
+                infill.trim(),
                 infill.gap(),
                 infill.panels(),
                 infill.loads(),

@@ -6,6 +6,7 @@ import plumbleaf.engine.catalogue.BoardTop;
 import plumbleaf.engine.catalogue.FenceTrim;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafTrim;
 import plumbleaf.engine.gate.Regrade;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.job.Gate;
@@ -175,6 +176,9 @@ public final class Works {
         works.add(Work.of("weld", weldIn, leaf.id()));
         works.add(Work.of("drill", holes, leaf.id()));
         works.add(Work.of("nailer", leaf.nailers().size(), leaf.id()));
+        double trimIn = 0;
+        for (LeafTrim board : leaf.trim()) trimIn += board.length().inches();
+        if (trimIn > 0) works.add(Work.of("trim", trimIn / 12, leaf.id()));
         boolean steel =
                 parts.cladding().match(open -> false, wood -> false, pickets -> true, mesh -> false, sheet -> false);
         works.add(Work.of(steel ? "steel-picket" : "gate-picket", leaf.pickets().size(), leaf.id()));

@@ -9,6 +9,7 @@ import plumbleaf.engine.gate.EndsTurn;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafTrim;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Nailer;
@@ -186,6 +187,22 @@ public final class GateNeeds {
                     Piece.Ends.PARALLEL);
             String item = picket.lying() ? WoodItem.of("board", style.board()) : WoodItem.picket(style);
             bars.add(new BarNeed(item, picket.lying() ? "board" : "picket", PartGroup.FENCE, BarNeed.Saw.WOOD, piece));
+        }
+        for (LeafTrim board : leaf.trim()) {
+            Piece piece = new Piece(
+                    leaf.id() + "." + board.use(),
+                    leaf.id(),
+                    board.longPoint().nanometres(),
+                    board.endFromSquare(),
+                    board.endFromSquare(),
+                    Piece.Ends.PARALLEL);
+            bars.add(new BarNeed(
+                    WoodItem.of(board.use(), board.board()),
+                    TrimNeeds.words(board.use()),
+                    PartGroup.FENCE,
+                    BarNeed.Saw.WOOD,
+                    piece));
+            loose.add(Need.pieces("trim-screw", "trim screw", PartGroup.HARDWARE, board.screws(), leaf.id()));
         }
         int crossings = count * (style.lying() ? upright : leaf.rails().size());
         loose.add(Need.pieces(

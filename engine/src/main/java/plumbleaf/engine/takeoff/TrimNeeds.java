@@ -60,7 +60,7 @@ final class TrimNeeds {
         loose.add(Need.pieces("trim-screw", "trim screw", PartGroup.HARDWARE, 2 * rows, bay.id()));
     }
 
-    private static String words(String use) {
+    static String words(String use) {
         return use.equals("kick") ? "kick board" : use.equals("cap") ? "cap board" : "fascia board";
     }
 

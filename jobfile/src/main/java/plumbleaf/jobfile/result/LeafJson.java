@@ -6,6 +6,7 @@ import plumbleaf.engine.gate.Crest;
 import plumbleaf.engine.gate.Galvanizing;
 import plumbleaf.engine.gate.Hole;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.LeafTrim;
 import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Panel;
@@ -47,10 +48,23 @@ final class LeafJson {
                 .put("nailers", leaf.nailers(), LeafJson::nailer)
                 .put("picketGapIn", leaf.picketGap().inches())
                 .put("pickets", leaf.pickets(), LeafJson::picket)
+                .put("trim", leaf.trim(), LeafJson::trim)
                 .put("topEdge", topEdge(leaf))
                 .put("faceIn2", leaf.outline().face().squareInches())
                 .put("panels", leaf.panels(), LeafJson::panel)
                 .put("galvanizing", galvanizing(Galvanizing.of(leaf)))
+                .build();
+    }
+
+    private static Node trim(LeafTrim board) {
+        return Json.object()
+                .put("use", board.use())
+                .put("rail", board.rail())
+                .put("widthIn", board.board().width().inches())
+                .put("thicknessIn", board.board().thickness().inches())
+                .put("longPointIn", board.longPoint().inches())
+                .put("endAngleDeg", board.endFromSquare().inDegrees())
+                .put("weightLb", board.wet().pounds())
                 .build();
     }
 
