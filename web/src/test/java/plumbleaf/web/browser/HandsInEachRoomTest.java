@@ -159,6 +159,43 @@ class HandsInEachRoomTest extends InBrowser {
         waitForVersion(2);
     }
 
+    /** On a tablet the wide drawings are in the hand: what grows one way along the line, one way up the leaf, and both on the plan. */
+    @Test
+    void aFingerOnATabletDrawsThingsAndScrollsPastThem() {
+        browser.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", 1024, "height", 768, "deviceScaleFactor", 2, "mobile", true));
+        browser.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", true));
+        go(Room.LINE);
+        led("G1", 30, 0);
+        waitForVersion(2);
+        assertThat(text()).doesNotContain("\"run\": \"R1\", \"station\": \"26'\", \"opening\"");
+        go(Room.GATES);
+        led("G1a.m5", 0, -30);
+        waitForVersion(3);
+        assertThat(text()).containsPattern("\"infill\": \"6' \\d");
+        go(Room.GROUND);
+        led("P3", 30, 0);
+        waitForVersion(4);
+        assertThat(text()).contains("\"id\": \"P3\"");
+        // Across the way that a gate moves on the line a finger scrolls, and the gate stays.
+        go(Room.LINE);
+        led("G1", 0, -60);
+        assertThat(slider("G1").getAttribute("transform")).isIn(null, "", "translate(0 0)");
+        assertThat(store.open(job.id()).orElseThrow().version()).isEqualTo(4);
+    }
+
+    /** A real finger, a little at a time. */
+    private void led(String of, int right, int down) {
+        WebElement part = slider(of);
+        browser.executeScript("arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })", part);
+        double x = at(part, "(box.left + box.right) / 2");
+        double y = at(part, "(box.top + box.bottom) / 2");
+        finger("touchStart", Map.of("x", x, "y", y));
+        for (int i = 1; i <= 10; i++) finger("touchMove", Map.of("x", x + right * i / 10.0, "y", y + down * i / 10.0));
+        browser.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
+    }
+
     private void finger(String what, Map<String, Double> place) {
         browser.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", what, "touchPoints", List.of(place)));
     }

@@ -118,6 +118,55 @@ class OutOfStepInEachRoomTest extends InBrowser {
         assertThat(kept).hasSameSizeAs(Room.values());
     }
 
+    @Test
+    void onTheWalkAChangeWithoutAConnectionWaitsAndIsSent() {
+        phone();
+        go("/jobs/" + job.id() + "/walk/1");
+        connection(false);
+        type("site.access.dogs", "one, in the yard");
+        waitUntil("document.getElementById('line').textContent.startsWith('No connection. 1 change is')");
+        assertThat(value("site.access.dogs")).isEqualTo("one, in the yard");
+        connection(true);
+        waitForVersion(2);
+        assertThat(text()).contains("\"dogs\": \"one, in the yard\"");
+        waitUntil("document.getElementById('line').hidden");
+    }
+
+    @Test
+    void onTheWalkTheSecondSeesWhatTheFirstSaidAndChooses() {
+        phone();
+        go("/jobs/" + job.id() + "/walk/1");
+        String theirs = text().replace("\"site\": {", "\"site\": { \"access\": { \"dogs\": \"none\" },");
+        assertThat(theirs).isNotEqualTo(text());
+        store.edit(job.id(), 1, job.title(), theirs, "dogs by Odo", "Odo");
+        type("site.access.dogs", "one, in the yard");
+        waitUntil("document.getElementById('conflict') !== null");
+        assertThat(css("#conflict").getText()).contains("Odo: dogs", "none", "one, in the yard");
+        assertThat(text()).isEqualTo(theirs);
+        press(browser.findElement(By.xpath("//button[text()='Keep theirs']")));
+        waitUntil("document.getElementById('conflict') === null");
+        assertThat(text()).isEqualTo(theirs);
+        type("site.access.carry", "60'");
+        waitForVersion(3);
+        assertThat(text()).contains("\"dogs\": \"none\"", "\"carry\": \"60'\"");
+    }
+
+    /** The desk changes no job by itself: it reads, and says what waits on the device; see also QueueInBrowserTest. */
+    @Test
+    void theDeskKnowsOfAChangeThatWaitsWhenTheLineIsBack() {
+        go(Room.GATES);
+        connection(false);
+        type("gates[0].opening", "4' 6");
+        waitUntil("document.getElementById('line').textContent.startsWith('No connection. 1 change is')");
+        browser.executeScript("window.fetch = () => Promise.reject(new TypeError('down'))");
+        connection(true);
+        go("/");
+        assertThat(line()).contains("Changes wait on this device", "(1)");
+        follow("#line a");
+        waitForVersion(2);
+        assertThat(text()).contains("\"opening\": \"4' 6\"");
+    }
+
     private StoredJob fresh() {
         return store.open(demo.put()).orElseThrow();
     }
