@@ -36,7 +36,7 @@ class ReadByKeyTest extends InBrowser {
                     Map<?, ?> focus = (Map<?, ?>) Objects.requireNonNull(browser.executeScript(FOCUS));
                     String at = String.valueOf(focus.get("at"));
                     // A date has a place for its day, its month and its year.
-                    if (at.isEmpty() || !seen.add(at) && !at.equals(last)) break;
+                    if (at.isEmpty() || (!seen.add(at) && !at.equals(last))) break;
                     last = at;
                     if (!Boolean.TRUE.equals(focus.get("ringed"))) unseen.add(where + "no ring about " + focus);
                     if (!Boolean.TRUE.equals(focus.get("bare"))) unseen.add(where + "covered is " + focus);
