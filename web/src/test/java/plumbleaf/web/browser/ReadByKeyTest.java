@@ -119,11 +119,11 @@ class ReadByKeyTest extends InBrowser {
                 ringed, bare, box: [box.x, box.y, box.width, box.height].map(Math.round).join(' ') };
             """;
 
-    /** What there is to come to and was not; of the radio buttons of one choice, one is enough. */
+    /** What there is to come to and was not; of the radio buttons of one choice, one is enough, and a strip leafed to its end has no next. */
     private static final String MISSED = """
             const gone = document.gone ?? [];
             const names = new Set(gone.filter((one) => one.type === 'radio').map((one) => one.name));
-            return document.there.filter((one) => !(one.type === 'radio' && names.has(one.name)) && !gone.includes(one))
+            return document.there.filter((one) => !one.disabled).filter((one) => !(one.type === 'radio' && names.has(one.name)) && !gone.includes(one))
                 .map((one) => one.nodeName + ' ' + (one.id || one.getAttribute('aria-label') || one.textContent.trim().slice(0, 30)));
             """;
 
