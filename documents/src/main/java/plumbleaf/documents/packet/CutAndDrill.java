@@ -3,6 +3,7 @@ package plumbleaf.documents.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
@@ -149,11 +150,13 @@ public final class CutAndDrill {
                     + (bar.offcutUsable() ? ", mark and keep" : ""));
             for (Cut cut : bar.cuts()) {
                 double inches = cut.longPointNm() / NM_PER_INCH;
-                Optional<Member> member = leaf.member(cut.piece());
+                Optional<Member> member = leaf.member(cut.piece()).or(() -> elsewhere(subject, cut));
                 table.rowAbout(
                         cut.piece(),
                         "\u2610",
-                        member.isPresent() || isSteelPart(cut, leaf) ? GateSheets.tail(cut.piece()) : cut.piece(),
+                        leaf.member(cut.piece()).isPresent() || isSteelPart(cut, leaf)
+                                ? GateSheets.tail(cut.piece())
+                                : cut.piece(),
                         part(cut, leaf),
                         subject.length(inches),
                         LengthText.inchesOnly(inches),
@@ -180,6 +183,18 @@ public final class CutAndDrill {
         if (shortPiece)
             paper.note(
                     "A piece is shorter than a vice holds (6 in., common practice, no source): cut it before the bar gets short.");
+    }
+
+    /** A piece of another gate that shares the bar: it is sawn with these, so its ends are said here too. */
+    private static Optional<Member> elsewhere(PacketSubject subject, Cut cut) {
+        return Stream.concat(
+                        subject.gates().stream()
+                                .flatMap(gate -> gate.leaves().stream())
+                                .map(GatePaper::leaf),
+                        subject.slides().stream().map(SlidePaper::leaf))
+                .map(leaf -> leaf.member(cut.piece()))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     private static void plain(Paper.Builder paper, PacketSubject subject, Leaf leaf) {
