@@ -74,6 +74,25 @@ public final class Lettering {
         return List.copyOf(lines);
     }
 
+    /** Words in their order, feet with their inches and a number with its unit as one: half a measure at the end of a line is a wrong measure. */
+    public static List<String> words(String paragraph) {
+        List<String> words = new ArrayList<>();
+        for (String word : paragraph.split(" ", -1)) {
+            int last = words.size() - 1;
+            if (last >= 0 && goOn(words.get(last), word)) words.set(last, words.get(last) + " " + word);
+            else words.add(word);
+        }
+        return List.copyOf(words);
+    }
+
+    private static boolean goOn(String before, String word) {
+        if (before.isEmpty() || word.isEmpty()) return false;
+        boolean feet = before.matches(".*[0-9]'") && Character.isDigit(word.charAt(0));
+        return feet
+                || (Character.isDigit(before.charAt(before.length() - 1))
+                        && word.matches("(mm|ft|in\\.|lb|mph|psf|psi)[.,;:)]*"));
+    }
+
     /** Where a long word is best cut: after its last hyphen, slash or underscore that fits, else where it must. */
     private static int joint(String word, int most) {
         for (int i = most; i > 1; i--) if ("-/_".indexOf(word.charAt(i - 1)) >= 0) return i;
@@ -83,7 +102,7 @@ public final class Lettering {
     private static void wrapInto(
             List<String> lines, String paragraph, double roomIn, double capitalIn, Text.Weight weight) {
         String line = "";
-        for (String word : paragraph.split(" ", -1)) {
+        for (String word : words(paragraph)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (width(longer, capitalIn, weight) <= roomIn) {
                 line = longer;

@@ -1,6 +1,8 @@
 package plumbleaf.documents.typeset;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
@@ -9,6 +11,9 @@ import plumbleaf.engine.quantity.WorkedLine;
 
 /** A paper as a piece of HTML for a screen. The page around it brings the styles; drawings come as SVG within. */
 public final class HtmlPaper implements Block.Cases<String> {
+    private static final Pattern MEASURE =
+            Pattern.compile("(?:\\d[\\d,]*' )?\\d+-\\d+/\\d+(?:\"| in\\.)?|\\d[\\d,]*' \\d+\"?");
+
     private HtmlPaper() {}
 
     public static String of(Paper paper) {
@@ -33,7 +38,7 @@ public final class HtmlPaper implements Block.Cases<String> {
 
     @Override
     public String paragraph(Block.Paragraph block) {
-        String words = escaped(block.text());
+        String words = said(block.text());
         return "<p>" + (block.bold() ? "<strong>" + words + "</strong>" : words) + "</p>";
     }
 
@@ -63,7 +68,7 @@ public final class HtmlPaper implements Block.Cases<String> {
             html.append("<td class=\"")
                     .append(align(table.columns().get(i)))
                     .append("\">")
-                    .append(escaped(row.cells().get(i)))
+                    .append(said(row.cells().get(i)))
                     .append("</td>");
         return html.append("</tr>\n").toString();
     }
@@ -78,7 +83,7 @@ public final class HtmlPaper implements Block.Cases<String> {
 
     @Override
     public String note(Block.Note block) {
-        return "<p class=\"note\">" + escaped(block.text()) + "</p>";
+        return "<p class=\"note\">" + said(block.text()) + "</p>";
     }
 
     @Override
@@ -138,8 +143,23 @@ public final class HtmlPaper implements Block.Cases<String> {
 
     private static String list(String tag, List<String> items) {
         StringBuilder html = new StringBuilder("<" + tag + ">");
-        for (String item : items) html.append("<li>").append(escaped(item)).append("</li>");
+        for (String item : items) html.append("<li>").append(said(item)).append("</li>");
         return html.append("</").append(tag).append('>').toString();
+    }
+
+    /** Escaped, every measure kept on one line: a browser breaks {@code 2-3/8"} after its hyphen. */
+    private static String said(String text) {
+        Matcher measure = MEASURE.matcher(text);
+        StringBuilder html = new StringBuilder();
+        int from = 0;
+        while (measure.find()) {
+            html.append(escaped(text.substring(from, measure.start())))
+                    .append("<span class=\"measure\">")
+                    .append(escaped(measure.group()))
+                    .append("</span>");
+            from = measure.end();
+        }
+        return html.append(escaped(text.substring(from))).toString();
     }
 
     private static String escaped(String text) {

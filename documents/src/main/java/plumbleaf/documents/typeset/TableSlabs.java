@@ -288,7 +288,7 @@ final class TableSlabs {
 
     private static double longestWord(String words, Text.Weight weight) {
         double most = 0;
-        for (String word : words.replace('\n', ' ').split(" ", -1))
+        for (String word : Lettering.words(words.replace('\n', ' ')))
             most = Math.max(most, Lettering.width(word, Text.SMALL, weight));
         return most;
     }
