@@ -9,9 +9,13 @@ public final class Labels {
     private static final int DIRECTIONS = 12;
     private static final double LEADER_FROM_IN = 0.3;
     private static final double CLEAR_IN = 0.03;
+    /** So far apart a thin line is looked along. */
+    private static final double LOOK_IN = 0.05;
 
     private final Scale scale;
     private final List<Box> taken = new ArrayList<>();
+    /** Where lettering stands, which no thin line may strike through. */
+    private final List<Box> lettered = new ArrayList<>();
 
     public Labels(Scale scale) {
         this.scale = scale;
@@ -26,8 +30,13 @@ public final class Labels {
     /** Keeps the room of everything drawn so far that is lettering or a symbol. */
     public Labels keepFreeText(List<? extends Mark> marks) {
         for (Mark mark : marks)
-            for (Primitive part : mark.drawn(scale)) if (part instanceof Text) taken.add(part.extents(scale));
+            for (Primitive part : mark.drawn(scale)) if (part instanceof Text) letter(part.extents(scale));
         return this;
+    }
+
+    private void letter(Box box) {
+        taken.add(box);
+        lettered.add(box);
     }
 
     /** Whether none of the lettering of a mark would cover what is placed. */
@@ -56,14 +65,17 @@ public final class Labels {
         for (String line : lines) wide = Math.max(wide, Lettering.width(line, Text.SMALL, Text.Weight.REGULAR));
         double pitch = 0.155;
         double high = Text.SMALL * (Lettering.ASCENT + Lettering.DESCENT) + pitch * (lines.size() - 1);
-        for (double reach : REACHES_IN) {
-            for (int turn = 0; turn < DIRECTIONS; turn++) {
-                int step = (turn + 1) / 2 * (turn % 2 == 0 ? 1 : -1);
-                double way = wantedRad + step * 2 * Math.PI / DIRECTIONS;
-                Box box = boxAt(place, way, reach, wide, high);
-                if (free(box)) return placed(place, box, reach, lines, pitch, look);
+        for (boolean anyLeader : new boolean[] {false, true})
+            for (double reach : REACHES_IN) {
+                for (int turn = 0; turn < DIRECTIONS; turn++) {
+                    int step = (turn + 1) / 2 * (turn % 2 == 0 ? 1 : -1);
+                    double way = wantedRad + step * 2 * Math.PI / DIRECTIONS;
+                    Box box = boxAt(place, way, reach, wide, high);
+                    if (free(box)
+                            && (anyLeader || reach < LEADER_FROM_IN || missesLettering(place, nearest(place, box))))
+                        return placed(place, box, reach, lines, pitch, look);
+                }
             }
-        }
         return placed(place, boxAt(place, wantedRad, REACHES_IN[0], wide, high), 0, lines, pitch, look);
     }
 
@@ -83,8 +95,24 @@ public final class Labels {
         return taken.stream().noneMatch(wanted::overlaps);
     }
 
+    private boolean missesLettering(Point from, Point to) {
+        int parts = (int) Math.max(1, Math.ceil(from.distance(to) / scale.real(LOOK_IN)));
+        for (int i = 0; i <= parts; i++) {
+            Point at = from.shareOf((double) i / parts, to);
+            Box spot = Box.of(at, at).grown(scale.real(LOOK_IN / 2));
+            if (lettered.stream().anyMatch(spot::overlaps)) return false;
+        }
+        return true;
+    }
+
+    private static Point nearest(Point place, Box box) {
+        return new Point(
+                Math.max(box.minX(), Math.min(box.maxX(), place.x())),
+                Math.max(box.minY(), Math.min(box.maxY(), place.y())));
+    }
+
     private List<Mark> placed(Point place, Box box, double reach, List<String> lines, double pitch, Look look) {
-        taken.add(box);
+        letter(box);
         List<Mark> marks = new ArrayList<>();
         double first = box.maxY() - scale.real(Text.SMALL * Lettering.ASCENT);
         for (int i = 0; i < lines.size(); i++)
@@ -92,9 +120,9 @@ public final class Labels {
                     .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
                     .with(look));
         if (reach >= LEADER_FROM_IN) {
-            double x = Math.max(box.minX(), Math.min(box.maxX(), place.x()));
-            double y = Math.max(box.minY(), Math.min(box.maxY(), place.y()));
-            marks.add(Stroke.line(place, new Point(x, y), look.as(LineKind.DIMENSION)));
+            Point end = nearest(place, box);
+            keepFreeLine(place, end);
+            marks.add(Stroke.line(place, end, look.as(LineKind.DIMENSION)));
         }
         return marks;
     }

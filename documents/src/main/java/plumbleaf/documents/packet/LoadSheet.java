@@ -23,13 +23,17 @@ public final class LoadSheet {
         for (LoadList.Load load : list.loads()) day(paper, subject, load);
         for (Finding finding : list.findings())
             paper.add(Block.Paragraph.bold(
-                    finding.message() + " (" + finding.basis().words() + ")"));
+                    sentence(finding.message()) + " (" + finding.basis().words() + ")"));
         return paper.paper();
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static void day(Paper.Builder paper, PacketSubject subject, LoadList.Load load) {
         String day = load.stage().key();
-        paper.heading(day.substring(0, 1).toUpperCase(Locale.ROOT) + day.substring(1));
+        paper.heading(sentence(day));
         Table.Builder table = Table.with(
                 Column.tick("On"),
                 Column.right("Count"),

@@ -41,17 +41,11 @@ public final class PermitSheet {
                 + ". Contractor "
                 + String.join(", ", subject.options().contractor()) + ".");
         paper.add(new Block.Blank(List.of("Parcel or lot", "Zone or tract", "Permit number", "Filed, date"), 0.32));
+        plan(paper, subject);
         fences(paper, subject);
         gates(paper, subject);
         line(paper, subject);
         rules(paper, subject);
-        Drawing plan = Scale.fitted(
-                subject.units(),
-                scale -> SitePlan.of(subject.site().unshot(), scale),
-                Pages.columnWidth(subject.options().size()),
-                PLAN_HIGH_IN);
-        paper.heading("Where it stands");
-        paper.add(new Block.Picture(plan, "Scale " + plan.scale().words() + ", north up. Chalk line: gates, closed."));
         paper.heading("Goes with it")
                 .add(new Block.TickList(
                         List.of(
@@ -67,6 +61,18 @@ public final class PermitSheet {
                 "Local code governs. This sheet states what is meant to be built; it is no approval, and nothing on it"
                         + " says that a design was approved.");
         return paper.paper();
+    }
+
+    private static void plan(Paper.Builder paper, PacketSubject subject) {
+        Drawing plan = Scale.fitted(
+                subject.units(),
+                scale -> SitePlan.of(subject.site().unshot(), scale),
+                Pages.columnWidth(subject.options().size()),
+                PLAN_HIGH_IN);
+        paper.heading("Where it stands");
+        paper.add(new Block.Picture(
+                plan,
+                "Scale " + plan.scale().words() + ", north up. Each gate is drawn closed, with the way it opens."));
     }
 
     private static String named(String words) {

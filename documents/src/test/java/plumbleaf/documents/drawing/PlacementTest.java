@@ -43,6 +43,46 @@ class PlacementTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void noThinLineOfALabelStrikesThroughAnother(int seed) {
+        Random random = new Random(seed);
+        Scale scale = Scale.ratio(48);
+        Labels labels = new Labels(scale);
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 0; i < 24; i++)
+            marks.addAll(labels.beside(
+                    Point.at(random.nextDouble() * 300, random.nextDouble() * 150),
+                    "P" + i + " " + LengthText.feetAndInches(i * 7.5),
+                    0.5,
+                    Look.note()));
+        assertThat(struck(marks, scale)).isEmpty();
+    }
+
+    private static List<String> struck(List<Mark> marks, Scale scale) {
+        List<String> struck = new ArrayList<>();
+        for (Mark one : marks)
+            for (Primitive line : one.drawn(scale))
+                for (Mark other : marks)
+                    for (Primitive text : other.drawn(scale))
+                        if (line instanceof Stroke stroke
+                                && text instanceof Text words
+                                && strikes(stroke, words, scale)) struck.add(words.text());
+        return struck;
+    }
+
+    /** Looked along in steps finer than lettering is high; its ends touch the label it belongs to. */
+    private static boolean strikes(Stroke stroke, Text words, Scale scale) {
+        Box box = words.extents(scale).grown(-scale.real(0.03));
+        Point from = stroke.points().get(0);
+        Point to = stroke.points().get(1);
+        for (int i = 0; i <= 400; i++) {
+            Point at = from.shareOf(i / 400.0, to);
+            if (box.contains(Box.of(at, at))) return true;
+        }
+        return false;
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
     void labelsAndOrdinatesNeverOverlap(int seed) {
         Random random = new Random(seed);
         Scale scale = Scale.ratio(48);
