@@ -2,12 +2,14 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Sheet;
+import plumbleaf.documents.drawing.Text;
 import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.typeset.Column;
 import plumbleaf.documents.view.JointDetail;
@@ -39,7 +41,22 @@ final class JointSheets {
 
     private static List<Viewport> details(
             PacketSubject subject, GatePaper gate, List<JointDetail.Alike> kinds, Box room) {
+        return details(subject, kinds, (kind, scale) -> JointDetail.of(gate.subject(), kind, scale), room);
+    }
+
+    /** Side by side, each as large as its share of the room allows. */
+    static List<Viewport> details(
+            PacketSubject subject,
+            List<JointDetail.Alike> kinds,
+            BiFunction<JointDetail.Alike, Scale, Drawing> drawn,
+            Box room) {
         int across = kinds.size() == 1 ? 1 : kinds.size() > 4 ? 3 : 2;
+        double longest = kinds.stream()
+                .mapToDouble(kind ->
+                        Text.medium(new Point(0, 0), kind.words()).bold().widthIn())
+                .max()
+                .orElse(0);
+        while (across > 1 && longest > room.width() / across - 0.1) across--;
         int down = (kinds.size() + across - 1) / across;
         double wide = room.width() / across;
         double high = room.height() / down;
@@ -51,7 +68,7 @@ final class JointSheets {
             double top = room.maxY() - row * high;
             Drawing detail = Scale.fitted(
                     subject.units(),
-                    scale -> JointDetail.of(gate.subject(), kind, scale),
+                    scale -> drawn.apply(kind, scale),
                     wide - 0.3,
                     Math.min(high - Viewport.TITLE_IN - 0.2, JOINT_HIGH));
             viewports.add(Viewport.centred(detail, new Box(x, top - high, x + wide, top), kind.words()));

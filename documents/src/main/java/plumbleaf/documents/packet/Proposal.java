@@ -11,6 +11,7 @@ import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.documents.typeset.Pages;
 import plumbleaf.documents.view.GateElevation;
 import plumbleaf.documents.view.PairElevation;
+import plumbleaf.documents.view.SlideElevation;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.RunLayout;
@@ -37,12 +38,7 @@ public final class Proposal {
         paper.heading("What you get");
         for (Run run : subject.job().runs()) if (!run.isLoneGate()) paper.say(fence(subject, run));
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
-        for (SlidePaper gate : subject.slides())
-            paper.say("Gate " + gate.id() + ": a cantilever slide, "
-                    + subject.length(gate.subject().plan().shape().opening().inches()) + " clear. "
-                    + gate.sentence() + ". Its leaf rolls on two posts and touches no ground; "
-                    + subject.length(-gate.subject().plan().shape().openEnd().inches())
-                    + " behind the opening stays clear for it, for good. Moved by hand.");
+        for (SlidePaper gate : subject.slides()) slide(paper, subject, gate);
         paper.heading("What it stands");
         for (String gust : subject.gusts()) paper.say(gust);
         paper.heading("In the price, and not in it");
@@ -117,6 +113,24 @@ public final class Proposal {
                 "Seen from outside, facing the closed gate. Please check the hinge side and the way it swings,"
                         + " and initial below."));
         paper.add(new Block.Blank(List.of("Hinge side, swing and good side are right: initials", "date"), 0.25));
+    }
+
+    private static void slide(Paper.Builder paper, PacketSubject subject, SlidePaper gate) {
+        paper.subheading("Gate " + gate.id());
+        paper.say("A cantilever slide, "
+                + subject.length(gate.subject().plan().shape().opening().inches()) + " clear. "
+                + gate.sentence() + ". Its leaf rolls on two posts and touches no ground; "
+                + subject.length(-gate.subject().plan().shape().openEnd().inches())
+                + " behind the opening stays clear for it, for good. Moved by hand.");
+        paper.add(new Block.Picture(
+                Scale.fitted(
+                        subject.units(),
+                        scale -> SlideElevation.picture(gate.subject(), scale),
+                        Pages.columnWidth(subject.options().size()),
+                        PICTURE_HIGH_IN),
+                "Seen from outside, facing the closed gate. Dashed: where its tail reaches when it stands open. Please"
+                        + " check the side it opens to, and initial below."));
+        paper.add(new Block.Blank(List.of("Side it opens to and the room it needs are right: initials", "date"), 0.25));
     }
 
     private static String infill(GatePaper gate) {

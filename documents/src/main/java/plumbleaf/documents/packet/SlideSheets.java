@@ -10,15 +10,21 @@ import plumbleaf.documents.drawing.Sheet;
 import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.typeset.Column;
+import plumbleaf.documents.view.JointDetail;
 import plumbleaf.documents.view.SlideElevation;
+import plumbleaf.documents.view.SlideReceiver;
 import plumbleaf.documents.view.SlideSection;
 import plumbleaf.documents.view.SlideWay;
+import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.Sticks;
 import plumbleaf.engine.quantity.DecimalText;
 
-/** The sheets of a slide gate: the whole leaf with its tail and its way from above, and a section at its rollers with how it is set. */
+/** The sheets of a slide gate: the whole leaf with its tail and its way from above; a section at its rollers, its receiver and how it is set; its joints and how it is welded. */
 public final class SlideSheets {
     private static final double ELEVATION_SHARE = 0.62;
-    private static final double SECTION_SHARE = 0.45;
+    private static final double SECTION_SHARE = 0.4;
+    private static final double RECEIVER_SHARE = 0.45;
+    private static final double WELD_SHARE = 0.36;
 
     private SlideSheets() {}
 
@@ -33,8 +39,10 @@ public final class SlideSheets {
     }
 
     public static List<Drawing> pages(PacketSubject subject, SlidePaper gate) {
-        return List.of(
-                whole(subject, gate).page("1 of 2"), section(subject, gate).page("2 of 2"));
+        List<Sheet> sheets = List.of(whole(subject, gate), section(subject, gate), joints(subject, gate));
+        List<Drawing> pages = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) pages.add(sheets.get(i).page((i + 1) + " of " + sheets.size()));
+        return List.copyOf(pages);
     }
 
     private static Sheet whole(PacketSubject subject, SlidePaper gate) {
@@ -66,22 +74,84 @@ public final class SlideSheets {
     private static Sheet section(PacketSubject subject, SlidePaper gate) {
         Box room = Sheet.room(subject.options().sheets(), true);
         double split = room.minX() + room.width() * SECTION_SHARE;
+        double below = room.minY() + room.height() * RECEIVER_SHARE;
+        double half = (split + room.maxX()) / 2;
         Drawing section = Scale.fitted(
                 subject.units(),
                 scale -> SlideSection.of(gate.subject(), scale),
                 split - room.minX() - 0.2,
                 room.height() - Viewport.TITLE_IN - 0.1);
+        Box left = new Box(split + 0.1, room.minY(), half, below);
+        Box right = new Box(half, room.minY(), room.maxX(), below);
+        Drawing outside = Scale.fitted(
+                subject.units(),
+                scale -> SlideReceiver.fromOutside(gate.subject(), scale),
+                left.width() - 0.2,
+                left.height() - Viewport.TITLE_IN - 0.1);
+        Drawing above = Scale.fitted(
+                subject.units(),
+                scale -> SlideReceiver.fromAbove(gate.subject(), scale),
+                right.width() - 0.2,
+                right.height() - Viewport.TITLE_IN - 0.1);
         Column notes = Column.of(subject.said().blocks(notes(subject, gate)), room.maxX() - split - 0.2);
         return sheet(
                 subject,
                 gate,
                 "Section and setting",
-                section.scale().words(),
-                List.of(Viewport.centred(
-                        section,
-                        new Box(room.minX(), room.minY(), split - 0.1, room.maxY()),
-                        "Section at the front rollers")),
+                "as shown",
+                List.of(
+                        Viewport.centred(
+                                section,
+                                new Box(room.minX(), room.minY(), split - 0.1, room.maxY()),
+                                "Section at the front rollers"),
+                        Viewport.centred(outside, left, "Receiver from outside"),
+                        Viewport.centred(above, right, "Receiver from above, outside below")),
                 notes.at(new Point(split + 0.1, room.maxY() - 0.05)));
+    }
+
+    private static Sheet joints(PacketSubject subject, SlidePaper gate) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        double split = room.maxX() - room.width() * WELD_SHARE;
+        Column notes = Column.of(subject.said().blocks(welding(subject, gate)), room.maxX() - split - 0.1);
+        return sheet(
+                subject,
+                gate,
+                "Joints",
+                "as shown",
+                JointSheets.details(
+                        subject,
+                        JointDetail.kinds(gate.leaf()),
+                        (kind, scale) -> JointDetail.of(gate.subject(), kind, scale),
+                        new Box(room.minX(), room.minY(), split - 0.1, room.maxY())),
+                notes.at(new Point(split + 0.1, room.maxY() - 0.05)));
+    }
+
+    private static List<Block> welding(PacketSubject subject, SlidePaper gate) {
+        Leaf leaf = gate.leaf();
+        boolean spliced =
+                leaf.members().stream().anyMatch(member -> Sticks.pieces(member).size() > 1);
+        List<String> steps = new ArrayList<>();
+        steps.add(
+                "Level blocks under the whole length, outside face up, as on the shop drawing. Drill every hole first.");
+        if (spliced)
+            steps.add("Splice the rails first, over a backing, full penetration all round; straight within "
+                    + subject.within(1) + " over the splice, then ground flush.");
+        steps.add("Uprights between both rails, square; tack nose and tail first, check both diagonals to "
+                + subject.within(2) + ", then the others.");
+        steps.add("Fit and tack the braces to their points. Check that both rails are straight by a string.");
+        steps.add(
+                "Weld from the middle out, one joint above, then one below, ends last. Turn the leaf over and weld the"
+                        + " other face in the same order. Let each cool before the next.");
+        steps.add("Grind flush where the list says so; where wheels run, no weld and no spatter is left on the tube.");
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, "In this order"));
+        blocks.add(new Block.TickList(steps, true));
+        blocks.add(
+                new Block.Note(
+                        "Order and fit-up: common practice, no source. Joints are counted two to an upright from the end of the tail on, the lower first."));
+        blocks.add(new Block.Heading(2, "Welds"));
+        blocks.add(WeldTable.brief(subject, leaf));
+        return blocks;
     }
 
     private static Sheet sheet(
@@ -116,6 +186,8 @@ public final class SlideSheets {
         gate.carried().ifPresent(carried -> {
             notes.add(new Block.Heading(2, "What it puts on its rollers"));
             notes.add(SlideSteps.forces(carried));
+            notes.add(new Block.Note(
+                    "Pressing down; with a minus the leaf lifts, and the wheels over the tube hold it."));
         });
         return notes;
     }

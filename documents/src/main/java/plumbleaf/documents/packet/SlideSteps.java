@@ -41,12 +41,20 @@ final class SlideSteps {
                         + " by play and posts, then stands level."));
         steps.add(
                 "Receiver on its post: mouth " + subject.inches(spec.mouthUp().inches()) + " over and under the tube, "
-                        + subject.inches(spec.mouthAcross().inches()) + " to each side, the nose "
+                        + sides(subject, gate, spec) + ", the nose "
                         + subject.inches(shape.overlap().inches()) + " in it.");
         steps.add(
                 "Bolt a rubber-faced stop at both ends of the way, closed and open, that the leaf cannot pass. Guard the"
                         + " rollers.");
         return steps;
+    }
+
+    private static String sides(PacketSubject subject, SlidePaper gate, SlideSpec spec) {
+        double out = spec.mouthAcross().inches();
+        double toPost = gate.subject().mouthToPostIn();
+        return toPost < out
+                ? subject.inches(out) + " away from the post and " + subject.inches(toPost) + " to its face"
+                : subject.inches(out) + " to each side";
     }
 
     /** Most pressed and most lifted, at rest and with a person, at both ends of the way. */

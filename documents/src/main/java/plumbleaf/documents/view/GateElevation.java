@@ -60,7 +60,7 @@ public final class GateElevation {
         view.surroundings();
         view.members();
         view.hardware();
-        view.marks.addAll(new ShopMarks(gate, scale).balloons(view.marks));
+        view.marks.addAll(MemberBalloons.of(gate.leaf(), gate.outside(), scale, view.marks));
         return Drawing.of("Frame of " + named(gate) + ", from outside", scale, view.marks);
     }
 

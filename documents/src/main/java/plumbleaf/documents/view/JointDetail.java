@@ -29,21 +29,24 @@ import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.gate.WeldKind;
+import plumbleaf.engine.quantity.DisplayUnits;
 
 /** One joint of a leaf's frame from close by, seen from outside, with every weld it takes. Joints that are made alike share one detail. */
 public final class JointDetail {
     /** What of each member is shown, in widths of the tube. */
     private static final double SHOWN_WIDTHS = 2.1;
 
-    private final GateSubject gate;
     private final Leaf leaf;
+    private final Outside outside;
+    private final DisplayUnits units;
     private final FrameJoint joint;
     private final Scale scale;
     private final List<Mark> marks = new ArrayList<>();
 
-    private JointDetail(GateSubject gate, FrameJoint joint, Scale scale) {
-        this.gate = gate;
-        this.leaf = gate.leaf();
+    private JointDetail(Leaf leaf, Outside outside, DisplayUnits units, FrameJoint joint, Scale scale) {
+        this.leaf = leaf;
+        this.outside = outside;
+        this.units = units;
         this.joint = joint;
         this.scale = scale;
     }
@@ -83,21 +86,26 @@ public final class JointDetail {
     }
 
     public static Drawing of(GateSubject gate, Alike alike, Scale scale) {
-        return new JointDetail(gate, alike.joint(), scale).drawn(alike.words());
+        return new JointDetail(gate.leaf(), gate.outside(), gate.units(), alike.joint(), scale).drawn(alike.words());
+    }
+
+    public static Drawing of(SlideSubject gate, Alike alike, Scale scale) {
+        return new JointDetail(gate.plan().leaf(), gate.outside(), gate.display(), alike.joint(), scale)
+                .drawn(alike.words());
     }
 
     private Drawing drawn(String words) {
-        Point at = gate.outside().at(joint.at());
-        double half = gate.parts().frame().depth().inches() * SHOWN_WIDTHS;
+        Point at = outside.at(joint.at());
+        double half = leaf.make().tube().depth().inches() * SHOWN_WIDTHS;
         Box crop = Box.of(at, at).grown(half);
-        MemberShapes shapes = new MemberShapes(leaf, gate.parts().joint());
+        MemberShapes shapes = new MemberShapes(leaf, leaf.make().joint());
         for (String id : joint.members()) leaf.member(id).ifPresent(member -> member(member, shapes, crop));
         welds(crop);
         return Drawing.of("Leaf " + leaf.id() + ", " + words, scale, marks);
     }
 
     private void member(Member member, MemberShapes shapes, Box crop) {
-        List<Point> seen = Clip.within(MemberShapes.seen(fitted(member, shapes), gate.outside()), crop.corners());
+        List<Point> seen = Clip.within(MemberShapes.seen(fitted(member, shapes), outside), crop.corners());
         if (seen.size() < 3) return;
         Look look = Look.visible(Layer.MEMBERS).of(member.id());
         marks.add(Area.plain(seen, Material.STEEL_FACE, look));
@@ -142,9 +150,9 @@ public final class JointDetail {
 
     /** Away from the joint, where the arrows of the welds end. */
     private Point numberPlace(Box box) {
-        Point at = gate.outside().at(joint.at());
+        Point at = outside.at(joint.at());
         Point middle = box.centre();
-        double depth = gate.parts().frame().depth().inches();
+        double depth = leaf.make().tube().depth().inches();
         if (middle.distance(at) > depth * 0.9) return middle;
         return box.height() > box.width()
                 ? new Point(middle.x(), far(at.y(), box.minY(), box.maxY()))
@@ -170,8 +178,8 @@ public final class JointDetail {
     }
 
     private void hole(Member member, Hole hole, Box crop) {
-        Point from = gate.outside().at(member.from());
-        Point to = gate.outside().at(member.to());
+        Point from = outside.at(member.from());
+        Point to = outside.at(member.to());
         double spare = (member.longPoint().inches() - from.distance(to)) / 2;
         Point at = from.towards(from.direction(to), hole.fromDatum().inches() - spare);
         if (!crop.contains(Box.of(at, at))) return;
@@ -207,10 +215,9 @@ public final class JointDetail {
                     weld.runs() > 1 ? WeldMark.Sides.BOTH : WeldMark.Sides.ARROW,
                     weld.kind() == WeldKind.FILLET
                             ? Sizes.inches(
-                                    gate.units(),
-                                    FrameWelds.leg(gate.parts().frame()).inches())
+                                    units, FrameWelds.leg(leaf.make().tube()).inches())
                             : "",
-                    Sizes.inches(gate.units(), weld.length().inches() / weld.runs()),
+                    Sizes.inches(units, weld.length().inches() / weld.runs()),
                     false,
                     false,
                     weld.flush() ? "grind flush" : "",
@@ -221,7 +228,7 @@ public final class JointDetail {
 
     /** Where the arrow of a weld ends: the middle of its seam, or for a fillet the end of it, in a corner the inner one. */
     private Point tip(Weld weld) {
-        Point at = gate.outside().at(joint.at());
+        Point at = outside.at(joint.at());
         Optional<Member> joined = joint.members().stream()
                 .skip(1)
                 .map(leaf::member)
@@ -230,14 +237,14 @@ public final class JointDetail {
                         (member.role() == MemberRole.BRACE) == weld.where().startsWith("brace"))
                 .findFirst();
         if (joined.isEmpty()) return at;
-        MemberShapes shapes = new MemberShapes(leaf, gate.parts().joint());
-        List<Point> near = new ArrayList<>(MemberShapes.seen(fitted(joined.get(), shapes), gate.outside()));
+        MemberShapes shapes = new MemberShapes(leaf, leaf.make().joint());
+        List<Point> near = new ArrayList<>(MemberShapes.seen(fitted(joined.get(), shapes), outside));
         near.sort(Comparator.comparingDouble(corner -> corner.distance(at)));
         Point one = near.get(0);
         Point other = near.get(1);
         if (weld.kind() != WeldKind.FILLET) return one.middle(other);
         if (weld.runs() > 1) return one.y() > other.y() ? one : other;
-        Point middle = gate.outside().at(leaf.weight().centreOfGravity());
+        Point middle = outside.at(leaf.weight().centreOfGravity());
         return one.distance(middle) < other.distance(middle) ? one : other;
     }
 }

@@ -23,6 +23,10 @@ final class JointTags {
     private JointTags() {}
 
     static List<JointTag> of(Leaf leaf, Outside outside, Scale scale, List<Mark> drawn) {
+        return of(leaf, leaf.joints(), outside, scale, drawn);
+    }
+
+    static List<JointTag> of(Leaf leaf, List<FrameJoint> joints, Outside outside, Scale scale, List<Mark> drawn) {
         List<Box> taken = new ArrayList<>();
         for (Mark mark : drawn) {
             if (mark instanceof Area) continue;
@@ -42,7 +46,7 @@ final class JointTags {
                                 + leaf.outline().corners().get(2).z().inches())
                         / 2);
         List<JointTag> tags = new ArrayList<>();
-        for (FrameJoint joint : leaf.joints()) {
+        for (FrameJoint joint : joints) {
             JointTag tag = placed(leaf, joint, outside.at(joint.at()), middle, scale, taken);
             taken.add(room(tag, scale));
             tags.add(tag);

@@ -2,6 +2,8 @@ package plumbleaf.documents.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import plumbleaf.documents.drawing.Point;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
@@ -98,6 +100,10 @@ final class MemberShapes {
                         outer.get(3));
             }
             case HINGE_STILE -> between(outer.get(0).x(), inner.get(0).x());
+            case TAIL_UPRIGHT, NOSE_UPRIGHT, UPRIGHT ->
+                between(
+                        member.from().r().inches() - depth / 2,
+                        member.from().r().inches() + depth / 2);
             default -> between(inner.get(1).x(), outer.get(1).x());
         };
     }
@@ -172,7 +178,28 @@ final class MemberShapes {
                     new Point(inner.get(0).x(), low), new Point(inner.get(1).x(), low),
                     new Point(inner.get(1).x(), high), new Point(inner.get(0).x(), high));
         }
-        return inner;
+        List<Double> uprights = uprights(member);
+        if (uprights.size() < 2) return inner;
+        List<Point> low = List.of(inner.get(0), inner.get(1));
+        List<Point> high = List.of(inner.get(3), inner.get(2));
+        double from = uprights.get(0) + depth / 2;
+        double to = uprights.get(uprights.size() - 1) - depth / 2;
+        return List.of(onPlumb(low, from), onPlumb(low, to), onPlumb(high, to), onPlumb(high, from));
+    }
+
+    /** Where the uprights stand that both ends of a slide's brace are cut against, in order. */
+    private List<Double> uprights(Member member) {
+        return Stream.of(member.firstEnd(), member.lastEnd())
+                .flatMap(end -> end.cuts().stream())
+                .map(cut -> leaf.member(cut.against()))
+                .flatMap(Optional::stream)
+                .filter(other -> switch (other.role()) {
+                    case TAIL_UPRIGHT, NOSE_UPRIGHT, UPRIGHT -> true;
+                    default -> false;
+                })
+                .map(other -> other.from().r().inches())
+                .sorted()
+                .toList();
     }
 
     /** Mirrors an outline for a viewer and keeps it anticlockwise. */

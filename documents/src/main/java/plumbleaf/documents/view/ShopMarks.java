@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plumbleaf.documents.drawing.Arc;
-import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Balloon;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Fill;
@@ -18,7 +17,6 @@ import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
 import plumbleaf.documents.drawing.Point;
-import plumbleaf.documents.drawing.Primitive;
 import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.SectionMark;
 import plumbleaf.documents.drawing.Stroke;
@@ -27,7 +25,6 @@ import plumbleaf.documents.drawing.WeldMark;
 import plumbleaf.engine.design.FrameWelds;
 import plumbleaf.engine.gate.FrameJoint;
 import plumbleaf.engine.gate.Leaf;
-import plumbleaf.engine.gate.Member;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.Weld;
 import plumbleaf.engine.gate.WeldKind;
@@ -56,7 +53,7 @@ final class ShopMarks {
         marks.addAll(sections);
         marks.addAll(JointTags.of(leaf, outside, scale, both(drawn)));
         welds(both(drawn));
-        marks.addAll(balloons(both(drawn)));
+        marks.addAll(MemberBalloons.of(leaf, outside, scale, both(drawn)));
         gravity(both(drawn));
         return List.copyOf(marks);
     }
@@ -83,61 +80,6 @@ final class ShopMarks {
         Look thin = Look.dimension().as(LineKind.CENTRE).in(Ink.SECOND);
         marks.add(Stroke.line(outside.at(outer.get(0)), outside.at(outer.get(2)), thin));
         marks.add(Stroke.line(outside.at(outer.get(1)), outside.at(outer.get(3)), thin));
-    }
-
-    /** The last part of a member's id, which is its mark in the cut list: {@code m4} is 4. */
-    static String mark(Member member) {
-        String id = member.id();
-        String tail = id.substring(id.lastIndexOf('.') + 1);
-        return tail.startsWith("m") ? tail.substring(1) : tail;
-    }
-
-    /** Each balloon beside its member at the first place, near the middle or the ends, where it covers no other lettering. */
-    List<Balloon> balloons(List<Mark> drawn) {
-        List<Balloon> all = new ArrayList<>();
-        List<Box> taken = new ArrayList<>();
-        for (Mark mark : drawn) {
-            if (mark instanceof Area) continue;
-            if (mark instanceof JointTag tag)
-                taken.add(Box.of(tag.middle(), tag.middle()).grown(scale.real(JointTag.RADIUS_IN)));
-            for (Primitive part : mark.drawn(scale)) if (part instanceof Text) taken.add(part.extents(scale));
-        }
-        double reach = scale.real(Balloon.RADIUS_IN + 0.02);
-        for (Member member : leaf.members()) {
-            Balloon balloon = null;
-            for (double share : List.of(0.36, 0.64, 0.5, 0.26, 0.74, 0.43, 0.57, 0.16, 0.84)) {
-                for (double away : List.of(0.32, 0.5, 0.7, 0.95, 1.25, 1.6))
-                    for (int side : List.of(1, -1)) {
-                        Balloon tried = balloon(member, share, side * inwardSide(member), away);
-                        Box covers = Box.of(tried.middle(), tried.middle()).grown(reach);
-                        if (balloon == null && taken.stream().noneMatch(covers::overlaps)) balloon = tried;
-                    }
-            }
-            Balloon placed = balloon == null ? balloon(member, 0.36, inwardSide(member), 0.32) : balloon;
-            taken.add(Box.of(placed.middle(), placed.middle()).grown(reach));
-            all.add(placed);
-        }
-        return List.copyOf(all);
-    }
-
-    private Balloon balloon(Member member, double share, int side, double awayIn) {
-        Point from = outside.at(member.from());
-        Point to = outside.at(member.to());
-        Point at = from.shareOf(share, to);
-        double way = from.direction(to) + side * outside.rightward() * Math.PI / 2.6;
-        return new Balloon(
-                at.towards(way, scale.real(awayIn)),
-                at,
-                mark(member),
-                Look.note().of(member.id()));
-    }
-
-    /** Which side of a member, walked from its first end, lies within the frame: 1 left as seen with the hinges on the left. */
-    private static int inwardSide(Member member) {
-        return switch (member.role()) {
-            case HINGE_STILE, TOP_RAIL -> -1;
-            case LATCH_STILE, BOTTOM_RAIL, MID_RAIL, BRACE, ROD, TAIL_UPRIGHT, NOSE_UPRIGHT, UPRIGHT -> 1;
-        };
     }
 
     private void gravity(List<Mark> drawn) {

@@ -16,8 +16,9 @@ import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.documents.drawing.Text;
 import plumbleaf.engine.catalogue.RollerWay;
+import plumbleaf.engine.gate.FrameJoint;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Member;
-import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Place;
 import plumbleaf.engine.gate.SlideShape;
 import plumbleaf.engine.gate.SlideTravel;
@@ -33,6 +34,7 @@ public final class SlideElevation {
     private final Scale scale;
     private final double low;
     private final double high;
+    private final MemberShapes shapes;
     private final List<Mark> marks = new ArrayList<>();
 
     private SlideElevation(SlideSubject subject, Scale scale) {
@@ -41,6 +43,8 @@ public final class SlideElevation {
         List<Place> corners = subject.plan().leaf().outline().corners();
         this.low = corners.get(1).z().inches();
         this.high = corners.get(2).z().inches();
+        Leaf leaf = subject.plan().leaf();
+        this.shapes = new MemberShapes(leaf, leaf.make().joint());
     }
 
     /** With sizes, for shop and crew. */
@@ -85,20 +89,13 @@ public final class SlideElevation {
                 Look.thin(Layer.PICKETS).of(subject.plan().leaf().id())));
     }
 
-    /** A tube as a strip of its depth about its centreline. */
+    /** A tube as it is cut, with its splices. */
     private void member(Member member) {
-        Point from = at(member.from().r().inches(), member.from().z().inches());
-        Point to = at(member.to().r().inches(), member.to().z().inches());
-        double half = member.section().depth().inches() / 2;
-        double way = from.direction(to) + Math.PI / 2;
         marks.add(Area.edged(
-                List.of(
-                        from.towards(way, half),
-                        to.towards(way, half),
-                        to.towards(way, -half),
-                        from.towards(way, -half)),
+                MemberShapes.seen(shapes.of(member), subject.outside()),
                 Material.STEEL_FACE,
                 Look.visible(Layer.MEMBERS).of(member.id())));
+        double half = member.section().depth().inches() / 2;
         List<Length> pieces = Sticks.pieces(member);
         double along = 0;
         for (int i = 0; i + 1 < pieces.size(); i++) {
@@ -210,18 +207,14 @@ public final class SlideElevation {
                 .with(Look.note().of(subject.gate())));
     }
 
+    /** Members in rings; of the joints, which are counted in their order, the first two and the last two. */
     private void marksOfMembers() {
-        for (Member member : subject.plan().leaf().members()) {
-            Place middle = member.middle();
-            boolean rail = member.role() == MemberRole.BOTTOM_RAIL || member.role() == MemberRole.TOP_RAIL;
-            double z = middle.z().inches() + (rail ? scale.real(0.12) : 0);
-            double r = rail
-                    ? subject.plan().shape().opening().inches() * 0.4
-                    : middle.r().inches() + scale.real(0.13);
-            marks.add(Text.small(at(r, z), member.id().substring(member.id().indexOf('.') + 1))
-                    .centred()
-                    .with(Look.note().of(member.id())));
-        }
+        Leaf leaf = subject.plan().leaf();
+        int count = leaf.joints().size();
+        List<FrameJoint> ends = new ArrayList<>(leaf.joints().subList(0, Math.min(2, count)));
+        if (count > 3) ends.addAll(leaf.joints().subList(count - 2, count));
+        marks.addAll(JointTags.of(leaf, ends, subject.outside(), scale, marks));
+        marks.addAll(MemberBalloons.of(leaf, subject.outside(), scale, marks));
     }
 
     private void dimensions() {

@@ -21,6 +21,18 @@ public record SlideSubject(
         return plan.kind().opensTo() == Side.LEFT ? rIn : -rIn;
     }
 
+    /** Of the receiver's mouth across the leaf, what the post itself leaves on its side. */
+    public double mouthToPostIn() {
+        double left = Math.abs(plan.shape().across().inches())
+                - parts.frame().width().inches() / 2
+                - receiver.width().inches() / 2;
+        return Math.max(0, Math.min(plan.kind().spec().mouthAcross().inches(), left));
+    }
+
+    Outside outside() {
+        return Outside.of(plan.kind().opensTo());
+    }
+
     /** Height of grade at a place of the way, from that at the opening's face. */
     double groundZ(double rIn) {
         return plan.travel().groundAt(rIn).inches();
