@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
+import plumbleaf.documents.typeset.Pages;
 import plumbleaf.documents.view.PostDetail;
+import plumbleaf.documents.view.PostFoot;
 import plumbleaf.documents.view.RunPosts;
+import plumbleaf.engine.design.PostDesign;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.Levelled;
 import plumbleaf.engine.ground.StandingLevel;
@@ -19,10 +23,15 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.section.PostStock;
+import plumbleaf.engine.support.Slab;
+import plumbleaf.engine.support.Support;
 import plumbleaf.engine.takeoff.TakeoffLine;
 
 /** Where every post goes, how deep and how high. Running stations from one zero, gate posts face to face. */
 public final class StakeOut {
+    private static final double FOOT_HIGH_IN = 2.7;
+
     private StakeOut() {}
 
     public static Paper of(PacketSubject subject) {
@@ -53,6 +62,7 @@ public final class StakeOut {
         paper.add(new Block.Caution("Before the first hole", before));
         for (RunLayout run : subject.layout().runs()) run(paper, subject, run);
         ties(paper, subject);
+        feet(paper, subject);
         concrete(paper, subject);
         return paper.paper();
     }
@@ -202,6 +212,46 @@ public final class StakeOut {
         return vertex == 0
                 ? "start, station 0"
                 : vertex == line.legs() ? "end, station " + station : "corner, station " + station;
+    }
+
+    /** Plates and sockets, one drawing for all that are made alike. */
+    private static void feet(Paper.Builder paper, PacketSubject subject) {
+        Map<Foot, List<String>> alike = new LinkedHashMap<>();
+        for (PostDesign post : subject.checked())
+            if (isOnConcrete(post))
+                alike.computeIfAbsent(new Foot(post.post().support(), post.section()), key -> new ArrayList<>())
+                        .add(post.id());
+        if (alike.isEmpty()) return;
+        paper.heading("Posts on concrete");
+        alike.forEach((foot, posts) -> paper.add(new Block.Picture(
+                Scale.fitted(
+                        subject.units(),
+                        scale -> PostFoot.of(foot.support(), foot.section(), subject.units(), scale)
+                                .orElseThrow(),
+                        Pages.columnWidth(subject.options().size()) - 0.2,
+                        FOOT_HIGH_IN),
+                String.join(", ", posts) + ": " + foot.section().name() + ", "
+                        + foot.support()
+                                .match(
+                                        footing -> "",
+                                        driven -> "",
+                                        plate -> "its face " + edge(subject, plate.slab())
+                                                + ". Anchors, their holes and torque: maker's sheet.",
+                                        socket -> "its face " + edge(subject, socket.slab()) + ".",
+                                        wall -> "",
+                                        old -> ""))));
+    }
+
+    private static String edge(PacketSubject subject, Slab slab) {
+        return "at least " + subject.inches(slab.edge().inches()) + " from the slab's edge";
+    }
+
+    private record Foot(Support support, PostStock section) {}
+
+    private static boolean isOnConcrete(PostDesign post) {
+        return post.post()
+                .support()
+                .match(footing -> false, driven -> false, plate -> true, core -> true, wall -> false, old -> false);
     }
 
     /** What comes to the site in all; by kind of hole, by run and by day on the concrete sheet. */

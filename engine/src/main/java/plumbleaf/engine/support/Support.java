@@ -69,6 +69,9 @@ public sealed interface Support {
 
     /** A post grouted into a hole cored in concrete. */
     record CoreSocket(Length depth, Slab slab) implements Support {
+        /** Of grout all round the post. Common practice, no source. */
+        public static final Length RING = Length.inches(0.75);
+
         @Override
         public <T> T match(
                 Function<NewFooting, T> newFooting,

@@ -10,9 +10,6 @@ import plumbleaf.engine.support.WallKind;
 
 /** What holds a post or hinges, beyond the post itself, its anchors and straight concrete. */
 final class HoldNeeds {
-    /** A core is this much wider than its post, all round. Common practice, no source. */
-    private static final double GROUT_RING_IN = 0.75;
-
     private HoldNeeds() {}
 
     static List<Need> of(PostTake post) {
@@ -38,7 +35,7 @@ final class HoldNeeds {
     }
 
     private static Need grout(PostTake post, Support.CoreSocket socket) {
-        double core = post.section().depth().inches() + 2 * GROUT_RING_IN;
+        double core = post.section().depth().inches() + 2 * Support.CoreSocket.RING.inches();
         double ring = Math.max(0, Math.PI * core * core / 4 - post.outline().squareInches());
         double ft3 = ring * socket.depth().inches() / 1728;
         return new Need("grout", "non-shrink grout", PartGroup.FOOTINGS, NetUnit.CUBIC_FEET, ft3, post.id());
