@@ -10,6 +10,7 @@ import plumbleaf.documents.drawing.Sheet;
 import plumbleaf.documents.drawing.Viewport;
 import plumbleaf.documents.view.InfillLayout;
 import plumbleaf.documents.view.LeafSections;
+import plumbleaf.documents.view.RailSection;
 
 /** How a leaf is made where it is cut through, and what its frame carries where that goes. */
 final class SectionSheets {
@@ -91,8 +92,7 @@ final class SectionSheets {
 
     private static List<View> views(GatePaper gate) {
         List<View> views = new ArrayList<>();
-        views.add(new View(
-                "X: upright through a rail, looking left", scale -> LeafSections.infill(gate.subject(), scale)));
+        views.add(new View("X: upright through a rail, looking left", scale -> RailSection.of(gate.subject(), scale)));
         views.add(new View("Y: level at the latch", scale -> LeafSections.latchSide(gate.subject(), scale)));
         views.add(new View("Z: level at a hinge", scale -> LeafSections.hingeSide(gate.subject(), scale)));
         if (!gate.leaf().pickets().isEmpty() || !gate.leaf().panels().isEmpty())
