@@ -9,7 +9,7 @@ import plumbleaf.engine.quantity.DecimalText;
 
 /** Every cut plan as bars, with what is left over and whether the plan is proven. */
 public final class CutPlans {
-    private static final int BARS_A_PICTURE = 12;
+    private static final int BARS_A_PICTURE = 4;
 
     private CutPlans() {}
 

@@ -49,9 +49,11 @@ public final class SiteSheet {
                 parts.stream().map(SiteParts.Part::words).toList(),
                 room);
         List<SitePlan.Piece> pieces = new ArrayList<>();
-        for (int i = 0; i < sheets.size(); i++)
-            for (int on = 0; on < sheets.get(i).size(); on++)
-                pieces.add(new SitePlan.Piece(parts.get(pieces.size()).window(), "sheet " + (i + 2)));
+        for (SiteParts.Part part : parts)
+            for (int i = 0; i < sheets.size(); i++)
+                for (Viewport view : sheets.get(i))
+                    if (view.drawing().equals(part.drawing()))
+                        pieces.add(new SitePlan.Piece(part.window(), "sheet " + (i + 2)));
         int count = sheets.size() + 1;
         List<Drawing> pages = new ArrayList<>();
         Viewport whole = centred(subject, fitted(subject, pieces), "Site plan, north up: where each sheet lies");
