@@ -2,6 +2,7 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Point;
@@ -39,7 +40,13 @@ public final class SlideSheets {
     }
 
     public static List<Drawing> pages(PacketSubject subject, SlidePaper gate) {
-        List<Sheet> sheets = List.of(whole(subject, gate), section(subject, gate), joints(subject, gate));
+        boolean small = GateSheets.isSmall(subject);
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(whole(subject, gate));
+        sheets.add(section(subject, gate, !small));
+        if (small) sheets.add(words(subject, gate, "Setting", notes(subject, gate)));
+        sheets.add(joints(subject, gate, !small));
+        if (small) sheets.add(words(subject, gate, "How it is welded", welding(subject, gate)));
         List<Drawing> pages = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) pages.add(sheets.get(i).page((i + 1) + " of " + sheets.size()));
         return List.copyOf(pages);
@@ -71,48 +78,55 @@ public final class SlideSheets {
                 List.of());
     }
 
-    private static Sheet section(PacketSubject subject, SlidePaper gate) {
+    /** @param noted with how it is set beside it, where the sheet has room for that */
+    private static Sheet section(PacketSubject subject, SlidePaper gate, boolean noted) {
         Box room = Sheet.room(subject.options().sheets(), true);
         double split = room.minX() + room.width() * SECTION_SHARE;
-        double below = room.minY() + room.height() * RECEIVER_SHARE;
         double half = (split + room.maxX()) / 2;
-        Drawing section = Scale.fitted(
-                subject.units(),
-                scale -> SlideSection.of(gate.subject(), scale),
-                split - room.minX() - 0.2,
-                room.height() - Viewport.TITLE_IN - 0.1);
-        Box left = new Box(split + 0.1, room.minY(), half, below);
-        Box right = new Box(half, room.minY(), room.maxX(), below);
-        Drawing outside = Scale.fitted(
-                subject.units(),
-                scale -> SlideReceiver.fromOutside(gate.subject(), scale),
-                left.width() - 0.2,
-                left.height() - Viewport.TITLE_IN - 0.1);
-        Drawing above = Scale.fitted(
-                subject.units(),
-                scale -> SlideReceiver.fromAbove(gate.subject(), scale),
-                right.width() - 0.2,
-                right.height() - Viewport.TITLE_IN - 0.1);
-        Column notes = Column.of(subject.said().blocks(notes(subject, gate)), room.maxX() - split - 0.2);
+        double middle = room.centre().y();
+        Box left = noted
+                ? new Box(split + 0.1, room.minY(), half, room.minY() + room.height() * RECEIVER_SHARE)
+                : new Box(split + 0.1, middle, room.maxX(), room.maxY());
+        Box right = noted
+                ? new Box(half, left.minY(), room.maxX(), left.maxY())
+                : new Box(split + 0.1, room.minY(), room.maxX(), middle);
+        List<Viewport> views = List.of(
+                fitted(
+                        subject,
+                        scale -> SlideSection.of(gate.subject(), scale),
+                        new Box(room.minX(), room.minY(), split - 0.1, room.maxY()),
+                        "Section at the front rollers"),
+                fitted(
+                        subject,
+                        scale -> SlideReceiver.fromOutside(gate.subject(), scale),
+                        left,
+                        "Receiver from outside"),
+                fitted(
+                        subject,
+                        scale -> SlideReceiver.fromAbove(gate.subject(), scale),
+                        right,
+                        "Receiver from above, outside below"));
         return sheet(
                 subject,
                 gate,
-                "Section and setting",
+                noted ? "Section and setting" : "Section",
                 "as shown",
-                List.of(
-                        Viewport.centred(
-                                section,
-                                new Box(room.minX(), room.minY(), split - 0.1, room.maxY()),
-                                "Section at the front rollers"),
-                        Viewport.centred(outside, left, "Receiver from outside"),
-                        Viewport.centred(above, right, "Receiver from above, outside below")),
-                notes.at(new Point(split + 0.1, room.maxY() - 0.05)));
+                views,
+                noted
+                        ? Column.of(subject.said().blocks(notes(subject, gate)), room.maxX() - split - 0.2)
+                                .at(new Point(split + 0.1, room.maxY() - 0.05))
+                        : List.of());
     }
 
-    private static Sheet joints(PacketSubject subject, SlidePaper gate) {
+    private static Viewport fitted(PacketSubject subject, Function<Scale, Drawing> drawn, Box room, String title) {
+        Drawing drawing =
+                Scale.fitted(subject.units(), drawn, room.width() - 0.2, room.height() - Viewport.TITLE_IN - 0.1);
+        return Viewport.centred(drawing, room, title);
+    }
+
+    private static Sheet joints(PacketSubject subject, SlidePaper gate, boolean noted) {
         Box room = Sheet.room(subject.options().sheets(), true);
-        double split = room.maxX() - room.width() * WELD_SHARE;
-        Column notes = Column.of(subject.said().blocks(welding(subject, gate)), room.maxX() - split - 0.1);
+        double split = noted ? room.maxX() - room.width() * WELD_SHARE : room.maxX() + 0.1;
         return sheet(
                 subject,
                 gate,
@@ -123,7 +137,21 @@ public final class SlideSheets {
                         JointDetail.kinds(gate.leaf()),
                         (kind, scale) -> JointDetail.of(gate.subject(), kind, scale),
                         new Box(room.minX(), room.minY(), split - 0.1, room.maxY())),
-                notes.at(new Point(split + 0.1, room.maxY() - 0.05)));
+                noted
+                        ? Column.of(subject.said().blocks(welding(subject, gate)), room.maxX() - split - 0.1)
+                                .at(new Point(split + 0.1, room.maxY() - 0.05))
+                        : List.of());
+    }
+
+    private static Sheet words(PacketSubject subject, SlidePaper gate, String title, List<Block> blocks) {
+        Box room = Sheet.room(subject.options().sheets(), true);
+        return sheet(
+                subject,
+                gate,
+                title,
+                "",
+                List.of(),
+                Column.of(subject.said().blocks(blocks), room.width()).at(new Point(room.minX(), room.maxY() - 0.05)));
     }
 
     private static List<Block> welding(PacketSubject subject, SlidePaper gate) {
