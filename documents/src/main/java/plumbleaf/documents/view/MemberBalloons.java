@@ -20,6 +20,11 @@ final class MemberBalloons {
     /** So many places of its line are looked at. */
     private static final int LOOKS = 24;
 
+    /** Where along a member. */
+    private static final List<Double> SHARES = List.of(0.36, 0.64, 0.5, 0.26, 0.74, 0.43, 0.57, 0.16, 0.84);
+
+    private static final List<List<Double>> AWAY_IN = List.of(List.of(0.32, 0.5, 0.7), List.of(0.95, 1.25, 1.6));
+
     private MemberBalloons() {}
 
     /** The last part of a member's id, which is its mark in the cut list: {@code m4} is 4. */
@@ -41,23 +46,30 @@ final class MemberBalloons {
         }
         double reach = scale.real(Balloon.RADIUS_IN + 0.02);
         for (Member member : leaf.members()) {
-            Balloon balloon = null;
-            for (double share : List.of(0.36, 0.64, 0.5, 0.26, 0.74, 0.43, 0.57, 0.16, 0.84)) {
-                for (double away : List.of(0.32, 0.5, 0.7, 0.95, 1.25, 1.6))
-                    for (int side : List.of(1, -1)) {
-                        Balloon tried = balloon(member, outside, scale, share, side * inwardSide(member), away);
-                        Box covers = Box.of(tried.middle(), tried.middle()).grown(reach);
-                        if (balloon == null
-                                && taken.stream().noneMatch(covers::overlaps)
-                                && misses(tried, taken, scale)) balloon = tried;
-                    }
-            }
-            Balloon placed =
-                    balloon == null ? balloon(member, outside, scale, 0.36, inwardSide(member), 0.32) : balloon;
+            List<Balloon> tries = tries(member, outside, scale);
+            List<Balloon> free = tries.stream()
+                    .filter(tried -> taken.stream()
+                            .noneMatch(Box.of(tried.middle(), tried.middle()).grown(reach)::overlaps))
+                    .toList();
+            Balloon placed = free.stream()
+                    .filter(tried -> misses(tried, taken, scale))
+                    .findFirst()
+                    .orElse(free.isEmpty() ? tries.get(0) : free.get(0));
             taken.add(Box.of(placed.middle(), placed.middle()).grown(reach));
             all.add(placed);
         }
         return List.copyOf(all);
+    }
+
+    /** Near the member first, on the side of the frame's middle before the other. */
+    private static List<Balloon> tries(Member member, Outside outside, Scale scale) {
+        List<Balloon> tries = new ArrayList<>();
+        for (List<Double> tier : AWAY_IN)
+            for (double share : SHARES)
+                for (double away : tier)
+                    for (int side : List.of(1, -1))
+                        tries.add(balloon(member, outside, scale, share, side * inwardSide(member), away));
+        return List.copyOf(tries);
     }
 
     /** Whether its line to the member strikes through nothing that is lettered. */
