@@ -118,6 +118,7 @@ public final class Labels {
         for (int i = 0; i < lines.size(); i++)
             marks.add(Text.small(new Point(box.centre().x(), first - scale.real(i * pitch)), lines.get(i))
                     .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
+                    .clearing()
                     .with(look));
         if (reach >= LEADER_FROM_IN) {
             Point end = nearest(place, box);

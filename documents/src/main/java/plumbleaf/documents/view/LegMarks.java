@@ -43,7 +43,7 @@ final class LegMarks {
         for (int i = 0; i + 1 < vertices.size(); i++) {
             Point from = at(vertices.get(i));
             Point to = at(vertices.get(i + 1));
-            if (chord(run, i, from, to)) continue;
+            if (isChord(run, i)) continue;
             Optional<LinearDimension> dimension = dimension(run, i, from, to);
             if (dimension.isEmpty()) {
                 length(run, i, from, to);
@@ -56,6 +56,13 @@ final class LegMarks {
             for (Point end : List.of(from, to))
                 labels.keepFreeLine(end.towards(way, scale.real(0.06)), end.towards(way, scale.real(LEG_OFF_IN)));
         }
+        // Notes find their room once every dimension has its own.
+        for (int i = 0; i + 1 < vertices.size(); i++)
+            if (isChord(run, i)) chord(run, i, at(vertices.get(i)), at(vertices.get(i + 1)));
+    }
+
+    private boolean isChord(RunLayout run, int leg) {
+        return site.job().run(run.run()).legs().get(leg).chord().value().isPresent();
     }
 
     /** Set off as usual, farther or nearer where its number would lie over another's; none where there is no room for arrows. */
@@ -80,13 +87,10 @@ final class LegMarks {
     }
 
     /** A curve has one note for all its chords, at the middle one. */
-    private boolean chord(RunLayout run, int leg, Point from, Point to) {
-        Optional<ArcChord> chord =
-                site.job().run(run.run()).legs().get(leg).chord().value();
-        if (chord.isEmpty()) return false;
-        ArcChord is = chord.get();
+    private void chord(RunLayout run, int leg, Point from, Point to) {
+        ArcChord is = site.job().run(run.run()).legs().get(leg).chord().value().orElseThrow();
         if (is.index() == 0) curve(run, is, from, to);
-        if (is.index() != is.count() / 2) return true;
+        if (is.index() != is.count() / 2) return;
         double outside = from.direction(to) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
         marks.addAll(labels.beside(
                 from.middle(to),
@@ -100,7 +104,6 @@ final class LegMarks {
                         "posts on the curve"),
                 outside,
                 Look.note().of(run.run())));
-        return true;
     }
 
     /** The curve itself, thin: its posts stand on it and the fence goes from post to post. */

@@ -162,6 +162,7 @@ public final class SitePlan {
 
     private Drawing drawn(List<Piece> pieces) {
         for (RunLayout run : layout.runs()) keepFree(run);
+        for (Piece piece : pieces) keepFree(piece.window());
         for (GroundPoint point : shots())
             labels.keepFree(
                     Box.of(at(point.point().plan()), at(point.point().plan())).grown(scale.real(0.04)));
@@ -309,10 +310,13 @@ public final class SitePlan {
                 Look.note().in(Ink.SECOND)));
     }
 
-    private void frame(Piece piece) {
-        List<Point> corners = piece.window().corners();
+    private void keepFree(Box frame) {
+        List<Point> corners = frame.corners();
         for (int i = 0; i < corners.size(); i++)
             labels.keepFreeLine(corners.get(i), corners.get((i + 1) % corners.size()));
+    }
+
+    private void frame(Piece piece) {
         marks.add(Stroke.box(piece.window(), Look.hidden(Layer.SHEET)));
     }
 
