@@ -85,6 +85,9 @@ public final class ProvenCutPlanner implements CutPlanner {
         /** A plan is of nearly full bars when all its waste is less than this part of one bar. */
         private static final int WASTE_SHARE = 50;
 
+        /** A list of which a part like this must lie together was grown: what is left of it is small. */
+        private static final int JOINS_TELL = 4;
+
         private static final int POOL_FULL = 300_000;
 
         /** With so many steps of the grid to the waste of a plan for each piece, rounding takes a quarter of it. */
@@ -140,7 +143,7 @@ public final class ProvenCutPlanner implements CutPlanner {
             keep(OneByOne.fill(cutting, effort));
             bound = Bound.byVolume(cutting);
             if (bestCost <= bound) return Optional.empty();
-            if (isTight() && (joined() || fullBars())) return Optional.empty();
+            if (isTight() && isFullEverywhere()) return Optional.empty();
             if (isFine()) {
                 onCoarseGrid();
                 if (bestCost <= bound) return Optional.empty();
@@ -163,19 +166,44 @@ public final class ProvenCutPlanner implements CutPlanner {
             return bound / cutting.price[0] * cutting.room[0] - cutting.volume();
         }
 
-        /** Joins what must lie together and plans the rest, which is a smaller task by as much. True when that settles it. */
-        private boolean joined() {
-            if (!Joining.suits(cutting)) return false;
+        /** Looks for a plan of nearly full bars, or shows that there is none. True when that settles it. */
+        private boolean isFullEverywhere() {
+            if (!Joining.suits(cutting)) return withoutFractions() || fullBars();
             Joining joining = Joining.of(cutting, waste(), effort);
-            if (joining.isImpossible()) {
-                bound += cutting.step();
-            } else if (joining.joins() > 0) {
-                Search rest = new Search(this, joining.rest());
-                rest.solve();
-                keep(joining.whole(rest.best));
-                if (rest.bound > bound - joining.fullBars() * cutting.price[0]) bound += cutting.step();
+            if (joining.isImpossible()) bound += cutting.step();
+            boolean grown = joining.joins() * JOINS_TELL >= cutting.pieces();
+            if (!grown && withoutFractions()) return true;
+            if (joining.joins() > 0 && bestCost > bound) joined(joining);
+            return bestCost <= bound || fullBars();
+        }
+
+        /** Plans what is left when that lies together that must, which is a smaller task by as much. */
+        private void joined(Joining joining) {
+            Search rest = new Search(this, joining.rest());
+            rest.solve();
+            keep(joining.whole(rest.best));
+            if (rest.bound > bound - joining.fullBars() * cutting.price[0]) bound += cutting.step();
+        }
+
+        /** Nothing wasted, and few patterns that fill a bar: tried piece by piece, which is sooner than by fractions. True when that settles it. */
+        private boolean withoutFractions() {
+            if (waste() > 0 || !FillTable.suits(cutting)) return false;
+            effort.allowUpTo(effort.taken() + effort.left() / 4 * 3);
+            PatternPool patterns = fullPatterns();
+            if (!patterns.cutShort()) {
+                List<Column> usual = FullBars.usual(cutting, patterns.columns(), bound / cutting.price[0]);
+                FullBars.Found found = FullBars.of(cutting, usual, effort);
+                keep(found.bars());
+                boolean none = found.shown() && found.bars().isEmpty();
+                if (none && usual.size() == patterns.columns().size()) bound += cutting.step();
             }
+            effort.allowAll();
             return bestCost <= bound;
+        }
+
+        private PatternPool fullPatterns() {
+            return PatternPool.of(
+                    cutting, Bound.ofVolume(cutting), new Pricing(cutting, effort), bound, POOL_FULL, effort);
         }
 
         /**
@@ -185,12 +213,10 @@ public final class ProvenCutPlanner implements CutPlanner {
         private boolean fullBars() {
             if (!FillTable.suits(cutting)) return false;
             effort.allowUpTo(effort.taken() + effort.left() / 2);
-            PatternPool patterns = PatternPool.of(
-                    cutting, Bound.ofVolume(cutting), new Pricing(cutting, effort), bound, POOL_FULL, effort);
-            PoolSearch.Verdict verdict = PoolSearch.Verdict.UNSETTLED;
+            PatternPool patterns = fullPatterns();
             if (!patterns.cutShort()) {
                 PoolSearch search = new PoolSearch(cutting, patterns.columns(), effort);
-                verdict = search.search(bound, bound);
+                PoolSearch.Verdict verdict = search.search(bound, bound);
                 if (verdict == PoolSearch.Verdict.FOUND) keep(search.best());
                 if (verdict == PoolSearch.Verdict.NONE) bound += cutting.step();
             }
