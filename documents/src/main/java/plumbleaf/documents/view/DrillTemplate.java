@@ -36,6 +36,9 @@ public final class DrillTemplate {
     private static final double CLEAR_IN = 0.9;
 
     private static final double ROOM_FOR_WORDS_IN = 0.95;
+    /** So high over the strip's lower edge both lines of words reach. */
+    private static final double WORDS_HIGH_IN = 0.42;
+
     /** Holes nearer than this are drilled from one sheet. */
     private static final double TOGETHER_IN = 3;
 
@@ -242,13 +245,21 @@ public final class DrillTemplate {
 
     private void words(List<Mark> marks, int number, int count, double from, double to) {
         String what = name() + ", " + member.role().words() + ", tile " + (number + 1) + " of " + count;
-        marks.add(Text.small(new Point(0.14, low()), what).bold().with(Look.note()));
+        double x = number == 0 ? pastSlant() : 0.14;
+        marks.add(Text.small(new Point(x, low()), what).bold().with(Look.note()));
         marks.add(Text.small(new Point(to - from - 0.14, low()), edge())
                 .anchored(Text.Across.END, Text.Up.BASELINE)
                 .with(Look.note()));
         if (number > 0) return;
-        marks.add(Text.small(new Point(0.14, low() + 0.20), "long point of the " + firstEnd() + " end: hook over here")
+        marks.add(Text.small(new Point(x, low() + 0.20), "long point of the " + firstEnd() + " end: hook over here")
                 .with(Look.note()));
+    }
+
+    /** Beside the slanted cut, which no lettering may hide or be hidden by; words below the strip are clear of it. */
+    private double pastSlant() {
+        if (half < ROOM_FOR_WORDS_IN) return 0.14;
+        double slant = Math.abs(member.firstEnd().fromSquare().radians());
+        return 0.14 + WORDS_HIGH_IN * StrictMath.tan(Math.min(slant, Math.PI / 3));
     }
 
     /** What the lower edge on the paper is on the leaf. */
