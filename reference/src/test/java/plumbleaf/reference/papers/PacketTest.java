@@ -122,6 +122,40 @@ class PacketTest {
                 .doesNotContain("hinge nuts");
     }
 
+    @Test
+    void aSlideHasItsJointsItsReceiverAndAPictureToInitial() throws IOException {
+        Design design = design(example("fallow-gate.json"));
+        List<PaperFile> papers = Papers.of(design.job(), design, OPTIONS);
+        assertThat(text(papers, "gate-G1.pdf"))
+                .contains("Receiver from above", "2-1/2\" to its face", "J1: bottom rail", "Weld from the middle out");
+        assertThat(text(papers, "proposal.pdf")).contains("check the side it opens to, and initial");
+    }
+
+    @Test
+    void aPostOnAPlateOrInASocketIsDrawnForTheCrew() throws IOException {
+        String job = example("pool-court.json").replace("\"id\": \"R1\",", """
+                "id": "R1", "otherPosts": [
+                  { "from": "26'", "to": "46'", "support": { "kind": "slab-plate", "slabThickness": "6\\"", "edgeDistance": "12\\"",
+                    "anchorDepth": "4\\"", "anchorDiameter": "5/8\\"", "anchorPull": "2500 lb", "anchorPush": "2000 lb" } },
+                  { "from": "60'", "to": "80'", "support": { "kind": "core-socket", "depth": "8\\"", "slabThickness": "8\\"",
+                    "edgeDistance": "12\\"" } } ],""");
+        Design design = design(job);
+        // The square tube of 2 in. with 3/4 in. of grout all round.
+        assertThat(text(Papers.of(design.job(), design, OPTIONS), "stake-out.pdf"))
+                .contains(
+                        "Posts on concrete",
+                        "4 anchors 5/8\"",
+                        "weld all round",
+                        "3-1/2\" core",
+                        "12\" from the slab's edge");
+    }
+
+    private static String text(List<PaperFile> papers, String name) throws IOException {
+        try (PDDocument paper = Loader.loadPDF(named(papers, name))) {
+            return new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+        }
+    }
+
     private static String careCard(String example) throws IOException {
         Design design = design(example(example));
         try (PDDocument card = Loader.loadPDF(named(Papers.of(design.job(), design, OPTIONS), "care-card.pdf"))) {
