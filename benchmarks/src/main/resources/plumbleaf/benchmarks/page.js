@@ -4,8 +4,11 @@ import { engineFrom } from "./engine.js";
 const EDITS = 120;
 const job = await (await fetch("job.json")).json();
 const from = performance.now();
-const engine = await engineFrom(fetch("engine.wasm"));
+const engine = await engineFrom(fetch("engine.packed"));
 const opened = performance.now();
+await engineFrom(fetch("engine.packed"));
+const again = performance.now() - opened;
+const began = performance.now();
 engine.design(JSON.stringify(job));
 const answered = performance.now();
 
@@ -36,4 +39,4 @@ for (let i = 0; i < EDITS; i++) {
     document.body.getBoundingClientRect();
     moves.push(performance.now() - start);
 }
-await fetch("said", { method: "POST", body: JSON.stringify({ open: opened - from, first: answered - opened, edits, drawings, moves }) });
+await fetch("said", { method: "POST", body: JSON.stringify({ open: opened - from, again, first: answered - began, edits, drawings, moves }) });

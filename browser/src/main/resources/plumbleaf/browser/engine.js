@@ -1,10 +1,13 @@
 // The engine in the browser: job text in; design, findings and drawings out. The compiler's own runtime script makes functions out of texts,
 // which our pages forbid; this one gives the module the few things it asks for, by name, and nothing else.
 
+import { unpacked } from "./unpack.js";
+
 const OF_JAVA = Symbol("of java");
 const THROWN = Symbol("thrown");
 const UNMADE = Symbol("unmade");
 const MOST_PAGES = 32768;
+const SHELF = "plumbleaf-engine";
 
 /** @typedef {{ [verb: string]: (...texts: string[]) => string }} Engine texts in, a text out */
 
@@ -19,12 +22,23 @@ export async function engineOf(bytes) {
 }
 
 /**
- * The same from an answer that is still coming in.
+ * The same of the packed module as it is fetched. It is unpacked once, and kept unpacked for the next time under the number of what it was packed to.
  * @param {Promise<Response>} answer
  * @returns {Promise<Engine>}
  */
 export async function engineFrom(answer) {
-    return started(await WebAssembly.compileStreaming(answer, { builtins: ["js-string"] }), knowsStrings());
+    const packed = new Uint8Array(await (await answer).arrayBuffer());
+    const shelf = await globalThis.caches?.open(SHELF).catch(() => null);
+    if (!shelf) return engineOf(unpacked(packed));
+    const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", packed));
+    const name = "/" + [...sum].map((octet) => octet.toString(16).padStart(2, "0")).join("");
+    const kept = await shelf.match(name);
+    if (kept) return started(await WebAssembly.compileStreaming(kept, { builtins: ["js-string"] }), knowsStrings());
+    const bytes = unpacked(packed);
+    for (const old of await shelf.keys()) await shelf.delete(old);
+    // A device that is full unpacks it again next time.
+    await shelf.put(name, new Response(bytes, { headers: { "Content-Type": "application/wasm" } })).catch(() => {});
+    return engineOf(bytes);
 }
 
 // A module that takes one of the string functions for a function of another shape is refused only by a browser that knows them.

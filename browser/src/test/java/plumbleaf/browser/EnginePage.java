@@ -21,7 +21,7 @@ final class EnginePage implements AutoCloseable {
     private static final String ASK = """
             const [verb, texts, done] = arguments;
             (async () => {
-                window.engine ??= import("/engine.js").then((script) => script.engineFrom(fetch("/engine.wasm")));
+                window.engine ??= import("/engine.js").then((script) => script.engineFrom(fetch("/engine.packed")));
                 return (await window.engine)[verb](...texts);
             })().then((text) => done("=" + text), (fault) => done("!" + fault.message + "\\n" + fault.stack));
             """;
@@ -59,11 +59,14 @@ final class EnginePage implements AutoCloseable {
     private static void answer(HttpExchange asked) throws IOException {
         String path = asked.getRequestURI().getPath();
         byte[] body = switch (path) {
-            case "/engine.js", "/engine.wasm" -> Files.readAllBytes(MADE.resolve(path.substring(1)));
+            case "/engine.wasm" -> Files.readAllBytes(Path.of("target", "module", "engine.wasm"));
+            case "/engine.js", "/unpack.js", "/odds.js", "/engine.packed" ->
+                Files.readAllBytes(MADE.resolve(path.substring(1)));
             default -> PAGE.getBytes(StandardCharsets.UTF_8);
         };
-        String kind =
-                path.endsWith(".js") ? "text/javascript" : path.endsWith(".wasm") ? "application/wasm" : "text/html";
+        String kind = path.endsWith(".js")
+                ? "text/javascript"
+                : path.startsWith("/engine.") ? "application/octet-stream" : "text/html";
         asked.getResponseHeaders().set("Content-Type", kind);
         asked.getResponseHeaders().set("Content-Security-Policy", POLICY);
         asked.sendResponseHeaders(200, body.length);

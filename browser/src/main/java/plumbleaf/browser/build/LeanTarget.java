@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.teavm.backend.wasm.TeaVMWasmGCHost;
@@ -12,7 +11,6 @@ import org.teavm.backend.wasm.WasmFunctionTypes;
 import org.teavm.backend.wasm.WasmGCTarget;
 import org.teavm.backend.wasm.model.WasmCustomSection;
 import org.teavm.backend.wasm.model.WasmModule;
-import org.teavm.backend.wasm.optimization.WasmUsageCounter;
 import org.teavm.backend.wasm.render.WasmBinaryRenderer;
 import org.teavm.backend.wasm.render.WasmBinaryStatsCollector;
 import org.teavm.backend.wasm.render.WasmBinaryVersion;
@@ -53,13 +51,8 @@ final class LeanTarget extends WasmGCTarget implements TeaVMWasmGCHost {
         return name -> OutputStream.nullOutputStream();
     }
 
-    /** What is named most often gets the shortest number. */
     private static byte[] written(WasmModule module) {
-        WasmUsageCounter counter = new WasmUsageCounter();
-        counter.applyToModule(module);
-        module.functions.sort(Comparator.comparingInt(function -> -counter.usages(function)));
-        module.globals.sort(Comparator.comparingInt(global -> -counter.usages(global)));
-        module.types.sort(Comparator.comparingInt(type -> -counter.usages(type)));
+        FirstUse.number(module);
         module.prepareForRendering();
         WasmBinaryWriter bytes = new WasmBinaryWriter();
         new WasmBinaryRenderer(

@@ -1,19 +1,13 @@
 package plumbleaf.browser.build;
 
-import com.aayushatharva.brotli4j.Brotli4jLoader;
-import com.aayushatharva.brotli4j.encoder.Encoder;
-import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
-import java.util.zip.Deflater;
-import java.util.zip.GZIPOutputStream;
 import org.teavm.dependency.PreciseDependencyAnalyzer;
 import org.teavm.diagnostics.DefaultProblemTextConsumer;
 import org.teavm.diagnostics.Problem;
@@ -30,28 +24,33 @@ import org.teavm.vm.TeaVMOptimizationLevel;
 /** Compiles the engine to one WebAssembly module, unless it has that module already. Called by the build with the folder of the page's files. */
 public final class ToWebAssembly {
     private static final String MODULE = "engine.wasm";
+    private static final String PACKED = "engine.packed";
     private static final String ENTRY = "plumbleaf.browser.PageEngine";
 
     private final Path folder;
+    private final Path made;
     private final Path stamp;
 
-    private ToWebAssembly(Path folder, Path stamp) {
+    private ToWebAssembly(Path folder, Path made, Path stamp) {
         this.folder = folder;
+        this.made = made;
         this.stamp = stamp;
     }
 
-    /** @param words the folder the module goes to, and the file that remembers what it was made of */
+    /** @param words the folder that the packed module goes to, that for the module itself, which only tests see, and the file that remembers what it was made of */
     public static void main(String[] words) throws IOException {
-        new ToWebAssembly(Path.of(words[0]), Path.of(words[1])).make();
+        new ToWebAssembly(Path.of(words[0]), Path.of(words[1]), Path.of(words[2])).make();
     }
 
     private void make() throws IOException {
         String inputs = Inputs.digest(classPath());
-        if (Files.exists(folder.resolve(MODULE))
+        if (Files.exists(folder.resolve(PACKED))
+                && Files.exists(made.resolve(MODULE))
                 && Files.exists(stamp)
                 && Files.readString(stamp, StandardCharsets.UTF_8).equals(inputs)) return;
         Files.deleteIfExists(stamp);
         Files.createDirectories(folder);
+        Files.createDirectories(made);
         compile();
         pack();
         Files.writeString(stamp, inputs, StandardCharsets.UTF_8);
@@ -86,7 +85,7 @@ public final class ToWebAssembly {
         compiler.add(new OwnSines());
         compiler.setEntryPoint(ENTRY);
         compiler.setEntryPointName("main");
-        compiler.build(new DirectoryBuildTarget(folder.toFile()), MODULE);
+        compiler.build(new DirectoryBuildTarget(made.toFile()), MODULE);
         List<String> problems = new ArrayList<>();
         for (Problem problem : compiler.getProblemProvider().getProblems()) {
             DefaultProblemTextConsumer words = new DefaultProblemTextConsumer();
@@ -97,28 +96,8 @@ public final class ToWebAssembly {
             throw new IllegalStateException("The engine uses what a browser lacks: " + String.join("; ", problems));
     }
 
-    /** Packed once here, so that a server has nothing to pack: for every browser, and a quarter smaller for those that take Brotli, which all do that run the module. */
+    /** Packed once here: whoever serves it has nothing to pack. */
     private void pack() throws IOException {
-        byte[] module = Files.readAllBytes(folder.resolve(MODULE));
-        ByteArrayOutputStream packed = new ByteArrayOutputStream();
-        try (OutputStream out = new Hardest(packed)) {
-            out.write(module);
-        }
-        Files.write(folder.resolve(MODULE + ".gz"), packed.toByteArray());
-        Path smaller = folder.resolve(MODULE + ".br");
-        Files.deleteIfExists(smaller);
-        // Its code is native and there is none for some machines: what is built there is served as it was before.
-        if (Brotli4jLoader.isAvailable())
-            Files.write(
-                    smaller,
-                    Encoder.compress(
-                            module, new Encoder.Parameters().setQuality(11).setWindow(24)));
-    }
-
-    private static final class Hardest extends GZIPOutputStream {
-        Hardest(OutputStream out) throws IOException {
-            super(out);
-            def.setLevel(Deflater.BEST_COMPRESSION);
-        }
+        Files.write(folder.resolve(PACKED), PackedModule.of(Files.readAllBytes(made.resolve(MODULE))));
     }
 }

@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** The page's own files and the engine beside them. The worker that keeps them on a device is told their list and one number for all of them. */
 final class BookFiles {
-    static final String MODULE = "engine.wasm";
+    private static final String MODULE = "engine.packed";
 
     private static final String OWN = "/plumbleaf/web/fieldbook/";
     private static final String ENGINE = "/plumbleaf/browser/";
@@ -33,7 +33,7 @@ final class BookFiles {
             "book.webmanifest",
             "icon.svg",
             "worker.js");
-    private static final List<String> OF_THE_ENGINE = List.of("engine.js", MODULE, MODULE + ".gz", MODULE + ".br");
+    private static final List<String> OF_THE_ENGINE = List.of("engine.js", "unpack.js", "odds.js", MODULE);
 
     /** What the page uses of the rooms'. */
     private static final List<String> SHARED = List.of(
@@ -60,7 +60,6 @@ final class BookFiles {
         return switch (name.substring(name.lastIndexOf('.') + 1)) {
             case "js" -> "text/javascript;charset=UTF-8";
             case "css" -> "text/css;charset=UTF-8";
-            case "wasm" -> "application/wasm";
             case "svg" -> "image/svg+xml";
             case "webmanifest" -> "application/manifest+json";
             default -> "application/octet-stream";
@@ -70,7 +69,7 @@ final class BookFiles {
     private byte[] worker() {
         StringBuilder list = new StringBuilder("\"/field-book/\"");
         for (String name : files.keySet())
-            if (!name.equals("page.html") && !name.equals("worker.js") && !name.startsWith(MODULE + "."))
+            if (!name.equals("page.html") && !name.equals("worker.js"))
                 list.append(", \"/field-book/").append(name).append('"');
         for (String name : SHARED) list.append(", \"").append(name).append('"');
         return new String(files.getOrDefault("worker.js", new byte[0]), StandardCharsets.UTF_8)

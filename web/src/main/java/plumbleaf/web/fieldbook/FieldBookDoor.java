@@ -1,16 +1,13 @@
 package plumbleaf.web.fieldbook;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.Optional;
 import org.springframework.http.CacheControl;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
-import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
@@ -49,27 +46,14 @@ class FieldBookDoor {
     }
 
     @GetMapping("/field-book/{file}")
-    ResponseEntity<byte[]> file(
-            @PathVariable String file, @RequestHeader(name = "Accept-Encoding", defaultValue = "") String takes) {
-        Optional<String> packing = file.equals(BookFiles.MODULE) ? packing(takes) : Optional.empty();
-        byte[] bytes = files.find(file
-                        + packing.map(kind -> kind.equals("br") ? ".br" : ".gz").orElse(""))
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
-        ResponseEntity.BodyBuilder answer = ResponseEntity.ok()
+    ResponseEntity<byte[]> file(@PathVariable String file) {
+        byte[] bytes = files.find(file).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+        return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType(BookFiles.kindOf(file)))
-                .header(HttpHeaders.VARY, "Accept-Encoding")
                 // A thread of the page's keeps the policy of its own file.
                 .header("Content-Security-Policy", POLICY)
-                .cacheControl(CacheControl.noCache());
-        packing.ifPresent(kind -> answer.header(HttpHeaders.CONTENT_ENCODING, kind));
-        return answer.body(bytes);
-    }
-
-    /** The smaller of those that the browser takes and we have. */
-    private Optional<String> packing(String takes) {
-        if (takes.matches(".*\\bbr\\b.*")
-                && files.find(BookFiles.MODULE + ".br").isPresent()) return Optional.of("br");
-        return takes.contains("gzip") ? Optional.of("gzip") : Optional.empty();
+                .cacheControl(CacheControl.noCache())
+                .body(bytes);
     }
 
     @GetMapping("/field-book/jobs/{id}")

@@ -23,7 +23,7 @@ function say(words) {
 
 let engine;
 async function ready() {
-    engine ??= import("./engine.js").then((script) => script.engineFrom(fetch("/field-book/engine.wasm"))).catch((fault) => {
+    engine ??= import("./engine.js").then((script) => script.engineFrom(fetch("/field-book/engine.packed"))).catch((fault) => {
         engine = undefined;
         throw new Error("The engine cannot run in this browser (" + fault.message + "). The rooms work with the signal.");
     });
