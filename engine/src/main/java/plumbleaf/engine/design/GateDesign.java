@@ -11,7 +11,9 @@ import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.strength.RatedGust;
 
 /**
@@ -50,6 +52,12 @@ public record GateDesign(
 
     public String id() {
         return asked.id();
+    }
+
+    /** What one of its leaves is made of: the right one of a pair may have its own. */
+    public GateParts partsOf(Leaf leaf) {
+        boolean pair = asked.kind().match(swing -> false, is -> true, other -> false, flagged -> false);
+        return pair && leaf.hand().hinge() == Side.RIGHT ? parts.turned() : parts;
     }
 
     /** The same with more to say. */

@@ -101,8 +101,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
         GateDesign shown = gate;
         List<LinkUse> path = new ArrayList<>();
         for (HungLeaf hung : gate.hung()) {
-            more.addAll(GateJoints.findings(hung, build.joint(), site.catalogue(), site.basis()));
-            path.addAll(GateJoints.links(hung, build.joint(), site.catalogue()));
+            more.addAll(GateJoints.findings(hung, jointOf(hung), site.catalogue(), site.basis()));
+            path.addAll(GateJoints.links(hung, jointOf(hung), site.catalogue()));
         }
         if (gate.hung().size() == 1) {
             Speed speed = Slam.edge(site.gate(), gate.hung().get(0).gate().leaf());
@@ -198,12 +198,16 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
                             hinge.horizontal(),
                             hinge.across(),
                             hinge.down(),
-                            site.hinge().pinOffset()));
+                            hung.gate().hinge().pinOffset()));
         }
         boolean hinges =
                 !pulls.isEmpty() || (gate.hung().isEmpty() && gate.hingePost().equals(post.id()));
         Force pull = byHand;
         return hinges ? wall.map(of -> WallHinges.held(post.id(), of, pulls, pull)) : Optional.empty();
+    }
+
+    private static Joint jointOf(HungLeaf hung) {
+        return hung.gate().leaf().make().joint();
     }
 
     private static Force byHand(GateSite site, HungLeaf hung) {
@@ -263,9 +267,8 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
                 latch,
                 last.latchPost().isPresent() ? CaseForces::latchPost : CaseForces::hingePost,
                 footing(site, latch));
-        Joint joint = gate.build().joint();
-        RatedGust firstLeaf = gust.leaf(joint, site.catalogue());
-        RatedGust lastLeaf = other.leaf(joint, site.catalogue());
+        RatedGust firstLeaf = gust.leaf(jointOf(first), site.catalogue());
+        RatedGust lastLeaf = other.leaf(jointOf(last), site.catalogue());
         RatedGust leaves = firstLeaf.lesser(lastLeaf);
         if (gate.pair().isPresent()) leaves = leaves.lesser(gust.rod(gate.pair().get()));
         List<CaseForces> atLatch =

@@ -176,8 +176,9 @@ final class GateSearch {
         List<Work> works = new ArrayList<>();
         GateParts parts = GateWork.parts(site, tried.build());
         for (Leaf leaf : plan(tried).leaves()) {
-            needs = needs.plus(GateNeeds.leaf(leaf, parts));
-            works.addAll(Works.leaf(leaf, parts));
+            GateParts own = site.isRight(leaf.hand()) ? parts.turned() : parts;
+            needs = needs.plus(GateNeeds.leaf(leaf, own));
+            works.addAll(Works.leaf(leaf, own));
         }
         for (SlidePlan slide : plan(tried).slide().stream().toList()) {
             SlideTake take = new SlideTake(site.gate().id(), slide.rollers());

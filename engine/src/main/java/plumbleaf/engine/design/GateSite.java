@@ -10,14 +10,20 @@ import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
 import plumbleaf.engine.catalogue.RodModel;
 import plumbleaf.engine.gate.Cladding;
+import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GroundUnder;
+import plumbleaf.engine.gate.Hand;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Trimming;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.LeafFill;
 import plumbleaf.engine.job.MeshEdge;
+import plumbleaf.engine.job.RightLeaf;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Side;
 import plumbleaf.engine.job.Use;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Post;
@@ -115,10 +121,39 @@ record GateSite(
     }
 
     HingeModel hinge() {
-        return catalogue
-                .hinge(gate.hinges().model())
-                .orElseThrow(() ->
-                        new IllegalArgumentException("No hinge " + gate.hinges().model()));
+        return hinge(gate.hinges().model());
+    }
+
+    private HingeModel hinge(String id) {
+        return catalogue.hinge(id).orElseThrow(() -> new IllegalArgumentException("No hinge " + id));
+    }
+
+    /** What a leaf is filled with: the right one of a pair may have its own. */
+    LeafFill fill(Leaf leaf) {
+        LeafFill own = gate.leaf().fill();
+        return isRight(leaf.hand()) ? job.builds().of(gate).rightLeaf().fill().or(own) : own;
+    }
+
+    boolean isRight(Hand hand) {
+        return hand.hinge() == Side.RIGHT
+                && gate.kind().match(swing -> false, pair -> true, slide -> false, flagged -> false);
+    }
+
+    /** What the right leaf of a pair is made of, where the job says that it is not as the left one. */
+    Optional<GateParts.LeafParts> rightLeaf(PickedGate build) {
+        RightLeaf own = job.builds().of(gate).rightLeaf();
+        boolean pair = gate.kind().match(swing -> false, is -> true, slide -> false, flagged -> false);
+        if (!pair || own.isAlike()) return Optional.empty();
+        return Optional.of(new GateParts.LeafParts(
+                own.frame()
+                        .value()
+                        .flatMap(catalogue::section)
+                        .map(tube -> own.flat() ? tube.turned() : tube)
+                        .orElse(build.frame()),
+                own.bracing().or(build.bracing()),
+                own.joint().or(build.joint()),
+                hinge(own.hinge().or(gate.hinges().model())),
+                cladding(own.fill().or(gate.leaf().fill()))));
     }
 
     LatchModel latch() {
@@ -135,40 +170,43 @@ record GateSite(
 
     /** The style that the leaf is boarded in: its own, or the fence's; none where it is filled otherwise. */
     Optional<FenceStyle> leafStyle() {
-        return gate.leaf()
-                .fill()
-                .match(
-                        asFence -> style(),
-                        bare -> Optional.empty(),
-                        other -> catalogue.style(other.id()),
-                        pickets -> Optional.empty(),
-                        mesh -> Optional.empty(),
-                        sheet -> Optional.empty());
+        return leafStyle(gate.leaf().fill());
+    }
+
+    Optional<FenceStyle> leafStyle(LeafFill fill) {
+        return fill.match(
+                asFence -> style(),
+                bare -> Optional.empty(),
+                other -> catalogue.style(other.id()),
+                pickets -> Optional.empty(),
+                mesh -> Optional.empty(),
+                sheet -> Optional.empty());
     }
 
     /** What fills the leaf: what was asked for, else the fence's own boards, or nothing where the fence has none. */
     Cladding cladding() {
-        return gate.leaf()
-                .fill()
-                .match(
-                        asFence -> boards(),
-                        bare -> new Cladding.Open(),
-                        other -> boards(),
-                        pickets -> new Cladding.Pickets(
-                                catalogue
-                                        .section(pickets.section())
-                                        .orElseThrow(
-                                                () -> new IllegalArgumentException("No section " + pickets.section())),
-                                pickets.gap(),
-                                pickets.punched()),
-                        mesh -> new Cladding.Mesh(mesh.woven(), mesh.wire(), mesh.pitch(), mesh.edge()),
-                        sheet -> new Cladding.Sheet(sheet.thickness(), sheet.edge()));
+        return cladding(gate.leaf().fill());
+    }
+
+    Cladding cladding(LeafFill fill) {
+        return fill.match(
+                asFence -> boards(fill),
+                bare -> new Cladding.Open(),
+                other -> boards(fill),
+                pickets -> new Cladding.Pickets(
+                        catalogue
+                                .section(pickets.section())
+                                .orElseThrow(() -> new IllegalArgumentException("No section " + pickets.section())),
+                        pickets.gap(),
+                        pickets.punched()),
+                mesh -> new Cladding.Mesh(mesh.woven(), mesh.wire(), mesh.pitch(), mesh.edge()),
+                sheet -> new Cladding.Sheet(sheet.thickness(), sheet.edge()));
     }
 
     /** The steel of a style without upright boards: pickets through punched rails, fabric tied, mesh stitched to an angle. */
-    private Cladding steel() {
+    private Cladding steel(LeafFill fill) {
         Cladding bare = new Cladding.Open();
-        return leafStyle()
+        return leafStyle(fill)
                 .map(style -> style.infill()
                         .match(
                                 upright -> bare,
@@ -185,21 +223,21 @@ record GateSite(
                 .orElse(bare);
     }
 
-    private Cladding boards() {
-        return leafStyle()
+    private Cladding boards(LeafFill fill) {
+        return leafStyle(fill)
                 .flatMap(FenceStyle::leafBoarding)
                 .<Cladding>map(boards -> new Cladding.Wood(
                         boards,
                         wood(boards.species()),
                         wood(boards.railSpecies()),
                         run.finishedFace(),
-                        boards.lying() ? Trimming.NONE : trimming()))
-                .orElseGet(this::steel);
+                        boards.lying() ? Trimming.NONE : trimming(fill)))
+                .orElseGet(() -> steel(fill));
     }
 
     /** The trim of the style; nothing straight lies on a curved top. */
-    private Trimming trimming() {
-        FenceTrim trim = leafStyle().map(FenceStyle::trim).orElse(FenceTrim.NONE);
+    private Trimming trimming(LeafFill fill) {
+        FenceTrim trim = leafStyle(fill).map(FenceStyle::trim).orElse(FenceTrim.NONE);
         boolean straight = gate.leaf().top().curve().isZero();
         return new Trimming(
                 trim.cap().filter(board -> straight).map(this::ofWood),

@@ -20,6 +20,7 @@ import plumbleaf.engine.gate.GateParts;
 import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Gates;
 import plumbleaf.engine.gate.IceCoat;
+import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.gate.Opening;
 import plumbleaf.engine.job.Gate;
@@ -152,7 +153,7 @@ final class GateWork {
     private GateDesign slideDesign(GatePlan plan, SlideDesign slide) {
         List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(new SlideChecks(site, slide).findings());
-        findings.addAll(LeafFillFindings.of(gate.id(), site));
+        findings.addAll(LeafFillFindings.of(gate.id(), site, site.leafStyle()));
         return new GateDesign(
                 gate,
                 build,
@@ -195,10 +196,13 @@ final class GateWork {
             findings.addAll(SagFindings.of(leaf, display));
             findings.addAll(GateStrength.findings(leaf.id(), leaf.gate(), leaf.cases(), site.basis()));
             findings.addAll(searching ? SwayFindings.brackets(leaf, display) : SwayFindings.of(leaf, display));
-            findings.addAll(LeafFillFindings.of(leaf.id(), site));
-            findings.addAll(NailerFindings.of(leaf.gate().leaf(), build.frame(), site.cladding()));
+            findings.addAll(LeafFillFindings.of(
+                    leaf.id(), site, site.leafStyle(site.fill(leaf.gate().leaf()))));
+            GateParts parts = partsOf(leaf.gate().leaf());
+            findings.addAll(NailerFindings.of(leaf.gate().leaf(), parts.frame(), parts.cladding()));
             String part = hung.size() == 1 ? gate.id() : leaf.id();
-            findings.addAll(HingeChecks.findings(part, leaf.hinges(), site.hinge()));
+            findings.addAll(
+                    HingeChecks.findings(part, leaf.hinges(), leaf.gate().hinge()));
         }
         findings.addAll(hanging.meeting());
         findings.addAll(play(hung, hanging.pair()));
@@ -263,7 +267,13 @@ final class GateWork {
                 site.hinge(),
                 site.latch(),
                 site.cladding(),
-                site.catalogue().bolts());
+                site.catalogue().bolts(),
+                site.rightLeaf(build));
+    }
+
+    /** Those of one leaf: the right one of a pair may have its own. */
+    private GateParts partsOf(Leaf leaf) {
+        return site.isRight(leaf.hand()) ? parts().turned() : parts();
     }
 
     private GateAsk ask(Length drop) {
@@ -386,7 +396,7 @@ final class GateWork {
                         : Sags.of(hung, loads, site.standards().life()),
                 SagLimits.of(site.latch(), hung.leaf().width()),
                 cases,
-                HingeChecks.uses(hung.leaf(), cases, site.hinge()),
+                HingeChecks.uses(hung.leaf(), cases, hung.hinge()),
                 hingePost(plan, hang).id(),
                 single ? Optional.of(otherPost(plan, hang).id()) : Optional.empty(),
                 List.of());
@@ -434,7 +444,7 @@ final class GateWork {
         boolean single = plan.hangs().size() == 1;
         return new HungGate(
                 hang.leaf(),
-                site.hinge(),
+                partsOf(hang.leaf()).hinge(),
                 stock,
                 stock.depth().times(0.5),
                 Length.inches(

@@ -6,6 +6,7 @@ import plumbleaf.engine.gate.GatePlan;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.LeafHang;
 import plumbleaf.engine.job.GateLoads;
+import plumbleaf.engine.job.LeafFill;
 import plumbleaf.engine.job.LeafSpec;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.quantity.Length;
@@ -34,15 +35,14 @@ final class LeafBlows {
     /** A leaf that closes the opening between two distances from the face nearer the run's start. */
     private LeafBlows(GateSite site, Leaf leaf, Offset fromFace, Offset toFace) {
         this.site = site;
+        LeafFill fill = site.fill(leaf);
         this.width =
                 leaf.pins().isEmpty() ? Length.inches(leaf.outline().latchEdge().inches()) : leaf.width();
         this.surface = surface(site.gate().leaf(), leaf);
         this.top = surface.plus(site.gate().leaf().bottomGap());
-        this.screen = LeafScreen.of(leaf, site.cladding(), site.leafStyle(), site.catalogue());
-        this.asFence = site.gate()
-                .leaf()
-                .fill()
-                .match(is -> true, bare -> false, style -> false, pickets -> false, mesh -> false, sheet -> false);
+        this.screen = LeafScreen.of(leaf, site.cladding(fill), site.leafStyle(fill), site.catalogue());
+        this.asFence =
+                fill.match(is -> true, bare -> false, style -> false, pickets -> false, mesh -> false, sheet -> false);
         Offset from = site.gate().station().asOffset();
         this.wall = site.wind().wallAt(from);
         this.span =

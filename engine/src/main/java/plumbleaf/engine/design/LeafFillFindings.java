@@ -13,8 +13,9 @@ import plumbleaf.engine.finding.Severity;
 final class LeafFillFindings {
     private LeafFillFindings() {}
 
-    static List<Finding> of(String leaf, GateSite site) {
-        Optional<String> missing = site.leafStyle().flatMap(style -> missing(style, site));
+    /** @param worn style it is boarded in; none where it is filled otherwise */
+    static List<Finding> of(String leaf, GateSite site, Optional<FenceStyle> worn) {
+        Optional<String> missing = worn.flatMap(style -> missing(style, site));
         if (missing.isPresent())
             return List.of(Checked.note(
                     "leaf.trim",
@@ -22,7 +23,7 @@ final class LeafFillFindings {
                     leaf,
                     leaf + ": " + missing.get() + " Say so to the customer, or allow for it.",
                     Basis.judgement("not worked out here")));
-        boolean lying = site.leafStyle().map(LeafFillFindings::lies).orElse(false);
+        boolean lying = worn.map(LeafFillFindings::lies).orElse(false);
         if (!lying) return List.of();
         return List.of(Checked.note(
                 "leaf.climbable",

@@ -14,13 +14,13 @@ final class LeafOpenings {
         double beside = Math.max(
                 design.asked().leaf().hingeGap().inches(),
                 design.asked().leaf().latchGap().inches());
-        return Length.inches(Math.max(Math.max(filled(design, leaf), meshed(design)), beside));
+        return Length.inches(Math.max(Math.max(filled(design, leaf), meshed(design, leaf)), beside));
     }
 
     /** Between pickets, or between rails where nothing fills them. */
     static double filled(GateDesign design, Leaf leaf) {
         double between = Math.max(0, leaf.picketGap().inches());
-        return design.parts()
+        return design.partsOf(leaf)
                 .cladding()
                 .match(
                         open -> betweenRails(leaf),
@@ -30,8 +30,8 @@ final class LeafOpenings {
                         sheet -> 0.0);
     }
 
-    private static double meshed(GateDesign design) {
-        return design.parts()
+    private static double meshed(GateDesign design, Leaf leaf) {
+        return design.partsOf(leaf)
                 .cladding()
                 .match(
                         open -> 0.0,

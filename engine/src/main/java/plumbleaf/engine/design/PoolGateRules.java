@@ -68,7 +68,7 @@ final class PoolGateRules {
         findings.addAll(new PoolGate(
                         gate.id(),
                         swingsAway(),
-                        design.parts().hinge().selfClosing() || closer.or(false),
+                        closes() || closer.or(false),
                         design.parts().latch().selfLatching(),
                         Stated.of(said.releaseHeight().or(gate.latch().height())),
                         said.releaseOnPoolSide(),
@@ -116,7 +116,7 @@ final class PoolGateRules {
                 new Offset(hingeFirst ? atLatch : atHinge));
         if (!height.known())
             findings.add(BarrierWord.sideUnknown(gate.id(), PoolRules.atLeastZero(height.least()), rules));
-        mesh().ifPresent(opening -> findings.add(BarrierWord.mesh(leaf.id(), opening, rules)));
+        mesh(leaf).ifPresent(opening -> findings.add(BarrierWord.mesh(leaf.id(), opening, rules)));
         PoolFence fence = new PoolFence(
                 leaf.id(),
                 PoolRules.atLeastZero(height.least()),
@@ -124,7 +124,7 @@ final class PoolGateRules {
                 isHard(from.inches(), to.inches()),
                 gap(leaf),
                 railTops(leaf),
-                frameOnPoolSide());
+                frameOnPoolSide(leaf));
         findings.addAll(fence.findings(rules, pool.height()));
         return findings;
     }
@@ -142,6 +142,12 @@ final class PoolGateRules {
         return Length.inches(Math.max(0, Math.min(latch, hinge)));
     }
 
+    /** Whether every leaf closes by its own hinges. */
+    private boolean closes() {
+        return design.plan().hangs().stream()
+                .allMatch(hang -> design.partsOf(hang.leaf()).hinge().selfClosing());
+    }
+
     /** Through its filling, at the hinges and at the latch; a mesh has its own clause. */
     private Length gap(Leaf leaf) {
         double beside =
@@ -149,8 +155,8 @@ final class PoolGateRules {
         return Length.inches(Math.max(LeafOpenings.filled(design, leaf), beside));
     }
 
-    private Optional<Length> mesh() {
-        return design.parts()
+    private Optional<Length> mesh(Leaf leaf) {
+        return design.partsOf(leaf)
                 .cladding()
                 .match(
                         open -> Optional.empty(),
@@ -173,9 +179,9 @@ final class PoolGateRules {
     }
 
     /** Boards on the side away from the pool leave the frame to the pool. */
-    private boolean frameOnPoolSide() {
+    private boolean frameOnPoolSide(Leaf leaf) {
         FinishedFace away = pool.poolInside() ? FinishedFace.OUT : FinishedFace.IN;
-        return design.parts()
+        return design.partsOf(leaf)
                 .cladding()
                 .match(open -> false, wood -> wood.face() == away, pickets -> false, mesh -> false, sheet -> false);
     }
@@ -183,7 +189,7 @@ final class PoolGateRules {
     /** A brace on the side that is climbed makes openings with the rails. */
     private Length besideBrace(Leaf leaf) {
         boolean braced = !leaf.of(MemberRole.BRACE).isEmpty();
-        return braced && !frameOnPoolSide() && LeafOpenings.filled(design, leaf) > 0
+        return braced && !frameOnPoolSide(leaf) && LeafOpenings.filled(design, leaf) > 0
                 ? Length.inches(LeafOpenings.betweenRails(leaf))
                 : Length.ZERO;
     }

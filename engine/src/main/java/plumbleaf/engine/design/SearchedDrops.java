@@ -117,7 +117,10 @@ final class SearchedDrops {
                         combination,
                         on.leaf().hinges(on.post(), on.foot().likely(), combination.dead(), combination.live())));
             String part = all.size() == 1 ? site.gate().id() : leaf.id();
-            findings.addAll(HingeChecks.findings(part, HingeChecks.uses(leaf, cases, site.hinge()), site.hinge()));
+            findings.addAll(HingeChecks.findings(
+                    part,
+                    HingeChecks.uses(leaf, cases, on.leaf().hinge()),
+                    on.leaf().hinge()));
         }
         return findings;
     }

@@ -76,7 +76,7 @@ final class StockWork {
         for (GateDesign gate : gates) {
             for (Leaf leaf : gate.plan().leaves())
                 leaves.add(new Assembly.BuiltLeaf(
-                        leaf, gate.parts(), job.run(gate.asked().run()).stain()));
+                        leaf, gate.partsOf(leaf), job.run(gate.asked().run()).stain()));
         }
         List<PairTake> pairs = new ArrayList<>();
         for (GateDesign gate : gates) pairs.addAll(pair(gate, rods));

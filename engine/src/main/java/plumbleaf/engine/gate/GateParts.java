@@ -1,6 +1,7 @@
 package plumbleaf.engine.gate;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.catalogue.BoltSize;
 import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.catalogue.LatchModel;
@@ -20,6 +21,7 @@ import plumbleaf.engine.section.Section;
  * @param hingePost section of the hinge post; of a pair, the left one's, seen from outside
  * @param latchPost section of the latch post; of a pair, the right one's
  * @param bolts sizes of bolt that can be had
+ * @param right what the right leaf of a pair is made of, where it is not as the left one
  */
 public record GateParts(
         Section frame,
@@ -31,17 +33,48 @@ public record GateParts(
         HingeModel hinge,
         LatchModel latch,
         Cladding cladding,
-        List<BoltSize> bolts) {
+        List<BoltSize> bolts,
+        Optional<LeafParts> right) {
+    /** What one leaf of a pair has of its own. */
+    public record LeafParts(Section frame, Bracing bracing, Joint joint, HingeModel hinge, Cladding cladding) {}
+
+    /** With both leaves alike, or but one. */
+    public GateParts(
+            Section frame,
+            Bracing bracing,
+            Joint joint,
+            Bracket bracket,
+            PostStock hingePost,
+            PostStock latchPost,
+            HingeModel hinge,
+            LatchModel latch,
+            Cladding cladding,
+            List<BoltSize> bolts) {
+        this(frame, bracing, joint, bracket, hingePost, latchPost, hinge, latch, cladding, bolts, Optional.empty());
+    }
+
     /** For the right leaf of a pair, which hangs on the post that the left one has at its far side. */
     public GateParts turned() {
         PostStock own = latchPost;
         PostStock far = hingePost;
-        return new GateParts(frame, bracing, joint, bracket, own, far, hinge, latch, cladding, bolts);
+        LeafParts leaf = right.orElseGet(() -> new LeafParts(frame, bracing, joint, hinge, cladding));
+        return new GateParts(
+                leaf.frame(),
+                leaf.bracing(),
+                leaf.joint(),
+                bracket,
+                own,
+                far,
+                leaf.hinge(),
+                latch,
+                leaf.cladding(),
+                bolts);
     }
 
     /** With another tube for the leaf. */
     GateParts framed(Section other) {
-        return new GateParts(other, bracing, joint, bracket, hingePost, latchPost, hinge, latch, cladding, bolts);
+        return new GateParts(
+                other, bracing, joint, bracket, hingePost, latchPost, hinge, latch, cladding, bolts, right);
     }
 
     /** With diagonals of the frame's own tube. */

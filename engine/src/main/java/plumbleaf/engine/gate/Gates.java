@@ -214,7 +214,7 @@ public final class Gates {
             findings.add(SwingFindings.landed(ask.display(), landed.soil(hung.part(), hung.ask())));
         findings.add(GateFindings.groundGap(hung.part(), ask, hung.swing()));
         findings.addAll(GapFindings.ofLeaf(hung.part(), ask, hung.ask()));
-        findings.addAll(GateFindings.leaf(leaf, ask.parts(), ask.display()));
+        findings.addAll(GateFindings.leaf(leaf, hung.ask().parts(), ask.display()));
         return findings;
     }
 

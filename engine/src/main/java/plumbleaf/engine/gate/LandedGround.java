@@ -34,7 +34,8 @@ record LandedGround(GroundUnder was, Offset level) implements GroundUnder {
                         slide -> List.of(),
                         flagged -> List.of());
         double highest = Double.NEGATIVE_INFINITY;
-        for (Hand hand : pins) highest = Math.max(highest, Gates.elevationAtPin(ask, opening, hand));
+        for (Hand hand : pins)
+            highest = Math.max(highest, Gates.elevationAtPin(pins.size() > 1 ? ask.hungOn(hand) : ask, opening, hand));
         return pins.isEmpty() ? ask.ground() : new LandedGround(ask.ground(), Offset.inches(highest));
     }
 

@@ -54,8 +54,9 @@ final class LeafLayout {
     /** What keeps a leaf of a pair from being made. */
     static Optional<String> troubleOfPair(GateAsk ask, Opening opening, Hand hand, double share) {
         double widthIn = pairWidthIn(ask.gate().leaf(), opening.clear(), share);
-        if (widthIn <= 0) return LeafRoom.trouble(ask, widthIn, Slope.ZERO, Slope.ZERO);
-        return trouble(ask, gradeOfPair(ask, opening, hand, share), widthIn);
+        GateAsk own = ask.hungOn(hand);
+        if (widthIn <= 0) return LeafRoom.trouble(own, widthIn, Slope.ZERO, Slope.ZERO);
+        return trouble(own, gradeOfPair(ask, opening, hand, share), widthIn);
     }
 
     private static Optional<String> trouble(GateAsk ask, Slope grade, double widthIn) {
@@ -91,15 +92,9 @@ final class LeafLayout {
     private static double liftIn(GateAsk ask, Opening opening, Hand hand) {
         boolean square = ask.gate().leaf().shape().match(is -> true, raked -> false, sloped -> false);
         if (!square) return 0;
-        double own = ask.ground()
-                .elevation(
-                        SwingAxes.of(opening, hand, ask.parts().hinge().pin()).pin())
-                .inches();
-        double other = ask.ground()
-                .elevation(SwingAxes.of(
-                                opening, hand.otherHinge(), ask.parts().hinge().pin())
-                        .pin())
-                .inches();
+        double own = Gates.elevationAtPin(ask.hungOn(hand), opening, hand);
+        Hand far = hand.otherHinge();
+        double other = Gates.elevationAtPin(ask.hungOn(far), opening, far);
         return Math.max(0, other - own);
     }
 
@@ -133,7 +128,8 @@ final class LeafLayout {
         LeafSpec spec = ask.gate().leaf();
         Slope grade = gradeOfPair(ask, opening, hand, share);
         double widthIn = pairWidthIn(spec, opening.clear(), share);
-        return swing(ask.hungOn(hand), opening, hand, opens, outline(ask, widthIn, grade, liftIn(ask, opening, hand)));
+        GateAsk own = ask.hungOn(hand);
+        return swing(own, opening, hand, opens, outline(own, widthIn, grade, liftIn(ask, opening, hand)));
     }
 
     private static SwingAsk swing(GateAsk ask, Opening opening, Hand hand, Angle opens, Outline outline) {

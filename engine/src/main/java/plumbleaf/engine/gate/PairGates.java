@@ -79,7 +79,11 @@ final class PairGates {
             findings.addAll(Gates.ofLeaf(ask, shown.get(i), hangs.get(i).leaf(), cures));
         List<AsSetFit> fits = Gates.fits(ask);
         for (int i = 0; i < fits.size(); i++)
-            findings.addAll(AsSetFindings.ofPair(hangs.get(i).leaf(), fits.get(i), kind.opens(), ask));
+            findings.addAll(AsSetFindings.ofPair(
+                    hangs.get(i).leaf(),
+                    fits.get(i),
+                    kind.opens(),
+                    ask.hungOn(hangs.get(i).leaf().hand())));
         findings.add(GateFindings.meeting(ask.gate(), meeting.topMiss().inches(), ask.display()));
         findings.add(PairFindings.order(ask, kind, shown));
         findings.addAll(PairFindings.rhythm(ask, hangs));
@@ -93,7 +97,8 @@ final class PairGates {
         Hand hand = swing.hand();
         Outline outline = swing.outline();
         PlanPoint meets = LeafLayout.meeting(ask.gate().leaf(), swing.opening(), hand, share(kind, hand.hinge()));
-        Offset latchZ = Gates.latchZ(ask, swing, meets);
+        GateAsk own = ask.hungOn(hand);
+        Offset latchZ = Gates.latchZ(own, swing, meets);
         double edge = outline.latchEdge().inches();
         double height = outline.topIn(edge) - outline.bottomIn(edge);
         boolean opensFirst = hand.hinge() == kind.active();
@@ -121,7 +126,7 @@ final class PairGates {
                 ask.gate().hinges(),
                 latchZ,
                 fittings);
-        return new LeafHang(leaf, grade, Offset.inches(Gates.elevationAtPin(ask, swing.opening(), hand)), hung.swing());
+        return new LeafHang(leaf, grade, Offset.inches(Gates.elevationAtPin(own, swing.opening(), hand)), hung.swing());
     }
 
     private static double share(GateKind.Pair kind, Side side) {

@@ -13,6 +13,7 @@ import plumbleaf.engine.quantity.Length;
  * @param depth of both footings from grade to the underside of the concrete
  * @param latchHole of the latch post, of a pair the right one, where it is not alike
  * @param latchDepth of its footing, likewise
+ * @param rightLeaf of a pair, where its leaves are not built alike
  */
 public record GateBuild(
         String gate,
@@ -26,7 +27,8 @@ public record GateBuild(
         Stated<Length> hole,
         Stated<Length> depth,
         Stated<Length> latchHole,
-        Stated<Length> latchDepth) {
+        Stated<Length> latchDepth,
+        RightLeaf rightLeaf) {
     /** With both footings alike. */
     public GateBuild(
             String gate,
@@ -51,7 +53,8 @@ public record GateBuild(
                 hole,
                 depth,
                 Stated.open(),
-                Stated.open());
+                Stated.open(),
+                RightLeaf.ALIKE);
     }
 
     public static GateBuild open(String gate) {
@@ -87,6 +90,18 @@ public record GateBuild(
 
     private GateBuild with(Stated<String> tube, Stated<String> post, Stated<Length> deep) {
         return new GateBuild(
-                gate, tube, flat, bracing, joint, bracket, post, latchPost, hole, deep, latchHole, latchDepth);
+                gate,
+                tube,
+                flat,
+                bracing,
+                joint,
+                bracket,
+                post,
+                latchPost,
+                hole,
+                deep,
+                latchHole,
+                latchDepth,
+                rightLeaf);
     }
 }

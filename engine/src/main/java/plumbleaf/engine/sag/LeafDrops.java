@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumbleaf.engine.catalogue.HingeModel;
 import plumbleaf.engine.footing.BaseSpring;
 import plumbleaf.engine.gate.HingePin;
 import plumbleaf.engine.gate.MemberRole;
@@ -36,6 +37,11 @@ public final class LeafDrops {
     /** @param gate whose leaf and hinges count; post and footing come later */
     public static LeafDrops of(HungGate gate, Force person, LifeJudgement life) {
         return new LeafDrops(gate, person, life);
+    }
+
+    /** What it hangs on. */
+    public HingeModel hinge() {
+        return gate.hinge();
     }
 
     /** What comes after hanging on a post in a foot that is no wall. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import plumbleaf.engine.job.Builds;
 import plumbleaf.engine.job.GateBuild;
+import plumbleaf.engine.job.RightLeaf;
 import plumbleaf.engine.job.RunBuild;
 import plumbleaf.jobfile.input.Entries;
 import plumbleaf.jobfile.input.Fields;
@@ -66,7 +67,27 @@ final class BuildsForm {
                 Open.of(fields.given("hole", Words.HOLE)),
                 Open.of(fields.given("depth", Words.DEPTH)),
                 Open.of(fields.given("latchHole", Words.HOLE)),
-                Open.of(fields.given("latchDepth", Words.DEPTH)));
+                Open.of(fields.given("latchDepth", Words.DEPTH)),
+                rightLeaf(fields.object("rightLeaf")));
+    }
+
+    private static RightLeaf rightLeaf(Fields fields) {
+        return new RightLeaf(
+                Open.of(fields.given("frame", TextKind.WORDS)),
+                fields.flag("flat"),
+                Open.of(BracingForm.read(fields)),
+                Open.of(fields.given("joint", Words.JOINT)),
+                Open.of(fields.given("hinge", TextKind.WORDS)),
+                Open.of(FillForm.given(fields)));
+    }
+
+    private static void write(RightLeaf leaf, Entries out) {
+        out.putIfAny("frame", TextKind.WORDS, leaf.frame().value());
+        out.flag("flat", leaf.flat());
+        leaf.bracing().value().ifPresent(bracing -> BracingForm.write(bracing, out));
+        out.putIfAny("joint", Words.JOINT, leaf.joint().value())
+                .putIfAny("hinge", TextKind.WORDS, leaf.hinge().value());
+        leaf.fill().value().ifPresent(fill -> FillForm.write(fill, out));
     }
 
     static void write(Builds builds, Entries job) {
@@ -103,7 +124,8 @@ final class BuildsForm {
                             .putIfAny(
                                     "latchDepth",
                                     TextKind.LENGTH,
-                                    build.latchDepth().value());
+                                    build.latchDepth().value())
+                            .object("rightLeaf", leaf -> write(build.rightLeaf(), leaf));
                 });
         });
     }

@@ -1,6 +1,7 @@
 package plumbleaf.jobfile.job;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.job.LeafFill;
 import plumbleaf.engine.job.MeshEdge;
 import plumbleaf.engine.quantity.Length;
@@ -17,7 +18,11 @@ final class FillForm {
     private FillForm() {}
 
     static LeafFill read(Fields leaf) {
-        return leaf.choice("fill", KINDS).map(FillForm::fill).orElse(new LeafFill.AsFence());
+        return given(leaf).orElse(new LeafFill.AsFence());
+    }
+
+    static Optional<LeafFill> given(Fields leaf) {
+        return leaf.choice("fill", KINDS).map(FillForm::fill);
     }
 
     private static LeafFill fill(Choice choice) {

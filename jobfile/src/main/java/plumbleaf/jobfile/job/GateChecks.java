@@ -12,6 +12,8 @@ import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.GateKind;
 import plumbleaf.engine.job.Job;
+import plumbleaf.engine.job.LeafFill;
+import plumbleaf.engine.job.RightLeaf;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.quantity.Length;
@@ -74,13 +76,14 @@ final class GateChecks {
     }
 
     private void leaf(Gate gate, String at) {
+        rightLeaf(gate);
         boolean swings =
                 gate.kind().match(swing -> true, pair -> true, slide -> slides(gate, slide, at), flagged -> false);
         if (!swings) return;
         Length gaps = gate.leaf().hingeGap().plus(gate.leaf().latchGap());
         if (gaps.plus(Length.inches(6)).compareTo(gate.opening()) > 0)
             checks.refuse(at + ".opening", "no leaf is left between the gaps", "write a wider opening or smaller gaps");
-        fill(gate, at);
+        fill(gate, gate.leaf().fill(), at + ".leaf.fill");
         Length hung = gate.hinges().fromTop().plus(gate.hinges().fromBottom());
         if (hung.compareTo(gate.leaf().infill()) >= 0)
             checks.refuse(
@@ -88,13 +91,7 @@ final class GateChecks {
                     "the hinges sit " + checks.show(hung) + " from top and bottom of a leaf "
                             + checks.show(gate.leaf().infill()) + " high",
                     "write a smaller fromTop or fromBottom");
-        List<String> hinges = new ArrayList<>();
-        for (HingeModel hinge : catalogue.hinges()) hinges.add(hinge.id());
-        if (!hinges.contains(gate.hinges().model()))
-            checks.refuse(
-                    at + ".hinges.model",
-                    "the catalogue has no such hinge",
-                    JobChecks.nearest(gate.hinges().model(), hinges, "write one of " + String.join(", ", hinges)));
+        hinge(gate.hinges().model(), at + ".hinges.model");
         gate.kind()
                 .match(
                         swing -> Optional.<String>empty(),
@@ -107,7 +104,7 @@ final class GateChecks {
 
     /** A slide leaf has no hinges; false, since it does not swing. */
     private boolean slides(Gate gate, GateKind.Slide slide, String at) {
-        fill(gate, at);
+        fill(gate, gate.leaf().fill(), at + ".leaf.fill");
         latch(gate, at);
         List<String> rollers = new ArrayList<>();
         for (RollerModel each : catalogue.rollers()) rollers.add(each.id());
@@ -188,22 +185,44 @@ final class GateChecks {
     }
 
     /** What fills the leaf of a gate is in the catalogue, and a curved top has pickets to follow it. */
-    private void fill(Gate gate, String at) {
-        boolean known = gate.leaf()
-                .fill()
-                .match(
-                        asFence -> styleOfFence(gate)
-                                .map(made -> follows(made, gate, at))
-                                .orElseGet(() -> curved(gate, at, "a leaf filled as a fence that has no style")),
-                        bare -> curved(gate, at, "a bare frame"),
-                        style -> catalogue
-                                .style(style.id())
-                                .map(made -> follows(made, gate, at))
-                                .orElseGet(() -> noStyle(at)),
-                        pickets -> picketSection(pickets.section(), at),
-                        mesh -> curved(gate, at, "mesh"),
-                        sheet -> curved(gate, at, "sheet"));
+    private void fill(Gate gate, LeafFill fill, String at) {
+        boolean known = fill.match(
+                asFence -> styleOfFence(gate)
+                        .map(made -> follows(made, gate, at))
+                        .orElseGet(() -> curved(gate, at, "a leaf filled as a fence that has no style")),
+                bare -> curved(gate, at, "a bare frame"),
+                style -> catalogue
+                        .style(style.id())
+                        .map(made -> follows(made, gate, at))
+                        .orElseGet(() -> noStyle(at)),
+                pickets -> picketSection(pickets.section(), at),
+                mesh -> curved(gate, at, "mesh"),
+                sheet -> curved(gate, at, "sheet"));
         if (!known) throw new IllegalStateException("A fill was not looked at");
+    }
+
+    /** What the right leaf of a pair has of its own. */
+    private void rightLeaf(Gate gate) {
+        RightLeaf own = job.builds().of(gate).rightLeaf();
+        if (own.isAlike()) return;
+        String at = "builds." + gate.id() + ".rightLeaf";
+        boolean pair = gate.kind().match(swing -> false, is -> true, slide -> false, flagged -> false);
+        if (!pair)
+            checks.refuse(
+                    at, gate.id() + " is no pair, and has but one leaf", "leave it away, or make the gate a pair");
+        checks.section(own.frame(), at + ".frame");
+        own.hinge().value().ifPresent(hinge -> hinge(hinge, at + ".hinge"));
+        own.fill().value().ifPresent(fill -> fill(gate, fill, at + ".fill"));
+    }
+
+    private void hinge(String model, String at) {
+        List<String> hinges = new ArrayList<>();
+        for (HingeModel hinge : catalogue.hinges()) hinges.add(hinge.id());
+        if (!hinges.contains(model))
+            checks.refuse(
+                    at,
+                    "the catalogue has no such hinge",
+                    JobChecks.nearest(model, hinges, "write one of " + String.join(", ", hinges)));
     }
 
     private Optional<FenceStyle> styleOfFence(Gate gate) {
@@ -230,19 +249,19 @@ final class GateChecks {
                 || !gate.leaf().infillAboveFrame().isZero();
         if (rises)
             checks.refuse(
-                    at + ".leaf.fill",
+                    at,
                     what + " ends at the straight top of the frame and follows no curve above it",
                     "fill the leaf with pickets, or make its top straight");
         return true;
     }
 
     private boolean noStyle(String at) {
-        checks.refuse(at + ".leaf.fill.style", "the catalogue has no such style", "write the id of one");
+        checks.refuse(at + ".style", "the catalogue has no such style", "write the id of one");
         return true;
     }
 
     private boolean picketSection(String id, String at) {
-        checks.section(Stated.of(id), at + ".leaf.fill.section");
+        checks.section(Stated.of(id), at + ".section");
         return true;
     }
 }

@@ -212,13 +212,14 @@ final class GateJson {
 
     private static List<LagItem> lags(GateDesign gate) {
         List<LagItem> lags = new ArrayList<>();
-        for (Leaf leaf : gate.plan().leaves()) LagItem.of(leaf, gate.parts()).ifPresent(lags::add);
+        for (Leaf leaf : gate.plan().leaves())
+            LagItem.of(leaf, gate.partsOf(leaf)).ifPresent(lags::add);
         return lags;
     }
 
     private static List<BoltItem> bolts(GateDesign gate) {
         List<BoltItem> bolts = new ArrayList<>();
-        for (Leaf leaf : gate.plan().leaves()) bolts.addAll(BoltItem.of(leaf, gate.parts()));
+        for (Leaf leaf : gate.plan().leaves()) bolts.addAll(BoltItem.of(leaf, gate.partsOf(leaf)));
         return bolts;
     }
 }

@@ -133,7 +133,10 @@ final class FullJob {
               "hole": "14\\"", "depth": "48\\"", "latchHole": "10\\"", "latchDepth": "3'", "flat": true,
               "bracket": { "play": "0.5 deg", "momentPerDegree": "60 lb-ft", "capacity": "2400 lb-in" }
             },
-            "G2": { "braces": { "kind": "rod", "diameter": "5/16\\"", "pretension": "150 lb", "runs": "both" } }
+            "G2": { "braces": { "kind": "rod", "diameter": "5/16\\"", "pretension": "150 lb", "runs": "both" },
+              "rightLeaf": { "frame": "TUBE-1.5x1.5x0.083", "flat": true, "braces": { "kind": "rod", "diameter": "1/4\\"", "pretension": "120 lb", "runs": "both" },
+                "joint": "butted", "hinge": "HINGE-ADJ-0.75",
+                "fill": { "kind": "metal-pickets", "section": "PICKET-0.75x0.75x0.065", "gap": "3\\"", "punched": true } } }
           },
           "existing": {
             "lines": [{ "kind": "gas to the grill", "run": "R1", "station": "12'", "width": "1\\"", "tolerance": "18\\"" }],

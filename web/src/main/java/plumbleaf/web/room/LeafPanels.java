@@ -51,9 +51,29 @@ final class LeafPanels {
 
     static List<Panel> of(Opened opened, String gate, String id) {
         LeafPanels panels = new LeafPanels(opened, id);
-        return List.of(
+        List<Panel> all = new ArrayList<>(List.of(
                 Panel.of("Leaf", id).withFields(panels.leaf(gate + ".leaf")),
-                Panel.of("Frame of the leaf", id).withFields(panels.frame("builds." + id)));
+                Panel.of("Frame of the leaf", id).withFields(panels.frame("builds." + id))));
+        if (panels.kind(gate + ".kind", "").equals("pair"))
+            all.add(Panel.of("Right leaf, where it is not as the left one", id)
+                    .withFields(panels.right("builds." + id + ".rightLeaf")));
+        return all;
+    }
+
+    private List<Field> right(String at) {
+        List<Field> fields = new ArrayList<>();
+        fields.add(asLeft(at + ".frame", "Its tube", Choices.tubes(opened.catalogue())));
+        fields.add(asLeft(at + ".joint", "Its corners", Choices.JOINTS));
+        fields.add(pick(at + ".braces", "Kept square by", braces(at + ".braces"), BRACES));
+        fields.add(asLeft(at + ".hinge", "Its hinges", Choices.hinges(opened.catalogue())));
+        String fill = kind(at + ".fill", "");
+        fields.add(pick(at + ".fill", "Filled with", fill, FILLS));
+        fields.addAll(fill(at + ".fill", fill));
+        return fields;
+    }
+
+    private Field asLeft(String path, String label, List<Choice> choices) {
+        return opened.fields().choice(path, label, Unit.WORDS, id, choices, "as the left leaf");
     }
 
     /** How it is filled and topped, as it is asked on site. */
