@@ -6,10 +6,12 @@ import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.view.ChainPicture;
 import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.design.SlideDesign;
+import plumbleaf.engine.design.SlideGuides;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.SlideShape;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.WorkedLine;
+import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.LifeJudgement;
 import plumbleaf.engine.sag.SlideSag;
 
@@ -20,7 +22,8 @@ final class SlideCalculation {
     static void add(Paper.Builder paper, PacketSubject subject, SlidePaper gate, double wide) {
         SlideShape shape = gate.subject().plan().shape();
         paper.heading("Slide gate " + gate.id());
-        paper.say(gate.sentence() + ". Frame " + gate.subject().parts().frame().name() + "; roller posts "
+        paper.say(gate.sentence() + ". Frame " + gate.subject().parts().frame().name()
+                + "; roller posts, whose guide wheels make them its guide posts, "
                 + gate.subject().parts().hingePost().name() + "; "
                 + gate.subject().plan().rollers().name()
                 + ". Its leaf travels level; forces are solved in space, closed, at"
@@ -76,6 +79,8 @@ final class SlideCalculation {
                 "wear of each wheel, creep and season of the ground, what a person leaves, a person on it",
                 after(sag, shape)));
         paper.add(SlideSteps.forces(carried));
+        for (Working each : SlideGuides.of(carried))
+            paper.add(new Block.Worked(each.what(), each.clause(), each.where(), each.lines()));
         paper.add(new Block.Picture(
                 ChainPicture.of(gate.id(), LoadChain.of(gate.loadPath()), Math.min(wide, 5), true),
                 "Load path: the worst link of each kind, as the load walks it."));

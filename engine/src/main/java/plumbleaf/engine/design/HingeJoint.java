@@ -34,19 +34,8 @@ record HingeJoint(
         String clause,
         double reserve,
         Lines lines) {
-    /** Without lines: its numbers say all. */
-    HingeJoint(
-            String id,
-            String link,
-            String part,
-            String what,
-            Use use,
-            Numbers numbers,
-            String formula,
-            String clause,
-            double reserve) {
-        this(id, link, part, what, use, numbers, formula, clause, reserve, pull -> List.of());
-    }
+    /** Where the numbers say all. */
+    static final Lines NO_LINES = pull -> List.of();
 
     /** The calculation line by line. */
     interface Lines {

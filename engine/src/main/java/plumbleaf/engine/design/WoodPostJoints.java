@@ -132,7 +132,8 @@ final class WoodPostJoints {
                 },
                 "s/Z', T/(Fc CM Cb A), AISC J3 for the steel; Z' = Z CD CM Cd",
                 CLAUSE,
-                RESERVE);
+                RESERVE,
+                HingeJoint.NO_LINES);
     }
 
     private static String sideways(BoltRow.Share share, WoodFixing dowel, double duration) {
@@ -178,7 +179,8 @@ final class WoodPostJoints {
                 },
                 "sqrt(s2 + T2) / Za', Za' = Wp Z'/(Wp cos2 a + Z' sin2 a), W = 1800 G^1.5 D^0.75",
                 LAG_CLAUSE,
-                RESERVE);
+                RESERVE,
+                HingeJoint.NO_LINES);
     }
 
     private HingeJoint drilled(Length hole) {
@@ -201,7 +203,8 @@ final class WoodPostJoints {
                 },
                 "M1 c/(I - dh d3/12) + M2 c/(I - d dh3/12) <= Fb CD CM",
                 "NDS 2018 3.1.2, 3.3; wet service",
-                RESERVE_BENDING);
+                RESERVE_BENDING,
+                HingeJoint.NO_LINES);
     }
 
     private HingePull.Bent bent(HingePull pull) {

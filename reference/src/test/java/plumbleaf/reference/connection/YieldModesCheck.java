@@ -17,7 +17,7 @@ import plumbleaf.reference.vectors.Vectors;
 
 /**
  * Dowel bearing, the six yield modes of a lag, bolt, nail or screw in single shear, and a lag pulled at an angle.
- * Source: NDS 2018 Tables 12.3.3, 12B, 12K and Equations 12.3-11, 12.4-1; an American Wood Council worked example (MX32); lag roots by ASME B18.2.1-2012,
+ * Source: NDS 2018 Tables 12.3.3, 12B (its cells from memory), 12K and Equations 12.3-11, 12.4-1; an American Wood Council worked example (MX32); lag roots by ASME B18.2.1-2012,
  * bending yields by NDS Table I1.
  * Tolerance: 0.6 lb for tables printed to 10 lb and computed before rounding, 0.2 lb for MX32 and MX33, 0.1 % else; the mode exactly. The 88 cells of
  * Table 12K are printed to 10 lb: 5.5 lb.

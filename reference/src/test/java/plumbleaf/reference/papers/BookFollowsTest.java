@@ -44,7 +44,24 @@ class BookFollowsTest {
     @ParameterizedTest
     @MethodSource("examples")
     void everyLineGivesWhatItSays(String example) throws IOException {
-        Design design = PaperTrial.design(PaperTrial.example(example));
+        follows(PaperTrial.design(PaperTrial.example(example)));
+    }
+
+    /** What no example has: ice on a leaf, a rising hinge, a pair whose leaves differ. */
+    @Test
+    void soDoesWhatNoExampleHas() throws IOException {
+        String nursery = PaperTrial.example("nursery-lane.json");
+        String person = "\"person\": \"200 lb\"";
+        String pins = "\"hole\": \"12\\\"\", \"depth\": \"36\\\"\"";
+        assertThat(nursery).contains(person, pins, "HINGE-ADJ-0.625");
+        follows(PaperTrial.design(nursery.replace(person, person + ", \"ice\": \"1/2\\\"\"")
+                .replace("HINGE-ADJ-0.625", "HINGE-RISE-0.625")));
+        follows(PaperTrial.design(nursery.replace("\"kind\": \"swing\"", "\"kind\": \"pair\", \"swing\": \"in\"")
+                .replace(", \"hinge\": \"left\", \"swing\": \"in\", \"opens\": \"90 deg\"", "")
+                .replace(pins, pins + ", \"rightLeaf\": { \"braces\": 0, \"hinge\": \"HINGE-BALL-0.75\" }")));
+    }
+
+    private static void follows(Design design) {
         PacketSubject subject =
                 PacketSubjects.of(design.job(), design, PaperTrial.options(PaperSize.LETTER, PaperSize.TABLOID));
         Paper book = CalculationBook.of(subject);

@@ -90,6 +90,7 @@ final class TriedPrices {
                 Stated.of(said.hole().or(pick.hole().diameter())),
                 depth,
                 said.latchHole(),
-                said.latchDepth());
+                said.latchDepth(),
+                said.rightLeaf());
     }
 }
