@@ -60,7 +60,7 @@ public final class SlideGuides {
         double base = post.grade().inches();
         double low = leaf.of(MemberRole.BOTTOM_RAIL).get(0).from().z().inches() - base;
         double high = leaf.of(MemberRole.TOP_RAIL).get(0).from().z().inches() - base;
-        double share = worst.state() == LeafState.CLOSED
+        double share = worst.state() != LeafState.OPEN
                 ? worst.combination().wind() * worst.wind().outward()
                 : 0;
         List<PostPush> fence = share == 0 ? List.of() : post.pushes();
