@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -387,6 +388,8 @@ class FieldBookInBrowserTest {
     private static void until(ChromeDriver device, String condition) {
         new WebDriverWait(device, PATIENCE)
                 .withMessage(condition)
+                // A page that is being left answers no script.
+                .ignoring(JavascriptException.class)
                 .until(page -> Boolean.TRUE.equals(device.executeScript("return Boolean(" + condition + ")")));
     }
 

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import plumbleaf.web.Workspace;
@@ -123,6 +124,8 @@ class NewerFieldBookTest {
     private static void until(ChromeDriver device, String condition) {
         new WebDriverWait(device, PATIENCE)
                 .withMessage(condition)
+                // A page that is being left answers no script.
+                .ignoring(JavascriptException.class)
                 .until(page -> Boolean.TRUE.equals(device.executeScript("return Boolean(" + condition + ")")));
     }
 
