@@ -2,7 +2,6 @@ package plumbleaf.documents.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -25,7 +24,6 @@ import plumbleaf.engine.ground.ProfilePoint;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
-import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Offset;
 
@@ -44,6 +42,7 @@ public final class RunProfile {
     /** Half a post: a strip that begins or ends nearer to the run's end shows the whole of it. */
     private static final double WHOLE_IN = 30;
 
+    private final Strip strip;
     private final RunLayout run;
     private final Profile profile;
     private final List<PostDetail> posts;
@@ -57,12 +56,10 @@ public final class RunProfile {
     private final int rightward;
     private final List<Mark> marks = new ArrayList<>();
 
-    /** What the words over the bays take. */
-    private final List<Box> labelled = new ArrayList<>();
-
     private double leafTopIn = Double.NEGATIVE_INFINITY;
 
     private RunProfile(Strip strip, DisplayUnits units, Scale scale) {
+        this.strip = strip;
         this.run = strip.run();
         this.profile = strip.profile();
         this.fromIn = strip.from().inches();
@@ -116,10 +113,6 @@ public final class RunProfile {
         return new RunProfile(strip, units, scale).drawn();
     }
 
-    private boolean shows(Offset station) {
-        return station.inches() > fromIn - EDGE_IN && station.inches() < toIn + EDGE_IN;
-    }
-
     private double x(double stationIn) {
         return rightward * stationIn;
     }
@@ -131,11 +124,10 @@ public final class RunProfile {
     private Drawing drawn() {
         ground();
         for (PostDetail post : posts) post(post);
-        for (Bay bay : run.bays()) if (shows(bay.start()) && shows(bay.end())) bay(bay);
+        for (Bay bay : run.bays()) if (strip.shows(bay.start()) && strip.shows(bay.end())) bay(bay);
         for (PlacedGate gate : gates) gate(gate);
         for (SlideOnProfile slide : slides) addLeaf(slide.marks(this::at));
-        bayLabels();
-        lineNotes();
+        marks.addAll(ProfileWords.over(strip, slides, notes, units, scale, highest()));
         double below = lowest() - scale.real(0.14);
         shots();
         band(below);
@@ -236,158 +228,6 @@ public final class RunProfile {
         marks.addAll(leaf);
     }
 
-    /** Over each bay its id, spacing and grade; over a gate its id. */
-    private void bayLabels() {
-        List<Double> wanted = new ArrayList<>();
-        List<Double> widths = new ArrayList<>();
-        List<List<String>> lines = new ArrayList<>();
-        List<String> of = new ArrayList<>();
-        for (Bay bay : run.bays()) {
-            if (!shows(bay.start()) || !shows(bay.end())) continue;
-            label(
-                    wanted,
-                    widths,
-                    lines,
-                    of,
-                    bay.id(),
-                    x(bay.start().inches() + bay.level().inches() / 2),
-                    List.of(
-                            bay.id() + "  " + units.length(bay.level()),
-                            grade(bay.grade().inPercent()),
-                            units.length(bay.heightMax()) + " high at most"));
-        }
-        for (PlacedGate gate : gates) {
-            if (gate.gate().at() > 0) continue;
-            double middle = gate.gate().plan().opening().station().inches()
-                    + gate.gate().plan().opening().clear().inches() / 2;
-            if (middle < fromIn || middle > toIn) continue;
-            label(
-                    wanted,
-                    widths,
-                    lines,
-                    of,
-                    gate.gate().plan().gate(),
-                    x(middle),
-                    List.of(
-                            gate.gate().plan().gate() + "  "
-                                    + units.length(gate.gate().plan().opening().clear()),
-                            "clear",
-                            ""));
-        }
-        for (SlideOnProfile slide : slides)
-            label(
-                    wanted,
-                    widths,
-                    lines,
-                    of,
-                    slide.gate(),
-                    x(slide.middleStationIn()),
-                    List.of(slide.gate() + "  " + units.length(slide.clear()), "clear, slides", ""));
-        List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < wanted.size(); i++) order.add(i);
-        order.sort(java.util.Comparator.comparingDouble(wanted::get));
-        List<Double> spread = Spread.apart(
-                order.stream().map(wanted::get).toList(),
-                order.stream().map(widths::get).toList(),
-                scale.real(0.1));
-        double y = highest() + scale.real(0.51);
-        for (int k = 0; k < order.size(); k++) {
-            int i = order.get(k);
-            double half = widths.get(i) / 2 + scale.real(0.03);
-            labelled.add(
-                    new Box(spread.get(k) - half, y - scale.real(0.36), spread.get(k) + half, y + scale.real(0.14)));
-            Look look = Look.note().of(of.get(i));
-            marks.add(Text.small(new Point(spread.get(k), y), lines.get(i).get(0))
-                    .bold()
-                    .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
-                    .with(look));
-            for (int line = 1; line < 3; line++)
-                if (!lines.get(i).get(line).isEmpty())
-                    marks.add(Text.small(
-                                    new Point(spread.get(k), y - scale.real(line * 0.15)),
-                                    lines.get(i).get(line))
-                            .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
-                            .with(look));
-        }
-    }
-
-    /** Above all else: corners, curves with their reach, and runs that meet this one, each with a line down to its post. */
-    private void lineNotes() {
-        List<StationNote> shown =
-                new ArrayList<>(notes.stream().filter(note -> !note.low()).toList());
-        shown.sort(java.util.Comparator.comparingDouble(this::middle));
-        List<Double> wanted = new ArrayList<>();
-        List<Double> widths = new ArrayList<>();
-        for (StationNote note : shown) {
-            wanted.add(middle(note));
-            widths.add(scale.real(Lettering.width(note.words(), Text.SMALL, Text.Weight.REGULAR)));
-        }
-        List<Double> places = Spread.apart(wanted, widths, scale.real(0.15));
-        double y = highest() + scale.real(0.86);
-        Look look = Look.note().in(Ink.SECOND);
-        for (int i = 0; i < shown.size(); i++) {
-            double from = x(Math.max(fromIn, shown.get(i).from().inches()));
-            double to = x(Math.min(toIn, shown.get(i).to().inches()));
-            double foot = y - scale.real(0.12);
-            marks.add(Text.small(new Point(places.get(i), y), shown.get(i).words())
-                    .anchored(Text.Across.MIDDLE, Text.Up.BASELINE)
-                    .with(look));
-            if (Math.abs(to - from) > 1) {
-                marks.add(Stroke.line(new Point(from, foot), new Point(to, foot), look.as(LineKind.DIMENSION)));
-                for (double end : List.of(from, to))
-                    marks.add(Stroke.line(
-                            new Point(end, foot + scale.real(0.05)),
-                            new Point(end, foot - scale.real(0.05)),
-                            look.as(LineKind.DIMENSION)));
-            } else down(new Point(places.get(i), y - scale.real(0.04)), new Point(from, foot), look);
-        }
-    }
-
-    /** A line from words down to the post they are about, left out where it would run through the words over a bay. */
-    private void down(Point words, Point knee, Look look) {
-        Point end = new Point(knee.x(), highest() + scale.real(0.06));
-        Optional<Box> over = labelled.stream()
-                .filter(box -> box.minX() < knee.x() && knee.x() < box.maxX())
-                .findFirst();
-        Look hidden = look.as(LineKind.HIDDEN);
-        if (over.isEmpty()) {
-            marks.add(Stroke.through(List.of(words, knee, end), hidden));
-            return;
-        }
-        marks.add(Stroke.through(
-                List.of(words, knee, new Point(knee.x(), over.get().maxY())), hidden));
-        marks.add(Stroke.line(new Point(knee.x(), over.get().minY()), end, hidden));
-    }
-
-    private double middle(StationNote note) {
-        return x((Math.max(fromIn, note.from().inches())
-                        + Math.min(toIn, note.to().inches()))
-                / 2);
-    }
-
-    private void label(
-            List<Double> wanted,
-            List<Double> widths,
-            List<List<String>> lines,
-            List<String> of,
-            String id,
-            double x,
-            List<String> words) {
-        wanted.add(x);
-        double wide = 0;
-        for (String word : words) wide = Math.max(wide, Lettering.width(word, Text.SMALL, Text.Weight.SEMIBOLD));
-        widths.add(scale.real(wide));
-        lines.add(words);
-        of.add(id);
-    }
-
-    /** As seen from outside, from left to right. */
-    private String grade(double percentAlongWalk) {
-        double seen = rightward * percentAlongWalk;
-        String size = DecimalText.fixed(Math.abs(seen), 1) + "%";
-        return seen < -0.05 ? "falls " + size : seen > 0.05 ? "rises " + size : "level";
-    }
-
     private double highest() {
         double high = -1e9;
         for (PostDetail post : posts) high = Math.max(high, post.post().top().inches());
@@ -420,7 +260,7 @@ public final class RunProfile {
             marks.addAll(labels.beside(at.plus(0, -scale.real(0.16)), point.shot(), -Math.PI / 2, look));
         }
         for (StationNote note : notes)
-            if (note.low() && shows(note.from()))
+            if (note.low() && strip.shows(note.from()))
                 marks.addAll(labels.beside(
                         at(note.from().inches(), groundAt(note.from().inches())).plus(0, -scale.real(0.36)),
                         note.words(),

@@ -43,6 +43,9 @@ final class WindSpacing implements SpacingLimit {
 
     private static final double ROUNDING_IN = 1e-6;
 
+    /** Nearer than this no posts are laid out. */
+    private static final Length LEAST = SpacingLimit.SHORTEST;
+
     /** Farther apart no rail reaches. */
     private static final Length ASKED = Length.feet(20);
 
@@ -146,15 +149,10 @@ final class WindSpacing implements SpacingLimit {
             if (middle.compareTo(inside) > 0) inside = middle;
             if (first.compareTo(inside) > 0) inside = first;
         }
-        boolean varies = inside.inches() - nearEnd.inches() > 1;
-        String apart = display.length(new Length(Math.floor(inside.inches())));
-        String words = inside.compareTo(ASKED) >= 0 && !varies
-                ? "The wind on the posts of " + run + " sets no limit to their spacing below " + display.length(ASKED)
-                : varies
-                        ? "By the wind the posts of " + run + " may stand " + apart + " apart inside, "
-                                + display.length(new Length(Math.floor(nearEnd.inches())))
-                                + " near a free end or corner, where it is stronger"
-                        : "By the wind the posts of " + run + " may stand " + apart + " apart";
+        String words = inside.compareTo(LEAST) < 0
+                ? "By the wind the posts of " + run + " are too weak however close they stand: no nearer than "
+                        + display.length(LEAST) + " apart is laid out, and heavier posts are wanted"
+                : apart(run, inside, nearEnd);
         boolean governs = runs.containsKey(run);
         return Checked.note(
                 "post.spacing",
@@ -167,6 +165,20 @@ final class WindSpacing implements SpacingLimit {
                                 : "; on the customary basis the layout keeps to "
                                         + display.length(one.run().maxBay()) + " and tells the rated gust."),
                 Basis.clause("ASCE 7-16 29.3; AISC 360-22 H1 or NDS 2018 3.9, solved for"));
+    }
+
+    private String apart(String run, Length inside, Length nearEnd) {
+        boolean varies = inside.inches() - nearEnd.inches() > 1;
+        String apart = display.length(new Length(Math.floor(inside.inches())));
+        if (inside.compareTo(ASKED) >= 0 && !varies)
+            return "The wind on the posts of " + run + " sets no limit to their spacing below " + display.length(ASKED);
+        String all = "By the wind the posts of " + run + " may stand " + apart + " apart";
+        if (!varies) return all;
+        return nearEnd.compareTo(LEAST) < 0
+                ? all
+                        + " inside; near a free end or corner, where it is stronger, they are too weak however close they stand"
+                : all + " inside, " + display.length(new Length(Math.floor(nearEnd.inches())))
+                        + " near a free end or corner, where it is stronger";
     }
 
     private Length spacing(Engineered one, int wall, Length length, Length from) {

@@ -36,9 +36,6 @@ final class RunPosts {
     /** A staked post this near to a fixed place is that post. */
     private static final double SAME_POST_IN = 0.5;
 
-    /** A tighter limit than this, as at a cliff or where no post is strong enough, counts as this: the findings on bays and posts then say it. */
-    private static final Length SHORTEST_LIMIT = Length.inches(12);
-
     private final Run run;
     private final PlanLine line;
     private final Profile profile;
@@ -359,12 +356,12 @@ final class RunPosts {
         public double fromIn(double fromIn) {
             double byStrength =
                     fromIn + spacing.longestFrom(run.id(), new Offset(fromIn)).inches();
-            return Math.max(fromIn + SHORTEST_LIMIT.inches(), Math.min(bySlope(fromIn), byStrength));
+            return Math.max(fromIn + SpacingLimit.SHORTEST.inches(), Math.min(bySlope(fromIn), byStrength));
         }
 
         @Override
         public boolean spans(double fromIn, double toIn) {
-            if (toIn <= fromIn + SHORTEST_LIMIT.inches()) return true;
+            if (toIn <= fromIn + SpacingLimit.SHORTEST.inches()) return true;
             return toIn <= bySlope(fromIn) && spacing.spans(run.id(), new Offset(fromIn), new Offset(toIn));
         }
 

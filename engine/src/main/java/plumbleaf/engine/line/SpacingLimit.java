@@ -9,6 +9,12 @@ import plumbleaf.engine.quantity.Offset;
  */
 @FunctionalInterface
 public interface SpacingLimit {
+    /**
+     * A tighter limit than this, as at a cliff or where no post is strong enough, counts as this: the findings on bays and posts then say it. Nearer than a foot the
+     * holes would meet. Judgement.
+     */
+    Length SHORTEST = Length.feet(1);
+
     /** No limit but the run's own. */
     SpacingLimit NONE = (run, from) -> Length.feet(1000);
 
