@@ -9,6 +9,7 @@ import plumbleaf.documents.drawing.Drawing;
 import plumbleaf.documents.drawing.Fill;
 import plumbleaf.documents.drawing.Labels;
 import plumbleaf.documents.drawing.Layer;
+import plumbleaf.documents.drawing.Lettering;
 import plumbleaf.documents.drawing.LineKind;
 import plumbleaf.documents.drawing.Look;
 import plumbleaf.documents.drawing.Mark;
@@ -38,6 +39,9 @@ public final class DrillTemplate {
     private static final double ROOM_FOR_WORDS_IN = 0.95;
     /** So high over the strip's lower edge both lines of words reach. */
     private static final double WORDS_HIGH_IN = 0.42;
+
+    /** What the words at a tile's other end take. */
+    private static final double BESIDE_IN = 1.9;
 
     /** Holes nearer than this are drilled from one sheet. */
     private static final double TOGETHER_IN = 3;
@@ -245,14 +249,17 @@ public final class DrillTemplate {
 
     private void words(List<Mark> marks, int number, int count, double from, double to) {
         String what = name() + ", " + member.role().words() + ", tile " + (number + 1) + " of " + count;
-        double x = number == 0 ? pastSlant() : 0.14;
+        String hook = "long point of the " + firstEnd() + " end: hook over here";
+        double longest = Math.max(
+                Lettering.width(what, Text.SMALL, Text.Weight.SEMIBOLD),
+                Lettering.width(hook, Text.SMALL, Text.Weight.REGULAR));
+        double x = number == 0 ? Math.max(0.14, Math.min(pastSlant(), to - from - longest - BESIDE_IN)) : 0.14;
         marks.add(Text.small(new Point(x, low()), what).bold().with(Look.note()));
         marks.add(Text.small(new Point(to - from - 0.14, low()), edge())
                 .anchored(Text.Across.END, Text.Up.BASELINE)
                 .with(Look.note()));
         if (number > 0) return;
-        marks.add(Text.small(new Point(x, low() + 0.20), "long point of the " + firstEnd() + " end: hook over here")
-                .with(Look.note()));
+        marks.add(Text.small(new Point(x, low() + 0.20), hook).with(Look.note()));
     }
 
     /** Beside the slanted cut, which no lettering may hide or be hidden by; words below the strip are clear of it. */
