@@ -18,10 +18,14 @@ final class OneByOne {
 
     private static final int TRIES_A_BAR = 4_000;
 
+    /** Where the last two pieces are looked for together, a try is as many looks as there are sizes. */
+    private static final int TRIES_WITH_PAIRS = 100;
+
     /** A bar with less than this part of it left is full enough. */
     private static final long FULL = 20_000;
 
     private final Cutting cutting;
+    private final boolean byPairs;
     private final Effort effort;
     private final int[] demand;
     private final int[] now;
@@ -29,7 +33,8 @@ final class OneByOne {
     private long leastLeft;
     private int tries;
 
-    private OneByOne(Cutting cutting, Effort effort) {
+    private OneByOne(Cutting cutting, boolean byPairs, Effort effort) {
+        this.byPairs = byPairs;
         this.cutting = cutting;
         this.effort = effort;
         this.demand = cutting.demand.clone();
@@ -39,7 +44,15 @@ final class OneByOne {
 
     /** One pattern a bar; empty when the bars at hand run out. */
     static List<Column> fill(Cutting cutting, Effort effort) {
-        return new OneByOne(cutting, effort).bars();
+        return new OneByOne(cutting, false, effort).bars();
+    }
+
+    /**
+     * The longest piece first in every bar, and the last two of it together: those that fill it best. With hundreds of sizes some two leave next to nothing of a
+     * bar, and short pieces are kept for the last bars.
+     */
+    static List<Column> fillByPairs(Cutting cutting, Effort effort) {
+        return new OneByOne(cutting, true, effort).bars();
     }
 
     private List<Column> bars() {
@@ -49,8 +62,8 @@ final class OneByOne {
         while (left > 0) {
             Column best = cheapest(supply);
             if (best.isEmpty()) return List.of();
-            // what is left may be enough for several bars alike
-            long again = best.timesIn(demand);
+            // what is left may be enough for several bars alike; pairs want many sizes to the last
+            long again = byPairs ? 1 : best.timesIn(demand);
             if (supply[best.kind] != Cutting.UNLIMITED) again = Math.min(again, supply[best.kind]);
             for (long n = 0; n < again; n++) {
                 best.takeFrom(demand);
@@ -79,7 +92,8 @@ final class OneByOne {
     }
 
     private Column filled(int kind) {
-        boolean many = cutting.sizes() > MANY_SIZES
+        boolean many = byPairs
+                || cutting.sizes() > MANY_SIZES
                 || (cutting.sizes() > MANY_FINE_SIZES && !FillTable.suits(cutting))
                 || effort.isTooFine();
         if (many) return longestAndRest(kind);
@@ -98,9 +112,17 @@ final class OneByOne {
         leastLeft = Long.MAX_VALUE;
         tries = 0;
         now[first] = 1;
-        rest(first, cutting.room[kind] - cutting.size[first], cutting.room[kind] / FULL);
-        effort.add(tries / 8 + 1);
+        rest(first, cutting.room[kind] - cutting.size[first], enough(cutting.room[kind]));
+        effort.add(byPairs ? (long) tries * now.length / 8 + 1 : tries / 8 + 1);
         return Column.of(kind, fullest);
+    }
+
+    /** What may be left of a bar; by pairs no more than each bar of a plan at the bound may waste. */
+    private long enough(long room) {
+        if (!byPairs) return room / FULL;
+        long volume = cutting.volume();
+        long bars = (volume + room - 1) / room;
+        return Math.min(room / FULL, (bars * room - volume) / bars);
     }
 
     /** Tries the sizes from this one on, long to short, as many as go before fewer; true once the bar is full enough or the tries are used up. */
@@ -110,7 +132,8 @@ final class OneByOne {
             leastLeft = left;
             System.arraycopy(now, 0, fullest, 0, now.length);
         }
-        if (leastLeft <= enough || tries > TRIES_A_BAR) return true;
+        if (byPairs && leastLeft > enough) lastTwo(from, left);
+        if (leastLeft <= enough || tries > (byPairs ? TRIES_WITH_PAIRS : TRIES_A_BAR)) return true;
         for (int size = firstWithin(from, left); size < now.length; size++) {
             if (now[size] >= demand[size] || cutting.size[size] > left) continue;
             now[size]++;
@@ -119,6 +142,26 @@ final class OneByOne {
             if (done) return true;
         }
         return false;
+    }
+
+    /** Of two more pieces those that leave least: one walk from both ends. */
+    private void lastTwo(int from, long left) {
+        int longer = from;
+        int shorter = now.length - 1;
+        while (longer <= shorter) {
+            long over = left - cutting.size[longer] - cutting.size[shorter];
+            boolean there = longer == shorter
+                    ? now[longer] + 2 <= demand[longer]
+                    : now[longer] < demand[longer] && now[shorter] < demand[shorter];
+            if (over >= 0 && over < leastLeft && there) {
+                leastLeft = over;
+                System.arraycopy(now, 0, fullest, 0, now.length);
+                fullest[longer]++;
+                fullest[shorter]++;
+            }
+            if (over < 0 || now[longer] >= demand[longer]) longer++;
+            else shorter--;
+        }
     }
 
     /** The longest size from this one on that goes into what is left: sizes lie long to short. */

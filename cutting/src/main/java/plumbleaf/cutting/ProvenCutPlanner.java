@@ -145,6 +145,8 @@ public final class ProvenCutPlanner implements CutPlanner {
             if (bestCost <= bound) return Optional.empty();
             if (isTight() && isFullEverywhere()) return Optional.empty();
             if (isFine()) {
+                if (cutting.kinds() == 1) keep(OneByOne.fillByPairs(cutting, effort));
+                if (bestCost <= bound) return Optional.empty();
                 onCoarseGrid();
                 if (bestCost <= bound) return Optional.empty();
                 effort.allowUpTo(effort.taken() + effort.left() / 4 * 3);

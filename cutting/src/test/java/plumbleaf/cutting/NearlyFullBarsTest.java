@@ -46,6 +46,25 @@ class NearlyFullBarsTest {
         PlanAudit.of(task, plan);
     }
 
+    /** Five hundred lengths with no common step, up to half a bar or a quarter, thousands of pieces: the last two pieces of a bar leave next to nothing of it. */
+    @ParameterizedTest
+    @CsvSource({"1, 250000", "2, 125000"})
+    void thousandsOfPiecesOfHundredsOfFineLengths(int seed, int longest) {
+        Random random = new Random(seed);
+        List<Piece> cut = new ArrayList<>();
+        for (int size = 0; size < 500; size++) {
+            int length = 1 + random.nextInt(longest);
+            for (int n = random.nextInt(10); n >= 0; n--) cut.add(Piece.square("p" + cut.size(), "", length));
+        }
+        CutTask task = taskOf(500_000, cut);
+        CutPlan plan = planned(task);
+        long volume = cut.stream().mapToLong(Piece::longPointNm).sum();
+        assertThat(plan.bars()).hasSize((int) (volume / 500_000) + 1);
+        assertThat(plan.proven()).isTrue();
+        assertThat(plan.steps()).isLessThan(20_000_000);
+        PlanAudit.of(task, plan);
+    }
+
     /**
      * Fillers of one more than a multiple of three, bar and core of multiples of three: a full bar holds three fillers or none, or six, and six are too long. Three
      * fillers leave less than the shortest piece of the core, so a bar is full of fillers alone or of the core alone; and no way of filling bars from the core, all
