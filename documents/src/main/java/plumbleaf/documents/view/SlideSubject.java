@@ -23,10 +23,7 @@ public record SlideSubject(
 
     /** Of the receiver's mouth across the leaf, what the post itself leaves on its side. */
     public double mouthToPostIn() {
-        double left = Math.abs(plan.shape().across().inches())
-                - parts.frame().width().inches() / 2
-                - receiver.width().inches() / 2;
-        return Math.max(0, Math.min(plan.kind().spec().mouthAcross().inches(), left));
+        return plan.mouthToPost(receiver.width()).inches();
     }
 
     Outside outside() {

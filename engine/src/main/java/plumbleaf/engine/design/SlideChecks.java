@@ -187,6 +187,8 @@ final class SlideChecks {
                         + display.length(spec.mouthUp()) + ".",
                 Basis.judgement("wear, creep, season and a person's weight"),
                 Measure.demand(Math.max(0, sag.low().inches()), spec.mouthUp().inches(), "in"));
+        Length takes =
+                slide.gate().plan().mouthToPost(slide.gate().receiver().stock().width());
         Finding aside = Checked.of(
                 "slide.across",
                 Severity.CAUTION,
@@ -195,9 +197,10 @@ final class SlideChecks {
                         + DecimalText.whole(site.gate().loads().serviceGust().mph())
                         + " mph moves its nose " + display.length(sag.across())
                         + " aside before the receiver has it; the mouth takes "
-                        + display.length(spec.mouthAcross()) + ".",
+                        + display.length(takes)
+                        + (takes.compareTo(spec.mouthAcross()) < 0 ? " before the post's face." : "."),
                 Basis.judgement("somebody closes it in wind"),
-                Measure.demand(sag.across().inches(), spec.mouthAcross().inches(), "in"));
+                Measure.demand(sag.across().inches(), takes.inches(), "in"));
         return List.of(set, low, aside);
     }
 

@@ -5,6 +5,7 @@ import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.job.GateKind;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
 /**
@@ -31,6 +32,13 @@ public record SlidePlan(
     /** The place in plan under r on the leaf's middle plane while it is closed, so far off it outward. */
     public PlanPoint at(Offset r, Offset outwardOfLeaf) {
         return face.moved(along, r).moved(outward, shape.across().plus(outwardOfLeaf));
+    }
+
+    /** Room in the receiver's mouth on the side of its post: as asked, as far as the face of a post of this width leaves it. The other side has all that was asked. */
+    public Length mouthToPost(Length receiver) {
+        double face =
+                Math.abs(shape.across().inches()) - leaf.make().tube().width().inches() / 2 - receiver.inches() / 2;
+        return Length.inches(Math.max(0, Math.min(kind.spec().mouthAcross().inches(), face)));
     }
 
     /** The strip of ground that the leaf needs, corners in order: as wide as the leaf, from the open tail's end to the nose. */

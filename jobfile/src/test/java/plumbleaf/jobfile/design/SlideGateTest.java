@@ -76,6 +76,21 @@ class SlideGateTest {
     }
 
     @Test
+    void theNoseHasOnlyTheRoomThatTheReceiversPostLeavesIt() {
+        SlideDesign slide = slide(FALLOW);
+        Finding across = Yard.findings(FALLOW.design(), "slide.across").get(0);
+        // The leaf runs its rollers' standoff beside the front post's face; half a tube nearer is its own face.
+        double room = slide.gate().plan().rollers().standoff().inches()
+                + (slide.gate().front().stock().width().inches()
+                                - slide.gate().receiver().stock().width().inches())
+                        / 2
+                - slide.gate().plan().leaf().make().tube().width().inches() / 2;
+        assertThat(room)
+                .isLessThan(slide.gate().plan().kind().spec().mouthAcross().inches());
+        assertThat(across.measure().orElseThrow().limit()).isCloseTo(room, within(1e-9));
+    }
+
+    @Test
     void aDeeperFootingNeverGivesMoreAcross() {
         SlideDesign usual = slide(FALLOW);
         SlideDesign deeper = slide(FALLOW.with("\"depth\": \"60\\\"\"", "\"depth\": \"72\\\"\""));
