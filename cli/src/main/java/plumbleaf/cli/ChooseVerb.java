@@ -2,7 +2,9 @@ package plumbleaf.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -194,12 +196,35 @@ final class ChooseVerb implements Callable<Integer> {
         if (passing.isEmpty()) lines.add("  No build passes.");
         lines.addAll(lessDrop(choice, slides));
         List<Rejected> rejected = choice.choice().rejected();
+        if (passing.isEmpty() && rejected.size() > SHOWN) {
+            lines.addAll(reasons(rejected));
+            return lines;
+        }
         lines.add("  " + failed(rejected.size(), all, passing.isEmpty()));
         for (Rejected one : rejected.subList(Math.max(0, rejected.size() - SHOWN), rejected.size()))
-            lines.add("    " + one.price().text() + "  " + one.id() + ": "
-                    + one.because().message());
+            lines.add("    " + said(one));
         if (rejected.size() > SHOWN)
             lines.add("    and " + (rejected.size() - SHOWN) + " cheaper still; --json lists them all");
+        return lines;
+    }
+
+    private static String said(Rejected one) {
+        return one.price().text() + "  " + one.id() + ": " + one.because().message();
+    }
+
+    /** Where nothing passes, the dearest ones say little of the rest: each kind of reason once, with how many builds it stops. */
+    private static List<String> reasons(List<Rejected> rejected) {
+        Map<String, List<Rejected>> kinds = new LinkedHashMap<>();
+        for (Rejected one : rejected)
+            kinds.computeIfAbsent(one.because().id(), key -> new ArrayList<>()).add(one);
+        List<String> lines = new ArrayList<>();
+        lines.add("  " + rejected.size() + " fail, for "
+                + (kinds.size() == 1
+                        ? "one reason; the last of them in order of price:"
+                        : kinds.size() + " reasons; the last in order of price of each:"));
+        for (List<Rejected> alike : kinds.values())
+            lines.add("    " + alike.size() + " like " + said(alike.get(alike.size() - 1)));
+        lines.add("    --json lists them all");
         return lines;
     }
 

@@ -20,7 +20,7 @@ import plumbleaf.engine.section.Shape;
 import plumbleaf.engine.section.WoodPost;
 
 /**
- * Every build of a gate that a yard would think of: what the job pinned stays, the rest runs over what is stocked, auger sizes and depth steps. Both posts are alike
+ * Every build of a gate that a yard would think of: what the job pinned stays, the rest runs over what is stocked, auger sizes and depth steps; a post that stands already is what it is. Both posts are alike
  * unless one is pinned: one detail a gate.
  */
 final class GateLattice {
@@ -130,7 +130,7 @@ final class GateLattice {
                 PostStock latch = pinned.latchPost()
                         .value()
                         .flatMap(catalogue::post)
-                        .or(() -> StandingPost.of(gate.latchPost().support(), catalogue))
+                        .or(() -> StandingPost.taken(gate.latchPost().support(), catalogue))
                         .orElse(post);
                 feet.add(new FootPick(post, latch, hole));
             }
@@ -176,7 +176,7 @@ final class GateLattice {
         return pinned.hingePost()
                 .value()
                 .flatMap(catalogue::post)
-                .or(() -> StandingPost.of(gate.hingePost().support(), catalogue))
+                .or(() -> StandingPost.taken(gate.hingePost().support(), catalogue))
                 .map(List::of)
                 .orElseGet(this::stockedPosts);
     }

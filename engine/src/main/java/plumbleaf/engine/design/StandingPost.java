@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.section.PostStock;
 import plumbleaf.engine.section.Section;
 import plumbleaf.engine.support.Support;
 
@@ -23,6 +24,14 @@ final class StandingPost {
                 socket -> Optional.empty(),
                 wall -> Optional.empty(),
                 existing -> existing.girth().isZero() ? Optional.empty() : byGirth(existing.girth(), catalogue));
+    }
+
+    /** What a post that stands is taken for in a search: what its girth tells, or the usual gate post where nobody measured it. Nobody chooses a post that is there. */
+    static Optional<PostStock> taken(Support support, Catalogue catalogue) {
+        boolean stands = support.match(
+                footing -> false, driven -> false, plate -> false, socket -> false, wall -> false, existing -> true);
+        if (!stands) return Optional.empty();
+        return of(support, catalogue).<PostStock>map(is -> is).or(() -> catalogue.post(UsualBuilds.GATE_POST));
     }
 
     /** Outside diameter from girth: {@code G / pi}. Source: geometry. Check: StandingPostTest (5.97 in. is 1.9 in. and so on). */

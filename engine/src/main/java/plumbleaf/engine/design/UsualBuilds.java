@@ -25,7 +25,10 @@ import plumbleaf.engine.section.Section;
 final class UsualBuilds {
     private static final String LINE_POST = "F1083-REG-2";
     private static final String FRAME = "TUBE-2x2x0.083";
-    private static final String GATE_POST = "F1083-REG-2.5";
+
+    /** What a gate hangs on where nothing is said. */
+    static final String GATE_POST = "F1083-REG-2.5";
+
     private static final Length LINE_HOLE = Length.inches(10);
     private static final Length COVER = Length.inches(2.5);
     private static final Length GATE_HOLE = Length.inches(12);

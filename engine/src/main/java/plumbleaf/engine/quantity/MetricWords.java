@@ -19,7 +19,7 @@ public final class MetricWords {
             "(?:(?:\\d{1,3}(?:,\\d\\d\\d)+|\\d+)(?:\\.\\d+)?(?:-\\d+/\\d+)?|\\d+/\\d+|\\.\\d+)";
 
     private static final String UNITS =
-            "lb-ft|lb-in|ft-lb|lb an inch(?: of [a-z]+)?|lb a foot|lb/in[3\u00b3]|lb/in|lb/ft"
+            "lb-ft|lb-in|ft-lb|lb an inch(?: of [a-z]+)?|lb a foot|lb/in[3\u00b3]|lb/in\\.|lb/in|lb/ft"
                     + "|lbs?|psf|psi|ksi|pcf|plf|mph|in[2-4\u00b2-\u00b3\u2074]|in\\.|inch(?:es)?|in(?=$|[,;:)\\]/])"
                     + "|ft[2-3\u00b2-\u00b3]|square feet|cubic feet|cubic yards?|yd[3\u00b3]|ft|feet|foot|\u00b0F|gallons?|quarts?|kips?|tons?"
                     + "|\"|'(?!\\w)";
@@ -177,7 +177,7 @@ public final class MetricWords {
             case "ksi" -> digits(value * 1000 * MetricFactor.MPA_PER_PSI) + " MPa";
             case "pcf" -> DecimalText.whole(value * 16.018463) + " kg/m\u00b3";
             case "plf", "lb/ft", "lb a foot" -> digits(value * 0.01459390) + " kN/m";
-            case "lb/in" -> digits(value * 0.1751268) + " N/mm";
+            case "lb/in", "lb/in." -> digits(value * 0.1751268) + " N/mm";
             case "lb/in3", "lb/in\u00b3" -> digits(value * MetricFactor.MN_M3_PER_LB_IN3) + " MN/m\u00b3";
             case "mph" -> DecimalText.upTo(value * MetricFactor.METRES_A_SECOND_PER_MPH, places) + " m/s";
             case "in2", "in\u00b2" -> digits(value * 645.16) + " mm\u00b2";

@@ -38,6 +38,9 @@ class MetricWordsTest {
                 "258 lb of 3,240 (D+L) | 1.15 kN of 14.41 (D+L)",
                 "200 lb of 600 in all | 890 N of 2.67 kN in all",
                 "the weld carries 445 lb an inch of 1,343. | the weld carries 77.9 N a millimeter of 235.",
+                "f = 445 lb/in. | f = 77.9 N/mm",
+                "k = 10,000 lb/in., at its top | k = 1,751 N/mm, at its top",
+                "the spring of 10,000 lb/in holds | the spring of 1,751 N/mm holds",
             })
     void restatesQuantities(String us, String metric) {
         assertThat(WORDS.of(us)).isEqualTo(metric);
