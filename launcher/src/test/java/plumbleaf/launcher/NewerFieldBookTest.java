@@ -115,10 +115,10 @@ class NewerFieldBookTest {
         return String.valueOf(device.executeScript("return document.getElementById('line').textContent"));
     }
 
-    /** The names of all makes that are kept. */
+    /** The names of all makes of the page that are kept; the engine unpacked on this device has a shelf of its own. */
     private static String makes(ChromeDriver device) {
-        return String.valueOf(device.executeAsyncScript(
-                "const done = arguments[0]; caches.keys().then((names) => done(names.join()))"));
+        return String.valueOf(device.executeAsyncScript("const done = arguments[0]; caches.keys().then((names) =>"
+                + " done(names.filter((name) => name.startsWith('plumbleaf-field-book-')).join()))"));
     }
 
     private static void until(ChromeDriver device, String condition) {

@@ -42,7 +42,12 @@ class OpenJob {
     work() {
         this.now = changed(this.held.document, this.queue.list());
         this.text = JSON.stringify(this.now);
-        this.result = JSON.parse(this.worked.design(this.text));
+        this.result = this.designed(this.text);
+    }
+    /** What the engine makes of a job. Of the job it made last it need not be asked again: a change is tried before it is kept. */
+    designed(text) {
+        if (this.last?.text !== text) this.last = { text, result: JSON.parse(this.worked.design(text)) };
+        return this.last.result;
     }
     job() { return this.now; }
     /** What waits goes now where there is a signal: a photo is no change and tells nobody that it is there. */
@@ -58,7 +63,7 @@ class OpenJob {
     /** The layout alone with a post somewhere else: what a hand sees while it moves. */
     moved(run, post, station, keys) { return JSON.parse(this.worked.moved(run, post, station, keys.join(" "))); }
     /** What the whole job comes to with one value more; nothing is kept of it. */
-    tried(edit) { return JSON.parse(this.worked.design(this.with(edit))); }
+    tried(edit) { return this.designed(this.with(edit)); }
     with(edit) { return JSON.stringify(changed(this.held.document, [...this.queue.list().filter((other) => other.path !== edit.path), edit])); }
     /** Puts a change in the queue where the job still reads well with it. @returns what is wrong; empty where nothing is */
     put(edit) {
