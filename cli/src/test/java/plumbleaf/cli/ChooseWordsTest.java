@@ -43,6 +43,12 @@ class ChooseWordsTest {
         return run.out().lines().toList();
     }
 
+    /** The same job with both gate posts there already. */
+    private static String standing(Path job) throws IOException {
+        return Files.readString(job)
+                .replace("Post\": { \"support\": \"new-footing\" }", "Post\": { \"support\": \"existing\" }");
+    }
+
     private static String found(Path job) {
         return Terminal.run("design", job.toString(), "--json").out();
     }
@@ -114,12 +120,24 @@ class ChooseWordsTest {
         assertThat(found(job)).contains(" builds passes; the usual one is shown.");
     }
 
+    /** With its posts standing and the rest given there is one build, and the design does not speak of others. */
+    @Test
+    void whereOneBuildIsLeftThatFailsTheDesignSaysSo() throws IOException {
+        String text = standing(gate(JOINT, DEPTH));
+        String posts = ", \"hingePost\": \"F1083-REG-2.5\", \"latchPost\": \"F1083-REG-2.5\"";
+        assertThat(text).containsOnlyOnce(posts);
+        Path job = with(text.replace(posts, ""));
+        assertThat(said(3, job)).startsWith("G1: 1 build in all", "  No build passes.");
+        assertThat(found(job))
+                .contains("G1: all of its build is given, and it fails a check. Shorten the leaf")
+                .doesNotContain("none of 1 build");
+    }
+
     /** A post that stands is there: it is neither sold nor looked for, so a gate between two of them is a choice of leaves. */
     @Test
     void aPostThatStandsIsNotChosen() throws IOException {
         Path job = gate(JOINT, DEPTH);
-        String text = Files.readString(job)
-                .replace("Post\": { \"support\": \"new-footing\" }", "Post\": { \"support\": \"existing\" }");
+        String text = standing(job);
         int builds = text.indexOf("\"G1\": {\n      \"frame\"");
         with(text.substring(0, builds - 6) + text.substring(text.indexOf('}', builds) + 1));
         String out = Terminal.run("choose", job.toString(), "--json").out();

@@ -77,6 +77,11 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
                         : "each of the " + DecimalText.whole(failed) + " cheaper ones fails a check.");
     }
 
+    private static String noneOf(int all) {
+        if (all == 1) return "all of its build is given, and it fails a check.";
+        return "none of " + DecimalText.whole(all) + " builds passes; the usual one is shown.";
+    }
+
     /** What was chosen, in one sentence with its proof; or that nothing passes. */
     Finding finding() {
         int failed = choice.rejected().size();
@@ -85,9 +90,8 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
                     "gate.build",
                     Severity.MUST_FIX,
                     gate,
-                    gate + ": none of " + DecimalText.whole(choice.all())
-                            + " builds passes; the usual one is shown. Shorten the leaf, lighten it, or give the posts"
-                            + " better ground.",
+                    gate + ": " + noneOf(choice.all())
+                            + " Shorten the leaf, lighten it, or give the posts better ground.",
                     Basis.judgement("search over what is stocked, judged in soft soil"));
         return Checked.note(
                 "gate.build",

@@ -99,7 +99,7 @@ final class SwayFindings {
                     hung.id(),
                     hung.id()
                             + ": its corner brackets have no stated capacity, so nobody can say that they hold. Give"
-                            + " builds.bracket.capacity from the maker's sheet.",
+                            + " bracket.capacity in the gate's build from the maker's sheet.",
                     Basis.judgement("an unknown capacity is never a pass")));
             return findings;
         }
