@@ -26,7 +26,7 @@ import plumbleaf.web.page.Room;
 import plumbleaf.web.store.JobStore;
 import plumbleaf.web.store.StoredJob;
 
-/** The rooms Ground and Line: whatever a job says of its ground, its runs and its rules can be said there, and taken back. */
+/** The rooms Ground and Line: whatever a job says of its ground, its runs and its rules can be said there, and taken back; so can a gate's opening as its posts stand. */
 @SpringBootTest(classes = Workspace.class)
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
 @Tag("slow")
@@ -66,6 +66,22 @@ class LineAndGroundTest {
 
     static List<Written> everyForm() {
         return List.of(
+                written(
+                        Room.GATES,
+                        "gates[G1].asSet",
+                        List.of(
+                                "date",
+                                "2027-05-20",
+                                "top",
+                                "48 1/8",
+                                "bottom",
+                                "47-7/8",
+                                "hingePlumb.along",
+                                "-1/8",
+                                "latchPlumb.along",
+                                "-1/8"),
+                        "\"hingePlumb\": { \"along\": \"-1/8\\\"\" }, \"latchPlumb\": { \"along\": \"-1/8\\\"\" }",
+                        List.of("top", "wide")),
                 written(
                         Room.LINE,
                         "runs[R1].noDig",
@@ -333,7 +349,7 @@ class LineAndGroundTest {
     }
 
     private static String numbered(String list) {
-        return list.replace("[R1]", "[0]");
+        return list.replace("[R1]", "[0]").replace("[G1]", "[0]");
     }
 
     private MockHttpServletResponse edit(Room room, String path, String value) throws Exception {

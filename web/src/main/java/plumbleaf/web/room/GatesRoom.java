@@ -29,11 +29,19 @@ final class GatesRoom {
             panels.add(Panel.of("Posts", id).withFields(build(opened, at, id)));
             panels.add(HangingPanel.of(opened, at, id));
             panels.addAll(HoldPanels.of(opened, at, id));
+            panels.add(asSet(opened, at, id));
             List<Note> cautions = Notes.cautions(notes);
             if (!cautions.isEmpty()) panels.add(Panel.of("Cautions", id).withNotes(cautions));
             design.ifPresent(gate -> panels.addAll(GateNumbers.details(gate, opened.figures())));
         }
         return panels;
+    }
+
+    /** Opening and plumb of both posts, measured between them once they stand: leaf, gaps and packers are fitted to the last readings. */
+    private static Panel asSet(Opened opened, String at, String id) {
+        return Panel.of("As set: opening of " + id + " between its posts", id)
+                .withStrips(Listed.strips(opened, Ledger.AS_SET, at + ".asSet", "Readings"))
+                .withEntries(List.of(Ledger.AS_SET.entry(opened, at + ".asSet")));
     }
 
     private static List<Field> gate(Opened opened, String at, String id) {

@@ -91,6 +91,7 @@ final class LedgerChoices {
                     OVERNIGHT,
                     TICKET,
                     OBSTACLE,
+                    AS_SET,
                     BREAKLINE -> List.of();
         };
     }

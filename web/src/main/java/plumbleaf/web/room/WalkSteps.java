@@ -200,7 +200,7 @@ final class WalkSteps {
                 "A wall, a step, a meter within the arc or behind it: off the hinge foot along the fence, and to the side.",
                 Panel.of("", id)
                         .withStrips(Listed.strips(opened, Ledger.OBSTACLE, at + ".obstacles", "In the way"))
-                        .withEntries(List.of(Ledger.OBSTACLE.entry(opened, "gates[" + id + "].obstacles")))));
+                        .withEntries(List.of(Ledger.OBSTACLE.entry(opened, at + ".obstacles")))));
     }
 
     private void finish(String at, String id) {
