@@ -3,6 +3,7 @@ package plumbleaf.documents.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import plumbleaf.documents.drawing.Arc;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -47,6 +48,9 @@ public final class DrillTemplate {
     private static final double TOGETHER_IN = 3;
 
     private static final double BEYOND_IN = 0.22;
+
+    /** So far words keep from the line beside them. */
+    private static final double BESIDE_LINE_IN = 0.14;
 
     private final GateSubject gate;
     private final Member member;
@@ -163,10 +167,9 @@ public final class DrillTemplate {
         labels.keepFree(new Box(-1, -half - 1, tile + 1, half + 0.06));
         for (Hole hole : is.holes()) hole(marks, labels, hole, is.from());
         if (is.from() > 1e-9)
-            match(marks, 0, is.from(), is.joined() ? "joins the tile before, at " : "set by tape at ", true);
-        if (is.to() < member.longPoint().inches() - 1e-6)
-            match(marks, is.to() - is.from(), is.to(), "match at ", false);
-        words(marks, number, count, is.from(), is.to());
+            match(marks, is, is.from(), is.joined() ? "joins the tile before, at " : "set by tape at ", true);
+        if (is.to() < member.longPoint().inches() - 1e-6) match(marks, is, is.to(), "match at ", false);
+        words(marks, number, count, is);
         Box frame = new Box(
                 -0.1, Math.min(-half - BEYOND_IN, low()) - 0.08, tile + 0.1, Math.max(half + 0.5, top(marks) + 0.05));
         return Drawing.of(name(), Scale.FULL, marks).framed(frame);
@@ -234,7 +237,8 @@ public final class DrillTemplate {
     }
 
     /** A line across with a half diamond on each edge: two sheets are right when both make whole ones. */
-    private void match(List<Mark> marks, double x, double station, String words, boolean toRight) {
+    private void match(List<Mark> marks, Tile is, double station, String words, boolean toRight) {
+        double x = station - is.from();
         double way = toRight ? 1 : -1;
         Look look = Look.thin(Layer.SHEET);
         marks.add(Stroke.line(
@@ -242,20 +246,22 @@ public final class DrillTemplate {
         for (double y : new double[] {half, -half})
             marks.add(new Fill(
                     List.of(new Point(x, y - 0.09), new Point(x + way * 0.09, y), new Point(x, y + 0.09)), look));
-        marks.add(Text.small(new Point(x + (toRight ? 0.14 : -0.14), low() + 0.20), words + gate.length(station))
+        marks.add(Text.small(
+                        new Point(toRight ? firstOfWords(is) : lastOfWords(is), low() + 0.20),
+                        words + gate.length(station))
                 .anchored(toRight ? Text.Across.START : Text.Across.END, Text.Up.BASELINE)
                 .with(Look.note()));
     }
 
-    private void words(List<Mark> marks, int number, int count, double from, double to) {
+    private void words(List<Mark> marks, int number, int count, Tile is) {
         String what = name() + ", " + member.role().words() + ", tile " + (number + 1) + " of " + count;
         String hook = "long point of the " + firstEnd() + " end: hook over here";
         double longest = Math.max(
                 Lettering.width(what, Text.SMALL, Text.Weight.SEMIBOLD),
                 Lettering.width(hook, Text.SMALL, Text.Weight.REGULAR));
-        double x = number == 0 ? Math.max(0.14, Math.min(pastSlant(), to - from - longest - BESIDE_IN)) : 0.14;
+        double x = Math.max(BESIDE_LINE_IN, Math.min(firstOfWords(is), lastOfWords(is) - longest - BESIDE_IN));
         marks.add(Text.small(new Point(x, low()), what).bold().with(Look.note()));
-        marks.add(Text.small(new Point(to - from - 0.14, low()), edge())
+        marks.add(Text.small(new Point(lastOfWords(is), low()), edge())
                 .anchored(Text.Across.END, Text.Up.BASELINE)
                 .with(Look.note()));
         if (number > 0) return;
@@ -263,10 +269,22 @@ public final class DrillTemplate {
     }
 
     /** Beside the slanted cut, which no lettering may hide or be hidden by; words below the strip are clear of it. */
-    private double pastSlant() {
-        if (half < ROOM_FOR_WORDS_IN) return 0.14;
-        double slant = Math.abs(member.firstEnd().fromSquare().radians());
-        return 0.14 + WORDS_HIGH_IN * StrictMath.tan(Math.min(slant, Math.PI / 3));
+    private double firstOfWords(Tile is) {
+        double cut = half < ROOM_FOR_WORDS_IN ? 0 : Math.max(end(-half, true), end(WORDS_HIGH_IN - half, true));
+        return Math.max(0, cut - is.from()) + BESIDE_LINE_IN;
+    }
+
+    private double lastOfWords(Tile is) {
+        double cut = half < ROOM_FOR_WORDS_IN ? is.to() : Math.min(end(-half, false), end(WORDS_HIGH_IN - half, false));
+        return Math.min(is.to(), cut) - is.from() - BESIDE_LINE_IN;
+    }
+
+    /** The station where the face begins at a height, or where it ends: a slant leans either way, by which edge is the long one. */
+    private double end(double y, boolean first) {
+        double length = member.longPoint().inches();
+        Box sliver = new Box(-1, y - 0.001, length + 1, y + 0.001);
+        DoubleStream along = Clip.within(face, sliver.corners()).stream().mapToDouble(Point::x);
+        return first ? along.min().orElse(0) : along.max().orElse(length);
     }
 
     /** What the lower edge on the paper is on the leaf. */
