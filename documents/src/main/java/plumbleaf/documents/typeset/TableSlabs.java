@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Ink;
 import plumbleaf.documents.drawing.Lettering;
@@ -155,7 +156,8 @@ final class TableSlabs {
 
     /**
      * Columns that keep their width take it and those of words share the rest by what they hold; where that leaves words too little, all
-     * columns give way, none below its longest word as long as there is room.
+     * columns give way, none below its longest word as long as there is room. Where none is of words, that gives way which costs fewest lines:
+     * one long word among many short does not break the holes of a hundred posts.
      */
     private List<Double> widths() {
         List<Double> natural = new ArrayList<>();
@@ -181,6 +183,8 @@ final class TableSlabs {
             double spare = rest / natural.size();
             return natural.stream().map(need -> need + spare).toList();
         }
+        double leastOfAll = least.stream().mapToDouble(Double::doubleValue).sum();
+        if (shared == 0 && leastOfAll <= wide) return shared(natural, least, wide);
         if (shared == 0 || rest < leastWords) return squeezed(natural, least);
         return shared(natural, least, rest);
     }
@@ -193,7 +197,7 @@ final class TableSlabs {
         List<Double> widths = new ArrayList<>();
         double room = rest;
         for (int i = 0; i < natural.size(); i++) {
-            boolean words = table.columns().get(i).wraps();
+            boolean words = givesWay(i);
             widths.add(words ? least.get(i) : natural.get(i));
             if (words) room -= least.get(i);
         }
@@ -202,7 +206,7 @@ final class TableSlabs {
             int best = -1;
             double bestLines = 0;
             for (int i = 0; i < widths.size(); i++) {
-                if (!table.columns().get(i).wraps() || widths.get(i) >= natural.get(i)) continue;
+                if (!givesWay(i) || widths.get(i) >= natural.get(i)) continue;
                 double saved = lines(widths, -1, 0) - lines(widths, i, step);
                 double tie = natural.get(i) / widths.get(i) * 1e-6;
                 if (best < 0 || saved + tie > bestLines) {
@@ -214,10 +218,14 @@ final class TableSlabs {
             widths.set(best, widths.get(best) + step);
             room -= step;
         }
-        int words = (int) table.columns().stream().filter(Column::wraps).count();
+        long words = IntStream.range(0, widths.size()).filter(this::givesWay).count();
         for (int i = 0; i < widths.size(); i++)
-            if (table.columns().get(i).wraps()) widths.set(i, widths.get(i) + Math.max(0, room) / words);
+            if (givesWay(i)) widths.set(i, widths.get(i) + Math.max(0, room) / words);
         return List.copyOf(widths);
+    }
+
+    private boolean givesWay(int column) {
+        return table.columns().get(column).wraps() || table.columns().stream().noneMatch(Column::wraps);
     }
 
     /** How many lines the rows come to, about, with one column wider by so much. A step is worth a part of a line too, for long words. */
@@ -228,7 +236,7 @@ final class TableSlabs {
             if (table.rows().get(row).kind() == RowKind.GROUP) continue;
             double most = 1;
             for (int i = 0; i < widths.size(); i++) {
-                if (!table.columns().get(i).wraps()) continue;
+                if (!givesWay(i)) continue;
                 double width = widths.get(i) + (i == wider ? by : 0) - 2 * PAD;
                 double lines = Math.max(1, wordsWide(row, i) * RAGGED / width);
                 most = Math.max(most, lines);
