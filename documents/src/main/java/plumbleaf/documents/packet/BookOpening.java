@@ -21,7 +21,7 @@ final class BookOpening {
     static void summary(Paper.Builder paper, PacketSubject subject) {
         paper.heading("Summary");
         Table.Builder table = Table.with(
-                Column.left("Part"),
+                Column.words("Part"),
                 Column.words("Check"),
                 Column.right("Is"),
                 Column.right("Limit"),
