@@ -96,9 +96,12 @@ public final class Pages {
     private void flow() {
         Slabs slabs = new Slabs(columnWidth(size), spacing);
         List<Slab> column = new ArrayList<>();
+        boolean afterPicture = false;
         for (Block block : paper.blocks()) {
-            if (block instanceof Block.Blank || block instanceof Block.Picture) stayAbove(column);
+            boolean picture = block instanceof Block.Picture;
+            if (block instanceof Block.Blank || (picture && !afterPicture)) stayAbove(column);
             column.addAll(block.match(slabs));
+            afterPicture = picture;
         }
         endTogether(column);
         for (int i = 0; i < column.size(); i++) {
@@ -118,7 +121,10 @@ public final class Pages {
         }
     }
 
-    /** A line to write on and a picture stay with what they belong to: the last thing above, and the white after that. */
+    /**
+     * A line to write on and a picture stay with what they belong to: the last thing above, and the white after that. A picture under a
+     * picture belongs to neither: two that had to stay together left half a page white before them.
+     */
     private static void stayAbove(List<Slab> column) {
         for (int i = column.size() - 1; i >= 0 && !column.get(i).newPage(); i--) {
             column.set(i, column.get(i).keptWithNext());
