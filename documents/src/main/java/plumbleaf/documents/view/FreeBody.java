@@ -65,8 +65,8 @@ public final class FreeBody {
                 foot, head, Look.visible(Layer.POSTS).as(LineKind.HEAVY).of(gate.hingePost())));
         labels.keepFreeLine(foot, head);
         for (HingeForce hinge : forces.hinges()) hinge(hinge);
-        base(foot);
         dimensions();
+        base(foot);
         return Drawing.of("Leaf " + leaf.id() + ", free bodies", scale, marks);
     }
 
@@ -161,6 +161,10 @@ public final class FreeBody {
         marks.add(apart);
         double cog = leaf.weight().centreOfGravity().r().inches();
         double foot = Math.min(0, leaf.outline().corners().get(0).z().inches()) - scale.real(0.75);
+        for (double r : new double[] {0, cog}) {
+            Point above = gate.outside().at(r, 0);
+            labels.keepFreeLine(above, new Point(above.x(), foot));
+        }
         marks.add(LinearDimension.level(
                 gate.outside().at(side > 0 ? 0 : cog, 0),
                 gate.outside().at(side > 0 ? cog : 0, 0),
