@@ -28,6 +28,9 @@ import plumbleaf.engine.quantity.DecimalText;
  */
 public final class PermitSheet {
     private static final double PLAN_HIGH_IN = 4.4;
+    /** Its words keep their size and take most of a small picture: lower than this, a farm is a blot among them. */
+    private static final double PLAN_OF_A_LARGE_SITE_HIGH_IN = 6.8;
+
     private static final List<String> RULES = List.of(
             "line.height", "height.", "line.setback", "line.certified", "sight.", "barrier.", "access.", "near.");
 
@@ -64,15 +67,20 @@ public final class PermitSheet {
     }
 
     private static void plan(Paper.Builder paper, PacketSubject subject) {
-        Drawing plan = Scale.fitted(
-                subject.units(),
-                scale -> SitePlan.of(subject.site().unshot(), scale),
-                Pages.columnWidth(subject.options().size()),
-                PLAN_HIGH_IN);
+        Drawing plan = plan(subject, PLAN_HIGH_IN);
+        if (SitePlan.crowds(subject.site(), plan.scale())) plan = plan(subject, PLAN_OF_A_LARGE_SITE_HIGH_IN);
         paper.heading("Where it stands");
         paper.add(new Block.Picture(
                 plan,
                 "Scale " + plan.scale().words() + ", north up. Each gate is drawn closed, with the way it opens."));
+    }
+
+    private static Drawing plan(PacketSubject subject, double highIn) {
+        return Scale.fitted(
+                subject.units(),
+                scale -> SitePlan.of(subject.site().unshot(), scale),
+                Pages.columnWidth(subject.options().size()),
+                highIn);
     }
 
     private static String named(String words) {
