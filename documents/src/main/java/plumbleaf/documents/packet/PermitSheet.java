@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumbleaf.documents.drawing.Drawing;
-import plumbleaf.documents.drawing.Scale;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
-import plumbleaf.documents.typeset.Pages;
-import plumbleaf.documents.view.SitePlan;
 import plumbleaf.engine.catalogue.FenceStyle;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
@@ -27,10 +24,6 @@ import plumbleaf.engine.quantity.DecimalText;
  * vouches for the lot line, and how each limit that the job names is met. It is an application's attachment, never an approval.
  */
 public final class PermitSheet {
-    private static final double PLAN_HIGH_IN = 4.4;
-    /** Its words keep their size and take most of a small picture: lower than this, a farm is a blot among them. */
-    private static final double PLAN_OF_A_LARGE_SITE_HIGH_IN = 6.8;
-
     private static final List<String> RULES = List.of(
             "line.height", "height.", "line.setback", "line.certified", "sight.", "barrier.", "access.", "near.");
 
@@ -67,20 +60,11 @@ public final class PermitSheet {
     }
 
     private static void plan(Paper.Builder paper, PacketSubject subject) {
-        Drawing plan = plan(subject, PLAN_HIGH_IN);
-        if (SitePlan.crowds(subject.site(), plan.scale())) plan = plan(subject, PLAN_OF_A_LARGE_SITE_HIGH_IN);
+        Drawing plan = PlanPicture.of(subject);
         paper.heading("Where it stands");
         paper.add(new Block.Picture(
                 plan,
                 "Scale " + plan.scale().words() + ", north up. Each gate is drawn closed, with the way it opens."));
-    }
-
-    private static Drawing plan(PacketSubject subject, double highIn) {
-        return Scale.fitted(
-                subject.units(),
-                scale -> SitePlan.of(subject.site().unshot(), scale),
-                Pages.columnWidth(subject.options().size()),
-                highIn);
     }
 
     private static String named(String words) {

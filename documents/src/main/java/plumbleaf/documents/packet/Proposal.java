@@ -39,6 +39,7 @@ public final class Proposal {
         for (Run run : subject.job().runs()) if (!run.isLoneGate()) paper.say(fence(subject, run));
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
         for (SlidePaper gate : subject.slides()) slide(paper, subject, gate);
+        if (subject.job().gates().isEmpty()) plan(paper, subject);
         paper.heading("What it stands");
         for (String gust : subject.gusts()) paper.say(gust);
         paper.heading("In the price, and not in it");
@@ -54,6 +55,16 @@ public final class Proposal {
             paper.heading("Price").say("The price follows: this job names no price book that the program knows.");
         terms(paper, subject);
         return paper.paper();
+    }
+
+    /** A job without a gate is pictured by where its fence goes. */
+    private static void plan(Paper.Builder paper, PacketSubject subject) {
+        Drawing plan = PlanPicture.of(subject);
+        paper.add(new Block.Picture(
+                plan,
+                "Where it stands, north up, scale " + plan.scale().words()
+                        + ". Please check it against the lot, and initial below."));
+        paper.add(new Block.Blank(List.of("Where the fence stands is right: initials", "date"), 0.25));
     }
 
     private static String fence(PacketSubject subject, Run run) {
