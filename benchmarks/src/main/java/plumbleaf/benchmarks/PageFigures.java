@@ -2,6 +2,7 @@ package plumbleaf.benchmarks;
 
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
@@ -16,6 +17,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.zip.GZIPOutputStream;
 
 /** The engine in a browser: how large it is, when it is ready, what an edit of a yard costs there. */
 final class PageFigures {
@@ -33,8 +35,8 @@ final class PageFigures {
         rows.add("| what | median | 99 of 100 within | goal |\n| --- | ---: | ---: | --- |");
         long fetched = 0;
         for (String file : List.of("engine.packed", "engine.js", "unpack.js", "odds.js"))
-            fetched += bytes("/plumbleaf/browser/" + file).length;
-        rows.add(row("engine and its scripts, as packed", List.of(fetched / 1000.0), "KB", SIZE_GOAL_KB));
+            fetched += served(file, bytes("/plumbleaf/browser/" + file));
+        rows.add(row("engine and its scripts, as they are fetched", List.of(fetched / 1000.0), "KB", SIZE_GOAL_KB));
         Optional<String> browser = List.of("chromium", "chromium-browser", "google-chrome").stream()
                 .filter(Program::isThere)
                 .findFirst();
@@ -54,6 +56,16 @@ final class PageFigures {
         rows.add(row("a post moved by a finger, laid out and drawn", numbers(said, "moves"), "ms", EDIT_GOAL_MS));
         rows.add(row("all drawings after it", numbers(said, "drawings"), "ms", 0));
         return rows;
+    }
+
+    /** Bytes that go over the line: scripts go by gzip, the engine is packed already. */
+    private static int served(String file, byte[] bytes) throws IOException {
+        if (file.endsWith(".packed")) return bytes.length;
+        ByteArrayOutputStream zipped = new ByteArrayOutputStream();
+        try (GZIPOutputStream zip = new GZIPOutputStream(zipped)) {
+            zip.write(bytes);
+        }
+        return zipped.size();
     }
 
     private static String row(String name, List<Double> values, String unit, double goal) {
