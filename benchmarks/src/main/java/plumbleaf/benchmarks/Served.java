@@ -132,8 +132,6 @@ final class Served implements AutoCloseable {
 
     private static Figure bare(int rounds) throws IOException {
         byte[] page = "x".repeat(20_000).getBytes(StandardCharsets.US_ASCII);
-        // Without this the JDK's server waits 40 ms for the last packet's acknowledgement, and is no ceiling.
-        System.setProperty("sun.net.httpserver.nodelay", "true");
         HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.setExecutor(Executors.newFixedThreadPool(2));
         server.createContext("/", exchange -> {
