@@ -32,10 +32,8 @@ final class FindingText {
     }
 
     private static String remedy(Remedy remedy) {
-        String price = remedy.priceChange()
-                .map(change -> change.cents() < 0 ? ", " + change.text() : ", +" + change.text())
-                .orElse("");
-        return remedy.words() + price;
+        String price = remedy.priceWords();
+        return price.isEmpty() ? remedy.words() : remedy.words() + ", " + price;
     }
 
     /** {@code 2 must fix, 1 cannot say, 3 cautions}, or that nothing stands. */

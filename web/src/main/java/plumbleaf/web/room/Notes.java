@@ -7,7 +7,6 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
-import plumbleaf.engine.money.Money;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.web.page.Note;
 
@@ -68,14 +67,8 @@ final class Notes {
     private static Note.Press press(Remedy remedy) {
         List<String> gain = new ArrayList<>();
         remedy.ratio().ifPresent(ratio -> gain.add("then " + DecimalText.fixed(ratio, 2) + " of the limit"));
-        remedy.priceChange().ifPresent(change -> gain.add(priceChange(change)));
+        if (remedy.priceChange().isPresent()) gain.add(remedy.priceWords());
         return new Note.Press(
                 remedy.words(), String.join(", ", gain), remedy.edit().orElse(""));
-    }
-
-    private static String priceChange(Money change) {
-        if (change.isZero()) return "same price";
-        boolean less = change.compareTo(Money.ZERO) < 0;
-        return less ? Money.ZERO.minus(change).text() + " less" : change.text() + " more";
     }
 }
