@@ -171,11 +171,13 @@ public final class ProvenCutPlanner implements CutPlanner {
         /** Looks for a plan of nearly full bars, or shows that there is none. True when that settles it. */
         private boolean isFullEverywhere() {
             if (!Joining.suits(cutting)) return withoutFractions() || fullBars();
+            long sought = bound;
             Joining joining = Joining.of(cutting, waste(), effort);
             if (joining.isImpossible()) bound += cutting.step();
             boolean grown = joining.joins() * JOINS_TELL >= cutting.pieces();
             if (!grown && withoutFractions()) return true;
-            if (joining.joins() > 0 && bestCost > bound) joined(joining);
+            // A plan that may waste a bar more need not hold together what one at the first bound must.
+            if (joining.joins() > 0 && bound == sought) joined(joining);
             return bestCost <= bound || fullBars();
         }
 
