@@ -2,6 +2,7 @@ package plumbleaf.documents.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
@@ -87,18 +88,13 @@ public final class AsBuilt {
         Table.Builder table = Table.with(
                 Column.words("What"), Column.right("Planned"), Column.right("As set"), Column.left("As hung"));
         double clear = gate.asked().opening().inches();
-        List<AsSet> set = gate.asked().asSet();
+        Optional<AsSet> set = gate.asked().lastSet();
         List<String> where = List.of("top", "middle", "bottom");
         for (int i = 0; i < where.size(); i++) {
             int at = i;
-            String measured = set.isEmpty()
-                    ? LINE
-                    : subject.length(List.of(
-                                    set.get(0).top(),
-                                    set.get(0).middle(),
-                                    set.get(0).bottom())
-                            .get(at)
-                            .inches());
+            String measured = set.map(is -> List.of(is.top(), is.middle(), is.bottom()))
+                    .map(lengths -> subject.length(lengths.get(at).inches()))
+                    .orElse(LINE);
             table.row("Clear opening, " + where.get(i), subject.length(clear), measured, LINE);
         }
         table.row(
@@ -126,7 +122,7 @@ public final class AsBuilt {
                         LINE);
         }
         paper.add(table.table());
-        for (AsSet is : set) paper.note("The opening as set was measured on " + is.date() + ".");
+        set.ifPresent(is -> paper.note("The opening as set was measured on " + is.date() + "."));
     }
 
     private static void changes(Paper.Builder paper, PacketSubject subject) {

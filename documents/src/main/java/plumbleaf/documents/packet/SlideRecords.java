@@ -1,11 +1,11 @@
 package plumbleaf.documents.packet;
 
+import java.util.List;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.paper.Table;
 import plumbleaf.documents.paper.Table.Column;
 import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.gate.SlideShape;
-import plumbleaf.engine.job.AsSet;
 import plumbleaf.engine.job.SwingWay;
 import plumbleaf.engine.quantity.DecimalText;
 
@@ -87,18 +87,15 @@ final class SlideRecords {
                         "\u2013",
                         LINE));
         paper.add(table.table());
-        for (AsSet is : gate.asked().asSet()) paper.note("The opening as set was measured on " + is.date() + ".");
+        gate.asked().lastSet().ifPresent(is -> paper.note("The opening as set was measured on " + is.date() + "."));
     }
 
     private static String measured(PacketSubject subject, SlidePaper gate, int at) {
-        if (gate.asked().asSet().isEmpty()) return "_______";
-        AsSet set = gate.asked().asSet().get(0);
-        return subject.length(
-                switch (at) {
-                    case 0 -> set.top().inches();
-                    case 1 -> set.middle().inches();
-                    default -> set.bottom().inches();
-                });
+        return gate.asked()
+                .lastSet()
+                .map(is -> List.of(is.top(), is.middle(), is.bottom()))
+                .map(lengths -> subject.length(lengths.get(at).inches()))
+                .orElse("_______");
     }
 
     /** What is looked at together with the customer. */

@@ -57,8 +57,8 @@ public final class Gates {
     /** Each leaf's room between the posts as they stand, by the last time they were measured: of a pair the second hangs on what the reading calls the latch post. */
     static List<AsSetFit> fits(GateAsk ask) {
         Gate gate = ask.gate();
-        if (gate.asSet().isEmpty()) return List.of();
-        AsSet last = gate.asSet().get(gate.asSet().size() - 1);
+        if (gate.lastSet().isEmpty()) return List.of();
+        AsSet last = gate.lastSet().get();
         AsSetFit first = fit(gate, last, gate.id() + "a");
         boolean pair = gate.kind().match(swing -> false, is -> true, slide -> false, flagged -> false);
         return pair ? List.of(first, fit(gate, last.fromTheOtherPost(), gate.id() + "b")) : List.of(first);

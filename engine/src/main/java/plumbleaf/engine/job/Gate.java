@@ -1,6 +1,7 @@
 package plumbleaf.engine.job;
 
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -65,6 +66,11 @@ public record Gate(
                 release,
                 obstacles,
                 GateGround.AS_IT_IS);
+    }
+
+    /** The last readings between its posts: the leaf is fitted to them. */
+    public Optional<AsSet> lastSet() {
+        return asSet.isEmpty() ? Optional.empty() : Optional.of(asSet.get(asSet.size() - 1));
     }
 
     /** How far to the left of its run's line it stands, as one walks along the run: away from the side it swings to, away from the inside where nobody said. */

@@ -286,6 +286,21 @@ class PacketTest {
         assertThat(faults).isEmpty();
     }
 
+    /** Posts are measured again once they were set right, and the leaf is fitted to that. */
+    @ParameterizedTest
+    @ValueSource(strings = {"nursery-lane.json", "fallow-gate.json"})
+    void theAsBuiltHasTheOpeningAsItWasLastMeasured(String example) throws IOException {
+        String job = example(example)
+                .replaceFirst(
+                        "(\"opening\": \"[^,]*\")",
+                        "$1, \"asSet\": [{ \"date\": \"2027-05-20\", \"top\": \"3' 11-1/4\\\\\"\" },"
+                                + " { \"date\": \"2027-05-24\", \"top\": \"4' 0-1/8\\\\\"\" }]");
+        Design design = design(job);
+        assertThat(text(Papers.of(design.job(), design, OPTIONS), "as-built.pdf"))
+                .contains("The opening as set was measured on 2027-05-24.", "4' 1/8\"")
+                .doesNotContain("2027-05-20", "3' 11-1/4\"");
+    }
+
     /** Papers that last know a slide, and ask nothing of hinges or boards that it has not. */
     @ParameterizedTest
     @CsvSource({
