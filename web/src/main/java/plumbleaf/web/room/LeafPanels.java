@@ -2,6 +2,7 @@ package plumbleaf.web.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.job.Joint;
 import plumbleaf.engine.job.MeshEdge;
@@ -39,6 +40,8 @@ final class LeafPanels {
             new Choice(MeshEdge.ANGLE.key(), "stitched to an angle"),
             new Choice(MeshEdge.FLAT_BAR.key(), "clamped under a flat bar"),
             new Choice(MeshEdge.DIRECT.key(), "straight to the frame"));
+    private static final String UNSAID = "not said";
+    private static final String AS_LEFT = "as the left leaf";
     private static final List<Choice> YES_NO = List.of(new Choice("true", "yes"), new Choice("false", "no"));
 
     private final Opened opened;
@@ -63,17 +66,18 @@ final class LeafPanels {
     private List<Field> right(String at) {
         List<Field> fields = new ArrayList<>();
         fields.add(asLeft(at + ".frame", "Its tube", Choices.tubes(opened.catalogue())));
+        if (opened.text().has(at + ".frame")) fields.add(yes(at + ".flat", "Tube lies flat"));
         fields.add(asLeft(at + ".joint", "Its corners", Choices.JOINTS));
-        fields.add(pick(at + ".braces", "Kept square by", braces(at + ".braces"), BRACES));
+        fields.addAll(keptSquare(at, AS_LEFT));
         fields.add(asLeft(at + ".hinge", "Its hinges", Choices.hinges(opened.catalogue())));
         String fill = kind(at + ".fill", "");
-        fields.add(pick(at + ".fill", "Filled with", fill, FILLS));
+        fields.add(pick(at + ".fill", "Filled with", fill, FILLS, AS_LEFT));
         fields.addAll(fill(at + ".fill", fill));
         return fields;
     }
 
     private Field asLeft(String path, String label, List<Choice> choices) {
-        return opened.fields().choice(path, label, Unit.WORDS, id, choices, "as the left leaf");
+        return opened.fields().choice(path, label, Unit.WORDS, id, choices, AS_LEFT);
     }
 
     /** How it is filled and topped, as it is asked on site. */
@@ -130,18 +134,27 @@ final class LeafPanels {
         fields.add(opened.pinned(build + ".frame", "Frame tube", id, Choices.tubes(opened.catalogue())));
         fields.add(yes(build + ".flat", "Tube lies flat"));
         fields.add(opened.pinned(build + ".joint", "Frame corners", id, Choices.JOINTS));
-        String joint = opened.text().value(build + ".joint").orElse("");
-        if (joint.equals(Joint.BRACKETED.key())) {
+        if (isBracketed(build) || isBracketed(build + ".rightLeaf")) {
             fields.add(opened.field(build + ".bracket.play", "A bracket's play", Unit.DEGREES, id));
             fields.add(opened.field(build + ".bracket.momentPerDegree", "Turns a degree under", Unit.POUND_FEET, id));
             fields.add(opened.field(build + ".bracket.capacity", "May carry, maker's sheet", Unit.POUND_FEET, id));
         }
-        String braces = braces(build + ".braces");
-        fields.add(pick(build + ".braces", "Kept square by", braces, BRACES));
+        fields.addAll(keptSquare(build, UNSAID));
+        return fields;
+    }
+
+    private boolean isBracketed(String leaf) {
+        return opened.text().value(leaf + ".joint").equals(Optional.of(Joint.BRACKETED.key()));
+    }
+
+    private List<Field> keptSquare(String leaf, String unsaid) {
+        List<Field> fields = new ArrayList<>();
+        String braces = braces(leaf + ".braces");
+        fields.add(pick(leaf + ".braces", "Kept square by", braces, BRACES, unsaid));
         if (braces.equals("rod")) {
-            fields.add(size(build, "braces.diameter", "Rod"));
-            fields.add(opened.field(build + ".braces.pretension", "Drawn up to", Unit.POUNDS, id));
-            fields.add(opened.choice(build + ".braces.runs", "It runs from", id, RUNS));
+            fields.add(size(leaf, "braces.diameter", "Rod"));
+            fields.add(opened.field(leaf + ".braces.pretension", "Drawn up to", Unit.POUNDS, id));
+            fields.add(opened.choice(leaf + ".braces.runs", "It runs from", id, RUNS));
         }
         return fields;
     }
@@ -164,10 +177,14 @@ final class LeafPanels {
     }
 
     private Field pick(String at, String label, String kind, List<Choice> kinds) {
+        return pick(at, label, kind, kinds, UNSAID);
+    }
+
+    private Field pick(String at, String label, String kind, List<Choice> kinds, String unsaid) {
         String problem = opened.typed().path().equals(at) ? opened.typed().problem() : "";
         boolean assumed = opened.text().value(at).isEmpty()
                 && opened.text().value(at + ".kind").isEmpty();
-        return new Field(at, label, kind, assumed, Unit.WORDS, kinds, id, assumed ? "not said" : "", problem);
+        return new Field(at, label, kind, assumed, Unit.WORDS, kinds, id, assumed ? unsaid : "", problem);
     }
 
     private Field size(String at, String key, String label) {
