@@ -257,6 +257,47 @@ class LocalPagesTest {
         assertThat(send(get(at(Room.STRENGTH))).getContentAsString()).contains("OWN-2");
     }
 
+    /** A rod has its sizes and a corner bracket its sheet, whichever leaf they are on. */
+    @Test
+    void theRightLeafOfAPairIsAskedWhatItsOwnBuildAsks() throws Exception {
+        String pair = Trial.yard().replaceFirst("\"opening\"", "\"kind\": \"pair\", \"opening\"");
+        String own =
+                "\"rightLeaf\": { \"frame\": \"TUBE-2x2x0.083\", \"joint\": \"bracketed\", \"braces\": \"rod\" }, ";
+        job = store.create("Kiln yard", pair, "you");
+        String alike = send(get(at(Room.GATES))).getContentAsString();
+        assertThat(alike)
+                .contains("value=\"builds.G1.rightLeaf.braces\"", "hinge post: the left one")
+                .doesNotContain("rightLeaf.flat", "rightLeaf.braces.diameter", "builds.G1.bracket");
+        job = store.create("Kiln yard", pair.replaceFirst("\"G1\": \\{ ", "\"G1\": { " + own), "you");
+        assertThat(send(get(at(Room.GATES))).getContentAsString())
+                .contains(
+                        "value=\"builds.G1.rightLeaf.flat\"",
+                        "value=\"builds.G1.rightLeaf.braces.diameter\"",
+                        "value=\"builds.G1.bracket.capacity\"");
+    }
+
+    /** Else the table's reader takes 12. of a metric screen for twelve inches. */
+    @Test
+    void aLengthOfAPartThatIsNoneOnTheScreenIsRefusedThere() throws Exception {
+        job = store.create("Kiln yard", Trial.yard().replace("\"display\": \"us\"", "\"display\": \"metric\""), "you");
+        MockHttpServletResponse answer = send(post(at(Room.STRENGTH) + "/write-down")
+                .with(csrf())
+                .param("version", "1")
+                .param("list", "parts+hinge")
+                .param("id", "OWN-3")
+                .param("name", "our hinge")
+                .param("pin_offset_in", "12.")
+                .param("adjusts_in", "a little")
+                .param("source", "sheet 6"));
+        assertThat(answer.getStatus()).isEqualTo(422);
+        assertThat(answer.getContentAsString())
+                .contains(
+                        "value=\"12.\"",
+                        "Pin from the post's face along the run: this is not a length",
+                        "Adjusts: this is not a length");
+        assertThat(text()).doesNotContain("OWN-3");
+    }
+
     @Test
     void whatCannotBeWrittenDownStaysInItsFormWithTheReason() throws Exception {
         MockHttpServletResponse answer = send(post(at(Room.MONEY) + "/write-down")

@@ -302,7 +302,7 @@ class Bench {
         String list = typed.getOrDefault("list", "");
         if (ledger == Ledger.POINT_FILE) return points(stored, before, typed);
         if (ledger == Ledger.OWN_STYLES) return styles(stored, before, typed);
-        if (OwnPartEntry.isOf(ledger)) return ownPart(stored, before, ledger, typed);
+        if (ledger.isOwnPart()) return ownPart(stored, before, ledger, typed);
         DocumentText after;
         String place;
         try {
@@ -341,9 +341,11 @@ class Bench {
 
     /** One part from its maker's sheet, kept as a table of one row, as a pasted one is. */
     private Edited ownPart(StoredJob stored, DocumentText before, Ledger ledger, Map<String, String> typed) {
+        String place = typed.getOrDefault("list", "");
+        List<String> noLengths = OwnPartEntry.noLengths(ledger.blanks(), typed, before.units());
+        if (!noLengths.isEmpty()) return new Edited.Refused(place, String.join(" ", noLengths));
         DocumentText after = before.appended("parts", OwnPartEntry.item(ledger.blanks(), typed, before.units()));
         List<InputError> errors = read(after.text()).errors();
-        String place = typed.getOrDefault("list", "");
         return errors.isEmpty()
                 ? new Edited.Fine(stored.title(), after.text(), ledger.what())
                 : new Edited.Refused(place, problem(errors, "parts"));

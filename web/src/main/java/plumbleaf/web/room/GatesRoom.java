@@ -39,7 +39,15 @@ final class GatesRoom {
 
     /** Opening and plumb of both posts, measured between them once they stand: leaf, gaps and packers are fitted to the last readings. */
     private static Panel asSet(Opened opened, String at, String id) {
-        return Panel.of("As set: opening of " + id + " between its posts", id)
+        String posts = opened.text()
+                .value(at + ".kind")
+                .map(kind -> switch (kind) {
+                    case "pair" -> "; hinge post: the left one, latch post: the right one";
+                    case "slide" -> "; hinge post: the front roller post, latch post: the receiver post";
+                    default -> "";
+                })
+                .orElse("");
+        return Panel.of("As set: opening of " + id + " between its posts" + posts, id)
                 .withStrips(Listed.strips(opened, Ledger.AS_SET, at + ".asSet", "Readings"))
                 .withEntries(List.of(Ledger.AS_SET.entry(opened, at + ".asSet")));
     }

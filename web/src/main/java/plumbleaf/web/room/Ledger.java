@@ -125,12 +125,9 @@ enum Ledger {
             blank("file", "Which sheet", Blank.Kind.WORDS),
             blank("rows", "Table, headings first", Blank.Kind.ROWS)),
     OWN_HINGE(
-            OwnPartEntry.LIST + "hinge",
+            "hinge",
             "A hinge from its maker's sheet",
             "Add hinge",
-            "",
-            blank("id", "Short name, such as HINGE-MINE-1", Blank.Kind.WORDS),
-            blank("name", "What it is", Blank.Kind.WORDS),
             blank("capacity_pair_lb", "A pair carries, lb (empty: unknown, never a pass)", Blank.Kind.WORDS),
             blank("capacity_width_in", "On a leaf so wide", Blank.Kind.INCHES),
             blank("capacity_spacing_in", "With pins so far apart", Blank.Kind.INCHES),
@@ -140,42 +137,30 @@ enum Ledger {
             blank("adjusts_in", "Adjusts", Blank.Kind.INCHES),
             blank("rise_per_degree_in", "Rises for each degree it turns", Blank.Kind.INCHES),
             blank("grip_least_in", "Takes a frame from", Blank.Kind.INCHES),
-            blank("grip_most_in", "To", Blank.Kind.INCHES),
-            blank("source", "Sheet and its date", Blank.Kind.WORDS)),
+            blank("grip_most_in", "To", Blank.Kind.INCHES)),
     OWN_LATCH(
-            OwnPartEntry.LIST + "latch",
+            "latch",
             "A latch from its maker's sheet",
             "Add latch",
-            "",
-            blank("id", "Short name", Blank.Kind.WORDS),
-            blank("name", "What it is", Blank.Kind.WORDS),
             blank("tolerance_in", "Latches so far off in height", Blank.Kind.INCHES),
             blank("bite_in", "Bar reaches into its keeper", Blank.Kind.INCHES),
             blank("play_in", "Bar loose in its keeper, across", Blank.Kind.INCHES),
             blank("holds_lb", "Stands a push of, lb (empty: unknown, never a pass)", Blank.Kind.WORDS),
             blank("least_gap_in", "Gap at least", Blank.Kind.INCHES),
-            blank("greatest_gap_in", "Gap at most", Blank.Kind.INCHES),
-            blank("source", "Sheet and its date", Blank.Kind.WORDS)),
+            blank("greatest_gap_in", "Gap at most", Blank.Kind.INCHES)),
     OWN_ROD(
-            OwnPartEntry.LIST + "rod",
+            "rod",
             "A drop rod from its maker's sheet",
             "Add drop rod",
-            "",
-            blank("id", "Short name", Blank.Kind.WORDS),
-            blank("name", "What it is", Blank.Kind.WORDS),
             blank("diameter_in", "Bar", Blank.Kind.INCHES),
             blank("yield_psi", "Yield, psi", Blank.Kind.WORDS),
             blank("guide_play_in", "Loose in its guides, both sides together", Blank.Kind.INCHES),
             blank("sleeve_in", "Ground sleeve, inside", Blank.Kind.INCHES),
-            blank("weight_lb", "Weighs, lb", Blank.Kind.WORDS),
-            blank("source", "Sheet and its date", Blank.Kind.WORDS)),
+            blank("weight_lb", "Weighs, lb", Blank.Kind.WORDS)),
     OWN_ROLLER(
-            OwnPartEntry.LIST + "roller",
+            "roller",
             "Rollers of a slide gate from their maker's sheet, the set on one post",
             "Add rollers",
-            "",
-            blank("id", "Short name", Blank.Kind.WORDS),
-            blank("name", "What it is", Blank.Kind.WORDS),
             blank("way", "Round the bottom tube, the top tube, or grooved: bottom, top, grooved", Blank.Kind.WORDS),
             blank("capacity_lb", "Carries up or down, lb (empty: unknown, never a pass)", Blank.Kind.WORDS),
             blank("side_lb", "Holds across at one tube, lb (empty: unknown, never a pass)", Blank.Kind.WORDS),
@@ -186,22 +171,17 @@ enum Ledger {
             blank("bolts", "Bolts to its post", Blank.Kind.WORDS),
             blank("bolt_in", "Their diameter", Blank.Kind.INCHES),
             blank("bolts_apart_in", "From their highest to their lowest row", Blank.Kind.INCHES),
-            blank("weight_lb", "Weighs, lb", Blank.Kind.WORDS),
-            blank("source", "Sheet and its date", Blank.Kind.WORDS)),
+            blank("weight_lb", "Weighs, lb", Blank.Kind.WORDS)),
     OWN_TUBE(
-            OwnPartEntry.LIST + "tube",
+            "tube",
             "A tube or post from its maker's sheet",
             "Add tube",
-            "",
-            blank("id", "Short name", Blank.Kind.WORDS),
-            blank("name", "What it is", Blank.Kind.WORDS),
             blank("shape", "Shape: round, square or rectangular", Blank.Kind.WORDS),
             blank("depth_in", "Outside", Blank.Kind.INCHES),
             blank("width_in", "Outside the other way", Blank.Kind.INCHES),
             blank("wall_in", "Wall", Blank.Kind.INCHES),
             blank("yield_ksi", "Yield, ksi", Blank.Kind.WORDS),
-            blank("ultimate_ksi", "Strength, ksi", Blank.Kind.WORDS),
-            blank("source", "Sheet and its date", Blank.Kind.WORDS)),
+            blank("ultimate_ksi", "Strength, ksi", Blank.Kind.WORDS)),
     RUN(
             "runs",
             "Another run",
@@ -243,12 +223,12 @@ enum Ledger {
             blank("top", "Opening, top", Blank.Kind.INCHES),
             blank("middle", "Middle", Blank.Kind.INCHES),
             blank("bottom", "Bottom", Blank.Kind.INCHES),
-            blank("hingePlumb.along", "Hinge post leans to the opening", Blank.Kind.INCHES),
-            blank("hingePlumb.across", "Hinge post, to the inside", Blank.Kind.INCHES),
-            blank("latchPlumb.along", "Latch post leans to the opening", Blank.Kind.INCHES),
-            blank("latchPlumb.across", "Latch post, to the inside", Blank.Kind.INCHES)),
+            blank("hingePlumb.along", "Hinge post leans to the opening (away: minus)", Blank.Kind.INCHES),
+            blank("hingePlumb.across", "Hinge post leans to the inside (out: minus)", Blank.Kind.INCHES),
+            blank("latchPlumb.along", "Latch post leans to the opening (away: minus)", Blank.Kind.INCHES),
+            blank("latchPlumb.across", "Latch post leans to the inside (out: minus)", Blank.Kind.INCHES)),
     OWN_STYLES(
-            "parts+styles",
+            OwnPartEntry.LIST + "styles",
             "Styles of your own, from a style file",
             "Take styles",
             "",
@@ -530,6 +510,20 @@ enum Ledger {
         this.blanks = List.of(blanks);
     }
 
+    /** A part of one's own: what one calls it, what its maker's sheet says of it, and which sheet that is. */
+    Ledger(String part, String heading, String words, Blank... said) {
+        this.list = OwnPartEntry.LIST + part;
+        this.heading = heading;
+        this.words = words;
+        this.ids = "";
+        List<Blank> sheet = new ArrayList<>();
+        sheet.add(blank("id", "Short name, such as MINE-1", Blank.Kind.WORDS));
+        sheet.add(blank("name", "What it is", Blank.Kind.WORDS));
+        sheet.addAll(List.of(said));
+        sheet.add(blank("source", "Sheet and its date", Blank.Kind.WORDS));
+        this.blanks = List.copyOf(sheet);
+    }
+
     private static Blank blank(String key, String label, Blank.Kind kind) {
         return new Blank(key, label, kind);
     }
@@ -543,6 +537,10 @@ enum Ledger {
 
     List<Blank> blanks() {
         return blanks;
+    }
+
+    boolean isOwnPart() {
+        return list.startsWith(OwnPartEntry.LIST) && this != OWN_STYLES;
     }
 
     /** What shop and crew write down on site; none of it holds an amount. */

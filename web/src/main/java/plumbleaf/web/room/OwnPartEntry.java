@@ -12,9 +12,6 @@ final class OwnPartEntry {
     /** How the forms name their lists. */
     static final String LIST = "parts+";
 
-    private static final List<Ledger> OWN =
-            List.of(Ledger.OWN_HINGE, Ledger.OWN_LATCH, Ledger.OWN_ROD, Ledger.OWN_ROLLER, Ledger.OWN_TUBE);
-
     /** Headings that tell which kind of part it is. */
     private static final List<String> TELLING =
             List.of("pin_offset_in", "tolerance_in", "yield_psi", "standoff_in", "wall_in");
@@ -24,8 +21,19 @@ final class OwnPartEntry {
 
     private OwnPartEntry() {}
 
-    static boolean isOf(Ledger ledger) {
-        return OWN.contains(ledger);
+    /**
+     * What was typed for a length and is none, with its label. The table's reader would take it for inches where it finds a number in it, whatever the screen shows.
+     */
+    static List<String> noLengths(List<Blank> blanks, Map<String, String> typed, DisplayUnits units) {
+        List<String> wrong = new ArrayList<>();
+        for (Blank blank : blanks) {
+            String value = typed.getOrDefault(blank.key(), "").strip();
+            if (value.isEmpty() || blank.kind() != Blank.Kind.INCHES) continue;
+            String refused = LengthText.offsetOnScreen(value, units)
+                    .match(read -> "", no -> blank.label() + ": " + no.problem() + "; " + no.cure() + ".");
+            if (!refused.isEmpty()) wrong.add(refused);
+        }
+        return wrong;
     }
 
     /** An item of {@code parts}: what was left empty is left to what is taken for it, or unknown. */
@@ -53,7 +61,7 @@ final class OwnPartEntry {
         return TELLING.contains(key);
     }
 
-    /** As the table has its lengths, in decimal inches; what is no length stays as it was typed, for the reader to refuse. */
+    /** As the table has its lengths, in decimal inches; an empty one stays empty, for the reader to name. */
     private static String inches(String value, DisplayUnits units) {
         return LengthText.offsetOnScreen(value, units)
                 .value()
