@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -60,11 +59,13 @@ class PdfChecksTest {
     @MethodSource("examples")
     @Tag("pdf-tools")
     void everyFileIsSoundToAnotherProgram(String example, @TempDir Path folder) throws IOException {
-        Assumptions.assumeTrue(runs("qpdf", "--version"), "no qpdf here");
+        Assumptions.assumeTrue(OtherProgram.runs("qpdf", "--version"), "no qpdf here");
         for (PaperFile file : pdfs(example)) {
             Path at = folder.resolve(file.name());
             Files.write(at, file.bytes());
-            assertThat(runs("qpdf", "--check", at.toString())).as(file.name()).isTrue();
+            assertThat(OtherProgram.runs("qpdf", "--check", at.toString()))
+                    .as(file.name())
+                    .isTrue();
         }
     }
 
@@ -134,21 +135,6 @@ class PdfChecksTest {
                 Math.ceil(high * down)));
         area.extractRegions(page);
         return area.getTextForRegion("here").replaceAll("\\s+", " ");
-    }
-
-    private static boolean runs(String... command) {
-        try {
-            Process process = new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            return process.waitFor(60, TimeUnit.SECONDS) && process.exitValue() == 0;
-        } catch (IOException absent) {
-            return false;
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
     }
 
     static List<String> pictured() {
