@@ -223,6 +223,12 @@ public final class StakeOut {
                         .add(post.id());
         if (alike.isEmpty()) return;
         paper.heading("Posts on concrete");
+        paper.add(new Block.Caution(
+                "Before drilling or coring",
+                List.of(
+                        "The dust holds silica: a core drill runs wet, a hammer drill under a shroud with a vacuum (29 CFR 1926.1153 Table 1).",
+                        "Find bars, cables, pipes and wires in the concrete first. Never cut a stressed cable: whoever owns the slab says whether it has"
+                                + " any (common practice, no source).")));
         alike.forEach((foot, posts) -> paper.add(new Block.Picture(
                 Scale.fitted(
                         subject.units(),

@@ -28,6 +28,11 @@ public final class PostFoot {
     /** Of the post and of the concrete beside it that much is shown. */
     private static final double SHOWN_IN = 7;
 
+    /** From the slab to its rows of dimensions, which leaves room for the note between post and rows. */
+    private static final double ROWS_OFF_IN = 0.45;
+
+    private static final double NOTE_OFF_IN = 0.2;
+
     /** A nut and what stands through it, as drawn: the anchor's maker says his own. */
     private static final double NUT_IN = 0.9;
 
@@ -82,7 +87,7 @@ public final class PostFoot {
                         Sizes.inches(units, on.slab().thickness().inches()),
                         "")
                 .marks());
-        marks.addAll(new DimensionRows(DimensionRows.Side.RIGHT, right + scale.real(0.3), scale)
+        marks.addAll(new DimensionRows(DimensionRows.Side.RIGHT, right + scale.real(ROWS_OFF_IN), scale)
                 .add(
                         new Point(reach, -deep),
                         new Point(reach, 0),
@@ -94,10 +99,9 @@ public final class PostFoot {
                         Sizes.inches(units, plate.thickness().inches()),
                         "")
                 .marks());
-        Point note = new Point(half + scale.real(0.35), thick + SHOWN_IN * 0.75);
         marks.add(new Leader(
                 new Point(section.width().inches() / 2, thick),
-                note,
+                note(thick + SHOWN_IN * 0.75),
                 List.of(
                         "weld all round",
                         "4 anchors " + Sizes.inches(units, anchors.diameter().inches())),
@@ -141,7 +145,7 @@ public final class PostFoot {
     private Drawing socket(Support.CoreSocket in) {
         double half = section.width().inches() / 2 + Support.CoreSocket.RING.inches();
         double deep = in.depth().inches();
-        double thick = Math.max(in.slab().thickness().inches(), deep);
+        double thick = in.slab().thickness().inches();
         slab(half + SHOWN_IN, thick, 0);
         marks.add(Area.edged(new Box(-half, -deep, half, 0).corners(), Material.CLEAR, Look.visible(Layer.FOOTINGS)));
         post(-deep, SHOWN_IN);
@@ -152,22 +156,27 @@ public final class PostFoot {
                         Sizes.inches(units, in.slab().thickness().inches()),
                         "")
                 .marks());
-        marks.addAll(new DimensionRows(DimensionRows.Side.RIGHT, right + scale.real(0.3), scale)
+        marks.addAll(new DimensionRows(DimensionRows.Side.RIGHT, right + scale.real(ROWS_OFF_IN), scale)
                 .add(
                         new Point(half, -deep),
                         new Point(half, 0),
                         Sizes.inches(units, in.depth().inches()),
                         "")
                 .marks());
-        marks.addAll(new DimensionRows(DimensionRows.Side.BELOW, -thick - scale.real(0.3), scale)
+        marks.addAll(new DimensionRows(DimensionRows.Side.BELOW, -Math.max(thick, deep) - scale.real(0.3), scale)
                 .add(new Point(-half, -deep), new Point(half, -deep), Sizes.inches(units, 2 * half) + " core", "")
                 .marks());
         marks.add(new Leader(
                 new Point((half + section.width().inches() / 2) / 2, -deep / 3),
-                new Point(half + scale.real(0.35), SHOWN_IN * 0.6),
-                List.of("grout, full to the top"),
+                note(SHOWN_IN * 0.75),
+                List.of("grout,", "full to the top"),
                 Look.note()));
         return Drawing.of("Post in its socket", scale, marks);
+    }
+
+    /** Close to the post: a length that has no room between its arrows stands over them, beside the post too. */
+    private Point note(double up) {
+        return new Point(section.width().inches() / 2 + scale.real(NOTE_OFF_IN), up);
     }
 
     private void slab(double half, double thick, double top) {

@@ -14,6 +14,7 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Stress;
 import plumbleaf.engine.quantity.WorkedLine;
@@ -83,6 +84,7 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                         hold.peak(post.depth()).psi(),
                         "psi");
         notes.worked(working(part, post, in, worst));
+        depth(notes, part, in);
         bearing(notes, part, post, in, worst, Severity.MUST_FIX, "socket.bearing");
         side(notes, part, in.slab(), in.depth(), worst, Severity.MUST_FIX, "socket.side");
         if (!all && actions.size() > still.size())
@@ -193,6 +195,22 @@ public record SocketHold(Force upper, double peakLbPerIn) {
                         + " psi at the top, it may take " + DecimalText.whole(allowed) + " psi (" + at.name() + ").",
                 Basis.clause("AISC 360-22 J8, rigid post on constant stiffness"),
                 Measure.demand(peak, allowed, "psi")));
+    }
+
+    /** The other checks take the socket for held over its whole depth. */
+    private static void depth(HeldPost.Notes notes, String part, Support.CoreSocket in) {
+        Length thick = in.slab().thickness();
+        notes.check(Checked.of(
+                "socket.depth",
+                Severity.MUST_FIX,
+                part,
+                "Post " + part + ": its socket is "
+                        + LengthText.feetAndInches(in.depth().inches())
+                        + " deep in concrete " + LengthText.feetAndInches(thick.inches())
+                        + " thick, and only concrete holds it. Drill and measure the concrete; core no deeper than it is thick,"
+                        + " or dig a footing.",
+                Basis.clause("statics"),
+                Measure.demand(in.depth().inches(), thick.inches(), "in")));
     }
 
     private static void side(
