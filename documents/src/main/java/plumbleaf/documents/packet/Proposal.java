@@ -36,10 +36,11 @@ public final class Proposal {
         paper.say("For " + subject.job().site().customer() + ", "
                 + subject.job().site().address() + ".");
         paper.heading("What you get");
+        // Before the words: below them it left half a page white, and they break anywhere.
+        if (subject.job().gates().isEmpty()) plan(paper, subject);
         for (Run run : subject.job().runs()) if (!run.isLoneGate()) paper.say(fence(subject, run));
         for (GatePaper gate : subject.gates()) gate(paper, subject, gate);
         for (SlidePaper gate : subject.slides()) slide(paper, subject, gate);
-        if (subject.job().gates().isEmpty()) plan(paper, subject);
         paper.heading("What it stands");
         for (String gust : subject.gusts()) paper.say(gust);
         paper.heading("In the price, and not in it");
