@@ -51,7 +51,7 @@ final class GateCalculation {
                 + gate.subject().parts().frame().name() + "; hinge post "
                 + gate.subject().hingePost() + ", "
                 + gate.subject().parts().hingePost().name() + ".");
-        WeightCalculation.add(paper, leaf);
+        WeightCalculation.add(paper, leaf, "the pins");
         paper.add(new Block.Worked(
                 "Hinge couple under dead load, leaf closed",
                 "statics",

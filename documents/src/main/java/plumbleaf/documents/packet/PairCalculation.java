@@ -31,7 +31,7 @@ final class PairCalculation {
                                 ? ", " + pair.worst().wind().key()
                                 : ""),
                 "statics; between the leaves by the force method, strip and stop one way only: rod w = -X / k, latch w_a = w_b",
-                "of what holds, the rod alone goes into the ground: " + lb(rod.push()) + " on it",
+                "of all that holds the leaves only the rod goes into the ground: it takes " + lb(rod.push()),
                 pair.balance()));
         paper.add(new Block.Worked(
                 "Bending of the drop rod at the mouth of its sleeve",

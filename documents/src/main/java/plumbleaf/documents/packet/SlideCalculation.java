@@ -28,7 +28,7 @@ final class SlideCalculation {
                 + gate.subject().plan().rollers().name()
                 + ". Its leaf travels level; forces are solved in space, closed, at"
                 + " twelve places of its way, and open.");
-        WeightCalculation.add(paper, gate.leaf());
+        WeightCalculation.add(paper, gate.leaf(), "the opening's face");
         paper.add(new Block.Worked(
                 "Rollers under dead load, leaf closed",
                 "statics of an overhanging beam",

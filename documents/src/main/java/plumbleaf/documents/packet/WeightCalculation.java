@@ -18,18 +18,19 @@ import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.WorkedLine;
 
-/** What a leaf weighs, piece by piece with its lever arm from the pins, and where its center of gravity comes to lie. */
+/** What a leaf weighs, piece by piece with its lever arm, and where its center of gravity comes to lie. */
 final class WeightCalculation {
     private WeightCalculation() {}
 
     /**
      * Pieces that are alike.
      *
-     * @param moment about the pins, lb-in
+     * @param moment about where x is measured from, lb-in
      */
     private record Share(String what, int count, double length, double perFoot, double pounds, double moment) {}
 
-    static void add(Paper.Builder paper, Leaf leaf) {
+    /** @param zero where x is measured from */
+    static void add(Paper.Builder paper, Leaf leaf, String zero) {
         List<Share> frame = frame(leaf);
         List<Share> infill = infill(leaf);
         List<Share> hardware = hardware(leaf);
@@ -43,17 +44,18 @@ final class WeightCalculation {
                 Column.right("W x (lb-in)"));
         for (List<Share> part : List.of(frame, infill, hardware)) for (Share each : part) row(table, each);
         paper.subheading("Weight list").add(table.table());
-        paper.note(
-                "x from the pins' line to the middle of the piece; steel by its nominal wall, wood wet. Pieces that are alike stand in one"
-                        + " row, x then is the mean. Of a row with w: W = w \u00d7 long / 12.");
+        paper.note("x from " + zero
+                + " to the middle of the piece; steel by its nominal wall, wood wet. Pieces that are alike stand in one"
+                + " row, x then is the mean. Of a row with w: W = w \u00d7 long / 12.");
         paper.add(new Block.Worked(
                 "Weight and center of gravity of leaf " + leaf.id(),
                 "statics",
-                "frame, infill and hardware are the sums of the list above; M their moments about the pins",
-                lines(leaf, frame, infill, hardware)));
+                "frame, infill and hardware are the sums of the list above; M their moments about " + zero,
+                lines(leaf, zero, frame, infill, hardware)));
     }
 
-    private static List<WorkedLine> lines(Leaf leaf, List<Share> frame, List<Share> infill, List<Share> hardware) {
+    private static List<WorkedLine> lines(
+            Leaf leaf, String zero, List<Share> frame, List<Share> infill, List<Share> hardware) {
         WorkedLine weight = WorkedLine.of("W", "frame + infill + hardware")
                 .put("frame", pounds(frame), "lb")
                 .put("infill", pounds(infill), "lb")
@@ -68,7 +70,7 @@ final class WeightCalculation {
         WorkedLine gravity = WorkedLine.of("a", "M / W")
                 .put(moment)
                 .put(weight)
-                .note("center of gravity from the pins")
+                .note("center of gravity from " + zero)
                 .gives(arm, "in.");
         return List.of(weight, moment, gravity);
     }

@@ -1,6 +1,7 @@
 package plumbleaf.documents.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import plumbleaf.documents.drawing.Area;
 import plumbleaf.documents.drawing.Box;
@@ -268,7 +269,7 @@ public final class RailSection {
     /** Leaders to the right, from the top down in the order of what they point at. */
     private void notes(double x, double top) {
         List<Note> sorted = new ArrayList<>(notes);
-        sorted.sort(java.util.Comparator.comparingDouble((Note note) -> -note.target.y()));
+        sorted.sort(Comparator.comparingDouble((Note note) -> -note.target.y()));
         double y = top;
         for (Note note : sorted) {
             marks.add(new Leader(
