@@ -41,6 +41,6 @@ public class PostSearchBenchmark {
 
     @Benchmark
     public Object postSearch() {
-        return new PostSearch(0, LEG_IN, closed, from -> from + MOST_IN).solve();
+        return new PostSearch(0, LEG_IN, closed, new KnownReach(from -> from + MOST_IN)).solve();
     }
 }

@@ -52,6 +52,7 @@ final class WindSpacing implements SpacingLimit {
     private final Map<String, Engineered> runs = new LinkedHashMap<>();
     private final Map<String, Engineered> all = new LinkedHashMap<>();
     private final Map<Bears, Moment> allowables = new LinkedHashMap<>();
+    private final Map<Place, Length> longest = new LinkedHashMap<>();
     private final Job job;
     private final Catalogue catalogue;
     private final DisplayUnits display;
@@ -198,17 +199,19 @@ final class WindSpacing implements SpacingLimit {
         return one.wind().stationOn(wall, new Length(alongIn)).inches();
     }
 
+    /** A place on a run: a yard is laid out several times over, and asks of the same ones again. */
+    private record Place(String run, double stationIn) {}
+
     /** What a post of a run bears, where the fence stands so high. */
-    private record Bears(String run, PostStock post, AsBuilt built) {}
+    private record Bears(String run, String post, AsBuilt built) {}
 
     private Moment allowable(Engineered one, double stationIn, AsBuilt built) {
         PostStock post = one.pick().postAt(stationIn + ON);
-        return allowables.computeIfAbsent(new Bears(one.run().id(), post, built), asked -> allowable(one, asked));
+        return allowables.computeIfAbsent(
+                new Bears(one.run().id(), post.id(), built), asked -> allowable(one, post, built));
     }
 
-    private Moment allowable(Engineered one, Bears asked) {
-        PostStock post = asked.post();
-        AsBuilt built = asked.built();
+    private Moment allowable(Engineered one, PostStock post, AsBuilt built) {
         double down = post.weightOf(built.top()).pounds()
                 + BayWeight.atMost(one.run().maxBay(), built.surface(), one.style(), catalogue)
                         .pounds();
@@ -220,6 +223,15 @@ final class WindSpacing implements SpacingLimit {
     public Length longestFrom(String run, Offset from) {
         Engineered one = runs.get(run);
         if (one == null) return NONE.longestFrom(run, from);
+        Place place = new Place(run, from.inches());
+        Length known = longest.get(place);
+        if (known != null) return known;
+        Length found = longestFrom(one, from);
+        longest.put(place, found);
+        return found;
+    }
+
+    private Length longestFrom(Engineered one, Offset from) {
         if (!isEngineered(one.run(), from.inches())) return beforeEngineered(one.run(), from);
         int wall = one.wind().wallAt(from);
         return PostSpacing.longestFrom(

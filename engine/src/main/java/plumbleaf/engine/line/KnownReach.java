@@ -8,10 +8,10 @@ import java.util.TreeMap;
  * one behind mostly tells whether a bay is short enough, without asking anew: a mile of posts under a level top asks millions of times.
  */
 final class KnownReach {
-    private final Reach reach;
+    private final BayReach reach;
     private final TreeMap<Double, Double> known = new TreeMap<>();
 
-    KnownReach(Reach reach) {
+    KnownReach(BayReach reach) {
         this.reach = reach;
     }
 

@@ -6,13 +6,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
+import plumbleaf.engine.geometry.Crossing;
 
 /**
  * Where posts go between two fixed ones: the fewest bays; of those the least largest bay; of those the least sum of squared departures from equal bays. A
  * post may stand on the edge of a closed stretch, not inside it.
  *
  * <p>Why it is exact. The farthest station that may be reached from a post never falls as the post moves on, so going as far as allowed each time gives
- * the fewest bays, and, with the bay held to a trial length, tells whether that length is enough: the least such length is found by halving. Between two
+ * the fewest bays, and, with the bay held to a trial length, tells whether that length is enough: the least such length is found by trying. Between two
  * neighbouring posts that stand on edges (or on the fixed ends) the squares are least when the bays between them are equal, since they are convex, and a
  * common length within the limit exists exactly when their mean is. So the best layout is a chain of edges with equal bays between, and a table over edges
  * and number of bays finds it. Where the limit differs from place to place, equal bays may break it: then stations of the two farthest-reaching chains join
@@ -24,8 +25,14 @@ final class PostSearch {
     /** Rounding of sums of stations, well under a nanometre's worth of carpentry: a millionth of an inch. */
     private static final double ROUNDING_IN = 1e-6;
 
-    /** Halvings of the trial length: beyond the digits of a double. */
-    private static final int HALVINGS = 64;
+    /** How near the least longest bay is found: far below that rounding. */
+    private static final double NEAR_IN = 1e-10;
+
+    /**
+     * Where posts of the two farthest-reaching chains count as edges, equal bays go past so many of them at most: evenness over more than five hundred feet nobody sees,
+     * and a mile has a quarter of a million pairs. Judgement.
+     */
+    private static final int NEAR_EDGES = 64;
 
     private final double startIn;
     private final double endIn;
@@ -36,11 +43,11 @@ final class PostSearch {
      * @param closed stretches no post may stand in, sorted, none overlapping another
      * @param reach how far a bay from a station may go
      */
-    PostSearch(double startIn, double endIn, List<ClosedStretch> closed, Reach reach) {
+    PostSearch(double startIn, double endIn, List<ClosedStretch> closed, KnownReach reach) {
         this.startIn = startIn;
         this.endIn = endIn;
         this.closed = closed;
-        this.reach = new KnownReach(reach);
+        this.reach = reach;
     }
 
     /** How a search came out. */
@@ -79,7 +86,7 @@ final class PostSearch {
             farthest.add(at);
         }
         int bays = farthest.size() - 1;
-        double longest = leastLongest(bays);
+        double longest = leastLongest(bays, longestOf(farthest));
         List<Double> chain = chain(longest, bays);
         return best(bays, longest, chain);
     }
@@ -90,7 +97,8 @@ final class PostSearch {
     }
 
     private double next(double from, double longestIn, KnownReach limit) {
-        double exact = Math.min(limit.fromIn(from), from + longestIn);
+        double wanted = Math.min(from + longestIn, endIn);
+        double exact = limit.spans(from, wanted) ? wanted : Math.min(limit.fromIn(from), wanted);
         double reach = exact + ROUNDING_IN;
         if (reach >= endIn) return endIn;
         int before = countBefore(reach);
@@ -122,27 +130,35 @@ final class PostSearch {
         return new Outcome.Stuck(new ClosedStretch(at, reach, "the spacing limit"), endIn - at, reach - at);
     }
 
-    private boolean isEnough(double longestIn, int bays) {
-        double at = startIn;
-        for (int i = 0; i < bays; i++) {
-            double next = next(at, longestIn);
-            if (next >= endIn) return true;
-            if (next <= at + ROUNDING_IN / 2) return false;
-            at = next;
-        }
-        return false;
+    private static double longestOf(List<Double> posts) {
+        double longest = 0;
+        for (int i = 1; i < posts.size(); i++) longest = Math.max(longest, posts.get(i) - posts.get(i - 1));
+        return longest;
     }
 
-    private double leastLongest(int bays) {
-        double low = (endIn - startIn) / bays - 2 * ROUNDING_IN;
-        double high = endIn - startIn;
-        if (isEnough((endIn - startIn) / bays, bays)) return (endIn - startIn) / bays;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (isEnough(middle, bays)) high = middle;
-            else low = middle;
+    /**
+     * How much farther than to the end so many bays go when none is longer than a trial length; below zero where they do not reach it. It never falls as that length grows.
+     */
+    private double beyondEnd(double longestIn, int bays) {
+        double at = startIn;
+        for (int left = bays; left > 0; left--) {
+            double next = next(at, longestIn);
+            if (next >= endIn) return at + left * longestIn - endIn + 2 * ROUNDING_IN;
+            if (next <= at + ROUNDING_IN / 2) break;
+            at = next;
         }
-        return high;
+        return at - endIn;
+    }
+
+    /** @param enough a length with which so many bays do reach the end */
+    private double leastLongest(int bays, double enough) {
+        double equal = (endIn - startIn) / bays;
+        double atEqual = beyondEnd(equal, bays);
+        double atEnough = beyondEnd(enough, bays);
+        if (atEqual > 0) return equal;
+        if (atEnough <= 0) return enough;
+        return Crossing.of(trial -> beyondEnd(trial, bays), equal, atEqual, enough, atEnough, NEAR_IN)
+                .above();
     }
 
     /** The farthest-reaching posts with that longest bay: one layout of so many bays. */
@@ -168,7 +184,7 @@ final class PostSearch {
         if (real.isSolved() && real.squares() <= leastSquares(new ArrayList<>(edges), bays, longest) + ROUNDING_IN)
             return new Outcome.Found(real.stations(), true);
         edges.addAll(chain);
-        Table wider = new Table(new ArrayList<>(edges), bays, longest, reach);
+        Table wider = new Table(new ArrayList<>(edges), bays, longest, reach, NEAR_EDGES);
         return new Outcome.Found(wider.stations(), false);
     }
 
@@ -201,6 +217,11 @@ final class PostSearch {
         private final int[][] equalBays;
 
         Table(List<Double> edges, int bays, double longestIn, KnownReach reach) {
+            this(edges, bays, longestIn, reach, edges.size());
+        }
+
+        /** @param farthest how many edges on equal bays may go at most */
+        Table(List<Double> edges, int bays, double longestIn, KnownReach reach, int farthest) {
             this.edges = edges;
             this.bays = bays;
             this.longestIn = longestIn + 4 * ROUNDING_IN;
@@ -221,12 +242,12 @@ final class PostSearch {
             }
             if (most[0] >= 0) least[0][0] = 0;
             for (int to = 1; to < count; to++) {
-                for (int from = 0; from < to; from++) joinAll(from, to);
+                for (int from = Math.max(0, to - farthest); from < to; from++) joinAll(from, to);
             }
         }
 
         /**
-         * The fewest bays to each edge and from it to the end, by going as far as allowed each time. Where their sum is the number of bays, as it mostly is, an edge is
+         * The fewest bays to each edge and from it to the end, by going as far as allowed each time, forwards and backwards. Where their sum is the number of bays, as it mostly is, an edge is
          * reached with one number of bays alone.
          */
         private void countBays() {
@@ -240,22 +261,46 @@ final class PostSearch {
                 if (next <= at + ROUNDING_IN / 2) break;
                 at = next;
             }
-            for (edge = last; edge >= 0; edge--) most[edge] = bays - toEnd(edge);
+            List<Double> latest = latestFirst();
+            int left = 0;
+            for (edge = last; edge >= 0; edge--) {
+                while (left < latest.size() && edges.get(edge) < latest.get(left) - ROUNDING_IN) left++;
+                most[edge] = left < latest.size() ? bays - left : -1;
+            }
         }
 
-        /** Where the way meets an edge from which the rest is known, that is taken. */
-        private int toEnd(int edge) {
-            int used = 0;
-            double at = edges.get(edge);
-            while (at < endIn) {
-                double next = next(at, longestIn, reach);
-                if (next <= at + ROUNDING_IN / 2) return Integer.MAX_VALUE / 2;
-                used++;
-                at = next;
-                int met = Collections.binarySearch(edges, at);
-                if (met > edge) return used + bays - most[met];
+        /** Before which station a post must not stand if none, one, two ... bays are to reach the end from it; a hair too early where it is found by halving. */
+        private List<Double> latestFirst() {
+            List<Double> all = new ArrayList<>();
+            double at = endIn;
+            all.add(at);
+            while (at > startIn && all.size() <= bays) {
+                double before = open(earliest(at));
+                if (before >= at - ROUNDING_IN / 2) break;
+                all.add(before);
+                at = before;
             }
-            return used;
+            return all;
+        }
+
+        /** The first station from which one bay reaches another station. */
+        private double earliest(double to) {
+            double no = Math.max(startIn, to - longestIn);
+            if (reach.spans(no, to - ROUNDING_IN)) return no;
+            double yes = to;
+            while (yes - no > ROUNDING_IN / 4) {
+                double middle = (no + yes) / 2;
+                if (reach.spans(middle, to - ROUNDING_IN)) yes = middle;
+                else no = middle;
+            }
+            return no;
+        }
+
+        /** The first station from here on where a post may stand. */
+        private double open(double station) {
+            if (station <= startIn || isOpen(station)) return station;
+            return Math.min(
+                    endIn, closed.get(countBefore(station - ROUNDING_IN) - 1).toIn());
         }
 
         private void joinAll(int from, int to) {

@@ -29,8 +29,10 @@ final class RailReach {
     /** Over the limit by more than half of it a bay crosses something, and is not a rail's length too long. Judgement. */
     private static final double FAR_TOO_LONG = 1.5;
 
-    /** A run of more bays, half a mile and longer, is laid out once, for time's sake: there the finding names the bay, and the run may be given in parts. */
-    private static final int MOST_BAYS = 400;
+    /** Bays that are laid out again at most, all tries together: miles of fence get few tries, and then the finding names the bay. Judgement, for time's sake. */
+    private static final int MOST_BAYS_AGAIN = 30_000;
+
+    private static final int FEWEST_TRIES = LOCAL_TRIES + 1;
 
     /** What is taken off beside the excess itself at first, twice as much each time after, so that a top which changes with its posts still keeps the limit. */
     private static final double SPARE_IN = 1.0 / 16;
@@ -61,7 +63,8 @@ final class RailReach {
 
     private Layout settled(Layout first) {
         Layout now = first;
-        for (int tries = 0; tries < MOST_TRIES; tries++) {
+        int most = mostTries(first);
+        for (int tries = 0; tries < most; tries++) {
             int more = 0;
             for (RunLayout run : now.runs()) more += tighten(run, tries);
             if (more == 0) return now;
@@ -72,6 +75,12 @@ final class RailReach {
         for (RunLayout run : now.runs()) if (!tooLong(run).isEmpty()) givenUp |= tight.remove(run.run()) != null;
         if (!givenUp) return now;
         return tight.isEmpty() ? first : laid.apply(closer());
+    }
+
+    private static int mostTries(Layout first) {
+        int bays = 0;
+        for (RunLayout run : first.runs()) bays += run.bays().size();
+        return Math.max(FEWEST_TRIES, Math.min(MOST_TRIES, MOST_BAYS_AGAIN / Math.max(1, bays)));
     }
 
     /** @param tries so far: first only posts beside the long bays come closer, then all of the run, each time by more */
@@ -95,7 +104,6 @@ final class RailReach {
 
     /** Bays a little too long. What is far too long, as at a cliff or over ground that nobody may dig, closer posts do not mend. */
     private List<Bay> tooLong(RunLayout run) {
-        if (run.bays().size() > MOST_BAYS) return List.of();
         Run asBuilt = job.run(run.run());
         return run.bays().stream()
                 .filter(bay -> {

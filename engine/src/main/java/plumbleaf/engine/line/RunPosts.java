@@ -45,7 +45,7 @@ final class RunPosts {
     private final SpacingLimit spacing;
     private final List<Double> joinedAt;
     private final LineFindings say;
-    private final Reach reach = new BayReach();
+    private final KnownReach reach = new KnownReach(new RailAndWindReach());
     private final List<Finding> findings = new ArrayList<>();
     private boolean proven = true;
 
@@ -351,7 +351,7 @@ final class RunPosts {
     }
 
     /** What rails reach along the slope and strength allows in plan, and never less than the shortest bay that is built. */
-    private final class BayReach implements Reach {
+    private final class RailAndWindReach implements BayReach {
         @Override
         public double fromIn(double fromIn) {
             double byStrength =

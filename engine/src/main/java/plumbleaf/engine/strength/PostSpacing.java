@@ -56,9 +56,7 @@ public final class PostSpacing {
         double firstIn = Math.max(0, postIn - spacing.inches() / 2);
         double lastIn = Math.min(legLength.inches(), postIn + spacing.inches() / 2);
         if (lastIn <= firstIn) return 0;
-        Moment moment = met.wind()
-                .over(new Span(Length.inches(firstIn), Length.inches(lastIn)))
-                .momentAtGrade();
+        Moment moment = met.wind().mostMoment(new Span(Length.inches(firstIn), Length.inches(lastIn)));
         return ASD * moment.poundInches() / met.allowable().poundInches();
     }
 }

@@ -6,6 +6,7 @@ import plumbleaf.engine.job.SiteWind;
 import plumbleaf.engine.quantity.Area;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.Moment;
 import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.Speed;
 import plumbleaf.engine.quantity.Ties;
@@ -58,6 +59,18 @@ public record LegWind(List<State> states) {
                     this.name + " " + name,
                     areaFt2 > 0 ? coefficientFt2 / areaFt2 : 0,
                     Area.squareFeet(areaFt2));
+        }
+
+        private double momentOver(double shareFromIn, double shareToIn) {
+            double momentLbIn = 0;
+            for (int at = 0; at < pieces.size(); at++) {
+                WallWind piece = pieces.get(at);
+                double startIn = offsets.get(at).inches();
+                double fromIn = Math.max(0, shareFromIn - startIn);
+                double toIn = Math.min(piece.stretch().length().inches(), shareToIn - startIn);
+                if (toIn > fromIn) momentLbIn += piece.momentOver(Length.inches(fromIn), Length.inches(toIn));
+            }
+            return momentLbIn;
         }
 
         private double surfaceFt() {
@@ -143,6 +156,15 @@ public record LegWind(List<State> states) {
                     here.momentAtGrade().poundInches(), worst.momentAtGrade().poundInches())) worst = here;
         }
         return worst;
+    }
+
+    /** The moment about ground line in the worst of all states on that share, and nothing else of it. */
+    public Moment mostMoment(Span share) {
+        double mostLbIn = 0;
+        for (State state : states)
+            mostLbIn = Math.max(
+                    mostLbIn, state.momentOver(share.from().inches(), share.to().inches()));
+        return Moment.poundInches(mostLbIn);
     }
 
     /** All gates shut. */

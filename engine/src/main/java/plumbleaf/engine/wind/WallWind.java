@@ -131,4 +131,11 @@ public record WallWind(WallStretch stretch, List<WindCase> cases) {
                 widthFt > 0 ? worst.sumCoefficientFt(from, to) / widthFt : 0,
                 Area.squareFeet(widthFt * stretch.surface().inFeet()));
     }
+
+    /** The moment about ground line that {@link #over} has, in lb-in, without all else it tells: what a search for posts asks millions of times. */
+    double momentOver(Length from, Length to) {
+        double most = 0;
+        for (WindCase wind : cases) most = Math.max(most, wind.sumPsfFt(from, to));
+        return most * stretch.surface().inFeet() * stretch.resultantHeight().inches();
+    }
 }

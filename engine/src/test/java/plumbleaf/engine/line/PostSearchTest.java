@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("slow")
 class PostSearchTest {
     private static PostSearch.Outcome search(double length, double longest, ClosedStretch... closed) {
-        return new PostSearch(0, length, List.of(closed), from -> from + longest).solve();
+        return new PostSearch(0, length, List.of(closed), new KnownReach(from -> from + longest)).solve();
     }
 
     private static List<Double> stations(PostSearch.Outcome outcome) {
@@ -73,7 +73,7 @@ class PostSearchTest {
         int longest = 12 * (3 + random.nextInt(3));
         int length = 12 * (2 + random.nextInt(4 * longest / 12 - 1));
         List<ClosedStretch> closed = randomStretches(random, length, random.nextInt(7));
-        PostSearch.Outcome outcome = new PostSearch(0, length, closed, from -> from + longest).solve();
+        PostSearch.Outcome outcome = new PostSearch(0, length, closed, new KnownReach(from -> from + longest)).solve();
         Lattice lattice = new Lattice(length, closed, from -> from + longest);
         for (int bays = 1; bays <= 4 && !lattice.found(); bays++) lattice.tryBays(bays);
         List<Double> posts = stations(outcome);
@@ -100,7 +100,7 @@ class PostSearchTest {
         DoubleUnaryOperator reach =
                 from -> from < change ? Math.max(from + tight, Math.min(change, from + wide)) : from + wide;
         List<ClosedStretch> closed = randomStretches(random, length, random.nextInt(3));
-        PostSearch.Outcome outcome = new PostSearch(0, length, closed, reach::applyAsDouble).solve();
+        PostSearch.Outcome outcome = new PostSearch(0, length, closed, new KnownReach(reach::applyAsDouble)).solve();
         List<Double> posts = stations(outcome);
         Lattice lattice = new Lattice(length, closed, reach);
         for (int bays = 1; bays <= 4 && !lattice.found(); bays++) lattice.tryBays(bays);
@@ -114,6 +114,40 @@ class PostSearchTest {
             if (posts.size() - 1 == lattice.bays)
                 assertThat(largest(posts)).isLessThanOrEqualTo(lattice.bestLargest + 1e-5);
         }
+    }
+
+    static IntStream longLegs() {
+        return IntStream.range(0, 20);
+    }
+
+    /** Going as far as allowed each time takes as many bays, and a hair less than the longest bay found does not do. */
+    @ParameterizedTest
+    @MethodSource("longLegs")
+    void onAMileOfChangingLimitsTheBaysAreFewestAndTheLongestIsLeast(int seed) {
+        Random random = new Random(seed);
+        double length = 12 * (2000 + random.nextInt(3280));
+        double wave = 600 + 4000 * random.nextDouble();
+        BayReach reach = from -> from + 80 + 12 * Math.sin(from / wave);
+        List<ClosedStretch> closed = randomStretches(random, (int) length, random.nextInt(30));
+        List<Double> posts = stations(new PostSearch(0, length, closed, new KnownReach(reach)).solve());
+        assertThat(posts.size() - 1).isEqualTo(fewest(length, closed, reach, Double.POSITIVE_INFINITY));
+        for (int i = 1; i < posts.size(); i++)
+            assertThat(posts.get(i)).isLessThanOrEqualTo(reach.fromIn(posts.get(i - 1)) + 1e-5);
+        for (double post : posts.subList(1, posts.size() - 1))
+            assertThat(closed).noneMatch(stretch -> stretch.holds(post));
+        assertThat(fewest(length, closed, reach, largest(posts) - 1e-4)).isGreaterThan(posts.size() - 1);
+    }
+
+    private static int fewest(double length, List<ClosedStretch> closed, BayReach reach, double longest) {
+        int bays = 0;
+        for (double at = 0; at < length - 1e-6; bays++) {
+            double next = Math.min(reach.fromIn(at), at + longest);
+            for (ClosedStretch stretch : closed)
+                if (next < length && stretch.fromIn() < next && next < stretch.toIn()) next = stretch.fromIn();
+            if (next <= at) return Integer.MAX_VALUE;
+            at = next;
+        }
+        return bays;
     }
 
     private static List<ClosedStretch> randomStretches(Random random, int length, int count) {

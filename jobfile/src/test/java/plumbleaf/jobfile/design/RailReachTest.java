@@ -74,4 +74,32 @@ class RailReachTest {
         assertThat(longestIn(design)).isGreaterThan(240);
         assertThat(design.layout().runs().get(0).bays()).hasSizeBetween(29, 31);
     }
+
+    /** The same brook seventeen times, there and back: more than five hundred bays, and none is left too long for its rails. */
+    @Test
+    void aRunOfThreeQuartersOfAMileIsSplitToo() {
+        double[] falls = {-19.25, -33.25, -48.75, -12, 7.75, -11.5, -17.75, -17.25};
+        StringBuilder shots = new StringBuilder("{ \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0 in\" }");
+        double elevation = 0;
+        int last = 17 * falls.length;
+        for (int i = 0; i < last; i++) {
+            boolean back = i / falls.length % 2 == 1;
+            int at = i % falls.length;
+            elevation += back ? -falls[falls.length - 1 - at] : falls[at];
+            shots.append(", { \"id\": \"S" + (i + 2) + "\", \"run\": \"R1\", \"station\": \"" + 30 * (i + 1)
+                    + "'\", \"elevation\": \"" + elevation + " in\" }");
+        }
+        Design design = new Yard("""
+                { "format": "plumbleaf-job", "version": 1, "title": "Brook side", "date": "2027-08-02",
+                  "site": { "basis": "customary", "wind": { "speed": "105 mph", "exposure": "C" },
+                    "frost": { "depth": "30\\"", "source": "by phone" }, "soil": { "kind": "sand", "state": "medium" } },
+                  "ground": { "shots": [ SHOTS ] },
+                  "runs": [ { "id": "R1", "legs": [ { "length": "LENGTH'" } ], "style": "pipe-and-mesh",
+                    "infill": "4' 6\\"", "bottomGap": "3\\"", "maxBay": "8'" } ],
+                  "money": { "priceBook": "example-2027" } }
+                """.replace("SHOTS", shots.toString()).replace("LENGTH", "" + 30 * last)).design();
+        assertThat(design.layout().runs().get(0).bays()).hasSizeGreaterThan(500);
+        assertThat(bay(design)).extracting(Finding::severity).containsOnly(Severity.PASS);
+        assertThat(longestIn(design)).isLessThanOrEqualTo(96 + 1e-6);
+    }
 }

@@ -1,8 +1,8 @@
 package plumbleaf.engine.line;
 
-/** How far from a post the next one may stand. */
+/** How far a bay may reach from the post where it begins. */
 @FunctionalInterface
-interface Reach {
+interface BayReach {
     /** The farthest station that a bay from this one may end at; it never falls as the station grows. */
     double fromIn(double stationIn);
 
