@@ -79,7 +79,8 @@ class RailReachTest {
     @Test
     void aRunOfThreeQuartersOfAMileIsSplitToo() {
         double[] falls = {-19.25, -33.25, -48.75, -12, 7.75, -11.5, -17.75, -17.25};
-        StringBuilder shots = new StringBuilder("{ \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0 in\" }");
+        StringBuilder shots =
+                new StringBuilder("{ \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0 in\" }");
         double elevation = 0;
         int last = 17 * falls.length;
         for (int i = 0; i < last; i++) {
