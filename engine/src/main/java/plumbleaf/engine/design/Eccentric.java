@@ -7,6 +7,7 @@ import plumbleaf.engine.strength.BoltRow;
 import plumbleaf.engine.strength.BoltWorking;
 import plumbleaf.engine.strength.WeldLines;
 import plumbleaf.engine.strength.WeldWorking;
+import plumbleaf.engine.strength.WoodFixingWorking;
 
 /** Forces on a fixing and the arms they have there: off its plate, across, along it; twist in its plane, tilt of its ends, roll about its line. */
 record Eccentric(double off, double across, double along, double twist, double tilt, double roll) {
@@ -27,6 +28,11 @@ record Eccentric(double off, double across, double along, double twist, double t
 
     List<WorkedLine> lines(BoltWorking bolts) {
         return bolts.lines(across, along, Math.abs(off), twist, tilt, roll);
+    }
+
+    /** As fixings in wood take it: whatever acts off the plate counts as a pull. */
+    WoodFixingWorking.Carried carried() {
+        return new WoodFixingWorking.Carried(across, along, Math.abs(off), twist, tilt, roll);
     }
 
     BoltRow.Share share(BoltRow row) {

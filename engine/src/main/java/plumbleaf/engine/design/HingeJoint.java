@@ -34,8 +34,6 @@ record HingeJoint(
         String clause,
         double reserve,
         Lines lines) {
-    /** Where the numbers say all. */
-    static final Lines NO_LINES = pull -> List.of();
 
     /** The calculation line by line. */
     interface Lines {

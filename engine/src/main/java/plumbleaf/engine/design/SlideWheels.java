@@ -1,13 +1,17 @@
 package plumbleaf.engine.design;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import plumbleaf.engine.catalogue.RollerModel;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.Ties;
+import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.RollerForce;
 import plumbleaf.engine.sag.SlideCase;
 import plumbleaf.engine.strength.Bolt;
+import plumbleaf.engine.strength.BoltSteps;
 import plumbleaf.engine.strength.WheelOnTube;
 
 /** What the wheels of a slide gate carry, where and when most, and what carries them. */
@@ -96,6 +100,39 @@ final class SlideWheels {
                         + " lb, e " + DecimalText.upTo(rollers.standoff().inches(), 3) + " in., b "
                         + DecimalText.upTo(rollers.boltsApart().inches(), 3) + " in., " + rollers.bolts() + " bolts "
                         + DecimalText.upTo(rollers.boltSize().inches(), 4) + " in. A307",
-                "AISC 360-22 J3.7, Table J3.2");
+                "AISC 360-22 J3.7, Table J3.2",
+                boltLines(force));
+    }
+
+    /** {@link #boltUse} line by line. */
+    private List<WorkedLine> boltLines(RollerForce force) {
+        double pressed = Math.abs(force.down().pounds());
+        double push = Math.abs(force.acrossLow().pounds())
+                + Math.abs(force.acrossHigh().pounds());
+        double upper = Math.max(1, rollers.bolts() / 2.0);
+        WorkedLine shear = WorkedLine.of("V", "R / n")
+                .put("R", pressed, "lb")
+                .put("n", rollers.bolts())
+                .note("shear of a bolt")
+                .gives(pressed / rollers.bolts(), "lb");
+        WorkedLine pull = WorkedLine.of("T", "(R \u00d7 e / b + H) / max(1; n / 2)")
+                .put("R", pressed, "lb")
+                .put("e", rollers.standoff())
+                .put("b", rollers.boltsApart())
+                .put("H", push, "lb")
+                .put("n", rollers.bolts())
+                .note("pull of a bolt of the upper row: e from the post's face to the tube, b between the rows")
+                .gives(
+                        (pressed
+                                                * rollers.standoff().inches()
+                                                / rollers.boltsApart().inches()
+                                        + push)
+                                / upper,
+                        "lb");
+        List<WorkedLine> lines = new ArrayList<>(List.of(shear, pull));
+        List<WorkedLine> steel = BoltSteps.steel(new Bolt(rollers.boltSize(), Bolt.A307, true), shear, pull);
+        lines.addAll(steel);
+        lines.add(BoltSteps.most(steel, "").gives(boltUse(force)));
+        return lines;
     }
 }

@@ -23,6 +23,7 @@ import plumbleaf.engine.strength.BoltRow;
 import plumbleaf.engine.strength.BoltStack;
 import plumbleaf.engine.strength.LagScrew;
 import plumbleaf.engine.strength.WoodFixing;
+import plumbleaf.engine.strength.WoodFixingWorking;
 import plumbleaf.engine.strength.WoodPostStrength;
 
 /**
@@ -133,7 +134,14 @@ final class WoodPostJoints {
                 "s/Z', T/(Fc CM Cb A), AISC J3 for the steel; Z' = Z CD CM Cd",
                 CLAUSE,
                 RESERVE,
-                HingeJoint.NO_LINES);
+                pull -> WoodFixingWorking.bolts(
+                        dowel,
+                        row,
+                        bolt,
+                        size.woodWasherOver(),
+                        bolted.hole(),
+                        onPost(pull).carried(),
+                        pull.duration()));
     }
 
     private static String sideways(BoltRow.Share share, WoodFixing dowel, double duration) {
@@ -180,7 +188,7 @@ final class WoodPostJoints {
                 "sqrt(s2 + T2) / Za', Za' = Wp Z'/(Wp cos2 a + Z' sin2 a), W = 1800 G^1.5 D^0.75",
                 LAG_CLAUSE,
                 RESERVE,
-                HingeJoint.NO_LINES);
+                pull -> WoodFixingWorking.lags(screw, dowel, row, onPost(pull).carried(), pull.duration()));
     }
 
     private HingeJoint drilled(Length hole) {
@@ -204,7 +212,10 @@ final class WoodPostJoints {
                 "M1 c/(I - dh d3/12) + M2 c/(I - d dh3/12) <= Fb CD CM",
                 "NDS 2018 3.1.2, 3.3; wet service",
                 RESERVE_BENDING,
-                HingeJoint.NO_LINES);
+                pull -> {
+                    HingePull.Bent bent = bent(pull);
+                    return strength.drilledLines(bent.along(), bent.across(), hole, pull.duration());
+                });
     }
 
     private HingePull.Bent bent(HingePull pull) {

@@ -22,7 +22,7 @@ public record WoodFixing(
     public static final double WET = 0.7;
 
     /** CM of compression across the grain. Source: NDS Supplement 2018 Tables 4A and 4D. */
-    private static final double WET_ACROSS = 0.67;
+    static final double WET_ACROSS = 0.67;
 
     /** Bending yield of bolts and of lags from 3/8 in. Source: NDS 2018 Table I1. */
     private static final Stress YIELD = Stress.psi(45_000);
@@ -68,7 +68,7 @@ public record WoodFixing(
         return modes(toGrainDeg).governing().name();
     }
 
-    private YieldModes modes(double toGrainDeg) {
+    YieldModes modes(double toGrainDeg) {
         double g = post.species().ovenDryGravity();
         Stress bearing = DowelBearing.hankinson(DowelBearing.along(g), DowelBearing.across(g, diameter), toGrainDeg);
         Stress yield = diameter.inches() < THIN_IN ? YIELD_THIN : YIELD;
@@ -108,7 +108,11 @@ public record WoodFixing(
      */
     public Force washer(Length over, Length hole) {
         double area = Math.PI / 4 * (over.inches() * over.inches() - hole.inches() * hole.inches());
-        double spread = over.inches() < SPREAD_TO_IN ? (over.inches() + SPREAD_IN) / over.inches() : 1;
-        return Force.pounds(post.grade().acrossGrain().psi() * WET_ACROSS * spread * area);
+        return Force.pounds(post.grade().acrossGrain().psi() * WET_ACROSS * spread(over) * area);
+    }
+
+    /** Cb of a washer. Source: NDS 2018 3.10.4. */
+    static double spread(Length over) {
+        return over.inches() < SPREAD_TO_IN ? (over.inches() + SPREAD_IN) / over.inches() : 1;
     }
 }

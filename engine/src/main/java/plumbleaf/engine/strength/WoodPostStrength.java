@@ -218,6 +218,47 @@ public record WoodPostStrength(WoodPost post, Stress bending, Stress shear, Stre
         return psi / (bending.psi() * duration);
     }
 
+    /** {@link #drilled} line by line. */
+    public List<WorkedLine> drilledLines(Moment along, Moment across, Length hole, double duration) {
+        double d = post.depth().inches();
+        double dh = hole.inches();
+        WorkedLine deep = WorkedLine.of("In1", "I1 - dh \u00d7 d\u00b3 / 12")
+                .put("I1", post.ixIn4(), "in4")
+                .put("dh", hole)
+                .put("d", post.depth())
+                .note("along the run, the hole goes right through")
+                .gives(Math.max(1e-9, post.ixIn4() - dh * d * d * d / 12), "in4");
+        WorkedLine wide = WorkedLine.of("In2", "I2 - d \u00d7 dh\u00b3 / 12")
+                .put("I2", post.iyIn4(), "in4")
+                .put("d", post.depth())
+                .put("dh", hole)
+                .note("across it, in the middle")
+                .gives(Math.max(1e-9, post.iyIn4() - d * dh * dh * dh / 12), "in4");
+        WorkedLine one = WorkedLine.of("f1", "M1 \u00d7 d / 2 / In1")
+                .put("M1", Math.abs(along.poundInches()), "lb-in")
+                .put("d", post.depth())
+                .put(deep)
+                .gives(Math.abs(along.poundInches()) * d / 2 / deep.value(), "psi");
+        WorkedLine other = WorkedLine.of("f2", "M2 \u00d7 b / 2 / In2")
+                .put("M2", Math.abs(across.poundInches()), "lb-in")
+                .put("b", post.width())
+                .put(wide)
+                .gives(Math.abs(across.poundInches()) * post.width().inches() / 2 / wide.value(), "psi");
+        return List.of(
+                deep,
+                wide,
+                one,
+                other,
+                WorkedLine.of(
+                                "ratio",
+                                (post.isRound() ? "sqrt(f1\u00b2 + f2\u00b2)" : "(f1 + f2)") + " / (Fb \u00d7 CD)")
+                        .put(one)
+                        .put(other)
+                        .put("Fb", bending.psi(), "psi")
+                        .put("CD", duration)
+                        .gives(drilled(along, across, hole, duration)));
+    }
+
     /** {@code 1 - fc/FcE}: what is left of bending strength while the weight leans on it. */
     private double grown(double fcPsi, Length height, Length depth) {
         return Math.max(1e-6, 1 - fcPsi / eulerPsi(height, depth));

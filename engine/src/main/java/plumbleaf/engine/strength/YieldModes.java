@@ -57,7 +57,7 @@ public record YieldModes(
     }
 
     /** Rd: below a quarter inch 2.2 to 3 by the diameter in the equations, above by mode; from a nominal quarter inch more for the angle to the grain. */
-    private double reduction(double large) {
+    double reduction(double large) {
         double d = diameter.inches();
         double angle = nominal.inches() >= QUARTER_IN ? 1 + 0.25 * toGrainDeg / 90 : 1;
         if (d >= QUARTER_IN) return large * angle;
