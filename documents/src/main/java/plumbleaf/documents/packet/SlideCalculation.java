@@ -4,6 +4,7 @@ import java.util.List;
 import plumbleaf.documents.paper.Block;
 import plumbleaf.documents.paper.Paper;
 import plumbleaf.documents.view.ChainPicture;
+import plumbleaf.engine.design.DropWorking;
 import plumbleaf.engine.design.LoadChain;
 import plumbleaf.engine.design.SlideDesign;
 import plumbleaf.engine.design.SlideGuides;
@@ -73,6 +74,9 @@ final class SlideCalculation {
                         + inch(sag.softly().inches()) + ", stiff "
                         + inch(sag.stiffly().inches()),
                 nose(gate, shape, sag)));
+        Working frame =
+                DropWorking.of(sag.frameShares(), "frame", sag.byCause().frame().inches(), "the lower nose corner");
+        paper.add(new Block.Worked(frame.what(), frame.clause(), frame.where(), frame.lines()));
         paper.add(new Block.Worked(
                 "What its receiver must forgive in the years after, likely soil",
                 "geometry; shares judgement",

@@ -31,6 +31,7 @@ import plumbleaf.engine.line.Post;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
+import plumbleaf.engine.quantity.Pressure;
 import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.quantity.Working;
 import plumbleaf.engine.sag.CaseForces;
@@ -192,7 +193,8 @@ final class GateWork {
     private GateDesign hungDesign(GatePlan plan, Hanging hanging) {
         List<HungLeaf> hung = hanging.leaves();
         List<Finding> findings = new ArrayList<>(plan.findings());
-        for (HungLeaf leaf : hung) {
+        for (int i = 0; i < hung.size(); i++) {
+            HungLeaf leaf = hung.get(i);
             findings.addAll(SagFindings.of(leaf, display));
             findings.addAll(GateStrength.findings(leaf.id(), leaf.gate(), leaf.cases(), site.basis()));
             findings.addAll(searching ? SwayFindings.brackets(leaf, display) : SwayFindings.of(leaf, display));
@@ -200,6 +202,9 @@ final class GateWork {
                     leaf.id(), site, site.leafStyle(site.fill(leaf.gate().leaf()))));
             GateParts parts = partsOf(leaf.gate().leaf());
             findings.addAll(NailerFindings.of(leaf.gate().leaf(), parts.frame(), parts.cladding()));
+            if (!searching)
+                findings.addAll(boards(
+                        leaf.gate().leaf(), parts, loads(plan, plan.hangs().get(i))));
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(
                     HingeChecks.findings(part, leaf.hinges(), leaf.gate().hinge()));
@@ -219,6 +224,14 @@ final class GateWork {
                 Optional.empty(),
                 List.of(),
                 Findings.join(findings));
+    }
+
+    /** No part of a build that is searched for: what helps is a rail more. */
+    private List<Finding> boards(Leaf leaf, GateParts parts, HungLoads loads) {
+        Pressure shut = loads.shut().pressure();
+        Pressure open = loads.open().pressure();
+        Pressure most = open.psf() > shut.psf() ? open : shut;
+        return LeafBoards.of(gate, leaf, parts.cladding(), most, site.basis(), display);
     }
 
     private List<Finding> play(List<HungLeaf> hung, Optional<PairDesign> pair) {
@@ -419,6 +432,9 @@ final class GateWork {
         PostWorkings.governing(leaf.gate(), leaf.cases(), loads).ifPresent(workings::add);
         workings.add(LeafWorkings.drop(
                 leaf, soil.apply(SoilBand::likely), site.standards().life()));
+        GateSag sag = leaf.sag();
+        workings.add(
+                DropWorking.of(sag.leafShares(), "leaf", sag.byCause().leaf().inches(), "the free latch corner"));
         if (!loads.ice().isNone()) workings.add(LeafWorkings.ice(leaf, loads.ice()));
         if (!leaf.gate().isOnWall() && leaf.amplification() < 1e6)
             workings.add(LeafWorkings.lean(leaf, soil.apply(SoilBand::soft)));

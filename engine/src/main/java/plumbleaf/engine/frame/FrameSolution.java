@@ -115,6 +115,15 @@ public final class FrameSolution {
         return new VirtualWork(displacement(loadCase, probe), parts);
     }
 
+    /** What the loads and the unit load of a probe leave in members, stretch by stretch: what {@link #virtualWork} is the sum of. */
+    public List<Stretch> stretches(String loadCase, Probe probe, List<String> members) {
+        CaseState real = state(loadCase);
+        CaseState unit = new CaseState(assembly, LoadCase.of("unit load", probe.unitLoad()));
+        List<Stretch> stretches = new ArrayList<>();
+        for (String member : members) stretches.addAll(Strain.stretches(assembly, real, unit, assembly.member(member)));
+        return stretches;
+    }
+
     private Wrench groundForce(CaseState state, GroundSpring spring) {
         return Balances.groundForce(spring, state.movements, 6 * assembly.node(spring.node()));
     }

@@ -1,9 +1,13 @@
 package plumbleaf.engine.frame;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The terms of {@link VirtualWork}. */
 final class Strain {
+    /** Simpson's rule. */
+    private static final int[] WEIGHTS = {1, 4, 1};
+
     private Strain() {}
 
     /** Between breaks the loads' forces are of second degree, the unit load's of first: Simpson's rule is exact for their product. */
@@ -14,22 +18,39 @@ final class Strain {
         double torsion = 0;
         double bendingY = 0;
         double bendingZ = 0;
-        List<Double> breaks = element.breaks(real.loads.get(member));
-        for (int i = 0; i + 1 < breaks.size(); i++) {
-            double from = breaks.get(i);
-            double to = breaks.get(i + 1);
-            double[] places = {from, (from + to) / 2, to};
-            double[] weights = {(to - from) / 6, (to - from) * 4 / 6, (to - from) / 6};
-            for (int p = 0; p < 3; p++) {
-                Internal load = real.internalAt(assembly, member, places[p], p == 0);
-                Internal one = unit.internalAt(assembly, member, places[p], p == 0);
-                axial += weights[p] * load.nLb() * one.nLb() / (s.ePsi() * s.areaIn2());
-                torsion += weights[p] * load.tLbIn() * one.tLbIn() / (s.gPsi() * s.jIn4());
-                bendingY += weights[p] * load.myLbIn() * one.myLbIn() / (s.ePsi() * s.iyIn4());
-                bendingZ += weights[p] * load.mzLbIn() * one.mzLbIn() / (s.ePsi() * s.izIn4());
+        for (Stretch stretch : stretches(assembly, real, unit, member)) {
+            for (int p = 0; p < WEIGHTS.length; p++) {
+                double weight = stretch.lengthIn() * WEIGHTS[p] / 6;
+                Internal load = stretch.loads().get(p);
+                Internal one = stretch.one().get(p);
+                axial += weight * load.nLb() * one.nLb() / (s.ePsi() * s.areaIn2());
+                torsion += weight * load.tLbIn() * one.tLbIn() / (s.gPsi() * s.jIn4());
+                bendingY += weight * load.myLbIn() * one.myLbIn() / (s.ePsi() * s.iyIn4());
+                bendingZ += weight * load.mzLbIn() * one.mzLbIn() / (s.ePsi() * s.izIn4());
             }
         }
         return new VirtualWork.Part(element.member.id(), axial, torsion, bendingY, bendingZ, 0);
+    }
+
+    static List<Stretch> stretches(Assembly assembly, CaseState real, CaseState unit, int member) {
+        List<Double> breaks = assembly.elements.get(member).breaks(real.loads.get(member));
+        List<Stretch> stretches = new ArrayList<>();
+        for (int i = 0; i + 1 < breaks.size(); i++) {
+            double from = breaks.get(i);
+            double to = breaks.get(i + 1);
+            double middle = (from + to) / 2;
+            stretches.add(new Stretch(
+                    to - from,
+                    List.of(
+                            real.internalAt(assembly, member, from, true),
+                            real.internalAt(assembly, member, middle, false),
+                            real.internalAt(assembly, member, to, false)),
+                    List.of(
+                            unit.internalAt(assembly, member, from, true),
+                            unit.internalAt(assembly, member, middle, false),
+                            unit.internalAt(assembly, member, to, false))));
+        }
+        return stretches;
     }
 
     static VirtualWork.Part spring(String id, double[] forces, double[] unitPartings) {

@@ -15,6 +15,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param footingTurn of the hinge post at grade, + towards the latch
  * @param sixDeeper total with the footing six inches deeper; empty where nobody digs
  * @param hinges what they carry under it, from the lowest up; a leaf of a pair alone, before it meets the other
+ * @param leafShares what each member of the leaf adds to its share of the drop; empty where a search did not ask
  * @param shape how every centreline moves
  * @param sway what its rods do, how far it twists and how fast it shakes
  * @param ice what ice does, where the job asks for it
@@ -30,11 +31,13 @@ public record GateSag(
         Angle footingTurn,
         Optional<Offset> sixDeeper,
         List<HingeForce> hinges,
+        List<DropShare> leafShares,
         List<BentLine> shape,
         LeafSway sway,
         Optional<IceDrop> ice) {
     public GateSag {
         hinges = List.copyOf(hinges);
+        leafShares = List.copyOf(leafShares);
         shape = List.copyOf(shape);
     }
 

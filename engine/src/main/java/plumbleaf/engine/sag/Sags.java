@@ -67,6 +67,9 @@ public final class Sags {
                 Angle.radians(frame.footingTurnRad(solved, Loaded.DEAD)),
                 gate.foot().sixDeeper().map(foot -> drop(gate, foot).total()),
                 frame.hinges(solved, Loaded.DEAD),
+                swaying
+                        ? DropShare.of(frame.leaf.chains().values(), solved, Loaded.DEAD, freeCorner(frame))
+                        : List.of(),
                 shape(frame, solved),
                 swaying ? Sways.of(gate, loads, likely, framePlay(frame)) : LeafSway.notAsked(framePlay(frame)),
                 iced(likely.ice(), loads.ice()));

@@ -1,5 +1,6 @@
 package plumbleaf.engine.sag;
 
+import java.util.List;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 
@@ -15,6 +16,7 @@ import plumbleaf.engine.quantity.Offset;
  * @param stiffly the same in stiff soil
  * @param person how far a person on the nose takes it down
  * @param across how far the service gust moves the nose across while nothing receives it
+ * @param frameShares what each member of the leaf adds to its frame's part
  * @param tail drop of the tail's end of the open leaf
  */
 public record SlideSag(
@@ -27,7 +29,12 @@ public record SlideSag(
         Offset stiffly,
         Offset person,
         Length across,
+        List<DropShare> frameShares,
         Offset tail) {
+    public SlideSag {
+        frameShares = List.copyOf(frameShares);
+    }
+
     /** Drop of the nose by what gives: the leaf's frame, the play of its rollers, the posts that carry them, their footings. */
     public record ByPart(Offset frame, Offset play, Offset posts, Offset footings) {
         public Offset total() {

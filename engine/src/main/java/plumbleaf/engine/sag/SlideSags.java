@@ -59,6 +59,7 @@ public final class SlideSags {
                 inSoil(gate, loads, PierSprings::stiff),
                 Offset.inches(person),
                 Length.inches(across),
+                DropShare.of(frame.chains().values(), solved, DEAD, noseCorner(frame)),
                 tail(gate, loads));
     }
 

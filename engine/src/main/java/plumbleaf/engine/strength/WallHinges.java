@@ -278,10 +278,9 @@ public final class WallHinges {
         return YieldModes.combined(drawn, sideways, angle);
     }
 
-    /** CD of NDS 2018 Table 2.3.2: wind 1.6, a person 1.25, what hangs there 0.9. */
+    /** CD as of a wood post: a person is an occupant, who may hang there every day. */
     private static double duration(Combination combination) {
-        if (combination.hasWind()) return 1.6;
-        return combination.live() > 0 ? 1.25 : 0.9;
+        return WoodPostStrength.duration(combination);
     }
 
     /** The anchors of a post of the fence along a wall, or of a latch: nothing hangs on them, so the push alone is shown. */
