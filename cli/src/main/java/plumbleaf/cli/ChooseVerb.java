@@ -15,22 +15,22 @@ import plumbleaf.engine.choose.Finer;
 import plumbleaf.engine.choose.Rejected;
 import plumbleaf.engine.design.Designs;
 import plumbleaf.engine.design.GateChoice;
-import plumbleaf.engine.design.Hanging;
 import plumbleaf.engine.design.HangingAsked;
 import plumbleaf.engine.design.PickedGate;
 import plumbleaf.engine.design.TradeNames;
-import plumbleaf.engine.job.Bracing;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.engine.quantity.MetricWords;
+import plumbleaf.jobfile.edit.JobEdit;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.json.Node;
 import plumbleaf.jobfile.json.NodePath;
+import plumbleaf.jobfile.offer.BuildEdits;
 import plumbleaf.jobfile.result.ResultFile;
 
 /** The cheapest build of each gate that passes, and why every cheaper one does not. */
@@ -132,50 +132,13 @@ final class ChooseVerb implements Callable<Integer> {
     }
 
     private static Node pinned(Node root, List<Gate> gates, GateChoice choice) {
+        Gate gate = gates.get(number(gates, choice.gate()));
         Node changed = root;
-        for (Candidate<PickedGate> best : choice.choice().best()) {
-            PickedGate build = best.build();
-            String gate = "gates[" + number(gates, choice.gate()) + "].";
-            if (build.hanging().isPresent()) {
-                Hanging hanging = build.hanging().get();
-                String model = slides(gates, choice) ? "slide.rollers" : "hinges.model";
-                if (!hanging.hinge().isEmpty())
-                    changed = NodePath.of(gate + model).set(changed, Json.text(hanging.hinge()));
-                if (hanging.tail().isPresent())
-                    changed = NodePath.of(gate + "slide.tail")
-                            .set(
-                                    changed,
-                                    Json.text(LengthText.exact(
-                                            hanging.tail().get().inches())));
-                if (hanging.side().isPresent())
-                    changed = NodePath.of(gate + "hinge")
-                            .set(changed, Json.text(hanging.side().get().key()));
-            }
-            String at = "builds." + choice.gate() + ".";
-            changed = NodePath.of(at + "frame")
-                    .set(changed, Json.text(build.frame().id()));
-            changed = NodePath.of(at + "braces").set(changed, braces(build.bracing()));
-            changed = NodePath.of(at + "joint")
-                    .set(changed, Json.text(build.joint().key()));
-            changed = NodePath.of(at + "hingePost")
-                    .set(changed, Json.text(build.hingePost().id()));
-            changed = NodePath.of(at + "latchPost")
-                    .set(changed, Json.text(build.latchPost().id()));
-            changed = NodePath.of(at + "hole")
-                    .set(
-                            changed,
-                            Json.text(LengthText.exact(build.hole().diameter().inches())));
-            changed = NodePath.of(at + "depth")
-                    .set(
-                            changed,
-                            Json.text(LengthText.exact(build.hole().depth().inches())));
-        }
+        for (Candidate<PickedGate> best : choice.choice().best())
+            changed = JobEdit.all(changed, BuildEdits.of(gate, best.build()))
+                    .value()
+                    .orElseThrow();
         return changed;
-    }
-
-    /** The search looks at tubes and at rods that run as they should; what a rod's file does not say is read as the search took it. */
-    private static Node braces(Bracing bracing) {
-        return bracing.match(tubes -> Json.count(tubes.count()), cross -> Json.text("x"), rod -> Json.text("rod"));
     }
 
     private List<String> said(Job job, List<String> lines) {

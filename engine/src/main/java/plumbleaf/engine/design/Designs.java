@@ -138,9 +138,16 @@ public final class Designs {
      *
      * @param gate its id
      * @param asked what of its hanging is looked for too
+     * @param told hears how far it is
      */
     public static GateChoice choose(
-            Job job, Catalogue sold, Standards standards, PriceBook book, String gate, HangingAsked asked) {
+            Job job,
+            Catalogue sold,
+            Standards standards,
+            PriceBook book,
+            String gate,
+            HangingAsked asked,
+            SearchTold told) {
         Catalogue catalogue = sold.with(job.parts());
         DesignMemory memory = new DesignMemory(Designs::cutsNothing);
         memory.begin(catalogue, book);
@@ -156,11 +163,17 @@ public final class Designs {
                             : new YardWork(changed, catalogue, standards, usualPicks(changed, catalogue), memory);
                     searches.addAll(laid.searches(way, book, before, asked));
                 }
-                return GateChoice.withFiner(gate, searches);
+                return GateChoice.withFiner(gate, searches, told);
             }
             if (job.builds().of(each).isOpen()) before.add(yard.choose(each, book, before));
         }
         throw new IllegalArgumentException("No gate " + gate + " in this job");
+    }
+
+    /** The same where nobody waits. */
+    public static GateChoice choose(
+            Job job, Catalogue sold, Standards standards, PriceBook book, String gate, HangingAsked asked) {
+        return choose(job, sold, standards, book, gate, asked, SearchTold.NOBODY);
     }
 
     /** The same with the gate hung as the job says. */

@@ -2,6 +2,7 @@ package plumbleaf.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plumbleaf.engine.choose.Cheapest;
 import plumbleaf.engine.choose.Choice;
 import plumbleaf.engine.choose.Finer;
@@ -36,13 +37,15 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
 
     /** Searches the whole lattice of a gate in order of price; several searches, where it may hang in several ways. */
     static GateChoice of(String gate, List<GateSearch> searches) {
-        return new GateChoice(gate, choice(searches, GateSearch.parts(searches)).as(TriedBuild::build), List.of());
+        Choice<TriedBuild> choice = choice(searches, GateSearch.parts(searches), TriedBuild::findings);
+        return new GateChoice(gate, choice.as(TriedBuild::build), List.of());
     }
 
-    /** The same with what less drop costs. */
-    static GateChoice withFiner(String gate, List<GateSearch> searches) {
+    /** The same with what less drop costs, told as it goes. */
+    static GateChoice withFiner(String gate, List<GateSearch> searches, SearchTold told) {
         List<Parts<TriedBuild, FootPick>> parts = GateSearch.parts(searches);
-        Choice<TriedBuild> choice = choice(searches, parts);
+        Counting counting = new Counting(told);
+        Choice<TriedBuild> choice = choice(searches, parts, counting::judge);
         Optional<Offset> from = choice.cheapest().flatMap(best -> best.build().after());
         List<Finer<TriedBuild>> finer = from.isEmpty()
                 ? List.of()
@@ -51,7 +54,7 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
                         TriedBuild::of,
                         TriedBuild::findings,
                         TriedBuild::mayDropWithin,
-                        TriedBuild::afterIn,
+                        counting::measure,
                         from.get().inches(),
                         STEP.inches(),
                         STEPS);
@@ -61,10 +64,36 @@ public record GateChoice(String gate, Choice<PickedGate> choice, List<Finer<Pick
                 finer.stream().map(each -> each.as(TriedBuild::build)).toList());
     }
 
-    private static Choice<TriedBuild> choice(List<GateSearch> searches, List<Parts<TriedBuild, FootPick>> parts) {
+    private static Choice<TriedBuild> choice(
+            List<GateSearch> searches,
+            List<Parts<TriedBuild, FootPick>> parts,
+            Function<TriedBuild, List<Finding>> judge) {
         int all = 0;
         for (GateSearch search : searches) all += search.count();
-        return Cheapest.of(new InOrderOfPrice<>(parts, TriedBuild::of), all, TriedBuild::findings, ALTERNATIVES);
+        return Cheapest.of(new InOrderOfPrice<>(parts, TriedBuild::of), all, judge, ALTERNATIVES);
+    }
+
+    /** Judges and measures builds, and tells how many. */
+    private static final class Counting {
+        private final SearchTold told;
+        private int judged;
+        private int measured;
+
+        private Counting(SearchTold told) {
+            this.told = told;
+        }
+
+        List<Finding> judge(TriedBuild build) {
+            judged++;
+            told.looked(judged, measured);
+            return build.findings();
+        }
+
+        double measure(TriedBuild build) {
+            measured++;
+            told.looked(judged, measured);
+            return build.afterIn();
+        }
     }
 
     private static String proof(int all, int failed) {
