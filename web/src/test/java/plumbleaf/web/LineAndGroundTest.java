@@ -322,6 +322,39 @@ class LineAndGroundTest {
         assertThat(send(get(at(Room.LINE))).getContentAsString()).contains("costs least as it is");
     }
 
+    /** Priced, held, and released under a letter; not before its opening was measured, unless the customer signed for that. */
+    @Test
+    void aGateIsHeldAndReleasedUnderItsLetter() throws Exception {
+        assertThat(send(get(at(Room.GATES))).getContentAsString())
+                .contains("priced from the plan, not for the shop", "on hold until its opening is measured");
+        assertThat(edit(Room.GATES, "gates[0].release", "hold").getStatus()).isEqualTo(303);
+        assertThat(text()).contains("\"release\": \"hold\"");
+        assertThat(release("").getContentAsString())
+                .contains("a gate is not released before its opening is measured between standing posts");
+        assertThat(text()).contains("\"release\": \"hold\"");
+        assertThat(release("true").getStatus()).isEqualTo(303);
+        assertThat(text())
+                .contains(
+                        "\"revision\": \"B\"",
+                        "\"by\": \"Ina Thole\"",
+                        "\"beforePosts\": true",
+                        "\"kind\": \"released\"");
+        assertThat(send(get(at(Room.GATES))).getContentAsString()).contains("released for the shop", "Ina Thole");
+        edit(Room.GATES, "gates[0].release", "hold");
+        assertThat(text()).contains("\"release\": \"hold\"").doesNotContain("Ina Thole");
+    }
+
+    private MockHttpServletResponse release(String beforePosts) throws Exception {
+        return send(post(at(Room.GATES) + "/write-down")
+                .with(csrf())
+                .param("version", version())
+                .param("list", "gates[0].release")
+                .param("revision", "B")
+                .param("date", "2027-05-21")
+                .param("by", "Ina Thole")
+                .param("beforePosts", beforePosts));
+    }
+
     private MockHttpServletRequestBuilder writeDown(Written form, List<String> wrong) {
         MockHttpServletRequestBuilder asked = post(at(form.room()) + "/write-down")
                 .with(csrf())

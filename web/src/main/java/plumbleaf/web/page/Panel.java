@@ -6,6 +6,7 @@ import java.util.List;
  * A heading with what belongs under it. Anything may be empty.
  *
  * @param of the thing the panel is about
+ * @param waiting how far something is that is worked out behind the page: the page looks again by itself; empty where nothing is
  */
 public record Panel(
         String heading,
@@ -18,7 +19,8 @@ public record Panel(
         List<Table> tables,
         List<Press> presses,
         List<Entry> entries,
-        List<Fold> folds) {
+        List<Fold> folds,
+        String waiting) {
     public Panel {
         entries = List.copyOf(entries);
         folds = List.copyOf(folds);
@@ -34,43 +36,47 @@ public record Panel(
     public static Panel of(String heading, String of) {
         return new Panel(
                 heading, of, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of());
+                List.of(), "");
     }
 
     public Panel withNotes(List<Note> more) {
-        return new Panel(heading, of, more, fields, strips, bars, rows, tables, presses, entries, folds);
+        return new Panel(heading, of, more, fields, strips, bars, rows, tables, presses, entries, folds, waiting);
     }
 
     public Panel withFields(List<Field> more) {
-        return new Panel(heading, of, notes, more, strips, bars, rows, tables, presses, entries, folds);
+        return new Panel(heading, of, notes, more, strips, bars, rows, tables, presses, entries, folds, waiting);
     }
 
     public Panel withStrips(List<Strip> more) {
-        return new Panel(heading, of, notes, fields, more, bars, rows, tables, presses, entries, folds);
+        return new Panel(heading, of, notes, fields, more, bars, rows, tables, presses, entries, folds, waiting);
     }
 
     public Panel withBars(List<Bar> more) {
-        return new Panel(heading, of, notes, fields, strips, more, rows, tables, presses, entries, folds);
+        return new Panel(heading, of, notes, fields, strips, more, rows, tables, presses, entries, folds, waiting);
     }
 
     public Panel withRows(List<Row> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, more, tables, presses, entries, folds);
+        return new Panel(heading, of, notes, fields, strips, bars, more, tables, presses, entries, folds, waiting);
     }
 
     public Panel withTables(List<Table> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, more, presses, entries, folds);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, more, presses, entries, folds, waiting);
     }
 
     public Panel withPresses(List<Press> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, more, entries, folds);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, more, entries, folds, waiting);
     }
 
     public Panel withEntries(List<Entry> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, more, folds);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, more, folds, waiting);
+    }
+
+    public Panel withWaiting(String more) {
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, entries, folds, more);
     }
 
     public Panel withFolds(List<Fold> more) {
-        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, entries, more);
+        return new Panel(heading, of, notes, fields, strips, bars, rows, tables, presses, entries, more, waiting);
     }
 
     /**

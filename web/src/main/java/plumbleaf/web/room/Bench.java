@@ -13,9 +13,12 @@ import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.Designs;
+import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.design.Redesigner;
+import plumbleaf.engine.design.SearchTold;
 import plumbleaf.engine.design.Standards;
 import plumbleaf.engine.finding.Finding;
+import plumbleaf.engine.job.Builds;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
@@ -157,6 +160,21 @@ class Bench {
                             catalogue,
                             job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
         }
+    }
+
+    /** A search for the build of one gate: seconds of work, or minutes. */
+    GateChoice search(Opened opened, String gate, SearchHow how, SearchTold told) {
+        Job job = opened.job().orElseThrow();
+        PriceBook book = book(opened.taker(), job);
+        Builds builds = job.builds();
+        Job asked = how.keepsPinned()
+                ? job
+                : job.withBuilds(new Builds(
+                        builds.runs(),
+                        builds.gates().stream()
+                                .filter(each -> !each.gate().equals(gate))
+                                .toList()));
+        return Designs.choose(asked, catalogue, standards, book, gate, how.hanging(), told);
     }
 
     /** Several designs, once for each state of a job; the parts of the job's own last designs stay as they are. */
@@ -312,7 +330,7 @@ class Bench {
             return new Edited.Refused(list, "This place is not in the job; load the page again.");
         }
         List<InputError> errors = read(after.text()).errors();
-        String item = place + "[" + before.count(list) + "]";
+        String item = ledger.itemPlace(before, place);
         for (InputError error : errors) {
             if (error.field().startsWith(item))
                 return new Edited.Refused(

@@ -1,18 +1,18 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import plumbleaf.engine.choose.Candidate;
-import plumbleaf.engine.choose.Choice;
 import plumbleaf.engine.choose.Rejected;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateChoice;
 import plumbleaf.engine.design.PickedGate;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Remedy;
-import plumbleaf.engine.quantity.LengthText;
+import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.quantity.DecimalText;
+import plumbleaf.jobfile.edit.JobEdit;
+import plumbleaf.jobfile.offer.BuildEdits;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
 import plumbleaf.web.page.Row;
@@ -20,88 +20,102 @@ import plumbleaf.web.page.Table;
 
 /** What the search for a gate's build found: the cheapest that passes, what comes next, and why what costs less fails. */
 final class ChoicePanel {
-    /** The dearest of those that fail are the ones somebody asks after. */
-    private static final int SHOWN = 12;
-
     private ChoicePanel() {}
 
     static Panel of(GateChoice choice, Design design) {
-        Choice<PickedGate> found = choice.choice();
+        Gate gate = design.job().gates().stream()
+                .filter(each -> each.id().equals(choice.gate()))
+                .findFirst()
+                .orElseThrow();
+        FoundBuilds found = FoundBuilds.of(gate, choice);
         List<Note> notes = new ArrayList<>();
         for (Finding finding : design.findings())
-            if (finding.id().equals("gate.build") && finding.part().equals(choice.gate()))
-                notes.add(withPresses(Notes.of(finding), choice));
-        List<Candidate<PickedGate>> passing = new ArrayList<>(found.best());
-        passing.addAll(found.next());
+            if (finding.id().equals("gate.build") && finding.part().equals(choice.gate())) {
+                Note note = Notes.of(finding);
+                notes.add(new Note(
+                        note.severity(),
+                        note.words(),
+                        note.part(),
+                        note.message(),
+                        note.basis(),
+                        note.ratio(),
+                        takes(found, "")));
+            }
+        return Panel.of("Choice of a build for " + choice.gate(), choice.gate())
+                .withNotes(notes)
+                .withRows(rows(found))
+                .withTables(proof(found));
+    }
+
+    /** How many there are, and how many cheaper ones fail. */
+    static List<Row> rows(FoundBuilds found) {
+        String key = "choice." + found.gate().id();
+        return List.of(
+                Row.of(key + ".all", "Builds in all", DecimalText.whole(found.all())),
+                Row.of(
+                        key + ".failed",
+                        found.passing().isEmpty() ? "That fail" : "Cheaper ones that fail",
+                        DecimalText.whole(found.failed())));
+    }
+
+    /** What passes, in order of price, and what each cheaper one fails: each kind of reason once, then those nearest in price. */
+    static List<Table> proof(FoundBuilds found) {
+        List<Table> tables = new ArrayList<>();
+        String gate = found.gate().id();
         List<Table.Line> builds = new ArrayList<>();
-        for (Candidate<PickedGate> each : passing)
+        for (Candidate<PickedGate> each : found.passing())
             builds.add(new Table.Line(
-                    choice.gate(),
+                    gate,
                     List.of(
                             each.id(),
                             each.price().text(),
-                            "+" + each.price().minus(passing.get(0).price()).text())));
-        List<Table> tables = new ArrayList<>();
+                            "+"
+                                    + each.price()
+                                            .minus(found.passing().get(0).price())
+                                            .text())));
         if (!builds.isEmpty())
             tables.add(new Table("Passes, the cheapest first", List.of("Build", "Price", "More"), builds));
-        List<Rejected> failed = found.rejected();
-        List<Table.Line> fails = new ArrayList<>();
-        for (int i = failed.size() - 1; i >= Math.max(0, failed.size() - SHOWN); i--)
-            fails.add(new Table.Line(
-                    choice.gate(),
+        List<Table.Line> reasons = new ArrayList<>();
+        for (FoundBuilds.Reason each : found.reasons())
+            reasons.add(new Table.Line(
+                    gate,
                     List.of(
-                            failed.get(i).id(),
-                            failed.get(i).price().text(),
-                            failed.get(i).because().message())));
-        if (!fails.isEmpty())
+                            DecimalText.whole(each.builds()),
+                            each.last().because().message(),
+                            each.last().id())));
+        if (!reasons.isEmpty())
             tables.add(new Table(
-                    "Costs less and fails, the dearest first; the command line lists them all",
-                    List.of("Build", "Price", "Because"),
-                    fails));
-        return Panel.of("Choice of a build for " + choice.gate(), choice.gate())
-                .withNotes(notes)
-                .withRows(reasons(choice))
-                .withTables(tables);
+                    "Why the cheaper ones fail, each kind of reason once",
+                    List.of("Builds", "Because", "The dearest of them"),
+                    reasons));
+        List<Table.Line> fails = new ArrayList<>();
+        for (Rejected each : found.dearest())
+            fails.add(new Table.Line(
+                    gate, List.of(each.id(), each.price().text(), each.because().message())));
+        if (!fails.isEmpty())
+            tables.add(
+                    new Table("Costs less and fails, the dearest first", List.of("Build", "Price", "Because"), fails));
+        return tables;
     }
 
-    /** How many fail by what. */
-    private static List<Row> reasons(GateChoice choice) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        for (Rejected each : choice.choice().rejected())
-            counts.merge(each.because().id(), 1, Integer::sum);
-        List<Row> rows = new ArrayList<>();
-        rows.add(Row.of(
-                "choice." + choice.gate() + ".all",
-                "Builds in all",
-                String.valueOf(choice.choice().all())));
-        counts.forEach((reason, count) -> rows.add(Row.of(
-                "choice." + choice.gate() + "." + reason, "Cheaper ones that fail " + reason, String.valueOf(count))));
-        return rows;
-    }
-
-    /** One press writes a build into the job. */
-    private static Note withPresses(Note note, GateChoice choice) {
+    /**
+     * One press writes a build into the job.
+     *
+     * @param first what goes before it: an edit that takes out what was pinned
+     */
+    static List<Note.Press> takes(FoundBuilds found, String first) {
         List<Note.Press> presses = new ArrayList<>();
-        for (Candidate<PickedGate> each : choice.choice().best()) presses.add(press("Keep ", each, choice.gate()));
-        for (Candidate<PickedGate> each : choice.choice().next()) presses.add(press("Take ", each, choice.gate()));
-        return new Note(
-                note.severity(), note.words(), note.part(), note.message(), note.basis(), note.ratio(), presses);
+        for (int i = 0; i < found.passing().size(); i++) {
+            Candidate<PickedGate> each = found.passing().get(i);
+            String what = i == 0 ? "Keep " : "Take ";
+            presses.add(new Note.Press(what + each.id(), each.price().text(), first + edit(found.gate(), each)));
+        }
+        return presses;
     }
 
-    private static Note.Press press(String what, Candidate<PickedGate> each, String gate) {
-        PickedGate build = each.build();
-        String at = "builds." + gate + ".";
-        return new Note.Press(
-                what + each.id(),
-                each.price().text(),
-                String.join(
-                        Remedy.AND_THEN,
-                        at + "frame=" + build.frame().id(),
-                        at + "braces=" + build.bracing().key(),
-                        at + "joint=" + build.joint().key(),
-                        at + "hingePost=" + build.hingePost().id(),
-                        at + "latchPost=" + build.latchPost().id(),
-                        at + "hole=" + LengthText.exact(build.hole().diameter().inches()),
-                        at + "depth=" + LengthText.exact(build.hole().depth().inches())));
+    static String edit(Gate gate, Candidate<PickedGate> each) {
+        return String.join(
+                Remedy.AND_THEN,
+                BuildEdits.of(gate, each.build()).stream().map(JobEdit::text).toList());
     }
 }

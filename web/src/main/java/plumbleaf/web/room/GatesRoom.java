@@ -13,7 +13,7 @@ import plumbleaf.web.page.Unit;
 final class GatesRoom {
     private GatesRoom() {}
 
-    static List<Panel> panels(Opened opened) {
+    static List<Panel> panels(Opened opened, GateSearches searches) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < opened.text().count("gates"); i++) {
             String id = opened.text().value("gates[" + i + "].id").orElse("");
@@ -28,28 +28,14 @@ final class GatesRoom {
             panels.addAll(LeafPanels.of(opened, at, id));
             panels.add(Panel.of("Posts", id).withFields(build(opened, at, id)));
             panels.add(HangingPanel.of(opened, at, id));
+            design.ifPresent(gate -> panels.add(SearchPanel.of(opened, gate.asked(), searches)));
             panels.addAll(HoldPanels.of(opened, at, id));
-            panels.add(asSet(opened, at, id));
+            panels.add(AsSetPanel.of(opened, at, id));
             List<Note> cautions = Notes.cautions(notes);
             if (!cautions.isEmpty()) panels.add(Panel.of("Cautions", id).withNotes(cautions));
             design.ifPresent(gate -> panels.addAll(GateNumbers.details(gate, opened.figures())));
         }
         return panels;
-    }
-
-    /** Opening and plumb of both posts, measured between them once they stand: leaf, gaps and packers are fitted to the last readings. */
-    private static Panel asSet(Opened opened, String at, String id) {
-        String posts = opened.text()
-                .value(at + ".kind")
-                .map(kind -> switch (kind) {
-                    case "pair" -> "; hinge post: the left one, latch post: the right one";
-                    case "slide" -> "; hinge post: the front roller post, latch post: the receiver post";
-                    default -> "";
-                })
-                .orElse("");
-        return Panel.of("As set: opening of " + id + " between its posts" + posts, id)
-                .withStrips(Listed.strips(opened, Ledger.AS_SET, at + ".asSet", "Readings"))
-                .withEntries(List.of(Ledger.AS_SET.entry(opened, at + ".asSet")));
     }
 
     private static List<Field> gate(Opened opened, String at, String id) {

@@ -55,7 +55,8 @@ final class InMetric {
                                 words.of(fold.value()),
                                 words.of(fold.about()),
                                 tables(fold.lines())))
-                        .toList());
+                        .toList(),
+                is.waiting());
     }
 
     private Note note(Note is) {

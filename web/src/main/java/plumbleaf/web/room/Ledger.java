@@ -227,6 +227,16 @@ enum Ledger {
             blank("hingePlumb.across", "Hinge post leans to the inside (out: minus)", Blank.Kind.INCHES),
             blank("latchPlumb.along", "Latch post leans to the opening (away: minus)", Blank.Kind.INCHES),
             blank("latchPlumb.across", "Latch post leans to the inside (out: minus)", Blank.Kind.INCHES)),
+    /** No list: a gate is released once, or again under another letter. */
+    RELEASE(
+            "gates[].release",
+            "Release it for the shop",
+            "Release",
+            "",
+            blank("revision", "Revision letter", Blank.Kind.WORDS),
+            blank("date", "Day", Blank.Kind.DATE),
+            blank("by", "By whom", Blank.Kind.WORDS),
+            blank("beforePosts", "Before its posts stand, signed by the customer", Blank.Kind.YES)),
     OWN_STYLES(
             OwnPartEntry.LIST + "styles",
             "Styles of your own, from a style file",
@@ -572,7 +582,14 @@ enum Ledger {
     /** The job with one more item. */
     DocumentText added(DocumentText text, String place, Map<String, String> typed) {
         String item = Blank.item(blanks, typed, ids.isEmpty() ? "" : nextId(text), text.units());
-        return text.appended(place, item);
+        return this == RELEASE
+                ? text.with(place, item).with(place + ".kind", DocumentText.quoted("released"))
+                : text.appended(place, item);
+    }
+
+    /** Where the item that is written down will stand. */
+    String itemPlace(DocumentText before, String place) {
+        return this == RELEASE ? place : place + "[" + before.count(place) + "]";
     }
 
     /** For the history: what was written down, without amounts. */

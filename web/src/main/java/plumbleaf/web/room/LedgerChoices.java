@@ -51,6 +51,7 @@ final class LedgerChoices {
                     case "swing" -> Choices.WAYS;
                     default -> Choices.SIDES;
                 };
+            case RELEASE -> Choices.FLAGS;
             case FIT_PART -> Choices.FITS;
             case OTHER_POSTS -> Choices.LINE_SUPPORTS;
             case SIDE -> blank.key().equals("basis") ? Choices.BASES : Choices.linePosts(opened.catalogue());

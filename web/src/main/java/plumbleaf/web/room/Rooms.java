@@ -40,8 +40,10 @@ public class Rooms {
     private final PaperShelf shelf;
     private final OwnBuilds builds;
     private final QuestionPhotos photos;
+    private final GateSearches searches;
 
-    Rooms(Bench bench, PaperShelf shelf, OwnBuilds builds, QuestionPhotos photos) {
+    Rooms(Bench bench, PaperShelf shelf, OwnBuilds builds, QuestionPhotos photos, GateSearches searches) {
+        this.searches = searches;
         this.photos = photos;
         this.builds = builds;
         this.bench = bench;
@@ -76,7 +78,7 @@ public class Rooms {
                 and(
                         LineRoom.panels(opened, bench.fitPrices(opened), bench.spacingPrices(opened)),
                         again(opened, "runs"));
-            case GATES -> and(GatesRoom.panels(opened), again(opened, "gates"));
+            case GATES -> and(GatesRoom.panels(opened, searches), again(opened, "gates"));
             case STRENGTH -> StrengthRoom.panels(opened);
             case STOCK -> and(StockRoom.panels(opened, bench.yard(), bench.itemNames()), SiteLog.panel(opened));
             case MONEY -> and(MoneyRoom.panels(opened, bench.offers(opened)), PriceKeeping.panel(opened, bench));
@@ -94,6 +96,7 @@ public class Rooms {
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
         List<Link> links = switch (room) {
             case PAPERS -> new PapersRoom(opened, shelf, sight, breadth).links();
+            case GATES -> cheaper(opened);
             case STOCK -> StockRoom.links(opened, sight == Sight.EVERYTHING);
             case MONEY ->
                 opened.job().stream()
@@ -104,6 +107,19 @@ public class Rooms {
             default -> List.of();
         };
         return new RoomView(room, head(opened), verdict, pictures, panels, links, List.of(), unshown(panels, typed));
+    }
+
+    /** The proof of every search that is over, as a table. */
+    private List<Link> cheaper(Opened opened) {
+        return opened.job().stream()
+                .flatMap(job -> job.gates().stream())
+                .filter(gate -> searches.of(opened, gate.id())
+                        .flatMap(GateSearching::proof)
+                        .isPresent())
+                .map(gate -> new Link(
+                        "Every cheaper build of " + gate.id() + " and what it fails",
+                        "/jobs/" + opened.stored().id() + "/gates/cheaper.csv?gate=" + gate.id()))
+                .toList();
     }
 
     /** @param number from 1; past the end it is the last */

@@ -183,7 +183,8 @@ final class WalkSteps {
                             List.of(),
                             List.of(),
                             panel.entries(),
-                            List.of())));
+                            List.of(),
+                            "")));
     }
 
     private void ground(String at, String id) {

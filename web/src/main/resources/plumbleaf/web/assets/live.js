@@ -91,6 +91,9 @@ function showTry(page, figure) {
 }
 const tries = triesWith(showTry);
 
+// What was made behind the page is there.
+document.addEventListener("made", (event) => show(event.detail, {}));
+
 // Away from a job's rooms: which jobs have changes on this device that have not gone yet.
 function sayWaiting() {
     const jobs = waitingJobs(document.querySelector("meta[name=person]")?.content ?? "");

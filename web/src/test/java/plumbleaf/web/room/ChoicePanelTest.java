@@ -43,8 +43,11 @@ class ChoicePanelTest {
         assertThat(panel.notes().get(0).presses().get(0).edit())
                 .contains("builds.G1.frame=TUBE-", "; builds.G1.braces=", "; builds.G1.depth=");
         assertThat(Edit.ofRemedy(panel.notes().get(0).presses().get(0).edit())).hasSize(7);
-        assertThat(panel.tables()).hasSize(2);
+        assertThat(panel.tables()).hasSize(3);
         assertThat(panel.tables().get(1).lines())
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(line.cells().get(1)).isNotBlank());
+        assertThat(panel.tables().get(2).lines())
                 .isNotEmpty()
                 .allSatisfy(line -> assertThat(line.cells().get(2)).isNotBlank());
     }
