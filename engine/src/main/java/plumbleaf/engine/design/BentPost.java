@@ -1,6 +1,7 @@
 package plumbleaf.engine.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import plumbleaf.engine.quantity.Force;
 import plumbleaf.engine.quantity.WorkedLine;
 import plumbleaf.engine.sag.HingeForce;
@@ -48,67 +49,38 @@ final class BentPost {
         String q2 = names.pull() + "2";
         String k1 = names.couple() + "1";
         String k2 = names.couple() + "2";
+        UnaryOperator<WorkedLine.Open> taken = line -> line.put(q1, p1, "lb")
+                .put(q2, p2, "lb")
+                .put(k1, c1, "lb-in")
+                .put(k2, c2, "lb-in")
+                .put("z1", z1, "in.")
+                .put("z2", z2, "in.")
+                .put(ei);
         double mixed = z1 * z1 * (3 * z2 - z1) / 6;
         double tail = z1 * (2 * z2 - z1) / 2;
         boolean onLower = Math.abs(c1) >= Math.abs(c2);
-        WorkedLine lower = put(
-                        WorkedLine.of(
-                                names.moved() + "1",
-                                "(" + q1 + " \u00d7 z1\u00b3 / 3 + " + q2 + MIXED + " + (" + k1 + " + " + k2
-                                        + ") \u00d7 z1\u00b2 / 2) / " + names.stiff()),
-                        q1,
-                        p1,
-                        q2,
-                        p2,
-                        k1,
-                        c1,
-                        k2,
-                        c2,
-                        z1,
-                        z2,
-                        ei)
+        WorkedLine lower = taken.apply(WorkedLine.of(
+                        names.moved() + "1",
+                        "(" + q1 + " \u00d7 z1\u00b3 / 3 + " + q2 + MIXED + " + (" + k1 + " + " + k2
+                                + ") \u00d7 z1\u00b2 / 2) / " + names.stiff()))
                 .note("at the lower pin; " + names.couple() + " the weight on a pin times its lever")
                 .gives((p1 * z1 * z1 * z1 / 3 + p2 * mixed + (c1 + c2) * z1 * z1 / 2) / ei.value(), "in.");
-        WorkedLine upper = put(
-                        WorkedLine.of(
-                                names.moved() + "2",
-                                "(" + q1 + MIXED + " + " + q2 + " \u00d7 z2\u00b3 / 3 + " + k1
-                                        + " \u00d7 z1 \u00d7 (2 \u00d7 z2 - z1) / 2 + " + k2
-                                        + " \u00d7 z2\u00b2 / 2) / "
-                                        + names.stiff()),
-                        q1,
-                        p1,
-                        q2,
-                        p2,
-                        k1,
-                        c1,
-                        k2,
-                        c2,
-                        z1,
-                        z2,
-                        ei)
+        WorkedLine upper = taken.apply(WorkedLine.of(
+                        names.moved() + "2",
+                        "(" + q1 + MIXED + " + " + q2 + " \u00d7 z2\u00b3 / 3 + " + k1
+                                + " \u00d7 z1 \u00d7 (2 \u00d7 z2 - z1) / 2 + " + k2
+                                + " \u00d7 z2\u00b2 / 2) / "
+                                + names.stiff()))
                 .note("at the upper one")
                 .gives((p1 * mixed + p2 * z2 * z2 * z2 / 3 + c1 * tail + c2 * z2 * z2 / 2) / ei.value(), "in.");
-        WorkedLine turn = put(
-                        WorkedLine.of(
-                                names.turned(),
-                                onLower
-                                        ? "(" + q1 + " \u00d7 z1\u00b2 / 2 + " + q2
-                                                + " \u00d7 z1 \u00d7 (2 \u00d7 z2 - z1) / 2 + (" + k1 + " + " + k2
-                                                + ") \u00d7 z1) / " + names.stiff()
-                                        : "(" + q1 + " \u00d7 z1\u00b2 / 2 + " + q2 + " \u00d7 z2\u00b2 / 2 + " + k1
-                                                + " \u00d7 z1 + " + k2 + " \u00d7 z2) / " + names.stiff()),
-                        q1,
-                        p1,
-                        q2,
-                        p2,
-                        k1,
-                        c1,
-                        k2,
-                        c2,
-                        z1,
-                        z2,
-                        ei)
+        WorkedLine turn = taken.apply(WorkedLine.of(
+                        names.turned(),
+                        onLower
+                                ? "(" + q1 + " \u00d7 z1\u00b2 / 2 + " + q2
+                                        + " \u00d7 z1 \u00d7 (2 \u00d7 z2 - z1) / 2 + (" + k1 + " + " + k2
+                                        + ") \u00d7 z1) / " + names.stiff()
+                                : "(" + q1 + " \u00d7 z1\u00b2 / 2 + " + q2 + " \u00d7 z2\u00b2 / 2 + " + k1
+                                        + " \u00d7 z1 + " + k2 + " \u00d7 z2) / " + names.stiff()))
                 .note("turn of the post at the pin that carries the weight")
                 .gives(
                         (p1 * z1 * z1 / 2
@@ -116,28 +88,6 @@ final class BentPost {
                                 / ei.value(),
                         "rad");
         this.lines = List.of(ei, lower, upper, turn);
-    }
-
-    private static WorkedLine.Open put(
-            WorkedLine.Open line,
-            String q1,
-            double p1,
-            String q2,
-            double p2,
-            String k1,
-            double c1,
-            String k2,
-            double c2,
-            double z1,
-            double z2,
-            WorkedLine ei) {
-        return line.put(q1, p1, "lb")
-                .put(q2, p2, "lb")
-                .put(k1, c1, "lb-in")
-                .put(k2, c2, "lb-in")
-                .put("z1", z1, "in.")
-                .put("z2", z2, "in.")
-                .put(ei);
     }
 
     List<WorkedLine> lines() {
