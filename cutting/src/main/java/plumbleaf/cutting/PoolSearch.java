@@ -19,6 +19,9 @@ final class PoolSearch {
     /** Cuts beyond as many as there are sizes, or beyond these, slow every pivot more than they spare choices. */
     private static final int ROWS_MORE = 120;
 
+    /** Choices below one another: no plan of a job is so deep, and what calls itself needs room. */
+    private static final int MOST_DEPTH = 1_000;
+
     /** With as many sizes pairs alone are a long way down: whole patterns are tried first. */
     private static final int SIZES_TO_PLUNGE = 100;
 
@@ -136,7 +139,7 @@ final class PoolSearch {
     private void node(int depth) {
         nodes++;
         if (done()) return;
-        if (effort.spent()) {
+        if (effort.spent() || depth > MOST_DEPTH) {
             open = true;
             return;
         }
@@ -251,7 +254,7 @@ final class PoolSearch {
         for (SideRow side : sideRows) {
             if (side.counts == SideRow.Counts.PATTERN) reduced[side.pattern] -= dual[side.row];
         }
-        effort.add(looks / 32 + pool.length / 32 + 1);
+        effort.add(looks / 16 + pool.length / 16 + 1);
     }
 
     /** What the rows alone show: the sum of dual times the limit that binds. */

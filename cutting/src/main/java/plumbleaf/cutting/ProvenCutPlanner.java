@@ -90,6 +90,9 @@ public final class ProvenCutPlanner implements CutPlanner {
 
         private static final int POOL_FULL = 300_000;
 
+        /** Steps for a first look by shuffling: half a second. */
+        private static final long SHUFFLE_FIRST = 20_000_000;
+
         /** With so many steps of the grid to the waste of a plan for each piece, rounding takes a quarter of it. */
         private static final double STEPS_FOR_WASTE = 2;
 
@@ -170,12 +173,12 @@ public final class ProvenCutPlanner implements CutPlanner {
 
         /** Looks for a plan of nearly full bars, or shows that there is none. True when that settles it. */
         private boolean isFullEverywhere() {
-            if (!Joining.suits(cutting)) return withoutFractions() || fullBars();
+            if (!Joining.suits(cutting)) return withoutWaste() || fullBars();
             long sought = bound;
             Joining joining = Joining.of(cutting, waste(), effort);
             if (joining.isImpossible()) bound += cutting.step();
             boolean grown = joining.joins() * JOINS_TELL >= cutting.pieces();
-            if (!grown && withoutFractions()) return true;
+            if (!grown && withoutWaste()) return true;
             // A plan that may waste a bar more need not hold together what one at the first bound must.
             if (joining.joins() > 0 && bound == sought) joined(joining);
             return bestCost <= bound || fullBars();
@@ -189,10 +192,22 @@ public final class ProvenCutPlanner implements CutPlanner {
             if (rest.bound > bound - joining.fullBars() * cutting.price[0]) bound += cutting.step();
         }
 
-        /** Nothing wasted, and few patterns that fill a bar: tried piece by piece, which is sooner than by fractions. True when that settles it. */
+        /** Nothing wasted: a short look by shuffling, which mostly does; then what few patterns there are, one by one; then a longer look. */
+        private boolean withoutWaste() {
+            if (waste() > 0) return false;
+            return shuffled(1, SHUFFLE_FIRST) || withoutFractions() || shuffled(2, effort.left() / 3);
+        }
+
+        private boolean shuffled(long seed, long steps) {
+            if (!Shuffle.suits(cutting)) return false;
+            keep(Shuffle.of(cutting, bound / cutting.price[0], seed, effort, steps));
+            return bestCost <= bound;
+        }
+
+        /** Few patterns that fill a bar: tried piece by piece, which is sooner than by fractions. True when that settles it. */
         private boolean withoutFractions() {
-            if (waste() > 0 || !FillTable.suits(cutting)) return false;
-            effort.allowUpTo(effort.taken() + effort.left() / 4 * 3);
+            if (!FillTable.suits(cutting)) return false;
+            effort.allowUpTo(effort.taken() + effort.left() / 2);
             PatternPool patterns = fullPatterns();
             if (!patterns.cutShort()) {
                 List<Column> usual = FullBars.usual(cutting, patterns.columns(), bound / cutting.price[0]);
@@ -286,19 +301,19 @@ public final class ProvenCutPlanner implements CutPlanner {
                             new CutAnswer.TooFewBars(all.verdict() == Packing.Verdict.CANNOT, effort.taken()));
                 keep(all.bars());
             }
-            if (cutting.kinds() > 1) {
-                pool.addAll(relaxation.columns());
-                if (open()) settle(root.bound());
-            } else {
-                chooseOf(relaxation, root, dive);
-            }
+            chooseOf(relaxation, root, dive);
             return Optional.empty();
         }
 
         private void chooseOf(Relaxation relaxation, Relaxation.Solved root, Dive dive) {
+            // with several kinds of bar the sets of bars, looked at one by one, may settle it where the patterns of all
+            // together do not
+            if (cutting.kinds() > 1) effort.allowUpTo(effort.taken() + effort.left() / 2);
             boolean settled = open() && choose(relaxation, root.bound(), POOL_FIRST);
             if (!settled) dive(dive, DIVES_FIRST, DIVES_MORE);
-            if (open() && !settled && !choose(relaxation, root.bound(), POOL_LAST)) {
+            if (open() && !settled) settled = choose(relaxation, root.bound(), POOL_LAST);
+            if (cutting.kinds() > 1) effort.allowAll();
+            if (open() && !settled) {
                 pool.addAll(relaxation.columns());
                 settle(root.bound());
             }

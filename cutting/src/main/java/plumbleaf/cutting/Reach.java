@@ -86,7 +86,7 @@ final class Reach {
     }
 
     /** Every length there is, also longer by so much; from the far end down, so that it is added once. */
-    private static void add(long[] bits, int words, long by) {
+    static void add(long[] bits, int words, long by) {
         if (by >>> 6 >= words) return;
         int whole = (int) (by >>> 6);
         int part = (int) (by & 63);

@@ -25,8 +25,10 @@ public enum DisplayUnits {
         return this == US ? DecimalText.fixed(inches, 3) + " in." : DecimalText.fixed(inches * 25.4, 1) + " mm";
     }
 
-    /** What something weighs: {@code 107 lb} or {@code 49 kg}. */
+    /** What something weighs: {@code 107 lb} or {@code 49 kg}; a handful of washers is {@code under 1 lb}, not nothing. */
     public String weight(double pounds) {
+        boolean aHandful = pounds > 0 && (this == US ? pounds < 0.5 : pounds * MetricFactor.KG_PER_LB < 0.05);
+        if (aHandful) return this == US ? "under 1 lb" : "under 0.1 kg";
         return weightNumber(pounds) + " " + weightUnit();
     }
 
