@@ -86,6 +86,16 @@ class LocalPagesTest {
     }
 
     @Test
+    void anEditThatIsSentAgainBecauseItsAnswerWasLostIsNoConflict() throws Exception {
+        send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
+        assertThat(send(edit(1, "gates[0].opening", "INCHES", "4' 6")).getStatus())
+                .isEqualTo(303);
+        assertThat(store.open(job.id()).orElseThrow().version()).isEqualTo(2);
+        assertThat(send(edit(1, "gates[0].opening", "INCHES", "4' 7")).getStatus())
+                .isEqualTo(409);
+    }
+
+    @Test
     void twoStatesOfAJobAreDrawnOverEachOtherAndTheSameStateIsNot() throws Exception {
         send(edit(1, "gates[0].opening", "INCHES", "4' 6"));
         assertThat(send(get("/jobs/" + job.id() + "/since/1")).getContentAsString())
@@ -215,10 +225,10 @@ class LocalPagesTest {
         String page = send(get(at(Room.STRENGTH))).getContentAsString();
         assertThat(page)
                 .contains(
-                        held("F1", "runs[0].sides[0].depth", "Holes of run R1, side 1", 40),
-                        held("F4", "builds.G1.latchDepth", "Footing F4 of gate G1", 44),
-                        held("F5", "builds.G1.depth", "Footings of gate G1", 36),
-                        held("F8", "builds.R1.depth", "Holes of run R1", 30))
+                        held("F1", "runs[0].sides[0].depth", "Holes of run R1, side 1, at P1", 40),
+                        held("F4", "builds.G1.latchDepth", "Footing F4 of gate G1, at P4", 44),
+                        held("F5", "builds.G1.depth", "Footings of gate G1, at P5", 36),
+                        held("F8", "builds.R1.depth", "Holes of run R1, at P8", 30))
                 .contains("name=\"path\" value=\"runs[0].sides[0].depth\"")
                 .contains("name=\"path\" value=\"builds.G1.latchDepth\"");
     }

@@ -22,7 +22,6 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Plug;
 import plumbleaf.engine.job.PrivateLine;
-import plumbleaf.engine.job.Run;
 import plumbleaf.engine.line.RunLayout;
 
 /** What a digger must know, on the site plan: stretches where no post may stand, buried lines in the uniform colours, old plugs. */
@@ -32,34 +31,25 @@ final class DigMarks {
     private final Site site;
     private final Scale scale;
     private final Labels labels;
+    /** Whether the kind alone is written, for where another drawing has the rest. */
+    private final boolean brief;
+
     private final List<Mark> marks = new ArrayList<>();
 
-    private DigMarks(Site site, Scale scale, Labels labels) {
+    DigMarks(Site site, Scale scale, Labels labels, boolean brief) {
+        this.brief = brief;
         this.site = site;
         this.scale = scale;
         this.labels = labels;
     }
 
-    static List<Mark> closed(Site site, RunLayout run, Predicate<Point> shows, Scale scale, Labels labels) {
-        DigMarks dig = new DigMarks(site, scale, labels);
-        dig.closed(run, site.job().run(run.run()), shows);
-        return dig.marks;
+    /** What was drawn so far. */
+    List<Mark> marks() {
+        return List.copyOf(marks);
     }
 
-    static List<Mark> line(Site site, PrivateLine line, Scale scale, Labels labels) {
-        DigMarks dig = new DigMarks(site, scale, labels);
-        dig.line(line);
-        return dig.marks;
-    }
-
-    static List<Mark> plug(Site site, Plug plug, Scale scale, Labels labels) {
-        DigMarks dig = new DigMarks(site, scale, labels);
-        dig.plug(plug);
-        return dig.marks;
-    }
-
-    private void closed(RunLayout run, Run asked, Predicate<Point> shows) {
-        for (NoDig stretch : asked.noDig()) {
+    void closed(RunLayout run, Predicate<Point> shows) {
+        for (NoDig stretch : site.job().run(run.run()).noDig()) {
             PlanLine line = run.line().line();
             Point from = at(line.pointAt(stretch.from()));
             Point to = at(line.pointAt(stretch.to()));
@@ -77,16 +67,18 @@ final class DigMarks {
                         look));
             marks.addAll(labels.beside(
                     from.middle(to),
-                    List.of(
-                            "no dig: " + stretch.why(),
-                            "from " + site.job().display().length(stretch.from()) + " to "
-                                    + site.job().display().length(stretch.to())),
+                    brief
+                            ? List.of("no dig")
+                            : List.of(
+                                    "no dig: " + stretch.why(),
+                                    "from " + site.job().display().length(stretch.from()) + " to "
+                                            + site.job().display().length(stretch.to())),
                     run.line().insideIsLeft() ? way : way + Math.PI,
                     Look.note()));
         }
     }
 
-    private void line(PrivateLine line) {
+    void line(PrivateLine line) {
         RunLayout run = site.layout().run(line.run());
         PlanLine plan = run.line().line();
         Point at = at(plan.pointAt(line.station()));
@@ -105,9 +97,11 @@ final class DigMarks {
         labels.keepFreeLine(at.towards(across, reach), at.towards(across, -reach));
         marks.addAll(labels.beside(
                 at.towards(across, reach),
-                List.of(
-                        letter(line.kind()) + line.kind(),
-                        "hand-dig " + site.job().display().length(line.byHand()) + " each side"),
+                brief
+                        ? List.of(letter(line.kind()))
+                        : List.of(
+                                letter(line.kind()) + ": " + line.kind(),
+                                "hand-dig " + site.job().display().length(line.byHand()) + " each side"),
                 across,
                 Look.note().in(ink(line.kind()))));
     }
@@ -125,16 +119,16 @@ final class DigMarks {
 
     private static String letter(String kind) {
         return switch (ink(kind)) {
-            case GAS -> "G: ";
-            case ELECTRIC -> "E: ";
-            case COMMUNICATION -> "C: ";
-            case RECLAIMED -> "I: ";
-            case SEWER -> "S: ";
-            default -> "W: ";
+            case GAS -> "G";
+            case ELECTRIC -> "E";
+            case COMMUNICATION -> "C";
+            case RECLAIMED -> "I";
+            case SEWER -> "S";
+            default -> "W";
         };
     }
 
-    private void plug(Plug plug) {
+    void plug(Plug plug) {
         PlanLine line = site.layout().run(plug.run()).line().line();
         Point at = at(line.pointAt(plug.station()));
         Look look = Look.hidden(Layer.UTILITIES);

@@ -51,8 +51,8 @@ public final class SitePlan {
 
     private static final Box EVERYWHERE = new Box(-1e9, -1e9, 1e9, 1e9);
 
-    /** Half of the room of the north arrow with its letter. */
-    private static final double NORTH_IN = 0.68;
+    /** Room of the north arrow with its letter, to its length. */
+    private static final double NORTH_ROOM = 1.7;
 
     private static final double POST_DOT_IN = 0.075;
 
@@ -139,6 +139,10 @@ public final class SitePlan {
         return window.equals(EVERYWHERE);
     }
 
+    private boolean isOverview() {
+        return !elsewhere.isEmpty();
+    }
+
     private static Box spot(Point place) {
         return Box.of(place, place);
     }
@@ -152,7 +156,7 @@ public final class SitePlan {
     }
 
     private List<GroundPoint> shots() {
-        if (crowded && elsewhere.isEmpty()) return List.of();
+        if (crowded && !isOverview()) return List.of();
         return ground.points().stream()
                 .filter(point -> shows(point.point().plan()))
                 .filter(point -> elsewhere.stream()
@@ -171,7 +175,9 @@ public final class SitePlan {
             if (whole()) marks.addAll(LegMarks.of(site, run, scale, labels));
             ends(run, job.run(run.run()));
         }
-        for (RunLayout run : layout.runs()) marks.addAll(DigMarks.closed(site, run, this::shows, scale, labels));
+        DigMarks closed = new DigMarks(site, scale, labels, isOverview());
+        for (RunLayout run : layout.runs()) closed.closed(run, this::shows);
+        marks.addAll(closed.marks());
         Box near = whole() ? site.extents().grown(scale.real(1.0)) : window;
         marks.addAll(PlaceMarks.of(job, near, labels));
         for (PlacedGate gate : gates)
@@ -179,10 +185,10 @@ public final class SitePlan {
         for (SlidePlan slide : slides)
             if (shows(at(slide.at(slide.shape().nose(), Offset.ZERO))))
                 marks.addAll(GatesOnPlan.slide(site, slide, scale, labels));
-        for (PrivateLine line : job.existing().lines())
-            if (shows(on(line.run(), line.station()))) marks.addAll(DigMarks.line(site, line, scale, labels));
-        for (Plug plug : job.existing().plugs())
-            if (shows(on(plug.run(), plug.station()))) marks.addAll(DigMarks.plug(site, plug, scale, labels));
+        DigMarks buried = new DigMarks(site, scale, labels, isOverview());
+        for (PrivateLine line : job.existing().lines()) if (shows(on(line.run(), line.station()))) buried.line(line);
+        for (Plug plug : job.existing().plugs()) if (shows(on(plug.run(), plug.station()))) buried.plug(plug);
+        marks.addAll(buried.marks());
         for (Post post : layout.posts()) if (shows(post.at())) post(post);
         for (RunLayout run : layout.runs()) sides(run);
         for (Piece piece : pieces) frame(piece);
@@ -264,6 +270,8 @@ public final class SitePlan {
         if (gate) marks.add(new Fill(box.corners(), look));
         else marks.add(Area.edged(box.corners(), Material.CLEAR, look));
         if (crowded && post.role() == PostRole.LINE) return;
+        // The gate says where it is; its posts are named where they are drawn closer.
+        if (isOverview() && gate) return;
         double facing = StrictMath.atan2(post.facing().north(), post.facing().east());
         boolean insideLeft = layout.run(post.run()).line().insideIsLeft();
         marks.addAll(labels.beside(
@@ -299,7 +307,7 @@ public final class SitePlan {
     private void sides(RunLayout run, Point middle, Direction leg) {
         double outside = angle(leg) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
         marks.addAll(labels.beside(
-                middle.towards(outside, scale.real(0.8)),
+                middle.towards(outside, scale.real(isOverview() ? 0.45 : 0.8)),
                 "outside",
                 outside,
                 Look.note().in(Ink.SECOND)));
@@ -337,7 +345,7 @@ public final class SitePlan {
 
     /** A corner of the plan that nothing covers, else beside it. */
     private Point northPlace(Box box) {
-        double half = scale.real(NORTH_IN);
+        double half = scale.real(northIn() * NORTH_ROOM / 2);
         for (double x : List.of(box.minX() + half, box.maxX() - half))
             for (double y : List.of(box.maxY() - half, box.minY() + half)) {
                 Box room = Box.of(new Point(x, y), new Point(x, y)).grown(half);
@@ -349,9 +357,13 @@ public final class SitePlan {
         return new Point(box.maxX() + half, box.maxY() - scale.real(0.7));
     }
 
+    private double northIn() {
+        return isOverview() ? 0.5 : 0.8;
+    }
+
     private void furniture() {
         Box box = Drawing.of("", scale, marks).frame();
-        marks.add(new NorthArrow(northPlace(box), Math.PI / 2, 0.8, Look.note()));
+        marks.add(new NorthArrow(northPlace(box), Math.PI / 2, northIn(), Look.note()));
         marks.add(ScaleBar.nearly(
                 new Point(box.minX() + scale.real(0.1), box.minY() - scale.real(0.4)), 2.4, scale, job.display()));
         if (shots().isEmpty()) return;

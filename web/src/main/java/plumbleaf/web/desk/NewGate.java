@@ -44,7 +44,7 @@ final class NewGate {
         this.typed = new LinkedHashMap<>(typed);
     }
 
-    /** The questions in the order of the walk, each with what was typed and what is wrong with it. */
+    /** What is measured, then whose gate it is, each with what was typed and what is wrong with it. */
     List<Field> fields(List<InputError> errors) {
         List<Choice> soils = List.of(
                 new Choice("sand", "sand"),
@@ -53,7 +53,6 @@ final class NewGate {
                 new Choice("silt", "silt"),
                 new Choice("rock", "rock"));
         return List.of(
-                field(TITLE, "Name of the job", Unit.WORDS, "", errors),
                 new Field(
                         DISPLAY,
                         "Measured in",
@@ -64,9 +63,6 @@ final class NewGate {
                         "",
                         "a number without a unit is inches, or millimeters",
                         problem(DISPLAY, errors)),
-                field(CUSTOMER, "Customer", Unit.WORDS, "", errors),
-                field(PHONE, "Phone", Unit.WORDS, "", errors),
-                field(ADDRESS, "Address", Unit.WORDS, "", errors),
                 field(OPENING, "Clear opening between the posts", Unit.INCHES, "the only one that is needed", errors),
                 field(HEIGHT, "Height of the boards", Unit.INCHES, "empty: 6 ft", errors),
                 field(GAP, "Gap under the leaf", Unit.INCHES, "empty: 3 in.", errors),
@@ -82,7 +78,11 @@ final class NewGate {
                         soils,
                         "",
                         "empty: assumed",
-                        problem(SOIL, errors)));
+                        problem(SOIL, errors)),
+                field(TITLE, "Name of the job", Unit.WORDS, "", errors),
+                field(CUSTOMER, "Customer", Unit.WORDS, "", errors),
+                field(PHONE, "Phone", Unit.WORDS, "", errors),
+                field(ADDRESS, "Address", Unit.WORDS, "", errors));
     }
 
     String hand() {

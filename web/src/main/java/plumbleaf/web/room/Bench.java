@@ -83,6 +83,13 @@ class Bench {
         }
     };
 
+    private final Map<String, JobReading> readings = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, JobReading> eldest) {
+            return size() > KEPT;
+        }
+    };
+
     /** The jobs that are being edited, each with the parts of its last two designs. */
     private final Map<JobId, Redesigner> edited = new LinkedHashMap<>(EDITED, 0.75f, true) {
         @Override
@@ -225,7 +232,7 @@ class Bench {
 
     Opened open(StoredJob stored, Typed typed) {
         DocumentText text = DocumentText.of(stored.document());
-        JobReading reading = read(text.text());
+        JobReading reading = remembered(text.text());
         Taker taker = taker(stored);
         String key = text.text()
                 + reading.job().map(job -> "\u0000" + stand(taker, job)).orElse("");
@@ -308,7 +315,7 @@ class Bench {
         } catch (IllegalArgumentException notThere) {
             return new Edited.Refused(edit.path(), "This place is not in the job; load the page again.");
         }
-        List<InputError> errors = read(after.text()).errors();
+        List<InputError> errors = remembered(after.text()).errors();
         if (!errors.isEmpty()) return new Edited.Refused(place, problem(errors, place));
         String title = after.value("title").orElse(stored.title());
         return new Edited.Fine(title, after.text(), what(before.value(edit.path()), place, edit));
@@ -329,7 +336,7 @@ class Bench {
         } catch (IllegalArgumentException notThere) {
             return new Edited.Refused(list, "This place is not in the job; load the page again.");
         }
-        List<InputError> errors = read(after.text()).errors();
+        List<InputError> errors = remembered(after.text()).errors();
         String item = ledger.itemPlace(before, place);
         for (InputError error : errors) {
             if (error.field().startsWith(item))
@@ -402,5 +409,18 @@ class Bench {
 
     private JobReading read(String text) {
         return JobFile.read("the job", text, catalogue);
+    }
+
+    /** The same text always reads the same: what was read to be kept is read no second time to be shown. */
+    private JobReading remembered(String text) {
+        synchronized (readings) {
+            JobReading known = readings.get(text);
+            if (known != null) return known;
+        }
+        JobReading reading = read(text);
+        synchronized (readings) {
+            readings.put(text, reading);
+        }
+        return reading;
     }
 }

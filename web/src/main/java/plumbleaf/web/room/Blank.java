@@ -65,6 +65,11 @@ record Blank(String key, String label, Kind kind) {
             return length ? unit().in(units).shown() : hint;
         }
 
+        /** The unit a length takes, as {@link Unit} names it; empty for anything else. */
+        String lengthIn(DisplayUnits units) {
+            return unit().isLength() ? unit().in(units).name() : "";
+        }
+
         boolean isPicked() {
             return this == PICKED || this == MAYBE || this == YES;
         }

@@ -55,7 +55,8 @@ record BuildForm(String does, String thing) {
                 list(),
                 heading,
                 words,
-                List.of(new Entry.Blank("name", "Name", "text", typed, "", names)),
+                List.of(new Entry.Blank("name", "Name", "text", typed, "", "", names)),
+                1,
                 false,
                 mine ? opened.typed().problem() : "");
     }

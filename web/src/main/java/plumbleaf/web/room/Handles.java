@@ -281,7 +281,7 @@ record Handles(DocumentText text, Design design) {
             handles.add(new Handle(
                     HolePicture.bottom(post),
                     dug.path(),
-                    dug.name(),
+                    dug.name() + ", at " + post.id(),
                     Way.DOWN,
                     post.depth().inches(),
                     spade(),

@@ -108,8 +108,10 @@ final class InMetric {
                                 blank.kind(),
                                 blank.value(),
                                 words.of(blank.hint()),
+                                blank.length(),
                                 blank.choices()))
                         .toList(),
+                is.asked(),
                 is.hands(),
                 is.problem());
     }

@@ -470,6 +470,9 @@ enum Ledger {
             "S",
             blank("run", "Run", Blank.Kind.MAYBE),
             blank("station", "Station", Blank.Kind.FEET),
+            blank("elevation", "Up or down", Blank.Kind.INCHES),
+            blank("rod", "Or the rod reads", Blank.Kind.INCHES),
+            blank("note", "Note", Blank.Kind.WORDS),
             blank("in", "Off the run, inside", Blank.Kind.FEET),
             blank("out", "Off the run, outside", Blank.Kind.FEET),
             blank("east", "Or east of the origin", Blank.Kind.FEET),
@@ -481,10 +484,7 @@ enum Ledger {
             blank("tapes.side", "Side, from the first to the second", Blank.Kind.MAYBE),
             blank("tapes.check", "Checked from", Blank.Kind.MAYBE),
             blank("tapes.checkLength", "Third tape", Blank.Kind.FEET),
-            blank("setup", "Setup of the level", Blank.Kind.MAYBE),
-            blank("rod", "Rod", Blank.Kind.INCHES),
-            blank("elevation", "Or its elevation", Blank.Kind.INCHES),
-            blank("note", "Note", Blank.Kind.WORDS)),
+            blank("setup", "Setup of the level", Blank.Kind.MAYBE)),
     BREAKLINE(
             "ground.breaklines",
             "A breakline: an edge the ground bends at",
@@ -503,6 +503,8 @@ enum Ledger {
             blank("rise", "Rises by", Blank.Kind.INCHES),
             blank("why", "Why", Blank.Kind.WORDS));
 
+    private static final int ASKED_OF_A_SHOT = 5;
+    private static final int ASKED_OF_A_LEG = 2;
     private static final Pattern OF_ONE = Pattern.compile("\\[[A-Za-z0-9._-]{1,20}]");
     private final String list;
     private final String heading;
@@ -575,8 +577,18 @@ enum Ledger {
                     blank.kind().input(),
                     mine ? typed.form().getOrDefault(blank.key(), "") : "",
                     blank.kind().hint(opened.text().units()),
+                    blank.kind().lengthIn(opened.text().units()),
                     choices(blank, opened)));
-        return new Entry(place, heading, words, shown, isForHands(), mine ? typed.problem() : "");
+        return new Entry(place, heading, words, shown, asked(), isForHands(), mine ? typed.problem() : "");
+    }
+
+    /** How many blanks are asked at once: a leg or a shot can be said in many ways, and one of them is the usual. */
+    private int asked() {
+        return switch (this) {
+            case SHOT -> ASKED_OF_A_SHOT;
+            case LEG -> ASKED_OF_A_LEG;
+            default -> blanks.size();
+        };
     }
 
     /** The job with one more item. */

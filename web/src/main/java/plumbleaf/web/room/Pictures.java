@@ -59,7 +59,7 @@ final class Pictures {
     private static final double HIGH_IN = 6;
 
     /** The fence itself on a narrow screen's plan; its names and sizes take the rest. */
-    private static final double OVERVIEW_IN = 1.45;
+    private static final double OVERVIEW_IN = 2.4;
 
     /** What a narrow screen shows of the site at once, names and all. */
     private static final double PIECE_IN = 540;
@@ -79,6 +79,9 @@ final class Pictures {
     /** One that stands beside another, or on a narrow screen above it. */
     private final double halfIn;
 
+    /** A sag budget's bar: the words under its ends reach past it. */
+    private final double barIn;
+
     /** The most of a run that is drawn in one strip, 44 ft or 12 1/2, and how wide that is on paper beside the words of its band. */
     private final double stripIn;
 
@@ -88,6 +91,7 @@ final class Pictures {
         this.breadth = breadth;
         this.wideIn = breadth == Breadth.WIDE ? 9 : 3.9;
         this.halfIn = breadth == Breadth.WIDE ? 4.6 : 3.8;
+        this.barIn = breadth == Breadth.WIDE ? 4.6 : 3.3;
         this.stripIn = breadth == Breadth.WIDE ? 528 : 150;
         this.stripPaperIn = breadth == Breadth.WIDE ? 7.4 : 2.1;
         this.design = design;
@@ -336,7 +340,7 @@ final class Pictures {
                                         new SagBar.Limit(
                                                 "good hang", hung.limits().release()),
                                         new SagBar.Limit("latch", hung.limits().latch())),
-                                halfIn,
+                                barIn,
                                 design.job().display()),
                         false));
         }

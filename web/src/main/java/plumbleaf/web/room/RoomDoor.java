@@ -254,8 +254,14 @@ class RoomDoor {
         StoredJob job = answers.open(id);
         Edit edit = edits.get(0);
         Asked asked = new Asked(version, edit.path(), edit.unit(), edit.value());
-        if (job.version() != version) return answers.stale(request, job, room, asked);
+        if (job.version() != version)
+            return isThere(job, edits) ? answers.now(request, job, room) : answers.stale(request, job, room, asked);
         return answers.kept(request, job, room, asked, rooms.apply(job, edits));
+    }
+
+    /** Whether the job is as these edits would make it: they were kept before, and the answer was lost on its way. */
+    private boolean isThere(StoredJob job, List<Edit> edits) {
+        return rooms.apply(job, edits).match(fine -> fine.text().equals(job.document()), refused -> false);
     }
 
     /** A change to the job as a whole, which sets no single place. */

@@ -94,7 +94,8 @@ final class WalkSteps {
         int legs = opened.text().count(at + ".legs");
         for (int leg = 0; leg < legs; leg++) {
             Panel.Strip strip = LegFields.of(opened, at, id, leg);
-            List<Entry> entries = new ArrayList<>(List.of(Ledger.SHOT.entry(opened)));
+            List<Entry> entries =
+                    new ArrayList<>(List.of(Ledger.SHOT.entry(opened).with("run", id)));
             if (leg == legs - 1) entries.add(Ledger.LEG.entry(opened, at + ".legs"));
             entries.add(Ledger.NO_DIG.entry(opened, at + ".noDig"));
             entries.add(Ledger.PRIVATE_LINE.entry(opened));
@@ -195,7 +196,7 @@ final class WalkSteps {
                         + " the other side too, if it may swing there.",
                 Panel.of("", id)
                         .withStrips(GroundRoom.strips(opened, run))
-                        .withEntries(List.of(Ledger.SHOT.entry(opened)))));
+                        .withEntries(List.of(Ledger.SHOT.entry(opened).with("run", run)))));
         steps.add(new Step(
                 "In the way of " + id,
                 "A wall, a step, a meter within the arc or behind it: off the hinge foot along the fence, and to the side.",

@@ -20,7 +20,12 @@ export function takeHold(move, tries) {
     for (const svg of document.querySelectorAll(".sheet svg[data-frame]")) {
         const things = new Map();
         for (const mark of svg.closest(".sheet").querySelectorAll(".handle")) things.set(mark.dataset.of, [...(things.get(mark.dataset.of) ?? []), mark]);
-        if (things.size) svg.setAttribute("role", "group");
+        if (things.size) {
+            // Its place bears its name, and the numbers beside it say what its letters say: what is left to hear are the things that move.
+            svg.setAttribute("role", "presentation");
+            svg.querySelector("title")?.remove();
+            for (const text of svg.querySelectorAll("text")) text.setAttribute("aria-hidden", "true");
+        }
         for (const [of, marks] of things) for (const part of own(svg, of)) hold(part, svg, marks, move, tries);
     }
 }
@@ -28,15 +33,17 @@ export function takeHold(move, tries) {
 function hold(part, svg, marks, move, tries) {
     if (part.dataset.held) return;
     const first = !own(svg, marks[0].dataset.of).some((other) => other.hasAttribute("tabindex"));
-    const { dx, dy, now, turn } = numbers(marks[0]);
+    const { dx, dy, turn } = numbers(marks[0]);
     part.dataset.held = "yes";
     part.classList.add("held", marks.length > 1 || turn ? "held-xy" : Math.abs(dx) > 0.9 * reach(marks[0]) ? "held-x" : Math.abs(dy) > 0.9 * reach(marks[0]) ? "held-y" : "held-xy");
     if (first) {
         part.setAttribute("tabindex", "0");
         part.setAttribute("role", "slider");
         part.setAttribute("aria-label", marks.map((mark) => mark.dataset.name).join("; "));
-        part.setAttribute("aria-valuenow", String(now));
-        part.setAttribute("aria-valuetext", marks.map((mark) => words(numbers(mark).now, mark)).join("; "));
+        // Without its ends a slider is taken to run from 0 to 100.
+        part.setAttribute("aria-valuemin", String(Number(marks[0].dataset.least)));
+        part.setAttribute("aria-valuemax", String(Number(marks[0].dataset.most)));
+        tell(part, marks, marks.map((mark) => numbers(mark).now));
     }
     roomForAFinger(part, svg);
     // A browser may overlook touch-action within a drawing: a finger that moves the thing keeps the page from scrolling with it, which has to be listened for before
@@ -169,6 +176,11 @@ function snapped(value, mark) {
     return Math.min(Number(mark.dataset.most), Math.max(Number(mark.dataset.least), Math.round(value / step) * step));
 }
 
+function tell(part, marks, values) {
+    part.setAttribute("aria-valuenow", String(values[0]));
+    part.setAttribute("aria-valuetext", values.map((value, i) => words(value, marks[i])).join("; "));
+}
+
 function show(svg, marks, values) {
     const { perInch, perInchY } = scales(svg);
     const places = marks.map((mark, i) => {
@@ -177,7 +189,10 @@ function show(svg, marks, values) {
         const about = pivot(svg, mark);
         return turn ? `rotate(${-turn * by} ${about.x} ${about.y})` : `translate(${by * dx * perInch} ${-by * dy * perInchY})`;
     });
-    for (const part of own(svg, marks[0].dataset.of)) part.setAttribute("transform", places.join(" "));
+    for (const part of own(svg, marks[0].dataset.of)) {
+        part.setAttribute("transform", places.join(" "));
+        if (part.getAttribute("role") === "slider") tell(part, marks, values);
+    }
     const said = svg.closest("figure").querySelector(".moving");
     said.textContent = marks.flatMap((mark, i) => (values[i] === numbers(mark).now ? [] : [`${mark.dataset.name}: ${words(values[i], mark)}`])).join("; ");
 }

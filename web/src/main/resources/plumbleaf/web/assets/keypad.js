@@ -1,8 +1,9 @@
-// Feet, inches and sixteenths under one thumb, in the walk about a site: the phone's own keyboard has no fraction and hides the question.
-const ROWS = ["7 8 9 '", "4 5 6 \"", "1 2 3 -", "0 / space back", "1/16 1/8 3/16 1/4 3/8", "1/2 5/8 3/4 7/8 ok"];
-const NAMES = { "'": "feet", '"': "inches", "-": "minus: down", "/": "over", space: "space", back: "take the last one back", ok: "done" };
-const SHOWN = { space: "\u2423", back: "\u232b", ok: "Done" };
-const walks = () => document.querySelector(".walk");
+// Feet, inches and sixteenths under one thumb, in the walk about a site and where a new gate is measured: the phone's own keyboard has no fraction and hides the question.
+const ROWS = ["7 8 9 '", "4 5 6 \"", "1 2 3 -", "0 / space back next", "1/16 1/8 3/16 1/4 3/8", "1/2 5/8 3/4 7/8 ok"];
+const NAMES = { "'": "feet", '"': "inches", "-": "minus: down", "/": "over", space: "space", back: "take the last one back", next: "Next field", ok: "Done" };
+const SHOWN = { space: "\u2423", back: "\u232b", next: "Next", ok: "Done" };
+const walks = () => document.querySelector(".walk, .measured");
+const LENGTH = "input[data-length]:not([data-length=MILLIMETRES], :disabled)";
 const byThumb = () => matchMedia("(pointer: coarse), (max-width: 820px)").matches;
 let pad = null;
 let field = null;
@@ -12,13 +13,13 @@ function made() {
     box.className = "keypad";
     box.setAttribute("role", "group");
     box.setAttribute("aria-label", "Feet, inches and fractions");
-    for (const key of ROWS.flatMap((row) => row.split(" "))) {
+    for (const [key, among] of ROWS.flatMap((row) => row.split(" ").map((one, i, all) => [one, all.length]))) {
         const button = document.createElement("button");
         button.type = "button";
         button.dataset.pad = key;
         button.textContent = SHOWN[key] ?? key;
         if (NAMES[key]) button.setAttribute("aria-label", NAMES[key]);
-        if (key.length > 1 && key.includes("/")) button.className = "part";
+        if (among === 5) button.classList.add("fifth");
         box.append(button);
     }
     box.addEventListener("pointerdown", (event) => event.preventDefault());
@@ -36,8 +37,18 @@ export function typed(text, key) {
     return /\d$/.test(bare) ? `${bare}-${key}` : bare + (bare.endsWith("'") ? " " : "") + key;
 }
 
+/** The next length that is asked for on this screen. */
+function following(input) {
+    const seen = [...document.querySelectorAll(LENGTH)].filter((one) => one.offsetParent);
+    return seen[seen.indexOf(input) + 1];
+}
+
 function press(key) {
     if (!key || !field) return;
+    if (key === "next") {
+        following(field)?.focus();
+        return;
+    }
     if (key === "ok") {
         field.blur();
         return;
@@ -48,12 +59,13 @@ function press(key) {
 
 document.addEventListener("focusin", (event) => {
     const input = event.target;
-    if (!walks() || !input.matches?.("input[data-length]:not([data-length=MILLIMETRES])") || !byThumb()) return;
+    if (!walks() || !input.matches?.(LENGTH) || !byThumb()) return;
     field = input;
     // What stands there is typed over at the first key, as on any meter; the key that takes back works on what stands there.
     field.dataset.fresh = "yes";
     field.setAttribute("inputmode", "none");
     pad ??= made();
+    pad.querySelector("[data-pad=next]").disabled = !following(input);
     document.body.append(pad);
     document.body.classList.add("has-keypad");
     input.scrollIntoView({ block: "center" });
@@ -63,7 +75,9 @@ document.addEventListener("focusout", (event) => {
     if (event.target !== field) return;
     const left = field;
     field = null;
-    pad?.remove();
-    document.body.classList.remove("has-keypad");
+    if (!event.relatedTarget?.matches?.(LENGTH)) {
+        pad?.remove();
+        document.body.classList.remove("has-keypad");
+    }
     if (left.value !== left.defaultValue) left.dispatchEvent(new Event("change", { bubbles: true }));
 });

@@ -52,8 +52,12 @@ function move(values) {
 
 function show(page, { done = "", refused: bad = "" }) {
     const next = page.getElementById("inside");
-    if (!next || Number(next.dataset.version) < shownVersion()) return;
+    if (!next || !inside() || Number(next.dataset.version) < shownVersion()) return;
     refused.delete(done);
+    if (next.dataset.at !== inside().dataset.at) {
+        fromElsewhere(page, bad);
+        return;
+    }
     if (bad) keepRefused(page, bad);
     const kept = typing();
     for (const old of document.querySelectorAll(".was")) old.remove();
@@ -69,6 +73,23 @@ function show(page, { done = "", refused: bad = "" }) {
     document.getElementById("conflict")?.focus();
     takeHold(move, tries);
     if (kept.held) document.querySelector(`.sheet [data-of="${CSS.escape(kept.held)}"][tabindex]`)?.focus({ preventScroll: true });
+}
+
+// A change made on another page of this job went from this one: its answer shows that page, so this one is asked for as it is now.
+async function fromElsewhere(page, bad) {
+    try {
+        const answer = await fetch(location.pathname, { headers: { "X-Live": "1" } });
+        if (answer.ok) show(new DOMParser().parseFromString(await answer.text(), "text/html"), {});
+    } catch {
+        // Without a connection this page stays as it is.
+    }
+    const conflict = page.getElementById("conflict");
+    if (conflict) {
+        document.getElementById("conflict")?.remove();
+        inside().prepend(document.importNode(conflict, true));
+        document.getElementById("conflict").focus();
+    }
+    if (bad) say(`A change from another page of this job was not kept: ${page.querySelector(".problem")?.textContent ?? "it does not read"}`);
 }
 
 // While something is dragged, the numbers and the other drawings show what it would come to; the drawing in the hand stays as it is.

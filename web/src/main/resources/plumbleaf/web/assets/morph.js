@@ -18,7 +18,9 @@ export function morph(now, next) {
         now.replaceWith(document.importNode(next, true));
         return;
     }
-    for (const name of now.getAttributeNames()) if (!next.hasAttribute(name)) now.removeAttribute(name);
+    // What someone unfolded stays so through an answer; what the answer unfolds, because something in it is refused, opens.
+    const kept = (name) => name === "open" && now.nodeName === "DETAILS";
+    for (const name of now.getAttributeNames()) if (!next.hasAttribute(name) && !kept(name)) now.removeAttribute(name);
     for (const name of next.getAttributeNames()) {
         if (now.getAttribute(name) !== next.getAttribute(name)) now.setAttribute(name, next.getAttribute(name));
     }

@@ -30,6 +30,8 @@ export function sendWith(shows, says) {
     addEventListener("beforeunload", (event) => { if (queue.count() && !outlives()) event.preventDefault(); });
     addEventListener("storage", (event) => { if (event.key?.endsWith("." + job)) send(); });
     if (!navigator.onLine) offline();
+    // Who was asked on a page that is gone is asked again on this one.
+    for (const edit of queue.list()) if (edit.asked) queue.mark(edit.id, { asked: false });
     if (queue.count()) say(`${changes(queue.count())} kept on this device from before, and sent now.`);
     send();
 }

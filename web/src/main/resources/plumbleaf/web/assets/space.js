@@ -120,7 +120,9 @@ function draw(place, state) {
     fill(gl, made, faces, bodies.faces, gl.TRIANGLES, 0);
     const ink = inked(canvas, "--ink").map((part, i) => 0.75 * part + 0.25 * inked(canvas, "--sheet")[i]);
     fill(gl, made, edges, bodies.edges.flatMap((point) => [...point, ...ink]), gl.LINES, 0.0015);
-    place.querySelector("output").textContent = state.open + "°. " + said(scene, state.open, scene.metric);
+    const room = said(scene, state.open, scene.metric);
+    place.querySelector("output").textContent = state.open + "°. " + room;
+    place.querySelector("input[type=range]").setAttribute("aria-valuetext", `${state.open} degrees, ${room}`);
 }
 
 function fill(gl, made, buffer, numbers, kind, nearer) {

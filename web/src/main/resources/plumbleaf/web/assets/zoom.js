@@ -2,7 +2,7 @@
 // closer than the whole is moved by dragging the paper or by scrolling. How close a sheet was stays through every answer.
 const STEP = 1.4;
 const CLOSEST = 8;
-const LEAST_LETTER_PX = 9;
+const LEAST_LETTER_PX = matchMedia("screen and (max-width: 820px)").matches ? 9.8 : 9;
 const closeness = new Map();
 
 const keyOf = (sheet) => location.pathname + " " + (sheet.closest("figure")?.dataset.key ?? "");

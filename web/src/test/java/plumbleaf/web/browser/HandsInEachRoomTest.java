@@ -154,7 +154,7 @@ class HandsInEachRoomTest extends InBrowser {
         finger("touchStart", Map.of("x", right, "y", down));
         for (int i = 1; i <= 30; i++) finger("touchMove", Map.of("x", right, "y", down + i));
         assertThat(number("scrollY")).isEqualTo(scrolled);
-        assertThat(css(".moving:not(:empty)").getText()).startsWith("Holes of run R1: ");
+        assertThat(css(".moving:not(:empty)").getText()).startsWith("Holes of run R1, at P3: ");
         browser.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
         waitForVersion(2);
     }

@@ -38,6 +38,17 @@ class QueueInBrowserTest extends InBrowser {
     }
 
     @Test
+    void aChangeThatGoesFromAnotherRoomLeavesThatRoomOnThePage() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        go(Room.LINE);
+        waitForVersion(2);
+        assertThat(text()).contains("\"opening\": \"4' 6\"");
+        assertThat(css("#inside").getAttribute("data-at")).endsWith("/line");
+        assertThat(waitingCount()).isZero();
+    }
+
+    @Test
     void aChangeOfSomeoneElseToTheSameFieldIsAskedAboutEvenAfterTheOwnPageWasClosed() {
         go(Room.GATES);
         browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
