@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import plumbleaf.engine.bars.CutAnswer;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.bars.CutTask;
@@ -16,7 +17,6 @@ import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Stated;
-import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.pricing.OpenBook;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.quantity.Length;
@@ -35,7 +35,7 @@ final class DesignMemory {
     private Optional<OpenBook> book = Optional.empty();
 
     private final Remembered<LinesQuestion, Surveyed> lines = new Remembered<>();
-    private final Remembered<LayoutQuestion, Layout> layouts = new Remembered<>();
+    private final Remembered<FenceWork.Question, FenceWork> fences = new Remembered<>();
     private final Remembered<HungQuestion, List<OnGround<GatePosts>>> gates = new Remembered<>();
     private final Remembered<ChoiceQuestion, List<OnGround<GateChoice>>> choices = new Remembered<>();
     private final Remembered<CutTask, CutAnswer> cuts = new Remembered<>();
@@ -52,14 +52,6 @@ final class DesignMemory {
     record Surveyed(List<RunLine> lines, Ground ground) {
         Surveyed {
             lines = List.copyOf(lines);
-        }
-    }
-
-    /** @param gatePosts widths of both posts of every gate and of their hole, which is all that a layout knows of a gate's build */
-    record LayoutQuestion(Job job, List<PickedRun> runs, List<Length> gatePosts) {
-        LayoutQuestion {
-            runs = List.copyOf(runs);
-            gatePosts = List.copyOf(gatePosts);
         }
     }
 
@@ -86,13 +78,13 @@ final class DesignMemory {
         if (soldAsBefore && pricedAsBefore && job.equals(Optional.of(asked))) return;
         job = Optional.of(asked);
         lines.turn();
-        layouts.turn();
+        fences.turn();
         gates.turn();
         choices.turn();
         cuts.turn();
         orders.turn();
         if (!soldAsBefore) {
-            layouts.forget();
+            fences.forget();
             gates.forget();
             choices.forget();
         }
@@ -111,8 +103,8 @@ final class DesignMemory {
         return lines.answer(question, () -> work.apply(question.job()));
     }
 
-    Layout layout(LayoutQuestion question, Function<Job, Layout> work) {
-        return layouts.answer(question, () -> work.apply(question.job()));
+    FenceWork fence(FenceWork.Question question, Supplier<FenceWork> work) {
+        return fences.answer(question, work);
     }
 
     GatePosts gate(HungQuestion question, GroundUnder ground, Function<GroundUnder, GatePosts> work) {

@@ -15,8 +15,6 @@ import plumbleaf.engine.footing.Footings;
 import plumbleaf.engine.footing.SoilBand;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.job.Run;
-import plumbleaf.engine.job.Side;
 import plumbleaf.engine.money.Money;
 import plumbleaf.engine.pricing.PriceBook;
 import plumbleaf.engine.schedule.Quote;
@@ -242,8 +240,6 @@ public final class Designs {
         Map<String, PickedGate> gates = new LinkedHashMap<>();
         for (Gate gate : job.gates())
             gates.put(gate.id(), usual.of(gate, job.builds().of(gate)));
-        Map<String, Side> firstSides = new LinkedHashMap<>();
-        for (Run run : job.runs()) firstSides.put(run.id(), run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT);
-        return new Picks(runs, gates, List.of(), firstSides);
+        return new Picks(runs, gates, List.of());
     }
 }

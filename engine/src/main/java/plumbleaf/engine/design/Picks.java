@@ -6,11 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Side;
+import plumbleaf.engine.line.GatePlace;
 import plumbleaf.engine.line.PostSizes;
 import plumbleaf.engine.quantity.Length;
 
@@ -18,15 +18,12 @@ import plumbleaf.engine.quantity.Length;
  * What every run and gate is built of, by id, in the order of the job.
  *
  * @param chosen gates whose whole build came out of the search, depth included
- * @param firstSides of each run, on which side someone outside sees the posts that are nearer its start
  */
-record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> chosen, Map<String, Side> firstSides)
-        implements PostSizes {
+record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> chosen) implements PostSizes {
     Picks {
         runs = List.copyOf(runs);
         chosen = List.copyOf(chosen);
         gates = Collections.unmodifiableMap(new LinkedHashMap<>(gates));
-        firstSides = Collections.unmodifiableMap(new LinkedHashMap<>(firstSides));
     }
 
     PickedRun of(Run run) {
@@ -50,7 +47,7 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
             changed.put(choice.gate(), best.build());
             found.add(choice.gate());
         });
-        return new Picks(runs, changed, found, firstSides);
+        return new Picks(runs, changed, found);
     }
 
     /** These builds for a job that pins other things of its runs and gates: what it pins counts, the rest stays as it was picked. */
@@ -63,7 +60,7 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
             if (!job.builds().of(gate).isOpen())
                 changed.put(gate.id(), usual.of(gate, job.builds().of(gate)));
         }
-        return new Picks(fences, changed, chosen, firstSides);
+        return new Picks(fences, changed, chosen);
     }
 
     @Override
@@ -106,19 +103,15 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
         return of(run).holeAt(stationIn);
     }
 
-    @Override
-    public Length firstPost(Gate gate) {
-        return gatePost(gate, firstSides.get(gate.run()));
-    }
-
-    @Override
-    public Length secondPost(Gate gate) {
-        Side first = firstSides.get(gate.run());
-        return gatePost(gate, first == null ? null : first.other());
+    /** So much of a gate as its line is laid out from. */
+    GatePlace place(Gate gate, Run run) {
+        Side first = run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT;
+        Length hole = of(gate).hole().diameter();
+        return GatePlace.of(gate, run, gatePost(gate, first), gatePost(gate, first.other()), hole);
     }
 
     /** The post on a side of the gate, seen from outside. Where it is not said which post hangs the leaf, both stand as wide as the wider. */
-    private Length gatePost(Gate gate, @Nullable Side side) {
+    private Length gatePost(Gate gate, Side side) {
         PickedGate pick = of(gate);
         Length hinge = pick.hingePost().depth();
         Length latch = pick.latchPost().depth();
@@ -128,16 +121,11 @@ record Picks(List<PickedRun> runs, Map<String, PickedGate> gates, List<String> c
                         pair -> Optional.of(Side.LEFT),
                         slide -> Optional.of(slide.opensTo()),
                         flagged -> none());
-        if (side == null || hung.isEmpty()) return hinge.compareTo(latch) > 0 ? hinge : latch;
+        if (hung.isEmpty()) return hinge.compareTo(latch) > 0 ? hinge : latch;
         return hung.get() == side ? hinge : latch;
     }
 
     private static Optional<Side> none() {
         return Optional.empty();
-    }
-
-    @Override
-    public Length hole(Gate gate) {
-        return of(gate).hole().diameter();
     }
 }

@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.ground.RunLine;
-import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Site;
 import plumbleaf.engine.job.SiteWind;
+import plumbleaf.engine.line.GatePlace;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -76,7 +76,7 @@ final class RunWind {
             Screen screen,
             Length surface,
             Length gap,
-            List<Gate> gates,
+            List<GatePlace> gates,
             WindTables tables) {
         this.line = line;
         this.ring = run.isRing();
@@ -150,10 +150,10 @@ final class RunWind {
         return new Blowing(line, site, stretches, openings);
     }
 
-    private List<Span> openings(Run run, List<Gate> gates, int wall) {
+    private List<Span> openings(Run run, List<GatePlace> gates, int wall) {
         double start = startsIn.get(wall);
         List<Span> spans = new ArrayList<>();
-        for (Gate gate : gates) {
+        for (GatePlace gate : gates) {
             if (!gate.run().equals(run.id()) || wallAt(gate.station().asOffset()) != wall) continue;
             double from = onItsWall(gate.station().asOffset()) - start;
             spans.add(new Span(

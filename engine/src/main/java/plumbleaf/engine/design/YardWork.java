@@ -20,8 +20,8 @@ import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.line.GatePlace;
 import plumbleaf.engine.line.Layout;
-import plumbleaf.engine.line.Layouts;
 import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.PostRole;
 import plumbleaf.engine.line.RunLayout;
@@ -31,23 +31,15 @@ import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Slope;
 import plumbleaf.engine.strength.GustPart;
 import plumbleaf.engine.strength.RatedGust;
-import plumbleaf.engine.wind.Screen;
 
-/** One pass over a yard with every build picked: ground, layout, gates. What a search tries again and again. */
+/** One pass over a yard with every build picked: its fence, and the gates in it. What a search tries again and again. */
 final class YardWork {
-    private static final int LAID_AGAIN = 2;
-
     private final Job job;
     private final Catalogue catalogue;
     private final Standards standards;
     private final Picks picks;
     private final DesignMemory memory;
-    private final List<RunLine> lines;
-    private final Ground ground;
-    private final WindSpacing spacing;
-    private final Layout layout;
-    private final List<RunWind> winds;
-    private final PostWork postWork;
+    private final FenceWork fence;
     private final Map<String, NearGround> nearby = new LinkedHashMap<>();
     private final Map<String, List<Post>> postsOfGates = new LinkedHashMap<>();
 
@@ -58,22 +50,21 @@ final class YardWork {
         this.picks = picks;
         this.memory = memory;
         Job bare = job.ofLines();
-        DesignMemory.Surveyed surveyed =
-                memory.lines(new DesignMemory.LinesQuestion(bare.withGates(List.of())), YardWork::surveyed);
-        this.lines = surveyed.lines();
-        this.ground = surveyed.ground();
-        List<RunWind> made = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) made.add(windOn(job.runs().get(i), lines.get(i)));
-        this.winds = made;
-        this.layout = memory.layout(new DesignMemory.LayoutQuestion(bare, picks.runs(), gatePosts()), this::laidOut);
-        this.spacing = WindSpacing.asBuilt(bare, catalogue, picks, winds, layout);
-        this.postWork = new PostWork(job, catalogue, standards, layout);
-        for (Post post : layout.posts()) {
+        DesignMemory.Surveyed surveyed = memory.lines(new DesignMemory.LinesQuestion(bare), YardWork::surveyed);
+        FenceWork.Question asked = new FenceWork.Question(bare, picks.runs(), places());
+        this.fence = memory.fence(asked, () -> new FenceWork(asked, surveyed, catalogue, standards));
+        for (Post post : layout().posts()) {
             if (!post.gate().isEmpty())
                 postsOfGates
                         .computeIfAbsent(post.gate(), id -> new ArrayList<>())
                         .add(post);
         }
+    }
+
+    private List<GatePlace> places() {
+        return job.gates().stream()
+                .map(gate -> picks.place(gate, job.run(gate.run())))
+                .toList();
     }
 
     private static DesignMemory.Surveyed surveyed(Job job) {
@@ -82,41 +73,16 @@ final class YardWork {
         return new DesignMemory.Surveyed(lines, Ground.of(job.ground(), levelled, lines, job.display()));
     }
 
-    /**
-     * Where an engineered fence turns out to stand taller than asked, it is laid out again for the wind on it as it was built; and again where it then stands otherwise,
-     * some few times. What is still too far apart the checks of its posts say.
-     */
-    private Layout laidOut(Job bare) {
-        Layout built = laidOut(bare, WindSpacing.asAsked(bare, catalogue, picks, winds));
-        for (int i = 0; i < LAID_AGAIN; i++) {
-            WindSpacing asBuilt = WindSpacing.asBuilt(bare, catalogue, picks, winds, built);
-            if (asBuilt.holds(built)) return built;
-            built = laidOut(bare, asBuilt);
-        }
-        return built;
-    }
-
-    private Layout laidOut(Job bare, WindSpacing limit) {
-        return Layouts.of(bare, catalogue, ground, lines, picks, limit);
-    }
-
-    private List<Length> gatePosts() {
-        List<Length> sizes = new ArrayList<>();
-        for (Gate gate : job.gates())
-            sizes.addAll(List.of(picks.firstPost(gate), picks.secondPost(gate), picks.hole(gate)));
-        return sizes;
-    }
-
     Ground ground() {
-        return ground;
+        return fence.ground();
     }
 
     Layout layout() {
-        return layout;
+        return fence.layout();
     }
 
     RunWind wind(Run run) {
-        return winds.get(job.runs().indexOf(run));
+        return fence.wind(run);
     }
 
     /** Whether both posts of a gate found a place. */
@@ -130,26 +96,17 @@ final class YardWork {
                 .toList();
     }
 
-    /** A lone gate's run has no fence of its own: the leaf's own height stands for the wall it closes. */
-    private RunWind windOn(Run run, RunLine line) {
-        Screen screen = catalogue
-                .style(run.style())
-                .map(style -> FenceScreen.of(style, catalogue, run.infill()))
-                .orElse(Screen.flat(1));
-        return new RunWind(job.site(), run, line, screen, run.infill(), run.bottomGap(), job.gates(), standards.wind());
-    }
-
     private GateQuestion question(Gate gate) {
         List<Post> posts = postsOf(gate, PostRole.GATE);
         Post first = posts.get(0);
         Post second = posts.get(1);
-        List<Bay> before = postWork.bays().endingAt(first);
-        List<Bay> after = postWork.bays().beginningAt(second);
+        List<Bay> before = fence.bays().endingAt(first);
+        List<Bay> after = fence.bays().beginningAt(second);
         Run run = job.run(gate.run());
         return new GateQuestion(
                 job.ofGate(gate),
-                lines.get(job.runs().indexOf(run)),
-                near(layout.run(run.id()), postsOfGates.getOrDefault(gate.id(), List.of())),
+                fence.line(run),
+                near(layout().run(run.id()), postsOfGates.getOrDefault(gate.id(), List.of())),
                 first,
                 second,
                 postsOf(gate, PostRole.ROLLER).stream().findFirst(),
@@ -162,19 +119,19 @@ final class YardWork {
         if (run.style().filter(PostWork::isWoven).isPresent()) return run;
         List<Bay> bays = new ArrayList<>();
         for (Post post : posts) {
-            for (Bay bay : postWork.bays().ofItsRun(post)) if (!bays.contains(bay)) bays.add(bay);
+            for (Bay bay : fence.bays().ofItsRun(post)) if (!bays.contains(bay)) bays.add(bay);
         }
         return new RunLayout(run.run(), run.line(), posts, bays, run.proven(), run.style());
     }
 
     private GroundUnder groundOf(Gate gate) {
         Run run = job.run(gate.run());
-        RunLine line = lines.get(job.runs().indexOf(run));
+        RunLine line = fence.line(run);
         return new RunGround(near(line), run.crossSlope().value().orElse(Slope.ZERO));
     }
 
     private NearGround near(RunLine line) {
-        return nearby.computeIfAbsent(line.id(), id -> NearGround.of(ground, line));
+        return nearby.computeIfAbsent(line.id(), id -> NearGround.of(ground(), line));
     }
 
     /**
@@ -286,26 +243,26 @@ final class YardWork {
         List<Finding> findings = new ArrayList<>();
         BayWork work = new BayWork(job, catalogue);
         for (Run run : job.runs())
-            findings.addAll(work.of(run, layout.run(run.id()).bays(), wind(run)));
+            findings.addAll(work.of(run, layout().run(run.id()).bays(), wind(run)));
         return findings;
     }
 
     /** How much of their strength the rails of every bay of a run take. */
     List<BayWork.RailUse> railUses(Run run) {
-        return new BayWork(job, catalogue).railUses(run, layout.run(run.id()).bays(), wind(run));
+        return new BayWork(job, catalogue).railUses(run, layout().run(run.id()).bays(), wind(run));
     }
 
     /** The greatest spacing that the wind leaves the posts of each run. */
     List<Finding> spacingFindings() {
-        return spacing.findings();
+        return fence.spacingFindings();
     }
 
     /** Fences beside a drop. */
     List<Finding> guardFindings(List<GateDesign> gates) {
         return new GuardChecks(
                         job,
-                        ground,
-                        layout,
+                        ground(),
+                        layout(),
                         new BayWork(job, catalogue),
                         gates,
                         standards.rules().shownIn(job.display()))
@@ -317,7 +274,7 @@ final class YardWork {
         List<GustPart> parts = new ArrayList<>();
         BayWork work = new BayWork(job, catalogue);
         for (Run run : job.runs())
-            parts.addAll(work.rails(run, layout.run(run.id()).bays(), wind(run)));
+            parts.addAll(work.rails(run, layout().run(run.id()).bays(), wind(run)));
         return parts.isEmpty()
                 ? Optional.empty()
                 : Optional.of(RatedGust.of(job.site().wind().speed(), parts));
@@ -328,9 +285,8 @@ final class YardWork {
         Map<String, PostDesign> ofGates = new LinkedHashMap<>();
         for (GatePosts gate : gates) for (PostDesign post : gate.posts()) ofGates.put(post.id(), post);
         List<PostDesign> designs = new ArrayList<>();
-        for (Post post : layout.posts()) {
-            Run run = job.run(post.run());
-            if (post.gate().isEmpty()) designs.add(postWork.linePost(post, picks.of(run), wind(run)));
+        for (Post post : layout().posts()) {
+            if (post.gate().isEmpty()) designs.add(fence.post(post));
             else if (ofGates.containsKey(post.id())) designs.add(ofGates.get(post.id()));
         }
         return designs;

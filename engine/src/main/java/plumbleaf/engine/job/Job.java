@@ -86,9 +86,9 @@ public record Job(
                 notes, packet, draft, assumed);
     }
 
-    /** What the lines and the layout of the fence are worked out from: no title, no builds, no money, no log. */
+    /** What the lines and the fence along them are worked out from: no title, no gates, no builds, no money, no log. */
     public Job ofLines() {
-        return bare(ground, runs, gates, new Builds(List.of(), List.of()));
+        return bare(ground, runs, List.of(), new Builds(List.of(), List.of()));
     }
 
     /** What one gate is worked out from: its run, itself and its build, the site and the rules. Its ground is asked for place by place. */

@@ -16,7 +16,6 @@ import plumbleaf.engine.geometry.PlanPoint;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.ground.RunLine;
-import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.HeightRule;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Keeping;
@@ -24,7 +23,6 @@ import plumbleaf.engine.job.Leg;
 import plumbleaf.engine.job.MeasuredFrom;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
-import plumbleaf.engine.job.Side;
 import plumbleaf.engine.material.WoodSpecies;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -42,17 +40,25 @@ public final class Layouts {
     private final Catalogue catalogue;
     private final Ground ground;
     private final List<RunLine> lines;
+    private final List<GatePlace> gates;
     private final PostSizes sizes;
     private final SpacingLimit spacing;
     private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
 
     private Layouts(
-            Job job, Catalogue catalogue, Ground ground, List<RunLine> lines, PostSizes sizes, SpacingLimit spacing) {
+            Job job,
+            Catalogue catalogue,
+            Ground ground,
+            List<RunLine> lines,
+            List<GatePlace> gates,
+            PostSizes sizes,
+            SpacingLimit spacing) {
         this.job = job;
         this.catalogue = catalogue;
         this.ground = ground;
         this.lines = lines;
+        this.gates = gates;
         this.sizes = sizes;
         this.spacing = spacing;
         this.say = new LineFindings(job.display());
@@ -61,11 +67,18 @@ public final class Layouts {
     /**
      * @param lines of the job's runs, in their order: {@link RunLines#of}
      * @param ground worked out with the same lines
+     * @param gates what there is of each gate for a line to know; the job's own gates are not looked at
      */
     public static Layout of(
-            Job job, Catalogue catalogue, Ground ground, List<RunLine> lines, PostSizes sizes, SpacingLimit spacing) {
+            Job job,
+            Catalogue catalogue,
+            Ground ground,
+            List<RunLine> lines,
+            List<GatePlace> gates,
+            PostSizes sizes,
+            SpacingLimit spacing) {
         return RailReach.settled(
-                job, spacing, limit -> new Layouts(job, catalogue, ground, lines, sizes, limit).layout());
+                job, spacing, limit -> new Layouts(job, catalogue, ground, lines, gates, sizes, limit).layout());
     }
 
     private Layout layout() {
@@ -103,8 +116,8 @@ public final class Layouts {
         return new Layout(runs, findings);
     }
 
-    private List<Gate> gatesOf(Run run) {
-        return job.gates().stream().filter(gate -> gate.run().equals(run.id())).toList();
+    private List<GatePlace> gatesOf(Run run) {
+        return gates.stream().filter(gate -> gate.run().equals(run.id())).toList();
     }
 
     /** Stations of a run at which the ends of other runs need a post. */
@@ -277,8 +290,8 @@ public final class Layouts {
 
     private List<Post> posts(
             Run run, RunLine line, Profile profile, List<Stop> stops, List<String> names, Map<Integer, Double> tops) {
-        Map<String, Gate> gates = new LinkedHashMap<>();
-        for (Gate gate : job.gates()) gates.put(gate.id(), gate);
+        Map<String, GatePlace> places = new LinkedHashMap<>();
+        for (GatePlace gate : gates) places.put(gate.id(), gate);
         List<Post> posts = new ArrayList<>();
         for (int i = 0; i < stops.size(); i++) {
             Stop stop = stops.get(i);
@@ -295,13 +308,13 @@ public final class Layouts {
                             .heightAt(line.line().pointAt(station, left))
                             .elevation();
             double top = tops.getOrDefault(i, grade.inches());
-            Gate gate = gates.get(stop.gate());
+            GatePlace gate = places.get(stop.gate());
             if (gate != null)
                 top = Math.max(
                         top,
-                        leafStandsOn(gate, run, profile, grade).inches()
-                                + gate.leaf().bottomGap().inches()
-                                + gate.leaf().infill().inches());
+                        leafStandsOn(gate, profile, grade).inches()
+                                + gate.bottomGap().inches()
+                                + gate.infill().inches());
             posts.add(new Post(
                     names.get(i),
                     run.id(),
@@ -320,17 +333,8 @@ public final class Layouts {
     }
 
     /** The grade that a gate's leaf is set out from at a post: its own there; of a slide leaf, which is level, that at the opening's face it slides past. */
-    private static Offset leafStandsOn(Gate gate, Run run, Profile profile, Offset here) {
-        Side first = run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT;
-        return gate.kind()
-                .match(
-                        swing -> here,
-                        pair -> here,
-                        slide -> profile.elevationAt((slide.opensTo() == first
-                                        ? gate.station()
-                                        : gate.station().plus(gate.opening()))
-                                .asOffset()),
-                        flagged -> here);
+    private static Offset leafStandsOn(GatePlace gate, Profile profile, Offset here) {
+        return gate.slidesFrom().map(profile::elevationAt).orElse(here);
     }
 
     private static Direction facing(Run run, PlanLine line, Stop stop) {

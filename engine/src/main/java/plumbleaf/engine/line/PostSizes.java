@@ -1,11 +1,10 @@
 package plumbleaf.engine.line;
 
 import java.util.Optional;
-import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.quantity.Length;
 
-/** How wide posts and holes are, from the builds that were pinned or are being tried. */
+/** How wide a run's own posts and holes are, from the builds that were pinned or are being tried. */
 public interface PostSizes {
     /** Width along the run of a run's own posts: line, end and corner. */
     Length post(Run run);
@@ -42,13 +41,4 @@ public interface PostSizes {
     default Length holeAt(Run run, double stationIn) {
         return hole(run);
     }
-
-    /** Width of the gate post nearer the run's start. */
-    Length firstPost(Gate gate);
-
-    /** Width of the gate post further from the run's start. */
-    Length secondPost(Gate gate);
-
-    /** Diameter of the holes of a gate's posts; zero where nothing is dug. */
-    Length hole(Gate gate);
 }

@@ -3,7 +3,6 @@ package plumbleaf.engine.line;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.geometry.PlanLine;
@@ -11,7 +10,6 @@ import plumbleaf.engine.ground.Profile;
 import plumbleaf.engine.ground.RunLine;
 import plumbleaf.engine.job.Existing;
 import plumbleaf.engine.job.FitPart;
-import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Plug;
 import plumbleaf.engine.job.PrivateLine;
@@ -19,8 +17,6 @@ import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.RunEnd;
 import plumbleaf.engine.job.RunSide;
 import plumbleaf.engine.job.SetPost;
-import plumbleaf.engine.job.Side;
-import plumbleaf.engine.job.SlideSpec;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.engine.support.Support;
@@ -39,7 +35,7 @@ final class RunPosts {
     private final Run run;
     private final PlanLine line;
     private final Profile profile;
-    private final List<Gate> gates;
+    private final List<GatePlace> gates;
     private final Existing existing;
     private final PostSizes sizes;
     private final SpacingLimit spacing;
@@ -54,7 +50,7 @@ final class RunPosts {
             Run run,
             RunLine line,
             Profile profile,
-            List<Gate> gates,
+            List<GatePlace> gates,
             Existing existing,
             PostSizes sizes,
             SpacingLimit spacing,
@@ -129,7 +125,7 @@ final class RunPosts {
             }
             for (double station : joinedAt) wanted.add(own(station, PostRole.CORNER));
         }
-        for (Gate gate : gates) addPosts(gate, wanted);
+        for (GatePlace gate : gates) addPosts(gate, wanted);
         for (SetPost set : run.set()) pin(set, wanted);
         return oneAtEachPlace(wanted);
     }
@@ -151,14 +147,14 @@ final class RunPosts {
                 theirs -> own(stationIn, PostRole.END));
     }
 
-    private void addPosts(Gate gate, List<Stop> wanted) {
-        double first = sizes.firstPost(gate).inches();
-        double second = sizes.secondPost(gate).inches();
+    private void addPosts(GatePlace gate, List<Stop> wanted) {
+        double first = gate.first().width().inches();
+        double second = gate.second().width().inches();
         double from = gate.station().inches() - first / 2;
         double to = gate.station().inches() + gate.opening().inches() + second / 2;
-        boolean hingeFirst = hingesOnFirst(gate);
-        wanted.add(gatePost(gate, from, first, hingeFirst));
-        wanted.add(gatePost(gate, to, second, !hingeFirst));
+        wanted.add(gatePost(gate, from, gate.first()));
+        wanted.add(gatePost(gate, to, gate.second()));
+        boolean hingeFirst = gate.hingesOnFirst();
         addRollers(gate, hingeFirst ? from : to, hingeFirst ? first : second, hingeFirst ? -1 : 1, wanted);
         boolean onOneLeg = from >= -first
                 && to <= line.length().inches() + second
@@ -169,23 +165,16 @@ final class RunPosts {
     }
 
     /** The rear roller post of a slide gate, behind the front one, where it still stands on the gate's leg. A gate without a fence may have it beyond its line. */
-    private void addRollers(Gate gate, double front, double width, int away, List<Stop> wanted) {
-        Optional<SlideSpec> spec = gate.kind()
-                .match(
-                        swing -> Optional.<SlideSpec>empty(),
-                        pair -> Optional.<SlideSpec>empty(),
-                        slide -> Optional.of(slide.spec()),
-                        flagged -> Optional.<SlideSpec>empty());
-        if (spec.isEmpty()) return;
-        double at = front + away * spec.get().spacingOn(new Length(width)).inches();
+    private void addRollers(GatePlace gate, double front, double width, int away, List<Stop> wanted) {
+        if (gate.rear().isEmpty()) return;
+        GatePlace.Rear rear = gate.rear().get();
+        double at = front + away * rear.behind().inches();
         int leg = line.legAt(gate.station().asOffset());
         boolean onLeg = at >= line.stationOfVertex(leg).inches()
                 && at <= line.stationOfVertex(leg + 1).inches();
         if (!onLeg && !run.isLoneGate()) return;
-        double hole =
-                digs(spec.get().rearPost()) ? Math.max(width, sizes.hole(gate).inches()) : 0;
-        wanted.add(
-                new Stop(at, PostRole.ROLLER, gate.id(), width, hole, spec.get().rearPost(), "", ""));
+        double hole = digs(rear.support()) ? Math.max(width, gate.hole().inches()) : 0;
+        wanted.add(new Stop(at, PostRole.ROLLER, gate.id(), width, hole, rear.support(), "", ""));
     }
 
     private static boolean digs(Support support) {
@@ -193,22 +182,19 @@ final class RunPosts {
                 footing -> true, driven -> true, plate -> false, core -> false, wall -> false, old -> false);
     }
 
-    /** From outside a run with its outside on the right, stations grow from left to right. */
-    private boolean hingesOnFirst(Gate gate) {
-        Side firstSide = run.outside() == Side.RIGHT ? Side.LEFT : Side.RIGHT;
-        return gate.kind()
-                .match(
-                        swing -> swing.hinge().or(firstSide) == firstSide,
-                        pair -> firstSide == Side.LEFT,
-                        slide -> slide.opensTo() == firstSide,
-                        flagged -> true);
-    }
-
-    private Stop gatePost(Gate gate, double stationIn, double widthIn, boolean hinge) {
-        Support support = hinge ? gate.hingePost().support() : gate.latchPost().support();
-        double hole = digs(support) ? Math.max(widthIn, sizes.hole(gate).inches()) : 0;
-        double left = gate.leftOfLine(run.outside()).inches();
-        return new Stop(stationIn, PostRole.GATE, gate.id(), widthIn, hole, support, "", "", left);
+    private static Stop gatePost(GatePlace gate, double stationIn, GatePlace.On post) {
+        double widthIn = post.width().inches();
+        double hole = digs(post.support()) ? Math.max(widthIn, gate.hole().inches()) : 0;
+        return new Stop(
+                stationIn,
+                PostRole.GATE,
+                gate.id(),
+                widthIn,
+                hole,
+                post.support(),
+                "",
+                "",
+                gate.left().inches());
     }
 
     private void pin(SetPost set, List<Stop> wanted) {

@@ -9,9 +9,9 @@ import java.util.List;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.RunLine;
-import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.line.GatePlace;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Layouts;
 import plumbleaf.engine.line.PostSizes;
@@ -36,22 +36,14 @@ record LaidOut(Job job, Ground ground, Layout layout) {
         public Length hole(Run run) {
             return Length.inches(10);
         }
-
-        @Override
-        public Length firstPost(Gate gate) {
-            return Length.inches(2.875);
-        }
-
-        @Override
-        public Length secondPost(Gate gate) {
-            return Length.inches(2.875);
-        }
-
-        @Override
-        public Length hole(Gate gate) {
-            return Length.inches(12);
-        }
     };
+
+    static List<GatePlace> places(Job job) {
+        Length post = Length.inches(2.875);
+        return job.gates().stream()
+                .map(gate -> GatePlace.of(gate, job.run(gate.run()), post, post, Length.inches(12)))
+                .toList();
+    }
 
     static LaidOut example(String name) {
         try {
@@ -66,7 +58,8 @@ record LaidOut(Job job, Ground ground, Layout layout) {
         Job job = reading.job().orElseThrow(() -> new IllegalArgumentException("Bad job: " + reading.errors()));
         List<RunLine> lines = RunLines.of(job);
         Ground ground = Ground.of(job.ground(), lines);
-        return new LaidOut(job, ground, Layouts.of(job, CATALOGUE, ground, lines, SIZES, SpacingLimit.NONE));
+        return new LaidOut(
+                job, ground, Layouts.of(job, CATALOGUE, ground, lines, places(job), SIZES, SpacingLimit.NONE));
     }
 
     /** A job of one run with these shots, each {@code "station in feet, elevation in inches"}. */
@@ -85,7 +78,8 @@ record LaidOut(Job job, Ground ground, Layout layout) {
         return of(
                 "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"title\": \"Test slope\", \"date\": \"2027-05-03\","
                         + "\"ground\": { \"shots\": [" + list + "] }, \"runs\": [ { \"id\": \"R1\", \"legs\": [" + legs
-                        + "], \"style\": \"wood-side-by-side\", \"infill\": \"6'\", \"bottomGap\": \"2\\\"\", \"maxBay\": \"8'\""
+                        + "], \"style\": \"wood-side-by-side\", \"infill\": \"6'\", \"bottomGap\": \"2\\\"\","
+                        + " \"maxBay\": \"8'\""
                         + more
                         + " } ] }");
     }

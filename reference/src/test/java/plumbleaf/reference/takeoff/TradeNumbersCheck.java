@@ -15,7 +15,6 @@ import plumbleaf.engine.footing.Pour;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.Levelled;
 import plumbleaf.engine.ground.RunLine;
-import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.Stated;
@@ -178,7 +177,7 @@ class TradeNumbersCheck {
         Job job = job();
         List<RunLine> lines = RunLines.of(job);
         Ground ground = Ground.of(job.ground(), Levelled.of(job.ground()), lines, job.display());
-        Layout layout = Layouts.of(job, CATALOGUE, ground, lines, new Sizes(), SpacingLimit.NONE);
+        Layout layout = Layouts.of(job, CATALOGUE, ground, lines, List.of(), new Sizes(), SpacingLimit.NONE);
         FenceStyle style = CATALOGUE.style("wood-side-by-side").orElseThrow();
         List<PostTake> posts = new ArrayList<>();
         for (Post post : layout.posts()) posts.addAll(PostTake.of(post, section(), hole(10, 30), Length.inches(4)));
@@ -199,21 +198,6 @@ class TradeNumbersCheck {
         @Override
         public Length hole(Run run) {
             return Length.inches(10);
-        }
-
-        @Override
-        public Length firstPost(Gate gate) {
-            return Length.inches(2.875);
-        }
-
-        @Override
-        public Length secondPost(Gate gate) {
-            return Length.inches(2.875);
-        }
-
-        @Override
-        public Length hole(Gate gate) {
-            return Length.inches(12);
         }
     }
 }
