@@ -306,17 +306,18 @@ public final class ProvenCutPlanner implements CutPlanner {
         }
 
         private void chooseOf(Relaxation relaxation, Relaxation.Solved root, Dive dive) {
-            // with several kinds of bar the sets of bars, looked at one by one, may settle it where the patterns of all
-            // together do not
-            if (cutting.kinds() > 1) effort.allowUpTo(effort.taken() + effort.left() / 2);
+            boolean several = cutting.kinds() > 1;
+            if (several) setsOfBars(relaxation, root);
             boolean settled = open() && choose(relaxation, root.bound(), POOL_FIRST);
             if (!settled) dive(dive, DIVES_FIRST, DIVES_MORE);
             if (open() && !settled) settled = choose(relaxation, root.bound(), POOL_LAST);
-            if (cutting.kinds() > 1) effort.allowAll();
-            if (open() && !settled) {
-                pool.addAll(relaxation.columns());
-                settle(root.bound());
-            }
+            if (!settled && !several) setsOfBars(relaxation, root);
+        }
+
+        private void setsOfBars(Relaxation relaxation, Relaxation.Solved root) {
+            if (!open()) return;
+            pool.addAll(relaxation.columns());
+            settle(root.bound());
         }
 
         private boolean open() {
