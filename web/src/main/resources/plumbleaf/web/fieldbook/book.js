@@ -52,7 +52,8 @@ let open = null;
 let view = {};
 
 const told = {
-    asks: () => view.asks?.() ?? { parts: [], known: [] },
+    // A page without drawings asks for none; no part named would be all of them.
+    asks: () => view.asks?.() ?? { parts: ["none"], known: [] },
     step(book, laid) {
         if (book !== open) return;
         head(book);
