@@ -1,4 +1,5 @@
 import { queueOf } from "/assets/queue.js";
+import { engineBeside } from "./beside.js";
 import { desk } from "./desk.js";
 import { drawings } from "./drawings.js";
 import { findings } from "./findings.js";
@@ -35,22 +36,13 @@ const WITHOUT = {
     cannot: (words) => `The engine cannot run in this browser: ${words}. Bring the browser up to date. The rooms work with the signal.`,
 };
 
-function without({ why, words }) {
-    engine = null;
-    noEngine = WITHOUT[why](words);
-    say(noEngine);
-    if (open) head(open);
-}
-
-/** The script that starts it comes with the engine, and a workspace may have been put together without one. */
-function engineFrom(script) {
-    const thread = script.then(({ engineBeside }) => engineBeside(without));
-    thread.catch((fault) => without({ why: "away", words: fault.message }));
-    return { ask: async (...asked) => (await thread).ask(...asked) };
-}
-
 function engineHere() {
-    engine ??= engineFrom(import("./beside.js"));
+    engine ??= engineBeside(({ why, words }) => {
+        engine = null;
+        noEngine = WITHOUT[why](words);
+        say(noEngine);
+        if (open) head(open);
+    });
     return engine;
 }
 
