@@ -52,8 +52,7 @@ let open = null;
 let view = {};
 
 const told = {
-    // A page without drawings asks for none; no part named would be all of them.
-    asks: () => view.asks?.() ?? { parts: ["none"], known: [] },
+    asks: () => view.asks?.() ?? { parts: [], known: [] },
     step(book, laid) {
         if (book !== open) return;
         head(book);

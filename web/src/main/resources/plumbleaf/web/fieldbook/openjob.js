@@ -81,7 +81,7 @@ export class OpenJob {
     async laid(text, some = []) {
         const { parts, known } = this.#told.asks();
         const asked = some.length ? some : parts;
-        return JSON.parse(await this.engine.ask("laid", text, asked.join(" "), known.join(" ")));
+        return JSON.parse(await this.engine.ask("laid", text, asked.join(" ") || "none", known.join(" ")));
     }
 
     job() { return this.now; }
