@@ -12,12 +12,13 @@ import plumbleaf.engine.design.Laid;
 import plumbleaf.engine.design.Redesigner;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
-import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.ProfilePoint;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.line.Layout;
+import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.pricing.PriceBook;
+import plumbleaf.engine.quantity.Length;
+import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.catalogue.StandardTables;
 import plumbleaf.jobfile.job.JobFile;
 import plumbleaf.jobfile.job.JobReading;
@@ -31,7 +32,6 @@ import plumbleaf.jobfile.result.ResultFile;
 final class PageBench {
     private final HouseKit kit;
     private final Redesigner redesigner;
-    private Optional<Read> lastRead = Optional.empty();
     private Optional<Kept> last = Optional.empty();
 
     PageBench(HouseKit kit) {
@@ -43,121 +43,83 @@ final class PageBench {
         return new PageBench(HouseKit.ofTheProgram());
     }
 
-    private record Read(String text, JobReading reading) {}
-
-    private record Kept(String text, JobReading reading, Optional<Design> design, boolean priced) {
-        boolean holds(String asked, boolean withPrices) {
-            return text.equals(asked) && (priced || !withPrices);
+    private record Kept(String text, JobReading reading, Optional<Design> design) {
+        List<ProfilePoint> profile(String run) {
+            return design.map(is -> is.ground().profile(run).points()).orElse(List.of());
         }
     }
 
-    /** The whole result. */
     String design(String text) {
-        return result(open(text, true));
+        Kept kept = open(text);
+        return kept.design()
+                .map(ResultFile::write)
+                .orElseGet(() -> JsonWriter.write(Json.object()
+                        .put("errors", Json.list(kept.reading().errors(), error -> error.json()))
+                        .build()));
     }
 
-    /** The same sooner, without what each remedy would do to the price. */
-    String unpriced(String text) {
-        return result(open(text, false));
-    }
-
-    private static String result(Kept kept) {
-        return kept.design().map(ResultFile::write).orElseGet(() -> errors(kept.reading()));
-    }
-
-    private static String errors(JobReading reading) {
-        return JsonWriter.write(Json.object()
-                .put("errors", Json.list(reading.errors(), error -> error.json()))
-                .build());
-    }
-
-    String drawings(String text, List<String> parts, List<String> known) {
-        List<Node> drawings = open(text, false)
-                .design()
-                .map(design -> PageDrawings.of(design, parts, known))
-                .orElse(List.of());
+    String drawings(String text) {
+        List<Node> drawings = open(text).design().map(PageDrawings::of).orElse(List.of());
         return JsonWriter.write(Json.list(drawings, drawing -> drawing));
     }
 
-    /** The job laid out and drawn within the design before, whose loads and words are not those of this job yet. */
-    String laid(String text, List<String> parts, List<String> known) {
-        JobReading reading = read(text);
-        return reading.match(
-                good -> before().map(before -> laid(before, redesigner.laid(before, good.is()), parts, known))
-                        .orElseGet(() -> JsonWriter.write(Json.object().build())),
-                bad -> errors(reading));
-    }
-
-    private static String laid(Design before, Laid laid, List<String> parts, List<String> known) {
+    /** The layout with one post moved, and its run drawn with it. */
+    String moved(String run, String post, String station, List<String> known) {
+        Design before = last.flatMap(Kept::design).orElseThrow();
+        Length to = LengthText.length(station).value().orElseThrow();
+        Laid laid = redesigner.moved(before, run, new SetPost(post, to));
         List<String> wrong = laid.layout().findings().stream()
                 .filter(finding -> finding.severity() == Severity.MUST_FIX)
                 .map(Finding::message)
                 .toList();
         return JsonWriter.write(Json.object()
                 .put("findings", Json.texts(wrong))
-                .put("ground", ground(laid.ground(), laid.layout()))
-                .put("drawings", Json.list(PageDrawings.of(laid.drawnWith(before), parts, known), drawing -> drawing))
+                .put("strips", PageDrawings.strips(laid.drawnWith(before), run, known))
                 .build());
     }
 
     /** Each run's ground as it was measured: what the sketch in the yard is drawn from. */
     String ground(String text) {
-        return JsonWriter.write(open(text, false)
-                .design()
-                .map(design -> ground(design.ground(), design.layout()))
-                .orElseGet(() ->
-                        Json.list(List.<RunLayout>of(), run -> Json.object().build())));
-    }
-
-    private static Node ground(Ground ground, Layout layout) {
-        return Json.list(
-                layout.runs(),
+        List<RunLayout> runs =
+                open(text).design().map(design -> design.layout().runs()).orElse(List.of());
+        return JsonWriter.write(Json.list(
+                runs,
                 run -> Json.object()
                         .put("run", run.run())
                         .put("lengthIn", run.line().line().length().inches())
-                        .put("points", Json.list(ground.profile(run.run()).points(), PageBench::point))
-                        .build());
-    }
-
-    private static Node point(ProfilePoint point) {
-        return Json.object()
-                .put("shot", point.shot())
-                .put("stationIn", point.station().inches())
-                .put("elevationIn", point.elevation().inches())
-                .build();
+                        .put(
+                                "points",
+                                Json.list(
+                                        open(text).profile(run.run()),
+                                        point -> Json.object()
+                                                .put("shot", point.shot())
+                                                .put(
+                                                        "stationIn",
+                                                        point.station().inches())
+                                                .put(
+                                                        "elevationIn",
+                                                        point.elevation().inches())
+                                                .build()))
+                        .build()));
     }
 
     String crewSheet(String text) {
-        return open(text, true)
+        return open(text)
                 .design()
                 .map(design ->
                         HtmlPaper.of(CrewSheet.of(PacketSubjects.of(design.job(), design, PaperOptions.usual()))))
                 .orElse("");
     }
 
-    private Optional<Design> before() {
-        return last.flatMap(Kept::design);
-    }
-
-    private Kept open(String text, boolean withPrices) {
-        if (last.isPresent() && last.get().holds(text, withPrices)) return last.get();
-        JobReading reading = read(text);
+    private Kept open(String text) {
+        if (last.isPresent() && last.get().text().equals(text)) return last.get();
+        JobReading reading = JobFile.read("the job", text, kit.catalogue());
         Optional<Design> design = reading.match(
-                good -> Optional.of(designed(good.is(), withPrices).with(good.gaps())), bad -> Optional.empty());
-        Kept kept = new Kept(text, reading, design, withPrices);
+                good -> Optional.of(redesigner.of(good.is(), book(good.is())).with(good.gaps())),
+                bad -> Optional.empty());
+        Kept kept = new Kept(text, reading, design);
         last = Optional.of(kept);
         return kept;
-    }
-
-    private Design designed(Job job, boolean withPrices) {
-        return withPrices ? redesigner.of(job, book(job)) : redesigner.unpriced(job, book(job));
-    }
-
-    /** A text is read once for all that is asked of it. */
-    private JobReading read(String text) {
-        if (lastRead.filter(is -> is.text().equals(text)).isEmpty())
-            lastRead = Optional.of(new Read(text, JobFile.read("the job", text, kit.catalogue())));
-        return lastRead.orElseThrow().reading();
     }
 
     private PriceBook book(Job job) {
