@@ -10,7 +10,7 @@ final class PocketCalculator {
     /** A number and the unit behind it, which a calculator has no key for. */
     private static final Pattern NUMBER = Pattern.compile(
             "((?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?)"
-                    + "(?: (?:lb-in-s²|lb-in²|lb-in/rad|lb-in|lb-ft|lb/in\\.|lb/in³|lb/in²|lb/ft|lb|in\\./s²|in\\./s|in\\.|in²|in³|in4|in\\^6|ft²|ft³|ft|psi|ksi|psf|pcf|mph|rad|Hz)(?![A-Za-z²³⁴]))?");
+                    + "(?: (?:lb-in-s²|lb-in²|lb-in³|lb-in/rad|lb-in|lb-ft|lb/in\\.|lb/in³|lb/in²|lb/ft|lb|in\\./s²|in\\./s|in\\.|in²|in³|in4|in\\^6|ft²|ft³|ft|psi|ksi|psf|pcf|mph|rad|Hz)(?![A-Za-z²³⁴]))?");
 
     private final String text;
     private final List<Double> numbers;
