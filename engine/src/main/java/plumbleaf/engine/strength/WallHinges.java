@@ -259,7 +259,8 @@ public final class WallHinges {
 
     /** A lag pulled and pushed at once, at the angle of the two. Source: NDS 2018 12.2, 12.3, Equation 12.4-1. */
     private static Force lag(Anchors anchors, Pull each, int of) {
-        double duration = duration(each.combination());
+        // as on a wood post: a person is an occupant, who may hang there every day
+        double duration = WoodPostStrength.duration(each.combination());
         Force drawn = Withdrawal.allowed(
                 Withdrawal.lagPerInch(BLOCKING_GRAVITY, anchors.diameter()), anchors.embedment(), duration, 1);
         Force sideways = new YieldModes(
@@ -276,11 +277,6 @@ public final class WallHinges {
                 .times(duration);
         double angle = StrictMath.toDegrees(StrictMath.atan2(each.onAnchor(of), each.push(of)));
         return YieldModes.combined(drawn, sideways, angle);
-    }
-
-    /** CD as of a wood post: a person is an occupant, who may hang there every day. */
-    private static double duration(Combination combination) {
-        return WoodPostStrength.duration(combination);
     }
 
     /** The anchors of a post of the fence along a wall, or of a latch: nothing hangs on them, so the push alone is shown. */

@@ -22,7 +22,7 @@ import plumbleaf.web.page.Table;
 final class ChoicePanel {
     private ChoicePanel() {}
 
-    static Panel of(GateChoice choice, Design design) {
+    static Panel of(GateChoice choice, Design design, PickedWords words) {
         Gate gate = design.job().gates().stream()
                 .filter(each -> each.id().equals(choice.gate()))
                 .findFirst()
@@ -39,12 +39,12 @@ final class ChoicePanel {
                         note.message(),
                         note.basis(),
                         note.ratio(),
-                        takes(found, "")));
+                        takes(found, "", words)));
             }
         return Panel.of("Choice of a build for " + choice.gate(), choice.gate())
                 .withNotes(notes)
                 .withRows(rows(found))
-                .withTables(proof(found));
+                .withTables(proof(found, words));
     }
 
     /** How many there are, and how many cheaper ones fail. */
@@ -59,7 +59,7 @@ final class ChoicePanel {
     }
 
     /** What passes, in order of price, and what each cheaper one fails: each kind of reason once, then those nearest in price. */
-    static List<Table> proof(FoundBuilds found) {
+    static List<Table> proof(FoundBuilds found, PickedWords words) {
         List<Table> tables = new ArrayList<>();
         String gate = found.gate().id();
         List<Table.Line> builds = new ArrayList<>();
@@ -67,7 +67,7 @@ final class ChoicePanel {
             builds.add(new Table.Line(
                     gate,
                     List.of(
-                            each.id(),
+                            words.of(each.build()),
                             each.price().text(),
                             "+"
                                     + each.price()
@@ -86,15 +86,15 @@ final class ChoicePanel {
         if (!reasons.isEmpty())
             tables.add(new Table(
                     "Why the cheaper ones fail, each kind of reason once",
-                    List.of("Builds", "Because", "The dearest of them"),
+                    List.of("Builds", "Because", "The dearest of them, by its parts"),
                     reasons));
         List<Table.Line> fails = new ArrayList<>();
         for (Rejected each : found.dearest())
             fails.add(new Table.Line(
                     gate, List.of(each.id(), each.price().text(), each.because().message())));
         if (!fails.isEmpty())
-            tables.add(
-                    new Table("Costs less and fails, the dearest first", List.of("Build", "Price", "Because"), fails));
+            tables.add(new Table(
+                    "Costs less and fails, the dearest first", List.of("By its parts", "Price", "Because"), fails));
         return tables;
     }
 
@@ -103,12 +103,13 @@ final class ChoicePanel {
      *
      * @param first what goes before it: an edit that takes out what was pinned
      */
-    static List<Note.Press> takes(FoundBuilds found, String first) {
+    static List<Note.Press> takes(FoundBuilds found, String first, PickedWords words) {
         List<Note.Press> presses = new ArrayList<>();
         for (int i = 0; i < found.passing().size(); i++) {
             Candidate<PickedGate> each = found.passing().get(i);
-            String what = i == 0 ? "Keep " : "Take ";
-            presses.add(new Note.Press(what + each.id(), each.price().text(), first + edit(found.gate(), each)));
+            String what = i == 0 ? "Keep: " : "Take: ";
+            presses.add(new Note.Press(
+                    what + words.of(each.build()), each.price().text(), first + edit(found.gate(), each)));
         }
         return presses;
     }

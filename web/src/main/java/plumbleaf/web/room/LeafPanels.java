@@ -26,7 +26,7 @@ final class LeafPanels {
             new Choice("mesh", "wire mesh"),
             new Choice("sheet", "steel sheet"),
             new Choice("none", "nothing"));
-    private static final List<Choice> BRACES = List.of(
+    static final List<Choice> BRACES = List.of(
             new Choice("none", "its corners alone"),
             new Choice("one", "one brace"),
             new Choice("two", "two braces"),

@@ -7,7 +7,9 @@ import java.util.Optional;
 import plumbleaf.engine.choose.Finer;
 import plumbleaf.engine.design.PickedGate;
 import plumbleaf.engine.job.Gate;
+import plumbleaf.engine.job.Job;
 import plumbleaf.engine.money.Money;
+import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.web.page.Note;
 import plumbleaf.web.page.Panel;
@@ -34,10 +36,16 @@ final class SearchPanel {
                                     ? List.of(note(id, "cannot-say", "Cannot say", "The search broke off. Ask again."))
                                     : List.of());
         }
-        return panel.withNotes(notes(found.get(), asked.get().how()))
+        PickedWords words = words(opened);
+        return panel.withNotes(notes(found.get(), asked.get().how(), words))
                 .withRows(ChoicePanel.rows(found.get()))
-                .withTables(ChoicePanel.proof(found.get()))
+                .withTables(ChoicePanel.proof(found.get(), words))
                 .withPresses(presses);
+    }
+
+    private static PickedWords words(Opened opened) {
+        return new PickedWords(
+                opened.catalogue(), opened.job().map(Job::display).orElse(DisplayUnits.US));
     }
 
     private static List<Panel.Press> presses(Opened opened, Gate gate) {
@@ -60,7 +68,7 @@ final class SearchPanel {
         return presses;
     }
 
-    private static List<Note> notes(FoundBuilds found, SearchHow how) {
+    private static List<Note> notes(FoundBuilds found, SearchHow how, PickedWords words) {
         String id = found.gate().id();
         if (found.passing().isEmpty())
             return List.of(note(
@@ -79,18 +87,18 @@ final class SearchPanel {
                 how.words() + ": the first passes, and every cheaper one fails a check, in soft soil.",
                 "search over what is stocked, judged in soft soil",
                 "",
-                ChoicePanel.takes(found, first)));
-        if (!found.finer().isEmpty()) notes.add(lessDrop(found, first));
+                ChoicePanel.takes(found, first, words)));
+        if (!found.finer().isEmpty()) notes.add(lessDrop(found, first, words));
         return notes;
     }
 
     /** What each further 1/16 in. less costs. */
-    private static Note lessDrop(FoundBuilds found, String first) {
+    private static Note lessDrop(FoundBuilds found, String first, PickedWords words) {
         Money chosen = found.passing().get(0).price();
         List<Note.Press> presses = new ArrayList<>();
         for (Finer<PickedGate> each : found.finer())
             presses.add(new Note.Press(
-                    "Take " + each.candidate().id(),
+                    "Take: " + words.of(each.candidate().build()),
                     LengthText.inchesOnly(each.limit()) + " and less, +"
                             + each.candidate().price().minus(chosen).text(),
                     first + ChoicePanel.edit(found.gate(), each.candidate())));

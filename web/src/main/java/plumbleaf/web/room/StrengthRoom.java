@@ -73,7 +73,11 @@ final class StrengthRoom {
         panels.add(ownParts(opened));
         opened.design().ifPresent(design -> {
             design.rated().ifPresent(gust -> panels.add(rated(gust, opened.figures())));
-            for (GateChoice choice : design.choices()) panels.add(ChoicePanel.of(choice, design));
+            for (GateChoice choice : design.choices())
+                panels.add(ChoicePanel.of(
+                        choice,
+                        design,
+                        new PickedWords(opened.catalogue(), design.job().display())));
             panels.add(posts(design, opened.figures()).withNotes(ofPosts).withFields(holes(opened, design)));
             for (GateDesign gate : design.gates()) {
                 List<Note> own = ofGates.stream()

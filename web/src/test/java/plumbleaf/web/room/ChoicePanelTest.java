@@ -36,10 +36,14 @@ class ChoicePanelTest {
                 PriceBooks.of(job).orElseThrow(),
                 new ProvenCutPlanner());
         assertThat(design.choices()).hasSize(1);
-        Panel panel = ChoicePanel.of(design.choices().get(0), design);
+        Panel panel = ChoicePanel.of(design.choices().get(0), design, new PickedWords(catalogue, job.display()));
         assertThat(panel.heading()).isEqualTo("Choice of a build for G1");
         assertThat(panel.notes()).hasSize(1);
         assertThat(panel.notes().get(0).presses()).hasSize(4);
+        assertThat(panel.notes().get(0).presses().get(0).words())
+                .startsWith("Keep: ")
+                .contains("tube, ", "; posts ", "; holes ", " deep")
+                .doesNotContain("TUBE-", "F1043");
         assertThat(panel.notes().get(0).presses().get(0).edit())
                 .contains("builds.G1.frame=TUBE-", "; builds.G1.braces=", "; builds.G1.depth=");
         assertThat(Edit.ofRemedy(panel.notes().get(0).presses().get(0).edit())).hasSize(7);
