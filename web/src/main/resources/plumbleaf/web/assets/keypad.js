@@ -7,6 +7,7 @@ const LENGTH = "input[data-length]:not([data-length=MILLIMETRES], :disabled)";
 const byThumb = () => matchMedia("(pointer: coarse), (max-width: 820px)").matches;
 let pad = null;
 let field = null;
+let held = false;
 
 function made() {
     const box = document.createElement("div");
@@ -43,6 +44,19 @@ function following(input) {
     return seen[seen.indexOf(input) + 1];
 }
 
+function closed() {
+    if (field) return;
+    pad?.remove();
+    document.body.classList.remove("has-keypad");
+}
+
+/** The page grows shorter without the pad: not before the press that ended the typing has come to what it was for. */
+function close() {
+    const after = () => setTimeout(closed);
+    if (!held) after();
+    else for (const end of ["pointerup", "pointercancel"]) document.addEventListener(end, after, { once: true });
+}
+
 function press(key) {
     if (!key || !field) return;
     if (key === "next") {
@@ -75,9 +89,9 @@ document.addEventListener("focusout", (event) => {
     if (event.target !== field) return;
     const left = field;
     field = null;
-    if (!event.relatedTarget?.matches?.(LENGTH)) {
-        pad?.remove();
-        document.body.classList.remove("has-keypad");
-    }
+    if (!event.relatedTarget?.matches?.(LENGTH)) close();
     if (left.value !== left.defaultValue) left.dispatchEvent(new Event("change", { bubbles: true }));
 });
+
+document.addEventListener("pointerdown", () => (held = true), true);
+for (const end of ["pointerup", "pointercancel"]) document.addEventListener(end, () => (held = false), true);
