@@ -36,7 +36,8 @@ import plumbleaf.engine.strength.WeldLines;
 final class HingeJoints {
     private static final String WELD_CLAUSE = "AISC 360-22 J2.4, J4.2(b); elastic vector method";
     private static final String BOLT_CLAUSE =
-            "AISC 360-22 J3.7, J3.8, J7(a); AISI S100-16 J4.4.2; AISC 360-22 Table K2.1 or 360-10 K1-12; elastic vector method";
+            "AISC 360-22 J3.7, J3.8, J7(a); AISI S100-16 J4.4.2; AISC 360-22 Table K2.1 or 360-10 K1-12; elastic"
+                    + " vector method";
     private static final Stress ELECTRODE = Stress.ksi(70);
 
     private final HungGate gate;
@@ -172,10 +173,11 @@ final class HingeJoints {
     private static List<WorkedLine> welded(Eccentric forces, WeldLines weld, WallWeld.Governing inch) {
         List<WorkedLine> lines = new ArrayList<>(forces.lines(weld));
         WorkedLine f = lines.get(lines.size() - 1);
-        lines.add(inch.line());
+        WorkedLine allowed = inch.line();
+        lines.add(allowed);
         lines.add(WorkedLine.of("ratio", "f / fa")
                 .put(f)
-                .put(inch.line())
+                .put(allowed)
                 .gives(forces.perInch(weld).pounds() / inch.perInch().pounds()));
         return lines;
     }
@@ -215,8 +217,8 @@ final class HingeJoints {
                             + DecimalText.whole(share.tension().pounds()) + " lb pull on a bolt, the wall bears "
                             + DecimalText.whole(bearing) + " lb, under the washer " + DecimalText.whole(under) + " lb";
                 },
-                "frv <= Fnv/2, T <= F'nt Ab/2, F'nt = 1.3 Fnt - 2 Fnt frv/Fnv; wall 1.8 Fy d t / 2; under the washer the lesser of 1.5 t dw Fu / 3"
-                        + " and of the wall under a pad as wide as the washer",
+                "frv <= Fnv/2, T <= F'nt Ab/2, F'nt = 1.3 Fnt - 2 Fnt frv/Fnv; wall 1.8 Fy d t / 2; under the washer"
+                        + " the lesser of 1.5 t dw Fu / 3 and of the wall under a pad as wide as the washer",
                 BOLT_CLAUSE,
                 Bolt.SAFETY,
                 pull -> arms.of(pull)

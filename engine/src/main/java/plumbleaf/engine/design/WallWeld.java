@@ -19,41 +19,84 @@ final class WallWeld {
         return of(leg, electrode, tube, along).perInch();
     }
 
-    /**
-     * The least of the three, and which one it is.
-     *
-     * @param perInch what an inch may carry
-     * @param limit what gives first
-     * @param formula of that one
-     * @param clause where it stands
-     * @param line of the calculation book, {@code fa}
-     */
-    record Governing(Force perInch, String limit, String formula, String clause, WorkedLine line) {}
-
+    /** The least of the three, and which one it is. */
     static Governing of(Length leg, Stress electrode, Section tube, Length along) {
         FilletWeld fillet = new FilletWeld(leg, electrode);
         Force weld = fillet.nominalPerInch().times(1 / FilletWeld.SAFETY);
         Force steel = fillet.allowablePerInch(tube.ultimateStress(), tube.designWall());
+        Asked asked = new Asked(leg, electrode, tube, along);
         Governing least = steel.compareTo(weld) < 0
-                ? new Governing(
-                        steel,
-                        "the wall of " + tube.name(),
-                        "0.60 Fu t / 2, t the design wall",
-                        "J4.2(b)",
-                        wall(steel, tube))
-                : new Governing(
-                        weld, "the fillet itself", "0.60 Fexx 0.707 w / 2", "J2.4", metal(weld, leg, electrode));
+                ? new Governing(steel, Limit.WALL, asked)
+                : new Governing(weld, Limit.FILLET, asked);
         if (tube.yieldIsVouchedFor()) return least;
         Force sheet = FilletWeld.allowableSheetAlong(along, tube.nominalWall(), tube.ultimateStress());
-        boolean slender = along.inches() / tube.nominalWall().inches() >= 25;
-        return sheet.compareTo(least.perInch()) < 0
-                ? new Governing(
-                        sheet,
-                        "the sheet of " + tube.name(),
-                        slender ? "0.75 t Fu / 3.05, L/t from 25 up" : "(1 - 0.01 L/t) t Fu / 2.55",
-                        "AISI S100 as in NSR-10 F.4.5.2, its omega from memory",
-                        sheet(sheet, along, tube, slender))
-                : least;
+        return sheet.compareTo(least.perInch()) < 0 ? new Governing(sheet, Limit.SHEET, asked) : least;
+    }
+
+    /** What gives first. */
+    private enum Limit {
+        FILLET,
+        WALL,
+        SHEET
+    }
+
+    private record Asked(Length leg, Stress electrode, Section tube, Length along) {
+        boolean slender() {
+            return along.inches() / tube.nominalWall().inches() >= 25;
+        }
+    }
+
+    /** Its number, and its words for whoever reads them: a gust tries the number a hundred times for once that they are. */
+    static final class Governing {
+        private final Force perInch;
+        private final Limit limit;
+        private final Asked asked;
+
+        private Governing(Force perInch, Limit limit, Asked asked) {
+            this.perInch = perInch;
+            this.limit = limit;
+            this.asked = asked;
+        }
+
+        /** What an inch may carry. */
+        Force perInch() {
+            return perInch;
+        }
+
+        /** What gives first. */
+        String limit() {
+            return switch (limit) {
+                case FILLET -> "the fillet itself";
+                case WALL -> "the wall of " + asked.tube().name();
+                case SHEET -> "the sheet of " + asked.tube().name();
+            };
+        }
+
+        String formula() {
+            return switch (limit) {
+                case FILLET -> "0.60 Fexx 0.707 w / 2";
+                case WALL -> "0.60 Fu t / 2, t the design wall";
+                case SHEET -> asked.slender() ? "0.75 t Fu / 3.05, L/t from 25 up" : "(1 - 0.01 L/t) t Fu / 2.55";
+            };
+        }
+
+        /** Where the formula stands. */
+        String clause() {
+            return switch (limit) {
+                case FILLET -> "J2.4";
+                case WALL -> "J4.2(b)";
+                case SHEET -> "AISI S100 as in NSR-10 F.4.5.2, its omega from memory";
+            };
+        }
+
+        /** Of the calculation book, {@code fa}. */
+        WorkedLine line() {
+            return switch (limit) {
+                case FILLET -> metal(perInch, asked.leg(), asked.electrode());
+                case WALL -> wall(perInch, asked.tube());
+                case SHEET -> sheet(perInch, asked.along(), asked.tube(), asked.slender());
+            };
+        }
     }
 
     private static WorkedLine wall(Force perInch, Section tube) {

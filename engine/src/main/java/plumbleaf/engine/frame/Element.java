@@ -1,6 +1,7 @@
 package plumbleaf.engine.frame;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import plumbleaf.engine.quantity.DecimalText;
@@ -196,44 +197,32 @@ final class Element {
      * See {@link Internal} for signs.
      */
     Internal internalAt(double atIn, double[] endForces, MemberLoads loads, boolean after) {
-        Vector force = new Vector(endForces[0], endForces[1], endForces[2]);
-        Vector moment = new Vector(endForces[3], endForces[4], endForces[5]).plus(arm(0, atIn, force));
+        ForcesBefore cut = new ForcesBefore(atIn, endForces);
         for (MemberLoads.Spread spread : loads.spreads()) {
             double to = Math.min(spread.toIn(), atIn);
-            if (to <= spread.fromIn()) continue;
-            Vector sum = spread.perInchLb().times(to - spread.fromIn());
-            force = force.plus(sum);
-            moment = moment.plus(spread.couplePerInchLb().times(to - spread.fromIn()))
-                    .plus(arm((spread.fromIn() + to) / 2, atIn, sum));
+            if (to > spread.fromIn()) cut.add(spread, to);
         }
-        for (MemberLoads.Point point : loads.points()) {
-            if (after ? point.atIn() > atIn : point.atIn() >= atIn) continue;
-            force = force.plus(point.forceLb());
-            moment = moment.plus(point.momentLbIn()).plus(arm(point.atIn(), atIn, point.forceLb()));
-        }
-        return new Internal(-force.x(), -force.y(), -force.z(), -moment.x(), -moment.y(), -moment.z());
-    }
-
-    /** Moment about the section of a force that acts before it. */
-    private static Vector arm(double from, double atIn, Vector force) {
-        return new Vector(from - atIn, 0, 0).cross(force);
+        for (MemberLoads.Point point : loads.points())
+            if (after ? point.atIn() <= atIn : point.atIn() < atIn) cut.add(point);
+        return cut.internal();
     }
 
     /** Where the run of internal forces may break, with both ends. */
-    List<Double> breaks(MemberLoads loads) {
-        TreeSet<Double> places = new TreeSet<>();
-        places.add(0.0);
-        places.add(lengthIn);
+    double[] breaks(MemberLoads loads) {
+        double[] places =
+                new double[2 + 2 * loads.spreads().size() + loads.points().size()];
+        int count = 1;
+        places[count++] = lengthIn;
         for (MemberLoads.Spread spread : loads.spreads()) {
-            places.add(spread.fromIn());
-            places.add(spread.toIn());
+            places[count++] = spread.fromIn();
+            places[count++] = spread.toIn();
         }
-        for (MemberLoads.Point point : loads.points()) places.add(point.atIn());
-        List<Double> apart = new ArrayList<>();
-        for (double place : places)
-            if (apart.isEmpty() || place - apart.get(apart.size() - 1) > SAME_PLACE * lengthIn) apart.add(place);
-        apart.set(apart.size() - 1, lengthIn);
-        return apart;
+        for (MemberLoads.Point point : loads.points()) places[count++] = point.atIn();
+        Arrays.sort(places);
+        int apart = 1;
+        for (double place : places) if (place - places[apart - 1] > SAME_PLACE * lengthIn) places[apart++] = place;
+        places[apart - 1] = lengthIn;
+        return Arrays.copyOf(places, apart);
     }
 
     private double[][] condensed() {

@@ -15,10 +15,10 @@ final class MemberForces {
     static Extremes extremes(Assembly assembly, CaseState state, int member) {
         Element element = assembly.elements.get(member);
         List<Extreme> candidates = new ArrayList<>();
-        List<Double> breaks = element.breaks(state.loads.get(member));
-        for (int i = 0; i + 1 < breaks.size(); i++) {
-            double from = breaks.get(i);
-            double to = breaks.get(i + 1);
+        double[] breaks = element.breaks(state.loads.get(member));
+        for (int i = 0; i + 1 < breaks.length; i++) {
+            double from = breaks[i];
+            double to = breaks[i + 1];
             Internal first = state.internalAt(assembly, member, from, true);
             Internal middle = state.internalAt(assembly, member, (from + to) / 2, false);
             Internal last = state.internalAt(assembly, member, to, false);

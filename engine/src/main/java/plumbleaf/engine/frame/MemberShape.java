@@ -1,14 +1,12 @@
 package plumbleaf.engine.frame;
 
-import java.util.List;
-
 /** How the points of a member moved in one case. */
 final class MemberShape {
     private final Element element;
     private final double[] endForces;
     private final MemberLoads loads;
     private final double[] own;
-    private final List<Double> breaks;
+    private final double[] breaks;
 
     MemberShape(Element element, CaseState state, int index) {
         this.element = element;
@@ -26,9 +24,9 @@ final class MemberShape {
         double twist = own[3];
         double slopeY = own[4];
         double slopeZ = own[5];
-        for (int i = 0; i + 1 < breaks.size() && breaks.get(i) < atIn; i++) {
-            double from = breaks.get(i);
-            double to = Math.min(breaks.get(i + 1), atIn);
+        for (int i = 0; i + 1 < breaks.length && breaks[i] < atIn; i++) {
+            double from = breaks[i];
+            double to = Math.min(breaks[i + 1], atIn);
             double[] places = {from, (from + to) / 2, to};
             double[] weights = {(to - from) / 6, (to - from) * 4 / 6, (to - from) / 6};
             for (int p = 0; p < 3; p++) {

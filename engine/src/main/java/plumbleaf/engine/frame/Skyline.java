@@ -47,13 +47,15 @@ final class Skyline {
     double[] times(double[] vector) {
         double[] product = new double[size];
         for (int row = 0; row < size; row++) {
+            int at = start[row];
+            double here = vector[row];
             double sum = 0;
             for (int column = first[row]; column < row; column++) {
-                double entry = entries[start[row] + column];
+                double entry = entries[at + column];
                 sum += entry * vector[column];
-                product[column] += entry * vector[row];
+                product[column] += entry * here;
             }
-            product[row] += sum + entries[start[row] + row] * vector[row];
+            product[row] += sum + entries[at + row] * here;
         }
         return product;
     }
@@ -67,25 +69,27 @@ final class Skyline {
     /** Replaces the matrix by its factors. False when a pivot is lost; then {@link #freeDirection} tells which way. */
     boolean factorise() {
         for (int row = 0; row < size; row++) {
-            double diagonal = entries[start[row] + row];
+            int at = start[row];
+            double diagonal = entries[at + row];
             double pivot = diagonal;
             for (int column = first[row]; column < row; column++) {
-                double sum = entries[start[row] + column];
+                int other = start[column];
+                double sum = entries[at + column];
                 for (int k = Math.max(first[row], first[column]); k < column; k++)
-                    sum -= entries[start[row] + k] * entries[start[column] + k];
-                entries[start[row] + column] = sum;
+                    sum -= entries[at + k] * entries[other + k];
+                entries[at + column] = sum;
             }
             for (int column = first[row]; column < row; column++) {
-                double scaled = entries[start[row] + column];
+                double scaled = entries[at + column];
                 double factor = scaled / entries[start[column] + column];
-                entries[start[row] + column] = factor;
+                entries[at + column] = factor;
                 pivot -= scaled * factor;
             }
             if (!(pivot > LOST * diagonal)) {
                 lostRow = row;
                 return false;
             }
-            entries[start[row] + row] = pivot;
+            entries[at + row] = pivot;
         }
         return true;
     }
@@ -103,11 +107,18 @@ final class Skyline {
     /** Solves with the factors. */
     double[] solve(double[] right) {
         double[] x = right.clone();
-        for (int row = 0; row < size; row++)
-            for (int column = first[row]; column < row; column++) x[row] -= entries[start[row] + column] * x[column];
+        for (int row = 0; row < size; row++) {
+            int at = start[row];
+            double sum = x[row];
+            for (int column = first[row]; column < row; column++) sum -= entries[at + column] * x[column];
+            x[row] = sum;
+        }
         for (int row = 0; row < size; row++) x[row] /= entries[start[row] + row];
-        for (int row = size - 1; row > 0; row--)
-            for (int column = first[row]; column < row; column++) x[column] -= entries[start[row] + column] * x[row];
+        for (int row = size - 1; row > 0; row--) {
+            int at = start[row];
+            double here = x[row];
+            for (int column = first[row]; column < row; column++) x[column] -= entries[at + column] * here;
+        }
         return x;
     }
 }

@@ -33,11 +33,11 @@ final class Strain {
     }
 
     static List<Stretch> stretches(Assembly assembly, CaseState real, CaseState unit, int member) {
-        List<Double> breaks = assembly.elements.get(member).breaks(real.loads.get(member));
+        double[] breaks = assembly.elements.get(member).breaks(real.loads.get(member));
         List<Stretch> stretches = new ArrayList<>();
-        for (int i = 0; i + 1 < breaks.size(); i++) {
-            double from = breaks.get(i);
-            double to = breaks.get(i + 1);
+        for (int i = 0; i + 1 < breaks.length; i++) {
+            double from = breaks[i];
+            double to = breaks[i + 1];
             double middle = (from + to) / 2;
             stretches.add(new Stretch(
                     to - from,
