@@ -155,6 +155,13 @@ final class GateWork {
         List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(new SlideChecks(site, slide).findings());
         findings.addAll(LeafFillFindings.of(gate.id(), site, site.leafStyle()));
+        LeafBlows blows = LeafBlows.sliding(site, slide.gate().plan().leaf());
+        if (!searching)
+            findings.addAll(fill(
+                    slide.gate().plan().leaf(),
+                    parts(),
+                    blows.shut().pressure(),
+                    blows.open().pressure()));
         return new GateDesign(
                 gate,
                 build,
@@ -202,9 +209,14 @@ final class GateWork {
                     leaf.id(), site, site.leafStyle(site.fill(leaf.gate().leaf()))));
             GateParts parts = partsOf(leaf.gate().leaf());
             findings.addAll(NailerFindings.of(leaf.gate().leaf(), parts.frame(), parts.cladding()));
-            if (!searching)
-                findings.addAll(boards(
-                        leaf.gate().leaf(), parts, loads(plan, plan.hangs().get(i))));
+            if (!searching) {
+                HungLoads loads = loads(plan, plan.hangs().get(i));
+                findings.addAll(fill(
+                        leaf.gate().leaf(),
+                        parts,
+                        loads.shut().pressure(),
+                        loads.open().pressure()));
+            }
             String part = hung.size() == 1 ? gate.id() : leaf.id();
             findings.addAll(
                     HingeChecks.findings(part, leaf.hinges(), leaf.gate().hinge()));
@@ -227,11 +239,9 @@ final class GateWork {
     }
 
     /** No part of a build that is searched for: what helps is a rail more. */
-    private List<Finding> boards(Leaf leaf, GateParts parts, HungLoads loads) {
-        Pressure shut = loads.shut().pressure();
-        Pressure open = loads.open().pressure();
+    private List<Finding> fill(Leaf leaf, GateParts parts, Pressure shut, Pressure open) {
         Pressure most = open.psf() > shut.psf() ? open : shut;
-        return LeafBoards.of(gate, leaf, parts.cladding(), most, site.basis(), display);
+        return LeafFillWind.of(gate, leaf, parts.cladding(), most, site.basis(), display);
     }
 
     private List<Finding> play(List<HungLeaf> hung, Optional<PairDesign> pair) {

@@ -1,22 +1,18 @@
 package plumbleaf.engine.design;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import plumbleaf.engine.catalogue.Boarding;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
-import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
-import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.Leaf;
 import plumbleaf.engine.gate.Nailer;
 import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.job.DesignBasis;
-import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.quantity.DecimalText;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Length;
@@ -32,27 +28,14 @@ final class LeafBoards {
     private LeafBoards() {}
 
     /** @param wind strength level, on the gross face */
-    static List<Finding> of(
-            Gate gate, Leaf leaf, Cladding cladding, Pressure wind, DesignBasis basis, DisplayUnits display) {
-        return cladding.match(
-                open -> List.of(),
-                wood -> of(gate, leaf, wood, wind, basis, display),
-                pickets -> List.of(),
-                mesh -> List.of(),
-                sheet -> List.of());
-    }
-
-    private static List<Finding> of(
-            Gate gate, Leaf leaf, Cladding.Wood wood, Pressure wind, DesignBasis basis, DisplayUnits display) {
+    static List<Checked> of(Leaf leaf, Cladding.Wood wood, Pressure wind, DesignBasis basis, DisplayUnits display) {
         if (leaf.pickets().isEmpty()) return List.of();
         boolean lying = leaf.pickets().get(0).lying();
-        OptionalDouble span = widest(
-                lying
-                        ? leaf.nailers().stream()
-                                .filter(Nailer::upright)
-                                .mapToDouble(each -> each.middle().r().inches())
-                        : leaf.rails().stream()
-                                .mapToDouble(each -> each.middle().z().inches()));
+        OptionalDouble span = lying
+                ? widest(leaf.nailers().stream()
+                        .filter(Nailer::upright)
+                        .mapToDouble(each -> each.middle().r().inches()))
+                : RailSpans.of(leaf).widest();
         if (span.isEmpty()) return List.of();
         Boarding boards = wood.style();
         double pitch = Math.max(
@@ -65,7 +48,7 @@ final class LeafBoards {
                 0,
                 wind.inPsi() * pitch);
         double used = board.windRatio();
-        Checked checked = Checked.of(
+        return List.of(Checked.of(
                 "leaf.boards",
                 basis == DesignBasis.ENGINEERED ? Severity.MUST_FIX : Severity.CAUTION,
                 leaf.id(),
@@ -73,9 +56,7 @@ final class LeafBoards {
                         + " from nailer to nailer; wind bends them to " + DecimalText.fixed(used, 2)
                         + " of what they may carry.",
                 Basis.clause("NDS 2018 3.3, wet service, wind duration 1.6"),
-                Measure.demand(used, 1, ""));
-        boolean helps = !lying && checked.severity() != Severity.PASS;
-        return List.of(helps ? checked.withRemedies(List.of(anotherRail(gate, leaf))) : checked);
+                Measure.demand(used, 1, "")));
     }
 
     private static double along(Picket board, boolean lying) {
@@ -89,15 +70,5 @@ final class LeafBoards {
         for (int i = 1; i < sorted.length; i++)
             widest = OptionalDouble.of(Math.max(widest.orElse(0), sorted[i] - sorted[i - 1]));
         return widest;
-    }
-
-    private static Remedy anotherRail(Gate gate, Leaf leaf) {
-        int more = leaf.rails().size() - 1;
-        return new Remedy(
-                "mid-rail",
-                "give it " + (more == 1 ? "a mid rail" : more + " mid rails"),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.of("gates[" + gate.id() + "].leaf.midRails=" + more));
     }
 }
