@@ -52,6 +52,8 @@ public final class DeflectedLeaf {
         double middle = Drawing.of("", scale, marks).frame().centre().x();
         marks.add(Text.small(new Point(middle, low), "movement drawn " + DecimalText.whole(factor) + " times as large")
                 .centred());
+        marks.add(Text.small(new Point(middle, low - scale.real(0.16)), "dashed: before it carries its own weight")
+                .centred());
         return Drawing.of("Gate " + gate + ", as it gives, " + DecimalText.whole(factor) + " times", scale, marks);
     }
 

@@ -28,6 +28,9 @@ import plumbleaf.engine.sag.GateSag;
 public final class SagBar {
     private static final double BAR_IN = 0.36;
 
+    /** From one line of words over the bar to the next. */
+    private static final double ROW_IN = 0.17;
+
     private SagBar() {}
 
     /**
@@ -100,18 +103,20 @@ public final class SagBar {
     private static void limits(List<Mark> marks, List<Limit> limits, double hung, double perInch, DisplayUnits units) {
         List<Limit> sorted = new ArrayList<>(limits);
         sorted.sort(java.util.Comparator.comparingDouble(limit -> limit.at.inches()));
-        double row = BAR_IN + 0.36 + 0.17 * sorted.size();
+        // Words left of their line stand the lower the further left it is, words right of it the higher: so none stands
+        // over another's line.
+        double low = BAR_IN + 0.36;
+        double high = low + ROW_IN * (sorted.size() + 1);
         for (Limit limit : sorted) {
             double at = (hung + limit.at.inches()) * perInch;
+            String words = "limit after hanging: " + limit.words + " " + units.movement(limit.at.inches());
+            boolean left = at > Lettering.width(words, Text.SMALL, Text.Weight.REGULAR) + 0.1;
+            double row = left ? (low += ROW_IN) : (high -= ROW_IN);
             marks.add(Stroke.line(
                     new Point(at, -0.03), new Point(at, row), new Look(Layer.CHART, LineKind.VISIBLE, Ink.INK, "")));
-            String words = "limit after hanging: " + limit.words + " " + units.movement(limit.at.inches());
-            double wide = Lettering.width(words, Text.SMALL, Text.Weight.REGULAR);
-            boolean left = at > wide + 0.1;
             marks.add(Text.small(new Point(at + (left ? -0.06 : 0.06), row - 0.03), words)
                     .anchored(left ? Text.Across.END : Text.Across.START, Text.Up.TOP)
                     .clearing());
-            row -= 0.17;
         }
     }
 

@@ -34,7 +34,9 @@ final class LeafFillWind {
 
     private static Finding cured(Checked check, Gate gate, Leaf leaf) {
         boolean lying = leaf.pickets().stream().anyMatch(Picket::lying);
-        return !lying && check.severity() != Severity.PASS ? check.withRemedies(List.of(anotherRail(gate, leaf))) : check;
+        return !lying && check.severity() != Severity.PASS
+                ? check.withRemedies(List.of(anotherRail(gate, leaf)))
+                : check;
     }
 
     private static Remedy anotherRail(Gate gate, Leaf leaf) {

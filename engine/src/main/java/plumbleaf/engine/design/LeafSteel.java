@@ -116,8 +116,7 @@ record LeafSteel(Leaf leaf, Pressure wind, DesignBasis basis, DisplayUnits displ
     }
 
     private static MeshBending mesh(Cladding.Mesh cladding, Panel panel) {
-        return new MeshBending(
-                cladding.wire(), cladding.pitch(), cladding.upright(), panel.width(), panel.height());
+        return new MeshBending(cladding.wire(), cladding.pitch(), cladding.upright(), panel.width(), panel.height());
     }
 
     private Pressure asd() {

@@ -16,7 +16,8 @@ import plumbleaf.jobfile.catalogue.StandardCatalogue;
 /** Steel that fills a leaf, in wind, by hand: AISC 360-22 F7 for a picket's tube, F11 for sheet; a mid rail is offered where it yields. */
 @Tag("slow")
 class LeafSteelTest {
-    private static final String LEAF = "\"bottomGap\": \"3\\\"\", \"hingeGap\": \"3/4\\\"\", \"latchGap\": \"5/8\\\"\", \"midRails\": 1";
+    private static final String LEAF =
+            "\"bottomGap\": \"3\\\"\", \"hingeGap\": \"3/4\\\"\", \"latchGap\": \"5/8\\\"\", \"midRails\": 1";
 
     private static Design filled(String fill, int midRails) {
         return Yard.nursery()
@@ -42,7 +43,8 @@ class LeafSteelTest {
     private static double psi(Design design) {
         return leaf(design).workings().stream()
                         .flatMap(working -> working.lines().stream())
-                        .filter(line -> line.symbol().equals("p") || line.symbol().equals("po"))
+                        .filter(line ->
+                                line.symbol().equals("p") || line.symbol().equals("po"))
                         .mapToDouble(line -> line.value())
                         .max()
                         .orElseThrow()
@@ -52,7 +54,8 @@ class LeafSteelTest {
     @Test
     void aPicketBendsAsASimpleSpanOfItsLongestPieceDoes() {
         Design design = filled("\"kind\": \"metal-pickets\"", 0);
-        Section section = StandardCatalogue.load().section("PICKET-0.75x0.75x0.065").orElseThrow();
+        Section section =
+                StandardCatalogue.load().section("PICKET-0.75x0.75x0.065").orElseThrow();
         double pitch = 0.75 + leaf(design).gate().leaf().picketGap().inches();
         double span = leaf(design).gate().leaf().pickets().stream()
                 .mapToDouble(each -> each.length().inches())

@@ -153,7 +153,7 @@ final class GateNumbers {
     }
 
     private Bar.Part part(String label, Offset size, int kind) {
-        return new Bar.Part(label, figures.length(size), Math.max(0, size.inches()), kind);
+        return new Bar.Part(label, figures.units().movement(size.inches()), Math.max(0, size.inches()), kind);
     }
 
     private Panel hinges(HungLeaf leaf) {
