@@ -25,6 +25,8 @@ final class PageFigures {
     private static final double EDIT_GOAL_MS = 16;
     private static final double SIZE_GOAL_KB = 500;
     private static final int MOST_SECONDS = 180;
+    private static final List<String> FETCHED =
+            List.of("engine.packed", "beside.js", "thread.js", "engine.js", "unpack.js", "odds.js");
     private static final String PAGE =
             "<!doctype html><meta charset=\"utf-8\"><script type=\"module\" src=\"page.js\"></script>";
 
@@ -34,8 +36,7 @@ final class PageFigures {
         List<String> rows = new ArrayList<>();
         rows.add("| what | median | 99 of 100 within | goal |\n| --- | ---: | ---: | --- |");
         long fetched = 0;
-        for (String file : List.of("engine.packed", "engine.js", "unpack.js", "odds.js"))
-            fetched += served(file, bytes("/plumbleaf/browser/" + file));
+        for (String file : FETCHED) fetched += served(file, bytes("/plumbleaf/browser/" + file));
         rows.add(row("engine and its scripts, as they are fetched", List.of(fetched / 1000.0), "KB", SIZE_GOAL_KB));
         Optional<String> browser = List.of("chromium", "chromium-browser", "google-chrome").stream()
                 .filter(Program::isThere)
@@ -50,9 +51,16 @@ final class PageFigures {
             return rows;
         }
         rows.add(row("kiln-yard.json, from nothing to ready", numbers(said, "open"), "ms", READY_GOAL_MS));
-        rows.add(row("the same on the next visit, unpacked before", numbers(said, "again"), "ms", READY_GOAL_MS));
+        rows.add(row("the longest that the page answers nothing meanwhile", numbers(said, "longest"), "ms", 0));
+        rows.add(row("ready on the next visit, unpacked before", numbers(said, "again"), "ms", READY_GOAL_MS));
         rows.add(row("its first design", numbers(said, "first"), "ms", READY_GOAL_MS));
-        rows.add(row("an edit of a shot or of the gate's place, designed", numbers(said, "edits"), "ms", EDIT_GOAL_MS));
+        rows.add(row(
+                "an edit of a shot or of the gate's place, laid out and drawn",
+                numbers(said, "laid"),
+                "ms",
+                EDIT_GOAL_MS));
+        rows.add(row("from that edit to loads, gates and findings", numbers(said, "designed"), "ms", 0));
+        rows.add(row("from that edit to the price of every remedy", numbers(said, "priced"), "ms", 0));
         rows.add(row("a post moved by a finger, laid out and drawn", numbers(said, "moves"), "ms", EDIT_GOAL_MS));
         rows.add(row("all drawings after it", numbers(said, "drawings"), "ms", 0));
         return rows;
@@ -115,10 +123,12 @@ final class PageFigures {
     private static void answer(HttpExchange asked) throws IOException {
         String path = asked.getRequestURI().getPath();
         byte[] body = switch (path) {
-            case "/engine.js", "/unpack.js", "/odds.js", "/engine.packed" -> bytes("/plumbleaf/browser" + path);
             case "/page.js" -> bytes("/plumbleaf/benchmarks/page.js");
             case "/job.json" -> Files.readAllBytes(Path.of("examples", "kiln-yard.json"));
-            default -> PAGE.getBytes(StandardCharsets.UTF_8);
+            default ->
+                FETCHED.contains(path.substring(1))
+                        ? bytes("/plumbleaf/browser" + path)
+                        : PAGE.getBytes(StandardCharsets.UTF_8);
         };
         asked.getResponseHeaders()
                 .set(

@@ -38,9 +38,9 @@ class LaidTest {
                 .orElseThrow();
         SetPost to = new SetPost(post.id(), Length.inches(post.station().inches() + MOVED_IN));
 
-        Laid laid = redesigner.moved(before, post.run(), to);
-
         Job moved = job.withRun(job.run(post.run()).withSet(to));
+        Laid laid = redesigner.laid(before, moved);
+
         Design whole = Designs.of(moved, Yards.CATALOGUE, STANDARDS, book, new ProvenCutPlanner());
         assertThat(laid.layout()).isEqualTo(whole.layout()).isNotEqualTo(before.layout());
         assertThat(laid.drawnWith(before).posts()).isEqualTo(before.posts());

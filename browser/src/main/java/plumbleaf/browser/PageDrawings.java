@@ -2,6 +2,7 @@ package plumbleaf.browser;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -37,45 +38,59 @@ final class PageDrawings {
 
     private static final double HIGH_IN = 5;
 
+    /** The plan's own part. */
+    private static final String SITE = "site";
+
     /** The most of a run that is drawn in one strip: 24 ft. */
     private static final double STRIP_IN = 288;
 
     private final Design design;
+    private final List<String> known;
     private final List<Node> drawn = new ArrayList<>();
 
-    private PageDrawings(Design design) {
+    private PageDrawings(Design design, List<String> known) {
         this.design = design;
+        this.known = known;
     }
 
-    /** Each with its name and its SVG. */
-    static List<Node> of(Design design) {
-        PageDrawings drawings = new PageDrawings(design);
-        if (!design.layout().runs().isEmpty()) drawings.site();
+    /**
+     * Each with whose it is, a key that is the same where it is, and, where that key is not known, its name and its SVG.
+     *
+     * @param parts whose are asked for: {@code site}, runs and gates by their ids; none for all of them
+     * @param known keys of those that the page shows already
+     */
+    static List<Node> of(Design design, List<String> parts, List<String> known) {
+        PageDrawings drawings = new PageDrawings(design, known);
+        if (isAsked(parts, SITE) && !design.layout().runs().isEmpty()) drawings.site();
         for (RunLayout run : design.layout().runs())
-            for (RunProfile.Strip strip : drawings.strips(run)) drawings.put(drawings.drawn(strip));
-        for (GateDesign gate : design.gates()) drawings.gate(gate);
+            if (isAsked(parts, run.run())) for (RunProfile.Strip strip : drawings.strips(run)) drawings.put(strip);
+        for (GateDesign gate : design.gates()) if (isAsked(parts, gate.id())) drawings.gate(gate);
         return List.copyOf(drawings.drawn);
     }
 
-    /** The strips of one run, those drawn that are not known. */
-    static Node strips(Design design, String run, List<String> known) {
-        PageDrawings drawings = new PageDrawings(design);
-        RunLayout laid = design.layout().run(run);
-        return Json.list(drawings.strips(laid), strip -> {
-            String key = key(strip);
-            Json.Members one = Json.object().put("key", key);
-            if (!known.contains(key)) one.put("svg", SvgPlot.inPage(drawings.drawn(strip)));
-            return one.build();
-        });
+    private static boolean isAsked(List<String> parts, String part) {
+        return parts.isEmpty() || parts.contains(part);
     }
 
-    /** The same where a strip shows the same posts and bays. */
+    /** The same where a strip shows the same ground, posts, bays, gates and words: told before it is drawn, since most strips of a run stay as they are. */
     private static String key(RunProfile.Strip strip) {
-        int key = 0;
+        int key = strip.profile().points().hashCode();
         for (PostDetail post : strip.posts()) if (strip.shows(post.post().station())) key = 31 * key + post.hashCode();
         for (Bay bay : strip.run().bays())
             if (strip.shows(bay.start()) || strip.shows(bay.end())) key = 31 * key + bay.hashCode();
-        return strip.from().hashCode() + "/" + key;
+        for (PlacedGate gate : strip.gates())
+            key = 31 * key
+                    + Objects.hash(
+                            gate.gate().plan().opening(),
+                            gate.gate().leaf(),
+                            gate.gate().plan().pinElevation());
+        return keyOf(
+                strip.run().run(),
+                31 * key + strip.notes().hashCode() + strip.from().hashCode());
+    }
+
+    private static String keyOf(String part, int number) {
+        return part.replace(' ', '_') + "/" + Integer.toHexString(number);
     }
 
     private void site() {
@@ -84,7 +99,7 @@ final class PageDrawings {
                 .toList();
         Site site = new Site(design.job(), design.layout(), design.ground(), placed(design.gates()), slides);
         Box extents = site.extents();
-        put(SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3)));
+        put(SITE, SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3)));
     }
 
     /** Unrolled, a long one in strips alike. */
@@ -124,19 +139,25 @@ final class PageDrawings {
         for (GateSubject leaf : leaves(gate)) {
             double wide = leaf.leaf().width().inches() * 1.5;
             double high = leaf.leaf().outline().topAtPin().inches() * 1.3;
-            put(GateElevation.frame(leaf, fitting(wide, high)));
+            put(gate.id(), GateElevation.frame(leaf, fitting(wide, high)));
             double reach = leaf.leaf().outline().latchEdge().inches();
-            put(SwingPlan.of(
-                    leaf.mark(), leaf.swing(), reach, design.job().display(), fitting(reach * 2.2, reach * 2.2)));
+            put(
+                    gate.id(),
+                    SwingPlan.of(
+                            leaf.mark(),
+                            leaf.swing(),
+                            reach,
+                            design.job().display(),
+                            fitting(reach * 2.2, reach * 2.2)));
         }
-        PacketSubjects.slide(design.job(), design, gate).ifPresent(this::slide);
+        PacketSubjects.slide(design.job(), design, gate).ifPresent(slide -> slide(gate.id(), slide));
     }
 
-    private void slide(SlideSubject slide) {
+    private void slide(String gate, SlideSubject slide) {
         double wide = slide.plan().shape().length().inches()
                 + slide.plan().shape().travel().inches();
         double high = slide.plan().leaf().outline().topAtPin().inches();
-        put(SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6)));
+        put(gate, SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6)));
     }
 
     private List<PlacedGate> placed(List<GateDesign> gates) {
@@ -156,11 +177,29 @@ final class PageDrawings {
         return design.layout().posts().stream().anyMatch(post -> post.id().equals(id));
     }
 
-    private void put(Drawing drawing) {
-        drawn.add(Json.object()
-                .put("name", drawing.name())
-                .put("svg", SvgPlot.inPage(drawing))
-                .build());
+    private void put(RunProfile.Strip strip) {
+        String part = strip.run().run();
+        String key = key(strip);
+        if (!strip.slides().isEmpty()) put(part, drawn(strip));
+        else if (known.contains(key)) drawn.add(one(part, key).build());
+        else {
+            Drawing drawing = drawn(strip);
+            drawn.add(shown(part, key, drawing, SvgPlot.inPage(drawing)));
+        }
+    }
+
+    private void put(String part, Drawing drawing) {
+        String svg = SvgPlot.inPage(drawing);
+        String key = keyOf(part, svg.hashCode());
+        drawn.add(known.contains(key) ? one(part, key).build() : shown(part, key, drawing, svg));
+    }
+
+    private static Json.Members one(String part, String key) {
+        return Json.object().put("of", part).put("key", key);
+    }
+
+    private static Node shown(String part, String key, Drawing drawing, String svg) {
+        return one(part, key).put("name", drawing.name()).put("svg", svg).build();
     }
 
     /** On a screen a drawing fills its place; its scale needs no usual name. */

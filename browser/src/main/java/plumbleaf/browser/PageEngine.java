@@ -32,22 +32,36 @@ public final class PageEngine {
         return bench.design(job);
     }
 
-    /** Every drawing as {@code {"name", "svg"}}, in a JSON list; an empty one where the job file is wrong. */
+    /** The same sooner, without what each remedy would do to the price. Asked for {@link #design} then, the engine goes on from here. */
     @JSExport
-    public static String drawings(String job) {
-        return bench.drawings(job);
+    public static String unpriced(String job) {
+        return bench.unpriced(job);
     }
 
     /**
-     * A post of the job last designed put somewhere else, laid out and drawn and no further: quick enough for a hand that moves it. Holes and gates are drawn as that design has them.
+     * Drawings as {@code {"of", "key", "name", "svg"}}, in a JSON list; an empty one where the job file is wrong.
      *
-     * @param known the keys of the strips that the page shows already, with blanks between
-     * @return JSON: {@code findings} that the layout must have fixed, as messages, and the {@code strips} of its run in the order of {@link #drawings}: each with its
-     *     {@code key}, and its {@code svg} where that key is not known
+     * @param parts whose: {@code site}, runs and gates by their ids, with blanks between; empty for all
+     * @param known the keys of those that the page shows already, with blanks between: they come without {@code name} and {@code svg}
      */
     @JSExport
-    public static String moved(String run, String post, String station, String known) {
-        return bench.moved(run, post, station, List.of(known.split(" ")));
+    public static String drawings(String job, String parts, String known) {
+        return bench.drawings(job, words(parts), words(known));
+    }
+
+    /**
+     * A job laid out and drawn and no further, within the design that was made last, whose chosen builds it keeps: quick enough for a hand that drags a post. Holes are drawn as that design has them.
+     *
+     * @return JSON: {@code findings} that the layout must have fixed, as messages; {@code ofGround} all findings of the ground; {@code ground} as of {@link #ground}; {@code drawings} as of {@link #drawings}. Or {@code {"errors":
+     *     [...]}} where the job file is wrong, or {@code {}} where nothing was designed yet
+     */
+    @JSExport
+    public static String laid(String job, String parts, String known) {
+        return bench.laid(job, words(parts), words(known));
+    }
+
+    private static List<String> words(String text) {
+        return text.isEmpty() ? List.of() : List.of(text.split(" "));
     }
 
     /** Each run with the points of its ground, in a JSON list. */

@@ -1,7 +1,7 @@
 // The engine in the browser: job text in; design, findings and drawings out. The compiler's own runtime script makes functions out of texts,
 // which our pages forbid; this one gives the module the few things it asks for, by name, and nothing else.
 
-import { unpacked } from "./unpack.js";
+import { isWhole, unpacked } from "./unpack.js";
 
 const OF_JAVA = Symbol("of java");
 const THROWN = Symbol("thrown");
@@ -21,25 +21,56 @@ export async function engineOf(bytes) {
     return started(await WebAssembly.compile(bytes, builtins), knowsStrings());
 }
 
+/** Why there is no engine: it was not to be had (`away`), came spoilt (`spoilt`), or cannot run in this browser (`cannot`). */
+export class NoEngine extends Error {
+    constructor(why, words) {
+        super(words);
+        this.why = why;
+    }
+}
+
 /**
- * The same of the packed module as it is fetched. It is unpacked once, and kept unpacked for the next time under the number of what it was packed to.
- * @param {Promise<Response>} answer
- * @returns {Promise<Engine>}
+ * The same of the packed module as it is fetched. It is unpacked once, and kept unpacked for the next time under the number of what it was packed to. One that came spoilt, or half, is
+ * fetched once more past everything that keeps it.
+ * @param {(how: RequestInit) => Promise<Response>} ask fetches it
+ * @returns {Promise<Engine>} or a NoEngine
  */
-export async function engineFrom(answer) {
-    const packed = new Uint8Array(await (await answer).arrayBuffer());
+export async function engineFrom(ask) {
+    if (!runsHere()) throw new NoEngine("cannot", "this browser is too old for it");
+    let packed = await fetched(ask, {});
+    if (!isWhole(packed)) packed = await fetched(ask, { cache: "reload" }).catch(() => new Uint8Array());
+    if (!isWhole(packed)) throw new NoEngine("spoilt", "it came spoilt or half");
+    return keptOrUnpacked(packed);
+}
+
+async function fetched(ask, how) {
+    try {
+        const answer = await ask(how);
+        if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
+        return new Uint8Array(await answer.arrayBuffer());
+    } catch (fault) {
+        throw new NoEngine("away", fault.message);
+    }
+}
+
+async function keptOrUnpacked(packed) {
     const shelf = await globalThis.caches?.open(SHELF).catch(() => null);
     if (!shelf) return engineOf(unpacked(packed));
     const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", packed));
     const name = "/" + [...sum].map((octet) => octet.toString(16).padStart(2, "0")).join("");
     const kept = await shelf.match(name);
-    if (kept) return started(await WebAssembly.compileStreaming(kept, { builtins: ["js-string"] }), knowsStrings());
+    // What was kept and does not start any more is unpacked anew.
+    const again = kept && (await WebAssembly.compileStreaming(kept, { builtins: ["js-string"] }).then((module) => started(module, knowsStrings())).catch(() => null));
+    if (again) return again;
     const bytes = unpacked(packed);
     for (const old of await shelf.keys()) await shelf.delete(old);
     // A device that is full unpacks it again next time.
     await shelf.put(name, new Response(bytes, { headers: { "Content-Type": "application/wasm" } })).catch(() => {});
     return engineOf(bytes);
 }
+
+/** A module with one structure in it, which only a browser with WebAssembly's own collector takes. */
+const runsHere = () => globalThis.WebAssembly?.validate(Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0, 1, 5, 1, 95, 1, 127, 0)) ?? false;
 
 // A module that takes one of the string functions for a function of another shape is refused only by a browser that knows them.
 function knowsStrings() {

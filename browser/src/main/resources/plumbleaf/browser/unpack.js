@@ -1,10 +1,29 @@
 // Unpacks the engine's module. What an instruction works on is guessed from the values that wait for it and from what came before; the packed file says how far the guesses were
-// off. Its twin writes that file while the program is built (PackedModule.java, PackedTypes.java, PackedCode.java, PackedWords.java), and this may not change without it.
+// off. Its twin writes that file while the program is built (PackedModule.java, PackedTypes.java, PackedCode.java, PackedWords.java), and this may not change without it. It is one function, long as
+// it is, since it runs in a second only while all that it guesses from lies in its own variables.
 import { mix, oddsOf } from "./odds.js";
 
 const OP = 0, LOCAL = 1, FUNC = 2, TYPE = 3, FIELD = 4, I32 = 5, F64 = 6, GLOBAL = 7, LABEL = 8, BLOCK = 9, LOCALS = 10, LOCAL_TYPE = 11, MEMORY = 12, I64 = 13,
     COUNT = 14, MISC = 15, OCTET = 16, HIT = 17, FUNC_TYPE = 18, TYPE_PART = 19, GLOBAL_TYPE = 20, WORDS = 21, LOCAL_HIT = 22, TYPE_KIND = 23, WORDS_HIT = 24, TYPE_HIT = 25;
 const NONE = [];
+
+/** How many octets at the end are the sum of all before them. */
+const SUM = 4;
+
+/** Whether it came as it was packed, by the sum at its end (CRC-32, as in gzip, RFC 1952 section 8): of what is cut off or changed the guesses would be nonsense without end. */
+export function isWhole(packed) {
+    const to = packed.length - SUM;
+    if (to <= 0) return false;
+    const steps = new Int32Array(256);
+    for (let i = 0; i < 256; i++) {
+        let step = i;
+        for (let bit = 0; bit < 8; bit++) step = step & 1 ? (step >>> 1) ^ 0xedb88320 : step >>> 1;
+        steps[i] = step;
+    }
+    let sum = -1;
+    for (let i = 0; i < to; i++) sum = steps[(sum ^ packed[i]) & 255] ^ (sum >>> 8);
+    return ~sum === new DataView(packed.buffer, packed.byteOffset).getInt32(to);
+}
 
 /** @param {Uint8Array} packed @returns {Uint8Array} the module */
 export function unpacked(packed) {

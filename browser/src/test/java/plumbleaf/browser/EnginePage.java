@@ -14,14 +14,15 @@ import org.openqa.selenium.chrome.ChromeDriver;
 
 /** A page that holds nothing but the engine, under the policy that our own pages have, in a real browser. */
 final class EnginePage implements AutoCloseable {
-    private static final String POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'";
+    private static final String POLICY =
+            "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self';" + " worker-src 'self'";
     private static final String PAGE = "<!doctype html><meta charset=\"utf-8\"><title>engine</title>";
     private static final Path MADE = Path.of("target", "classes", "plumbleaf", "browser");
 
     private static final String ASK = """
             const [verb, texts, done] = arguments;
             (async () => {
-                window.engine ??= import("/engine.js").then((script) => script.engineFrom(fetch("/engine.packed")));
+                window.engine ??= import("/engine.js").then((script) => script.engineFrom((how) => fetch("/engine.packed", how)));
                 return (await window.engine)[verb](...texts);
             })().then((text) => done("=" + text), (fault) => done("!" + fault.message + "\\n" + fault.stack));
             """;
@@ -60,7 +61,7 @@ final class EnginePage implements AutoCloseable {
         String path = asked.getRequestURI().getPath();
         byte[] body = switch (path) {
             case "/engine.wasm" -> Files.readAllBytes(Path.of("target", "module", "engine.wasm"));
-            case "/engine.js", "/unpack.js", "/odds.js", "/engine.packed" ->
+            case "/beside.js", "/thread.js", "/engine.js", "/unpack.js", "/odds.js", "/engine.packed" ->
                 Files.readAllBytes(MADE.resolve(path.substring(1)));
             default -> PAGE.getBytes(StandardCharsets.UTF_8);
         };

@@ -23,11 +23,11 @@ class UnpackedTest {
             const done = arguments[0];
             (async () => {
                 const { engineFrom } = await import("/engine.js");
-                await engineFrom(fetch("/engine.packed"));
+                await engineFrom((how) => fetch("/engine.packed", how));
                 const shelf = await caches.open("plumbleaf-engine");
                 const [kept] = await shelf.keys();
                 const module = new Uint8Array(await (await shelf.match(kept)).arrayBuffer());
-                const engine = await engineFrom(fetch("/engine.packed"));
+                const engine = await engineFrom((how) => fetch("/engine.packed", how));
                 return `${module.length === (await (await fetch("/engine.wasm")).arrayBuffer()).byteLength} ${typeof engine.design}`;
             })().then(done, (fault) => done(fault.message));
             """;

@@ -14,7 +14,10 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
@@ -33,6 +36,7 @@ import plumbleaf.web.Workspace;
 class NewerFieldBookTest {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final Set<String> PASSED_ON = Set.of("content-type", "content-security-policy", "cache-control");
+    private static final String STYLES = "/field-book/book.css";
     private static final String NEWER = "/* a newer make */";
 
     @TempDir(cleanup = CleanupMode.NEVER)
@@ -63,7 +67,7 @@ class NewerFieldBookTest {
         try {
             device.manage().timeouts().scriptTimeout(PATIENCE);
             device.get(book + "#take=" + server.demoJob());
-            until(device, "document.body.dataset.page === 'measure' && document.body.dataset.kept === 'yes'");
+            until(device, "document.body.dataset.step === 'priced' && document.body.dataset.kept === 'yes'");
             String before = makes(device);
             // Nothing goes up from here on: what is changed waits.
             device.executeScript("Object.defineProperty(navigator, 'onLine', { get: () => false })");
@@ -82,9 +86,8 @@ class NewerFieldBookTest {
                     .withMessage("the newer make alone is kept")
                     .until(page -> makes(device).equals(before + "-newer"));
             page(device, "findings");
-            assertThat(device.executeScript("return document.querySelectorAll('.findings li').length"))
-                    .as("the page that was open goes on")
-                    .isNotEqualTo(0L);
+            // The page that was open goes on.
+            until(device, "document.querySelectorAll('.findings li').length > 0");
         } finally {
             desk.stop(0);
         }
@@ -131,14 +134,7 @@ class NewerFieldBookTest {
 
     /** The workspace, read through; once a newer make is out, its styles and its worker are others. */
     private void passOn(HttpExchange asked) throws IOException {
-        URI there = URI.create("http://127.0.0.1:" + server.port() + asked.getRequestURI());
-        HttpResponse<byte[]> answer;
-        try {
-            answer = client.send(HttpRequest.newBuilder(there).build(), HttpResponse.BodyHandlers.ofByteArray());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new UncheckedIOException(new IOException("Stopped while asking", e));
-        }
+        HttpResponse<byte[]> answer = asTheServerHasIt(asked.getRequestURI().toString());
         byte[] body = newer ? newer(asked.getRequestURI().getPath(), answer.body()) : answer.body();
         answer.headers().map().forEach((name, values) -> {
             if (PASSED_ON.contains(name)) asked.getResponseHeaders().put(name, List.copyOf(values));
@@ -148,11 +144,36 @@ class NewerFieldBookTest {
         asked.close();
     }
 
-    private static byte[] newer(String path, byte[] body) {
-        String text = new String(body, StandardCharsets.UTF_8);
-        if (path.equals("/field-book/worker.js"))
-            return text.replaceFirst("plumbleaf-field-book-([0-9a-f]+)", "plumbleaf-field-book-$1-newer")
-                    .getBytes(StandardCharsets.UTF_8);
-        return path.equals("/field-book/book.css") ? (text + NEWER).getBytes(StandardCharsets.UTF_8) : body;
+    private HttpResponse<byte[]> asTheServerHasIt(String path) throws IOException {
+        try {
+            URI there = URI.create("http://127.0.0.1:" + server.port() + path);
+            return client.send(HttpRequest.newBuilder(there).build(), HttpResponse.BodyHandlers.ofByteArray());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new UncheckedIOException(new IOException("Stopped while asking", e));
+        }
+    }
+
+    private byte[] newer(String path, byte[] body) throws IOException {
+        if (path.equals(STYLES)) return newerStyles(body);
+        if (!path.equals("/field-book/worker.js")) return body;
+        return new String(body, StandardCharsets.UTF_8)
+                .replaceFirst("plumbleaf-field-book-([0-9a-f]+)", "plumbleaf-field-book-$1-newer")
+                .replaceFirst(
+                        "(" + STYLES + "\", \")[0-9a-f]+",
+                        "$1" + sum(newerStyles(asTheServerHasIt(STYLES).body())))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] newerStyles(byte[] styles) {
+        return (new String(styles, StandardCharsets.UTF_8) + NEWER).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String sum(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256", e);
+        }
     }
 }

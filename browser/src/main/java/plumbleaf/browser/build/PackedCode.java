@@ -10,6 +10,8 @@ import java.util.Deque;
 /**
  * The module's functions and globals, in the order in which {@link FirstUse} numbered them: a function, then the last of those that it was the first to name. What an instruction
  * works on follows from the values that wait for it, so it is mostly not told; a local's kind is what is first put into it.
+ *
+ * <p>One file for all that an instruction works on, long as it is: whatever kind that is, it is guessed from the same few that came before it, which change with every instruction.
  */
 final class PackedCode {
     private static final int INT = -1;

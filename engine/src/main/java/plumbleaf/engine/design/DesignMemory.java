@@ -30,6 +30,7 @@ final class DesignMemory {
     private static final int GROUNDS = 2;
 
     private final CutPlanner planner;
+    private Optional<Job> job = Optional.empty();
     private Optional<Catalogue> catalogue = Optional.empty();
     private Optional<OpenBook> book = Optional.empty();
 
@@ -70,21 +71,25 @@ final class DesignMemory {
     /** An answer with what it asked of the ground. */
     private record OnGround<A>(A answer, TracedGround ground) {}
 
-    /** A design begins, with what is sold and what it costs. */
-    void begin(Catalogue sold, PriceBook prices) {
+    /** A design begins, with what is sold and what it costs. The next step of the same one begins nothing: what the step before worked out is still there for it. */
+    void begin(Job asked, Catalogue sold, PriceBook prices) {
+        boolean soldAsBefore = catalogue.equals(Optional.of(sold));
+        boolean pricedAsBefore = book.isPresent() && book.get().book().equals(prices);
+        if (soldAsBefore && pricedAsBefore && job.equals(Optional.of(asked))) return;
+        job = Optional.of(asked);
         lines.turn();
         fences.turn();
         gates.turn();
         choices.turn();
         cuts.turn();
         orders.turn();
-        if (!catalogue.equals(Optional.of(sold))) {
+        if (!soldAsBefore) {
             fences.forget();
             gates.forget();
             choices.forget();
         }
         catalogue = Optional.of(sold);
-        if (book.isPresent() && book.get().book().equals(prices)) return;
+        if (pricedAsBefore) return;
         choices.forget();
         book = Optional.of(OpenBook.of(prices));
     }

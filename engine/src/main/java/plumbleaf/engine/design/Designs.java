@@ -32,13 +32,25 @@ public final class Designs {
      * @param planner cuts pieces from bars
      */
     public static Design of(Job job, Catalogue sold, Standards standards, PriceBook book, CutPlanner planner) {
-        return of(job, sold, standards, book, new DesignMemory(planner));
+        Catalogue catalogue = sold.with(job.parts());
+        DesignMemory memory = new DesignMemory(planner);
+        memory.begin(job, catalogue, book);
+        return of(job, catalogue, standards, book, memory, true);
     }
 
-    /** With what the last designs of this job worked out; what it touches not is taken from there. */
-    static Design of(Job job, Catalogue sold, Standards standards, PriceBook book, DesignMemory memory) {
-        Catalogue catalogue = sold.with(job.parts());
-        memory.begin(catalogue, book);
+    /**
+     * With what the memory's design of this job, and the one before, worked out; what it touches not is taken from there.
+     *
+     * @param catalogue with the job's own parts
+     * @param pricesRemedies whether it says of each remedy what that does to the price, which is a third of the work
+     */
+    static Design of(
+            Job job,
+            Catalogue catalogue,
+            Standards standards,
+            PriceBook book,
+            DesignMemory memory,
+            boolean pricesRemedies) {
         Picks picks = usualPicks(job, catalogue);
         YardWork yard = new YardWork(job, catalogue, standards, picks, memory);
         List<GateChoice> choices = new ArrayList<>();
@@ -83,12 +95,15 @@ public final class Designs {
                 .ifPresent(soil ->
                         findings.addAll(SitePulls.of(job, catalogue, soil).findings()));
         findings.addAll(quote.findings());
-        List<Finding> priced = RemedyPrices.priced(
-                Findings.join(findings),
-                job,
-                quote.price().total(),
-                posts.size(),
-                other -> total(other, catalogue, standards, built, rods, memory));
+        List<Finding> joined = Findings.join(findings);
+        List<Finding> priced = pricesRemedies
+                ? RemedyPrices.priced(
+                        joined,
+                        job,
+                        quote.price().total(),
+                        posts.size(),
+                        other -> total(other, catalogue, standards, built, rods, memory))
+                : joined;
         return new Design(
                 job,
                 yard.ground(),
@@ -102,17 +117,23 @@ public final class Designs {
     }
 
     /**
-     * Lays a job out as {@link #of} does and goes no further: where its posts stand and what hangs between them, for a hand that moves one and wants to see. Neither loads,
-     * gates nor money are worked out. Check: LaidTest.
+     * Lays a job out as {@link #of} does, draws its gates and goes no further: for an answer within a frame, while loads and money are still to be worked out.
+     * Check: LaidTest.
      *
-     * @param choices of the design that the hand began with: its gates keep their builds while a post moves
+     * @param choices of the design before: gates that leave their build open keep the one that was chosen then
      */
     static Laid laid(Job job, Catalogue sold, Standards standards, List<GateChoice> choices) {
         Catalogue catalogue = sold.with(job.parts());
         Picks picks = usualPicks(job, catalogue);
-        for (GateChoice choice : choices) picks = picks.with(choice);
+        for (GateChoice choice : choices) if (isOpen(job, choice.gate())) picks = picks.with(choice);
         YardWork yard = new YardWork(job, catalogue, standards, picks, new DesignMemory(Designs::cutsNothing));
-        return new Laid(job, yard.ground(), yard.layout());
+        return new Laid(job, yard.ground(), yard.layout(), yard.drawnGates());
+    }
+
+    private static boolean isOpen(Job job, String gate) {
+        return job.gates().stream()
+                .anyMatch(
+                        each -> each.id().equals(gate) && job.builds().of(each).isOpen());
     }
 
     private static CutAnswer cutsNothing(CutTask task) {
@@ -148,7 +169,7 @@ public final class Designs {
             SearchTold told) {
         Catalogue catalogue = sold.with(job.parts());
         DesignMemory memory = new DesignMemory(Designs::cutsNothing);
-        memory.begin(catalogue, book);
+        memory.begin(job, catalogue, book);
         YardWork yard = new YardWork(job, catalogue, standards, usualPicks(job, catalogue), memory);
         List<GateChoice> before = new ArrayList<>();
         for (Gate each : job.gates()) {

@@ -82,6 +82,23 @@ public record GateDesign(
                 Findings.join(findings, more));
     }
 
+    /** The same, its slide leaf carried as another design of it carries it. */
+    GateDesign carriedAs(GateDesign other) {
+        return new GateDesign(
+                asked,
+                build,
+                parts,
+                plan,
+                hung,
+                pair,
+                plan.slide().isPresent() ? other.slide() : slide,
+                hingePost,
+                latchPost,
+                rated,
+                loadPath,
+                findings);
+    }
+
     /** The same with the gust that each leaf of a pair stands. */
     GateDesign ratedLeaves(RatedGust a, RatedGust b) {
         return new GateDesign(

@@ -3,12 +3,13 @@ package plumbleaf.engine.design;
 import plumbleaf.engine.bars.CutPlanner;
 import plumbleaf.engine.catalogue.Catalogue;
 import plumbleaf.engine.job.Job;
-import plumbleaf.engine.job.SetPost;
 import plumbleaf.engine.pricing.PriceBook;
 
 /**
  * Designs one job again and again while it is being edited, and works out again only what an edit touches. Gives exactly what {@link Designs#of} gives. Holds the
  * parts of two designs; for one thread at a time. Check: RedesignTest.
+ *
+ * <p>Who cannot wait for all of it asks in three steps: {@link #laid}, {@link #unpriced}, {@link #of}; what one has worked out the next takes over.
  */
 public final class Redesigner {
     private final Catalogue sold;
@@ -22,12 +23,22 @@ public final class Redesigner {
     }
 
     public Design of(Job job, PriceBook book) {
-        return Designs.of(job, sold, standards, book, memory);
+        return designed(job, book, true);
     }
 
-    /** What a post put somewhere else makes of the layout, within a design whose gates keep their builds; what it comes to a whole design says. */
-    public Laid moved(Design from, String run, SetPost post) {
-        Job job = from.job().withRun(from.job().run(run).withSet(post));
+    /** The whole design but for one thing: what each remedy would do to the price is left open. */
+    public Design unpriced(Job job, PriceBook book) {
+        return designed(job, book, false);
+    }
+
+    private Design designed(Job job, PriceBook book, boolean pricesRemedies) {
+        Catalogue catalogue = sold.with(job.parts());
+        memory.begin(job, catalogue, book);
+        return Designs.of(job, catalogue, standards, book, memory, pricesRemedies);
+    }
+
+    /** What an edit makes of the layout, within a design whose gates keep the builds chosen for them; what it comes to a whole design says. */
+    public Laid laid(Design from, Job job) {
         return Designs.laid(job, sold, standards, from.choices());
     }
 }

@@ -172,6 +172,14 @@ final class YardWork {
         return gates;
     }
 
+    /** Those of its gates that find a place, drawn and not hung. */
+    List<GateDesign> drawnGates() {
+        return job.gates().stream()
+                .filter(this::stands)
+                .map(gate -> unhung(gate).gate())
+                .toList();
+    }
+
     private GatePosts unhung(Gate gate) {
         PickedGate pick = picks.of(gate);
         Stated<Length> depth = Stated.of(pick.hole().depth());

@@ -6,10 +6,11 @@ import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.json.Node;
 
 /** Findings with what was measured, the limit, what it rests on, and what would cure it. */
-final class FindingJson {
+public final class FindingJson {
     private FindingJson() {}
 
-    static Node finding(Finding finding) {
+    /** One finding as the result has it. */
+    public static Node finding(Finding finding) {
         Json.Members members = Json.object()
                 .put("id", finding.id())
                 .put("severity", finding.severity().key())

@@ -6,15 +6,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumbleaf.documents.plot.svg.SvgStyle;
 
-/** The page's own files and the engine beside them. The worker that keeps them on a device is told their list and one number for all of them. */
+/** The page's own files and the engine beside them. The worker that keeps them on a device is told their list, each with its sum, and one number for all of them. */
 final class BookFiles {
     private static final String MODULE = "engine.packed";
+    private static final String STYLE = "/drawing.css";
 
     private static final String OWN = "/plumbleaf/web/fieldbook/";
     private static final String ENGINE = "/plumbleaf/browser/";
@@ -22,22 +25,32 @@ final class BookFiles {
             "page.html",
             "book.css",
             "book.js",
+            "openjob.js",
             "held.js",
             "measuring.js",
             "keys.js",
             "sketch.js",
+            "numbers.js",
+            "findings.js",
+            "drawings.js",
+            "figures.js",
             "dragging.js",
+            "desk.js",
+            "words.js",
             "sender.js",
             "naming.js",
             "edits.js",
             "book.webmanifest",
             "icon.svg",
             "worker.js");
-    private static final List<String> OF_THE_ENGINE = List.of("engine.js", "unpack.js", "odds.js", MODULE);
+    private static final List<String> OF_THE_ENGINE =
+            List.of("beside.js", "thread.js", "engine.js", "unpack.js", "odds.js", MODULE);
 
     /** What the page uses of the rooms'. */
-    private static final List<String> SHARED = List.of(
-            "/assets/plumbleaf.css", "/assets/queue.js", "/assets/fonts/inter-latin-wght-normal.woff2", "/drawing.css");
+    private static final List<String> SHARED =
+            List.of("/assets/plumbleaf.css", "/assets/queue.js", "/assets/fonts/inter-latin-wght-normal.woff2", STYLE);
+
+    private static final int MAKE_DIGITS = 16;
 
     private final Map<String, byte[]> files = new LinkedHashMap<>();
 
@@ -67,25 +80,34 @@ final class BookFiles {
     }
 
     private byte[] worker() {
-        StringBuilder list = new StringBuilder("\"/field-book/\"");
-        for (String name : files.keySet())
-            if (!name.equals("page.html") && !name.equals("worker.js"))
-                list.append(", \"/field-book/").append(name).append('"');
-        for (String name : SHARED) list.append(", \"").append(name).append('"');
-        return new String(files.getOrDefault("worker.js", new byte[0]), StandardCharsets.UTF_8)
-                .replace("\"@files@\"", list)
-                .replace("@version@", digest())
+        List<String> list = new ArrayList<>();
+        list.add(listed("/field-book/", sum(files.getOrDefault("page.html", new byte[0]))));
+        for (Map.Entry<String, byte[]> file : files.entrySet())
+            if (!file.getKey().equals("page.html") && !file.getKey().equals("worker.js"))
+                list.add(listed("/field-book/" + file.getKey(), sum(file.getValue())));
+        for (String name : SHARED) list.add(listed(name, sum(shared(name))));
+        String all = String.join(", ", list);
+        byte[] own = files.getOrDefault("worker.js", new byte[0]);
+        String make = sum((sum(own) + all).getBytes(StandardCharsets.UTF_8)).substring(0, MAKE_DIGITS);
+        return new String(own, StandardCharsets.UTF_8)
+                .replace("\"@files@\"", all)
+                .replace("@version@", make)
                 .getBytes(StandardCharsets.UTF_8);
     }
 
+    private static String listed(String path, String sum) {
+        return "[\"" + path + "\", \"" + sum + "\"]";
+    }
+
     /** Of the shared ones too: a page that is kept goes with the styles it was made with. */
-    private String digest() {
+    private static byte[] shared(String path) {
+        if (path.equals(STYLE)) return SvgStyle.forPages().getBytes(StandardCharsets.UTF_8);
+        return read(path.replace("/assets/", "/plumbleaf/web/assets/")).orElseThrow();
+    }
+
+    private static String sum(byte[] bytes) {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (byte[] bytes : files.values()) digest.update(bytes);
-            for (String name : SHARED)
-                read(name.replace("/assets/", "/plumbleaf/web/assets/")).ifPresent(digest::update);
-            return HexFormat.of().formatHex(digest.digest(), 0, 8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java has SHA-256", e);
         }

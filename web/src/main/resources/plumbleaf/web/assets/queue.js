@@ -17,6 +17,8 @@ const SHELF = "plumbleaf.waiting.";
 
 const shelfOf = (job, person) => SHELF + encodeURIComponent(person) + "." + job;
 let memory = new Map();
+/** Changes on their way to the server, of every queue on this page: what is typed meanwhile does not take their place. */
+const going = new Set();
 
 function read(shelf) {
     try {
@@ -49,7 +51,6 @@ export function outlives() {
 
 export function queueOf(job, person) {
     const shelf = shelfOf(job, person);
-    const going = new Set();
     const list = () => read(shelf);
     const change = (how) => write(shelf, how(list()));
     return {
@@ -66,7 +67,10 @@ export function queueOf(job, person) {
         stays: (id) => going.delete(id),
         went(id, version) {
             going.delete(id);
-            change((edits) => edits.filter((edit) => edit.id !== id).map((edit) => ({ ...edit, base: version })));
+            change((edits) => {
+                const gone = edits.find((edit) => edit.id === id);
+                return edits.filter((edit) => edit.id !== id).map((edit) => ({ ...edit, ...seenAfter(gone, edit), base: version }));
+            });
         },
         drop(id) {
             going.delete(id);
@@ -77,6 +81,12 @@ export function queueOf(job, person) {
             change((edits) => edits.map((edit) => (edit.id === id ? { ...edit, ...more } : edit)));
         },
     };
+}
+
+/** What was typed while an older value of the same field was on its way was made seeing that one. */
+function seenAfter(gone, edit) {
+    const value = new Map(gone?.fields).get("value");
+    return gone?.path && gone.path === edit.path && edit.was !== undefined && value !== undefined ? { was: value } : {};
 }
 
 export function waitingJobs(person) {

@@ -5,110 +5,165 @@ const RESTS_MS = 250;
 const SVG = "http://www.w3.org/2000/svg";
 const ARROWS = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 };
 
-/** @param book what the page offers: result, moved(run, post, station, keys), tried(edit), put(edit), work(), was(path), metric(), id  @param show draws the page anew */
-export function dragging(place, book, show) {
-    const told = place.querySelector("#dragged");
-    const stepIn = book.metric() ? 10 / 25.4 : 1;
-    const words = (inches) => (book.metric() ? `${Math.round(inches * 25.4)} mm` : feet(Math.round(inches)));
-    const snapped = (inches) => Math.max(stepIn, Math.round(inches / stepIn) * stepIn);
-    const strips = new Map();
-    for (const svg of place.querySelectorAll("svg[data-frame]")) {
-        const run = /^Profile of run ([^,]+)/.exec(svg.querySelector("title")?.textContent ?? "")?.[1];
-        if (run) strips.set(run, [...(strips.get(run) ?? []), new Strip(svg)]);
-    }
-    for (const post of book.result.posts?.filter((one) => one.role === "line") ?? []) {
-        const all = strips.get(post.run) ?? [];
-        const strip = all.find((one) => one.shows(post.stationIn));
-        if (strip) hold(post, strip, all);
+/** What one takes hold of on the drawings of runs. */
+export class Handles {
+    #held = new Map();
+
+    /** @param book the open job  @param figures its drawings  @param place where #dragged says what moves, for the eye, and #came-to what it came to, for the ear too */
+    constructor(book, figures, place) {
+        this.book = book;
+        this.figures = figures;
+        this.place = place;
+        this.stepIn = book.metric() ? 10 / 25.4 : 1;
     }
 
-    function say(text) {
-        told.hidden = !text;
-        told.textContent = text;
-    }
+    words(inches) { return this.book.metric() ? `${Math.round(inches * 25.4)} mm` : feet(Math.round(inches)); }
+    snapped(inches) { return Math.max(this.stepIn, Math.round(inches / this.stepIn) * this.stepIn); }
 
-    function hold(post, strip, all) {
-        const path = `runs[${post.run}].set[${post.id}].station`;
-        const edit = (inches) => ({ at: `/jobs/${book.id}/line/edit`, path, fields: [["path", path], ["unit", "WORDS"], ["value", words(inches)]], was: book.was(path) });
-        const handle = strip.handle(post);
-        handle.setAttribute("aria-label", `Station of post ${post.id}`);
-        handle.setAttribute("aria-valuenow", String(Math.round(post.stationIn)));
-        handle.setAttribute("aria-valuetext", words(post.stationIn));
-
-        function keep(inches) {
-            const wrong = book.put(edit(inches));
-            const up = scrollY;
-            show().then(() => {
-                scrollTo(0, up);
-                const said = document.getElementById("dragged");
-                said.hidden = false;
-                said.textContent = wrong || answer(post, words(inches), book.result);
-                document.querySelector(`.held-post[data-of="${CSS.escape(post.id)}"]`)?.focus({ preventScroll: true });
-            });
+    /** Puts a handle on every line post of the design, and keeps those that are there. */
+    put() {
+        const posts = (this.book.result.posts ?? []).filter((one) => one.role === "line");
+        const gone = new Set(this.#held.keys());
+        for (const post of posts) {
+            const strip = this.strips(post.run).find((one) => one.shows(post.stationIn));
+            if (!strip) continue;
+            const handle = this.#held.get(post.id) ?? new Handle(this, post.id);
+            this.#held.set(post.id, handle);
+            handle.stand(post, strip);
+            gone.delete(post.id);
         }
+        for (const id of gone) {
+            this.#held.get(id).rect.remove();
+            this.#held.delete(id);
+        }
+    }
 
-        handle.addEventListener("keydown", (event) => {
-            const by = ARROWS[event.key];
-            if (!by) return;
-            event.preventDefault();
-            keep(snapped(post.stationIn + by * stepIn * strip.rightward));
-        });
-        // A finger that goes along the run keeps the page from being scrolled with it: asked for before it comes down, and not by touch-action, which a browser
-        // may overlook within a drawing.
-        let along = false;
-        handle.addEventListener("touchmove", (event) => { if (along && event.cancelable) event.preventDefault(); }, { passive: false });
-        handle.addEventListener("pointerdown", (event) => {
-            if (event.button !== 0) return;
-            handle.setPointerCapture(event.pointerId);
-            handle.classList.add("taken");
-            // Asked once before it is waited for: the first answer takes the longest.
-            book.moved(post.run, post.id, words(post.stationIn), []);
-            let at = post.stationIn;
-            let frame = 0;
-            let rest = 0;
-            const drawn = () => {
-                const start = performance.now();
-                frame = 0;
-                const { findings, strips: now } = book.moved(post.run, post.id, words(at), all.map((each) => each.key));
-                all.forEach((each, i) => each.draw(now[i]));
-                strip.put(handle, post, at);
-                say(`Post ${post.id} at ${words(at)}${findings.length ? ": " + findings[0] : ""}`);
-                told.dataset.frames = [told.dataset.frames, (performance.now() - start).toFixed(1)].filter(Boolean).join(" ");
-            };
-            const rested = () => say(answer(post, words(at), book.tried(edit(at))));
-            const moved = (now) => {
-                const next = snapped(post.stationIn + (now.clientX - event.clientX) * strip.inchesPerPixel());
-                if (Math.abs(now.clientX - event.clientX) < 1 || next === at) return;
-                at = next;
-                along = true;
-                frame ||= requestAnimationFrame(drawn);
-                clearTimeout(rest);
-                rest = setTimeout(rested, RESTS_MS);
-            };
-            const end = (kept) => () => {
-                for (const [name, listener] of listeners) handle.removeEventListener(name, listener);
-                handle.classList.remove("taken");
-                along = false;
-                cancelAnimationFrame(frame);
-                clearTimeout(rest);
-                if (at === post.stationIn) return;
-                if (kept) keep(at);
-                else {
-                    book.work();
-                    show();
-                }
-            };
-            // A finger that turns out to scroll the page lets go of the post.
-            const listeners = [["pointermove", moved], ["pointerup", end(true)], ["pointercancel", end(false)]];
-            for (const [name, listener] of listeners) handle.addEventListener(name, listener);
-        });
+    strips(run) { return this.figures.all.filter((one) => one.of === run && one.svg.dataset.frame).map((figure) => new Strip(figure)); }
+
+    /** While a post moves: for the eye alone, since a voice would not come to an end. */
+    shows(text) { this.#write("#dragged", text); }
+    /** What it came to, once. */
+    says(text) {
+        this.#write("#dragged", text);
+        this.#write("#came-to", text);
+    }
+    #write(id, text) {
+        const line = this.place.querySelector(id);
+        if (line && line.textContent !== text) line.textContent = text;
     }
 }
 
-function answer(post, station, result) {
-    const must = (result.findings ?? []).filter((one) => one.severity === "must-fix");
-    const wrong = result.errors?.[0]?.problem ?? must[0]?.message;
-    return `Post ${post.id} at ${station}: ${wrong ?? "nothing to fix"}`;
+class Handle {
+    #taken = false;
+
+    constructor(all, id) {
+        this.all = all;
+        this.rect = document.createElementNS(SVG, "rect");
+        for (const [name, value] of [["class", "held-post"], ["data-of", id], ["tabindex", "0"], ["role", "slider"], ["aria-label", `Station of post ${id}`]]) this.rect.setAttribute(name, value);
+        this.rect.addEventListener("keydown", (event) => this.#key(event));
+        // A finger that goes along the run keeps the page from being scrolled with it: asked for before it comes down, and not by touch-action, which a browser
+        // may overlook within a drawing.
+        this.along = false;
+        this.rect.addEventListener("touchmove", (event) => { if (this.along && event.cancelable) event.preventDefault(); }, { passive: false });
+        this.rect.addEventListener("pointerdown", (event) => { if (event.button === 0 && !this.#taken) this.#take(event); });
+    }
+
+    /** Where the post stands now; one in the hand stays there. */
+    stand(post, strip) {
+        if (this.#taken) return;
+        this.post = post;
+        this.strip = strip;
+        this.at = post.stationIn;
+        this.#valued();
+        if (this.rect.parentNode !== strip.svg) strip.figure.over(this.rect);
+        strip.put(this.rect, post, post.stationIn);
+    }
+
+    #valued() {
+        this.rect.setAttribute("aria-valuenow", String(Math.round(this.at)));
+        this.rect.setAttribute("aria-valuetext", this.all.words(this.at));
+    }
+
+    #edit(inches) {
+        const path = `runs[${this.post.run}].set[${this.post.id}].station`;
+        return { at: `/jobs/${this.all.book.id}/line/edit`, path, fields: [["path", path], ["unit", "WORDS"], ["value", this.all.words(inches)]] };
+    }
+
+    #key(event) {
+        const by = ARROWS[event.key];
+        if (!by) return;
+        event.preventDefault();
+        const { stepIn } = this.all;
+        this.at = this.all.snapped(this.at + by * stepIn * this.strip.rightward);
+        this.#valued();
+        this.#keep(this.at);
+    }
+
+    async #keep(inches) {
+        const wrong = await this.all.book.put(this.#edit(inches));
+        if (wrong) this.all.says(wrong);
+        else this.all.book.afterwards(() => this.all.says(this.#answer(inches, this.all.book.result)));
+    }
+
+    #take(event) {
+        const { rect, all, post } = this;
+        rect.setPointerCapture(event.pointerId);
+        rect.classList.add("taken");
+        this.#taken = true;
+        const from = post.stationIn;
+        let rest = 0;
+        let asking = false;
+        const follow = async () => {
+            asking = true;
+            for (let drawn = NaN; this.#taken && drawn !== this.at;) {
+                drawn = this.at;
+                const { findings = [], drawings, errors } = await all.book.laid(all.book.with(this.#edit(drawn)), [post.run]);
+                if (!this.#taken) break;
+                if (drawings) this.all.figures.drawPart(post.run, drawings);
+                this.strip.put(rect, post, drawn);
+                const wrong = errors?.[0]?.problem ?? findings[0];
+                all.shows(`Post ${post.id} at ${all.words(drawn)}${wrong ? ": " + wrong : ""}`);
+            }
+            asking = false;
+        };
+        let following = Promise.resolve();
+        const rested = async () => {
+            // What it comes to is said last: after the drawing of the place where it rests.
+            await following;
+            const at = this.at;
+            const come = await all.book.tried(this.#edit(at));
+            if (this.#taken && at === this.at) all.says(this.#answer(at, come));
+        };
+        const moved = (now) => {
+            const next = all.snapped(from + (now.clientX - event.clientX) * this.strip.inchesPerPixel());
+            if (Math.abs(now.clientX - event.clientX) < 1 || next === this.at) return;
+            this.at = next;
+            this.along = true;
+            if (!asking) following = follow();
+            clearTimeout(rest);
+            rest = setTimeout(rested, RESTS_MS);
+        };
+        const end = (kept) => () => {
+            for (const [name, listener] of listeners) rect.removeEventListener(name, listener);
+            rect.classList.remove("taken");
+            this.#taken = this.along = false;
+            clearTimeout(rest);
+            if (this.at === from) return;
+            if (kept) {
+                this.#valued();
+                this.#keep(this.at);
+            } else all.book.work();
+        };
+        // A finger that turns out to scroll the page lets go of the post.
+        const listeners = [["pointermove", moved], ["pointerup", end(true)], ["pointercancel", end(false)]];
+        for (const [name, listener] of listeners) rect.addEventListener(name, listener);
+    }
+
+    #answer(inches, result) {
+        const must = (result.findings ?? []).filter((one) => one.severity === "must-fix");
+        const wrong = result.errors?.[0]?.problem ?? must[0]?.message;
+        return `Post ${this.post.id} at ${this.all.words(inches)}: ${wrong ?? "nothing to fix"}`;
+    }
 }
 
 function feet(inches) {
@@ -116,15 +171,11 @@ function feet(inches) {
     return inches < 12 ? `${inches}"` : `${Math.floor(inches / 12)}'${over ? ` ${over}"` : ""}`;
 }
 
-/** A stretch of a run as it is drawn, with what one takes hold of above the drawing, so that it stays in the hand while that is drawn anew. */
+/** A stretch of a run as it is drawn. */
 class Strip {
-    constructor(svg) {
-        this.svg = svg;
-        this.key = "-";
-        this.drawn = document.createElementNS(SVG, "g");
-        this.drawn.append(...svg.childNodes);
-        svg.append(this.drawn);
-        svg.setAttribute("role", "group");
+    constructor(figure) {
+        this.figure = figure;
+        this.svg = figure.svg;
     }
     frame() { return this.svg.dataset.frame.split(" ").map(Number); }
     /** Stations grow to the left where the run's other side is outside. */
@@ -132,13 +183,6 @@ class Strip {
     unitsPerInch() { const [left, , right] = this.frame(); return this.svg.viewBox.baseVal.width / (right - left); }
     inchesPerPixel() { return this.rightward / (this.unitsPerInch() * this.svg.getScreenCTM().a); }
     shows(stationIn) { const [left, , right] = this.frame(); const x = this.rightward * stationIn; return x > left && x < right; }
-    handle(post) {
-        const rect = document.createElementNS(SVG, "rect");
-        for (const [name, value] of [["class", "held-post"], ["data-of", post.id], ["tabindex", "0"], ["role", "slider"]]) rect.setAttribute(name, value);
-        this.put(rect, post, post.stationIn);
-        this.svg.append(rect);
-        return rect;
-    }
     /** As wide as a finger, over the post from its top to the ground. */
     put(rect, post, stationIn) {
         const [left, , , top] = this.frame();
@@ -147,14 +191,5 @@ class Strip {
         const high = Math.max(finger, (post.topElevationIn - post.gradeElevationIn) * units);
         const places = { x: (this.rightward * stationIn - left) * units - finger / 2, y: (top - post.topElevationIn) * units, width: finger, height: high };
         for (const [name, value] of Object.entries(places)) rect.setAttribute(name, value.toFixed(2));
-    }
-    /** Draws what is new in it; what it shows already comes without a drawing. */
-    draw({ key, svg }) {
-        if (!svg) return;
-        this.key = key;
-        const fresh = document.createRange().createContextualFragment(svg).firstElementChild;
-        this.svg.setAttribute("viewBox", fresh.getAttribute("viewBox"));
-        this.svg.dataset.frame = fresh.dataset.frame;
-        this.drawn.replaceChildren(...fresh.childNodes);
     }
 }

@@ -8,7 +8,10 @@ const FRACTIONS = ["1/16", "1/8", "3/16", "1/4", "5/16", "3/8", "7/16", "1/2", "
 export function keypad(place, { signed, metric, changed }) {
     const said = { sign: "", feet: "", inches: "", fraction: "", part: metric ? "inches" : "feet" };
     const text = () => written(said, metric);
-    const told = () => changed(text());
+    const told = () => {
+        for (const button of place.querySelectorAll(".fractions button")) button.setAttribute("aria-pressed", String(button.dataset.key === said.fraction));
+        changed(text());
+    };
     const key = (word, press, label) => {
         const button = document.createElement("button");
         button.type = "button";

@@ -1,32 +1,33 @@
 import { nextShot } from "./edits.js";
 import { keepPhoto, photosOf } from "./held.js";
 import { keypad } from "./keys.js";
+import { STEPS } from "./openjob.js";
 import { sketch } from "./sketch.js";
+import { escaped, part } from "./words.js";
 
 // One number at a time: where the rod stands, then what it reads. Every shot is kept the moment it is complete.
 const BACK = "benchmark";
 
-const part = (html) => document.createRange().createContextualFragment(html);
-const escaped = (text) => String(text).replace(/[&<>"]/g, (one) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[one]);
-
-/** @param book what the page offers: job(), put(edit) giving what is wrong, ground(), findings(), id, metric() */
+/** @param book the open job */
 export function measuring(place, book) {
     let station = null;
     let newest = "";
+    /** Number of the newest level, which may be on its way into the job. */
+    let given = 0;
     const job = () => book.job();
     const runs = job().runs ?? [];
     if (!runs.length) {
         place.replaceChildren(part("<p>This job has no run yet. Draw one in the room Line; that needs the signal.</p>"));
         return;
     }
-    place.replaceChildren(part(`<div class="measuring">
+    place.replaceChildren(part(`<div class="measuring"><div class="seen-ground">
 <div class="picks"><label>Run <select id="run">${runs.map((run) => `<option>${escaped(run.id)}</option>`).join("")}</select></label>
 <label>Height by <select id="by"></select></label></div>
-<div id="sketch"></div><p id="closure" class="closure"></p><p id="of-shot" class="closure"></p>
-<p id="asked" class="asked"></p><output id="typed" class="typed"></output><p id="wrong" class="problem" role="alert"></p>
+<div id="sketch"></div><div class="closures"><p id="closure" class="closure follows"></p><p id="of-shot" class="closure follows"></p></div></div>
+<div class="keyed"><p id="asked" class="asked"></p><output id="typed" class="typed"></output><p id="wrong" class="problem" role="alert"></p>
 <div id="keypad"></div>
 <div class="doings"><button type="button" id="again" class="pad-key">Start over</button><button type="button" id="back" class="pad-key">Back on the benchmark</button><button type="button" id="level" class="pad-key">Level stands anew</button></div>
-<label class="photo">Photo for <b id="photo-of">the job</b> <input type="file" id="photo" accept="image/*" capture="environment"></label><p id="photos"></p></div>`));
+<label class="photo">Photo for <b id="photo-of">the job</b><input type="file" id="photo" class="unseen" accept="image/*" capture="environment"></label><p id="photos"></p></div></div>`));
     const at = (id) => place.querySelector("#" + id);
     let step = "station";
 
@@ -58,30 +59,54 @@ export function measuring(place, book) {
         place.querySelector(".keys").append(next);
     }
 
-    function draw() {
-        sketch(at("sketch"), book.ground().find((one) => one.run === at("run").value), newest);
-        const closing = book.findings().filter((one) => one.id === "ground.closure" || one.id === "line.closure");
-        at("closure").textContent = closing.length ? closing.map((one) => one.message).join(" ") : "Not closed yet: read the rod back on the benchmark before you leave.";
-        at("closure").dataset.severity = closing[0]?.severity ?? "";
-        at("of-shot").textContent = book.findings().filter((one) => newest && one.part === newest).map((one) => one.message).join(" ");
-        at("photo-of").textContent = newest || "the job";
+    function drawGround(ground) {
+        if (!at("sketch")) return;
+        sketch(at("sketch"), ground.find((one) => one.run === at("run").value), newest);
+        write("photo-of", newest || "the job");
     }
 
-    function keep(list, fields, own) {
-        const edit = { at: `/jobs/${book.id}/ground/write-down`, path: `${list}[${own}]`, fields: [["list", list], ["own", own], ...fields] };
-        const wrong = book.put(edit);
-        at("wrong").textContent = wrong;
+    /** How far off the level came back, and what is to be said of the newest shot. @param findings of the ground, at least */
+    function sayOf(findings) {
+        if (!at("closure")) return;
+        const closing = findings.filter((one) => one.id === "ground.closure" || one.id === "line.closure");
+        write("closure", closing.length ? closing.map((one) => one.message).join(" ") : "Not closed yet: read the rod back on the benchmark before you leave.");
+        at("closure").dataset.severity = closing[0]?.severity ?? "";
+        write("of-shot", findings.filter((one) => newest && one.part === newest).map((one) => one.message).join(" "));
+    }
+    /** An answer may come when another page is shown already. */
+    function write(id, words) {
+        const place = at(id);
+        if (place && place.textContent !== words) place.textContent = words;
+    }
+
+    async function draw() {
+        if (book.step === STEPS.NONE) { write("closure", "Being worked out."); return; }
+        drawGround(await book.ground());
+        sayOf(book.findings());
+    }
+
+    /** @param make the item's own name and its fields, asked for once what was kept before it is there */
+    async function keep(list, make) {
+        const wrong = await book.put(() => {
+            const [own, fields] = make();
+            return { at: `/jobs/${book.id}/ground/write-down`, path: `${list}[${own}]`, fields: [["list", list], ["own", own], ...fields] };
+        });
+        write("wrong", wrong && `Not kept. ${wrong[0].toUpperCase()}${wrong.slice(1)}`);
         return !wrong;
     }
 
-    const shot = (fields) => {
-        const id = nextShot(job());
-        if (!keep("ground.shots", fields, id)) return;
-        newest = id;
+    // The next number is asked for at once: a thumb does not wait for the engine.
+    async function shot(fields) {
         station = null;
-        draw();
         ask("station");
-    };
+        const before = newest;
+        const isKept = await keep("ground.shots", () => {
+            newest = nextShot(job());
+            return [newest, fields];
+        });
+        if (!isKept) newest = before;
+        write("photo-of", newest || "the job");
+    }
 
     const kept = {
         station(text) { station = text; ask("height"); },
@@ -93,13 +118,13 @@ export function measuring(place, book) {
             shot([["run", at("run").value], ["station", "0'"], ["setup", at("by").value], ["rod", text], ["note", BACK]]);
         },
         level(text) {
-            const used = setups().map((setup) => Number(/^H(\d+)$/.exec(setup.id)?.[1] ?? 0));
-            const id = "H" + (Math.max(0, ...used) + 1);
-            if (!keep("ground.setups", [["on", BACK], ["backsight", text]], id)) return;
-            offerHeights();
+            given = Math.max(given, ...setups().map((setup) => Number(/^H(\d+)$/.exec(setup.id)?.[1] ?? 0))) + 1;
+            const id = "H" + given;
+            at("by").append(new Option(`rod, level ${id}`, id));
             at("by").value = id;
             at("back").disabled = false;
             ask("station");
+            keep("ground.setups", () => [id, [["on", BACK], ["backsight", text]]]).then((isKept) => { if (!isKept && at("by")) offerHeights(); });
         },
     };
 
@@ -118,14 +143,25 @@ export function measuring(place, book) {
             await keepPhoto({ job: book.id, part: newest || "job", name: `${newest || "job"}-${file.name}`, blob: file });
         event.target.value = "";
         await countPhotos();
-        book.send();
+        book.sendPhotos();
     });
     async function countPhotos() {
         const waiting = await photosOf(book.id);
-        at("photos").textContent = waiting.length ? `${waiting.length} ${waiting.length === 1 ? "photo waits" : "photos wait"} on this device: ${waiting.map((one) => one.part).join(", ")}.` : "";
+        write("photos", waiting.length ? `${waiting.length} ${waiting.length === 1 ? "photo waits" : "photos wait"} on this device: ${waiting.map((one) => one.part).join(", ")}.` : "");
     }
     offerHeights();
     draw();
     ask("station");
     countPhotos();
+    return {
+        step(laid) {
+            if (laid?.ground) { drawGround(laid.ground); sayOf(laid.ofGround); }
+            else if (!laid && book.step === STEPS.DESIGNED) draw();
+        },
+        /** What has gone up, or came from elsewhere, is there now; what is being keyed in stays. */
+        fresh() {
+            offerHeights();
+            countPhotos();
+        },
+    };
 }

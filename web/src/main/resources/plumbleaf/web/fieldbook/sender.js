@@ -1,5 +1,5 @@
 import { queueOf } from "/assets/queue.js";
-import { valueAt } from "./edits.js";
+import { changed, valueAt } from "./edits.js";
 import { hold, photosOf, photoWent, renamePhotos } from "./held.js";
 import { renamed } from "./naming.js";
 
@@ -20,29 +20,38 @@ export async function fetched(id) {
     return { job: { ...(await answer.json()), takenAt: Date.now() } };
 }
 
-/** Sends all it can. @returns {Promise<string>} what still stands in the way; empty where nothing does */
-export async function sendAll(id, person) {
+/**
+ * Sends all it can; what waits for a word is marked in the queue and stays there.
+ * @param {(job: object) => void} arrived told the job as the desk has it, each time that is known anew
+ * @returns {Promise<string>} what stands in the way of the rest; empty where nothing does
+ */
+export async function sendAll(id, person, arrived) {
     const lock = navigator.locks ? (work) => navigator.locks.request("plumbleaf." + id, work) : (work) => work();
-    return lock(() => sendInOrder(id, person));
+    return lock(() => sendInOrder(id, queueOf(id, person), arrived));
 }
 
-async function sendInOrder(id, person) {
-    const queue = queueOf(id, person);
-    let asked = "";
+async function sendInOrder(id, queue, arrived) {
+    const known = async (job) => {
+        await hold(job);
+        arrived(job);
+    };
     while (true) {
         const { job, problem } = await fetched(id);
         if (!job) return problem;
-        await hold(job);
         await named(queue, job);
+        await known(job);
         const edit = queue.list().find((one) => !one.asked);
-        if (!edit) return asked || (await sendPhotos(id, job));
+        if (!edit) return sendPhotos(id, job, queue);
         if (!edit.at?.startsWith(`/jobs/${id}/`)) { queue.drop(edit.id); continue; }
-        if (isBehind(edit, job)) {
-            queue.mark(edit.id, { asked: true, base: Number(job.version) });
-            asked = "Someone changed the same value. Under At the desk, say which stays.";
+        if (isThere(edit, job)) {
+            queue.went(edit.id, Number(job.version));
             continue;
         }
-        const stop = await send(queue, edit, job);
+        if (isBehind(edit, job)) {
+            queue.mark(edit.id, { asked: true, base: Number(job.version) });
+            continue;
+        }
+        const stop = await send(queue, edit, job, known);
         if (stop) return stop;
     }
 }
@@ -56,11 +65,19 @@ async function named(queue, job) {
     await renamePhotos(job.id, photos);
 }
 
-function isBehind(edit, job) {
-    return !new Map(edit.fields).has("list") && edit.was !== undefined && Boolean(job.document) && valueAt(JSON.parse(job.document), edit.path) !== edit.was;
+const setsValue = (edit, job) => !new Map(edit.fields).has("list") && edit.was !== undefined && Boolean(job.document);
+
+/** The job says it already: it went up and the answer was lost on the way back, or somebody else found the same. */
+function isThere(edit, job) {
+    const now = valueAt(JSON.parse(job.document || "{}"), edit.path);
+    return setsValue(edit, job) && now !== edit.was && now === new Map(edit.fields).get("value");
 }
 
-async function send(queue, edit, job) {
+function isBehind(edit, job) {
+    return setsValue(edit, job) && valueAt(JSON.parse(job.document), edit.path) !== edit.was;
+}
+
+async function send(queue, edit, job, known) {
     const body = new URLSearchParams(edit.fields.filter(([name]) => name !== "own"));
     body.set("_csrf", job.csrf);
     body.set("version", job.version);
@@ -72,7 +89,12 @@ async function send(queue, edit, job) {
         queue.stays(edit.id);
         return "No signal.";
     }
-    if (answer.ok) queue.went(edit.id, Number(job.version) + 1);
+    if (answer.ok) {
+        // Held before it leaves the queue: what is typed from now on is made seeing it.
+        const version = Number(job.version) + 1;
+        await known({ ...job, version: String(version), document: job.document && JSON.stringify(changed(job.document, [edit])) });
+        queue.went(edit.id, version);
+    }
     else if (answer.status === 409) queue.stays(edit.id);
     else if (answer.status === 422 || answer.status === 400) queue.mark(edit.id, { asked: true, refused: true, base: Number(job.version) });
     else {
@@ -82,19 +104,23 @@ async function send(queue, edit, job) {
     return "";
 }
 
-async function sendPhotos(id, job) {
-    for (const photo of await photosOf(id)) {
+/** Photos wait for no change but the shot that they are of. */
+async function sendPhotos(id, job, queue) {
+    const unmade = new Set(queue.list().map((edit) => new Map(edit.fields).get("own")));
+    let problem = "";
+    for (const photo of (await photosOf(id)).filter((one) => !unmade.has(one.part))) {
         const form = new FormData();
         form.set("_csrf", job.csrf);
         form.set("part", photo.part);
         form.set("file", photo.blob, photo.name);
+        let answer;
         try {
-            const answer = await fetch(`/jobs/${id}/files`, { method: "POST", body: form, redirect: "manual" });
-            if (answer.type !== "opaqueredirect" && !answer.ok) return "A photo was not taken in.";
+            answer = await fetch(`/jobs/${id}/files`, { method: "POST", body: form, redirect: "manual" });
         } catch {
             return "No signal.";
         }
-        await photoWent(photo.id);
+        if (answer.type === "opaqueredirect" || answer.ok) await photoWent(photo.id);
+        else problem = `The photo ${photo.name} was not taken in.`;
     }
-    return "";
+    return problem;
 }

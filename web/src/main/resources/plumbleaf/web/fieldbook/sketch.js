@@ -2,6 +2,8 @@
 const WIDE = 360;
 const HIGH = 96;
 const EDGE = 18;
+/** What the name of a shot takes of it. */
+const NAME_WIDE = 26;
 const SVG = "http://www.w3.org/2000/svg";
 
 function make(name, attributes, words = "") {
@@ -30,9 +32,15 @@ export function sketch(place, ground, newest) {
     const y = (point) => HIGH - 1.5 * EDGE - (point.elevationIn - low) * up;
     svg.append(make("title", {}, `Ground of ${ground.run}, ${points.length} shots`));
     svg.append(make("path", { class: "ground", d: points.map((point, i) => `${i ? "L" : "M"}${x(point)} ${y(point)}`).join("") }));
+    // A name that would lie on its neighbor's is left out; the newest always has its own.
+    const ringed = points.find((point) => point.shot === newest);
+    let named = -NAME_WIDE;
+    const isClear = (point) => x(point) - named >= NAME_WIDE && (!ringed || Math.abs(x(point) - x(ringed)) >= NAME_WIDE);
     for (const point of points) {
         svg.append(make("circle", { class: point.shot === newest ? "shot newest" : "shot", cx: x(point), cy: y(point), r: point.shot === newest ? 5 : 3, "data-of": point.shot }));
-        svg.append(make("text", { x: x(point), y: y(point) - 8, "text-anchor": "middle" }, point.shot));
+        if (point !== ringed && !isClear(point)) continue;
+        named = x(point);
+        svg.append(make("text", { class: point === ringed ? "of-newest" : "", x: x(point), y: y(point) - 8, "text-anchor": "middle" }, point.shot));
     }
     svg.append(make("text", { x: EDGE, y: HIGH - 4 }, `heights drawn ${Math.max(1, Math.round(up / across))} times as high`));
 }

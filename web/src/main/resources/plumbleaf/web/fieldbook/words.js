@@ -1,0 +1,7 @@
+// Text put into a page, and a page's part made of text.
+
+export const part = (html) => document.createRange().createContextualFragment(html);
+
+export const escaped = (text) => String(text).replace(/[&<>"]/g, (one) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[one]);
+
+export const changes = (count) => (count === 1 ? "1 change" : `${count} changes`);
