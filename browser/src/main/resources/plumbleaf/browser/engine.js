@@ -64,8 +64,8 @@ async function keptOrUnpacked(packed) {
     if (again) return again;
     const bytes = unpacked(packed);
     for (const old of await shelf.keys()) await shelf.delete(old);
-    // A device that is full unpacks it again next time.
-    await shelf.put(name, new Response(bytes, { headers: { "Content-Type": "application/wasm" } })).catch(() => {});
+    // Kept while it is being compiled; a device that is full unpacks it again next time.
+    shelf.put(name, new Response(bytes, { headers: { "Content-Type": "application/wasm" } })).catch(() => {});
     return engineOf(bytes);
 }
 

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -67,7 +68,7 @@ class FieldBookInBrowserTest {
         keyIn(device, "3", "3", "ft");
         keyIn(device, "5", "ft", "2", "1/2");
         until(device, "document.querySelectorAll('.sketch .newest').length === 1");
-        assertThat(text(device, "#line")).contains("1 change is kept on this device");
+        until(device, "document.getElementById('line').textContent.includes('1 change is kept on this device')");
         // Said with the shot itself, before any load is worked out.
         assertThat(text(device, "#closure")).contains("Not closed yet: read the rod back on the benchmark");
         page(device, "findings");
@@ -77,14 +78,14 @@ class FieldBookInBrowserTest {
         page(device, "crew");
         until(device, "/Crew sheet[^]*In this order/.test(document.getElementById('content').textContent)");
         page(device, "numbers");
-        type(device, "gates[G1].opening", "4' 2\"");
-        until(device, "document.getElementById('line').textContent.includes('2 changes')");
         type(device, "gates[G1].opening", "fifty");
         until(
                 device,
                 "/opening/.test(document.querySelector(\"[data-path='gates[G1].opening'] + .problem\").textContent)");
+        type(device, "gates[G1].opening", "4' 2\"");
+        until(device, "document.getElementById('line').textContent.includes('2 changes')");
 
-        device.quit();
+        kill(device);
         ChromeDriver again = device("phone");
         again.get(address() + "#" + job + "/numbers");
         until(again, "document.body.dataset.page === 'numbers'");
@@ -321,11 +322,20 @@ class FieldBookInBrowserTest {
         until(device, "document.querySelectorAll('.sketch .newest').length === 1");
         String shot = text(device, "#photo-of");
         photograph(device);
+        // What needs the signal says so where it is pressed, and what waits is not left behind.
+        device.executeScript("Object.defineProperty(navigator, 'onLine', { get: () => false })");
+        press(device, ".out");
+        assertThat(text(device, "#line")).startsWith("Desk: that needs the signal.");
+        device.executeScript("location.hash = ''");
+        until(device, "document.querySelector('[data-drop]')");
+        press(device, "[data-drop]");
+        until(device, "/1 change and 1 photo did not go up/.test(document.getElementById('line').textContent)");
         device.quit();
         back();
         ChromeDriver again = device("phone");
-        again.get(address() + "#" + job + "/measure");
-        until(again, "document.getElementById('line').hidden && document.getElementById('photos')?.textContent === ''");
+        // From the list of what is held, without the job being opened.
+        again.get(address());
+        until(again, "document.querySelector('.held-jobs') && !/not sent yet/.test(document.body.textContent)");
         again.get("http://127.0.0.1:" + server.port() + "/jobs/" + job + "/files");
         assertThat(again.getPageSource()).contains(shot + "-hole.png");
     }
@@ -410,6 +420,22 @@ class FieldBookInBrowserTest {
         all.add(device);
         devices = List.copyOf(all);
         return device;
+    }
+
+    /** As a battery that dies: the browser is given no time to write anything down. */
+    private void kill(ChromeDriver device) {
+        long process =
+                ((Number) Objects.requireNonNull(device.getCapabilities().getCapability("goog:processID"))).longValue();
+        ProcessHandle browser = ProcessHandle.of(process).orElseThrow();
+        List<ProcessHandle> all = new ArrayList<>(browser.descendants().toList());
+        all.add(browser);
+        all.forEach(ProcessHandle::destroyForcibly);
+        devices = devices.stream().filter(each -> !each.equals(device)).toList();
+        try {
+            device.quit();
+        } catch (WebDriverException gone) {
+            assertThat(gone).as("nobody is there to be asked to go").isNotNull();
+        }
     }
 
     private void takeAlong(ChromeDriver device) {

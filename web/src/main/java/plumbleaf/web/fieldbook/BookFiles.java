@@ -37,6 +37,7 @@ final class BookFiles {
             "dragging.js",
             "desk.js",
             "words.js",
+            "waiting.js",
             "sender.js",
             "naming.js",
             "edits.js",

@@ -7,6 +7,7 @@ import { measuring } from "./measuring.js";
 import { numbers } from "./numbers.js";
 import { OpenJob, STEPS } from "./openjob.js";
 import { fetched, sendAll } from "./sender.js";
+import { putBack, writeDown } from "./waiting.js";
 import { changes, escaped, part } from "./words.js";
 
 // The field book: the jobs this device holds, each with what is measured, changed and worked out of it here.
@@ -98,6 +99,7 @@ function tellWaiting(book) {
 }
 
 function decided() {
+    open.writeDown();
     open.work();
     tellWaiting(open);
     show();
@@ -124,6 +126,7 @@ async function sendOf(book) {
     const photos = (await photosOf(book.id)).length;
     const waited = JSON.stringify(book.queue.list());
     const problem = await sendAll(book.id, book.held.person, (job) => { book.held = job; });
+    await book.writeDown();
     const photosLeft = (await photosOf(book.id)).length;
     if (open !== book) return;
     const moved = book.held.version !== before;
@@ -133,10 +136,36 @@ async function sendOf(book) {
     if (problem) say(problem + (book.queue.count() ? ` ${changes(book.queue.count())} ${book.queue.count() === 1 ? "is" : "are"} kept on this device.` : ""));
 }
 
+/** What waits of jobs that are held and not open goes up from the list. */
+async function sendFrom(jobs) {
+    if (sending || !navigator.onLine) return;
+    sending = true;
+    let went = false;
+    try {
+        for (const job of jobs) {
+            const before = job.seen ? 0 : await waitingOf(job);
+            if (!before) continue;
+            await sendAll(job.id, job.person, () => {});
+            await writeDown(job.id, job.person);
+            went ||= (await waitingOf(job)) < before;
+        }
+    } catch (fault) {
+        if (!open) say(`What waits could not be sent (${fault.message}). It is kept on this device.`);
+    } finally {
+        sending = false;
+    }
+    if (open) send();
+    else if (went) list();
+}
+
+/** How many changes that need no word, and photos. */
+const waitingOf = async ({ id, person }) => queueOf(id, person).list().filter((edit) => !edit.asked).length + (await photosOf(id)).length;
+
 async function openJob(id) {
     if (open?.id === id) return open;
     const held = await heldJob(id);
     if (!held) return null;
+    await putBack(id, held.person);
     open = new OpenJob(held, held.seen ? null : engineHere(), told);
     if (!held.seen) {
         open.engine.ask("stock", held.kit ?? "{}").then((problem) => { if (problem) say("The house's prices cannot be read here: " + problem); }, () => {});
@@ -155,22 +184,32 @@ async function list() {
     document.getElementById("working").textContent = "";
     nav.hidden = true;
     const jobs = await heldJobs();
+    for (const job of jobs) await putBack(job.id, job.person);
     content.replaceChildren(part(jobs.length
-        ? `<h2>On this device</h2><ul class="held-jobs">${jobs.map(heldLine).join("")}</ul><p class="about">A new job, and one that is not here, need the signal: open it at the desk and press Take along.</p>`
+        ? `<h2>On this device</h2><ul class="held-jobs">${(await Promise.all(jobs.map(heldLine))).join("")}</ul><p class="about">A new job, and one that is not here, need the signal: open it at the desk and press Take along.</p>`
         : "<p>No job is on this device yet. Open one at the desk while there is a signal, and press Take along.</p>"));
     const isKept = navigator.serviceWorker ? document.body.dataset.kept === "yes" || Boolean(await navigator.serviceWorker.getRegistration().then((keeper) => keeper?.active)) : false;
     content.append(part(`<p class="about">${isKept ? "This page is on the device and opens without a signal." : "This page is not kept on the device yet, and needs the signal until it is."}</p>`));
     for (const button of content.querySelectorAll("[data-drop]")) button.addEventListener("click", async () => {
         const job = jobs.find((one) => one.id === button.dataset.drop);
-        if (queueOf(job.id, job.person).count()) say("Changes of this job have not gone up yet. Open it where there is a signal first.");
+        const waits = await notSent(job);
+        if (waits) say(`Of this job ${waits} did not go up yet. Open it where there is a signal first.`);
         else { await letGo(job.id); list(); }
     });
+    sendFrom(jobs);
 }
 
-function heldLine(job) {
-    const count = queueOf(job.id, job.person).count();
+async function heldLine(job) {
+    const waits = await notSent(job);
     const taken = new Date(job.takenAt).toLocaleString("en-US", { dateStyle: "medium", timeStyle: "short" });
-    return `<li><a href="#${job.id}/measure">${escaped(job.title)}</a> <small>taken along ${taken}${count ? `, ${changes(count)} not sent yet` : ""}</small> <button type="button" data-drop="${job.id}" class="quiet">Leave behind</button></li>`;
+    return `<li><a href="#${job.id}/measure">${escaped(job.title)}</a> <small>taken along ${taken}${waits ? `, ${waits} not sent yet` : ""}</small> <button type="button" data-drop="${job.id}" class="quiet">Leave behind</button></li>`;
+}
+
+/** What of a job has not gone up, in words; empty where all has. */
+async function notSent({ id, person }) {
+    const count = queueOf(id, person).count();
+    const photos = (await photosOf(id)).length;
+    return [count && changes(count), photos && (photos === 1 ? "1 photo" : `${photos} photos`)].filter(Boolean).join(" and ");
 }
 
 async function take(id) {
@@ -229,6 +268,14 @@ addEventListener("hashchange", show);
 addEventListener("online", () => {
     if (noEngine) again();
     if (open) { tellWaiting(open); send(); }
+    else heldJobs().then(sendFrom);
+});
+// What cannot be had without a signal says so where it is pressed, instead of leaving for a page that does not come.
+addEventListener("click", (event) => {
+    const away = event.target.closest?.("a[href]");
+    if (!away || navigator.onLine || away.pathname.startsWith("/field-book/")) return;
+    event.preventDefault();
+    say(`${away.textContent.trim()}: that needs the signal. What you change here is kept on this device.`);
 });
 addEventListener("offline", () => { if (open) tellWaiting(open); });
 navigator.serviceWorker?.register("/field-book/worker.js").then((keeper) => {

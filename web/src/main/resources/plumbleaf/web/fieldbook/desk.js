@@ -6,7 +6,7 @@ import { escaped, part } from "./words.js";
 /** @param decided what the page does once a change was kept or given up */
 export function desk(place, book, decided) {
     const asked = book.queue.list().filter((edit) => edit.asked);
-    const needs = `<h2>What needs the signal</h2><ul class="plain"><li>Prices, the proposal and the order: worked out by the office with its yard.</li><li>The whole packet as PDF.</li><li>A new job or visit; new runs, corners and gates; styles; people; the calendar; the history with undo.</li></ul>`;
+    const needs = `<h2>What needs the signal</h2><ul class="plain"><li>The price of the whole job, the proposal and the order: worked out by the office with its yard.</li><li>The whole packet as PDF.</li><li>A new job or visit; new runs, corners and gates; styles; people; the calendar; the history with undo.</li></ul>`;
     place.replaceChildren(part(`${asked.length ? `<h2>Waiting for a word</h2><ul class="conflicts">${asked.map((edit) => asking(book, edit)).join("")}</ul>` : ""}
 ${needs}<p><a class="button" href="/jobs/${book.id}">Open the rooms of this job</a></p>`));
     for (const button of place.querySelectorAll("[data-give-up]")) button.addEventListener("click", () => { book.queue.drop(button.dataset.giveUp); decided(); });

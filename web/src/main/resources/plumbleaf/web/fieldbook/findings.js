@@ -1,5 +1,5 @@
 import { STEPS } from "./openjob.js";
-import { escaped, part } from "./words.js";
+import { escaped, part, unbroken } from "./words.js";
 
 // All that must be fixed or looked at, with what would cure it; what a cure does to the price comes a moment after the rest.
 const MARK = { "must-fix": "\u25a0 must fix", "cannot-say": "\u25cc cannot say", caution: "\u25b3 caution", pass: "\u2713 passes" };
@@ -36,8 +36,8 @@ function heading(verdict, count) {
 }
 
 function item({ severity, message, basis = "", remedies = [] }, isPriceToCome) {
-    const cures = remedies.map((remedy) => `<li>${escaped(remedy.words)} ${price(remedy, isPriceToCome)}</li>`).join("");
-    return `<li class="${severity}"><b>${MARK[severity]}</b> ${escaped(message)} <small>${escaped(basis)}</small>${cures ? `<p class="about">What would cure it:</p><ul class="cures">${cures}</ul>` : ""}</li>`;
+    const cures = remedies.map((remedy) => `<li>${escaped(unbroken(remedy.words))} ${price(remedy, isPriceToCome)}</li>`).join("");
+    return `<li class="${severity}"><b>${MARK[severity]}</b> ${escaped(unbroken(message))} <small>${escaped(basis)}</small>${cures ? `<p class="about">What would cure it:</p><ul class="cures">${cures}</ul>` : ""}</li>`;
 }
 
 function price({ priceChange, edit }, isToCome) {

@@ -1,7 +1,7 @@
 // The jobs this device holds and the photos that wait to go up, in the browser's own store.
 const NAME = "plumbleaf-field-book";
-/** 1 held jobs alone; 2 photos beside them. */
-const MAKE = 2;
+/** 1 held jobs alone; 2 photos beside them; 3 what waits, written down a second time. */
+const MAKE = 3;
 
 function opened() {
     return new Promise((done, failed) => {
@@ -10,6 +10,7 @@ function opened() {
             const store = asked.result;
             if (event.oldVersion < 1) store.createObjectStore("jobs", { keyPath: "id" });
             if (event.oldVersion < 2) store.createObjectStore("photos", { keyPath: "id", autoIncrement: true }).createIndex("job", "job");
+            if (event.oldVersion < 3) store.createObjectStore("waiting", { keyPath: "job" });
         };
         asked.onsuccess = () => done(asked.result);
         asked.onerror = () => failed(asked.error);
@@ -21,7 +22,8 @@ async function inStore(name, mode, work) {
     const store = await opened();
     try {
         return await new Promise((done, failed) => {
-            const passage = store.transaction(name, mode);
+            // Written to the disk before it counts as written: a battery may die the moment after.
+            const passage = store.transaction(name, mode, { durability: "strict" });
             const asked = work(passage.objectStore(name));
             passage.oncomplete = () => done(asked?.result);
             passage.onerror = () => failed(passage.error);
@@ -35,7 +37,14 @@ async function inStore(name, mode, work) {
 export const heldJobs = () => inStore("jobs", "readonly", (jobs) => jobs.getAll());
 export const heldJob = (id) => inStore("jobs", "readonly", (jobs) => jobs.get(id));
 export const hold = (job) => inStore("jobs", "readwrite", (jobs) => jobs.put(job));
-export const letGo = (id) => inStore("jobs", "readwrite", (jobs) => jobs.delete(id));
+export async function letGo(id) {
+    await inStore("jobs", "readwrite", (jobs) => jobs.delete(id));
+    await inStore("waiting", "readwrite", (waiting) => waiting.delete(id));
+}
+
+/** @param {{ job: string, person: string, made: number, edits: object[] }} all that waits of a job, and how many changes were ever made to it here */
+export const keepWaiting = (all) => inStore("waiting", "readwrite", (waiting) => waiting.put(all));
+export const keptWaiting = (job) => inStore("waiting", "readonly", (waiting) => waiting.get(job));
 
 export const photosOf = (job) => inStore("photos", "readonly", (photos) => photos.index("job").getAll(job));
 export const keepPhoto = (photo) => inStore("photos", "readwrite", (photos) => photos.add(photo));

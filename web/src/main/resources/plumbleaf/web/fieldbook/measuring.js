@@ -3,7 +3,7 @@ import { keepPhoto, photosOf } from "./held.js";
 import { keypad } from "./keys.js";
 import { STEPS } from "./openjob.js";
 import { sketch } from "./sketch.js";
-import { escaped, part } from "./words.js";
+import { escaped, part, unbroken } from "./words.js";
 
 // One number at a time: where the rod stands, then what it reads. Every shot is kept the moment it is complete.
 const BACK = "benchmark";
@@ -69,9 +69,9 @@ export function measuring(place, book) {
     function sayOf(findings) {
         if (!at("closure")) return;
         const closing = findings.filter((one) => one.id === "ground.closure" || one.id === "line.closure");
-        write("closure", closing.length ? closing.map((one) => one.message).join(" ") : "Not closed yet: read the rod back on the benchmark before you leave.");
+        write("closure", closing.length ? unbroken(closing.map((one) => one.message).join(" ")) : "Not closed yet: read the rod back on the benchmark before you leave.");
         at("closure").dataset.severity = closing[0]?.severity ?? "";
-        write("of-shot", findings.filter((one) => newest && one.part === newest).map((one) => one.message).join(" "));
+        write("of-shot", unbroken(findings.filter((one) => newest && one.part === newest).map((one) => one.message).join(" ")));
     }
     /** An answer may come when another page is shown already. */
     function write(id, words) {

@@ -1,5 +1,6 @@
 import { queueOf } from "/assets/queue.js";
 import { changed, valueAt } from "./edits.js";
+import { numbered, writeDown } from "./waiting.js";
 
 // One open job: its text with what waits, and what the engine makes of it. An edit is answered in three steps, so that nobody waits for the dearest: the job laid out and drawn, within
 // a frame; then loads, gates and findings; then what each remedy would do to the price. What a newer edit has overtaken is thrown away.
@@ -100,6 +101,9 @@ export class OpenJob {
     /** What waits goes now where there is a signal: a photo is no change and tells nobody that it is there. */
     sendPhotos() { this.#told.kept(this); }
 
+    /** What waits, as it is now, where it outlives a dead battery. */
+    writeDown() { return writeDown(this.id, this.held.person); }
+
     /** What the field held when it was first changed here: asked as the change joins the queue, since an older one of the same field may have gone up meanwhile. */
     #was(path) { return this.queue.list().find((edit) => edit.path === path)?.was ?? valueAt(JSON.parse(this.held.document), path); }
 
@@ -140,11 +144,12 @@ export class OpenJob {
             return `${said(wrong.field)}: ${wrong.problem}; ${wrong.cure}.`;
         }
         const seen = new Map(edit.fields).has("list") ? {} : { was: this.#was(edit.path) };
-        this.queue.put({ ...edit, ...seen, base: Number(this.held.version) });
+        this.queue.put({ ...edit, ...seen, base: Number(this.held.version), made: numbered(this.id, this.held.person) });
         this.read();
-        this.#told.kept(this);
         this.#reached(STEPS.LAID, laid, round);
         this.#follow(round).catch((fault) => this.#stopped(fault, round));
+        await this.writeDown();
+        this.#told.kept(this);
         return "";
     }
 }

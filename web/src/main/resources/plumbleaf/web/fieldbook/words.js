@@ -4,4 +4,7 @@ export const part = (html) => document.createRange().createContextualFragment(ht
 
 export const escaped = (text) => String(text).replace(/[&<>"]/g, (one) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[one]);
 
+/** 7-5/16" stays on one line. */
+export const unbroken = (text) => String(text).replace(/(\d)-(?=\d)/g, "$1-\u2060");
+
 export const changes = (count) => (count === 1 ? "1 change" : `${count} changes`);

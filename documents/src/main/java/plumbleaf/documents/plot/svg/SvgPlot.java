@@ -85,10 +85,11 @@ public final class SvgPlot {
         return out.append("</svg>\n").toString();
     }
 
-    /** Neighbours that draw the same thing share a group that carries its id. */
+    /** Neighbours that draw the same thing share a group that carries its id; a face and its own edge, as every picket has them, are one path. */
     private void body(List<Primitive> parts) {
         String open = "";
-        for (Primitive part : parts) {
+        for (int i = 0; i < parts.size(); i++) {
+            Primitive part = parts.get(i);
             String of = part.look().of();
             if (!of.equals(open)) {
                 if (!open.isEmpty()) out.append("</g>\n");
@@ -99,9 +100,25 @@ public final class SvgPlot {
                 }
                 open = of;
             }
-            out.append(part.match(this::stroke, this::arc, this::fill, this::dots, this::text, this::raster));
+            if (i + 1 < parts.size() && isEdged(part, parts.get(i + 1))) out.append(edged(part, parts.get(++i)));
+            else out.append(part.match(this::stroke, this::arc, this::fill, this::dots, this::text, this::raster));
         }
         if (!open.isEmpty()) out.append("</g>\n");
+    }
+
+    private static boolean isEdged(Primitive face, Primitive edge) {
+        return face instanceof Fill fill
+                && edge instanceof Stroke stroke
+                && stroke.closed()
+                && stroke.points().equals(fill.outline())
+                && stroke.look().layer() == fill.look().layer()
+                && stroke.look().of().equals(fill.look().of());
+    }
+
+    private String edged(Primitive face, Primitive edge) {
+        Fill fill = (Fill) face;
+        return "<path class=\"f-" + fill.look().ink().key() + " " + line(edge.look()) + "\" d=\""
+                + path(fill.outline(), true) + "\"/>\n";
     }
 
     private String stroke(Stroke stroke) {
