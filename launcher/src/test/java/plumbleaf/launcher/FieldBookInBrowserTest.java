@@ -190,6 +190,31 @@ class FieldBookInBrowserTest {
     }
 
     @Test
+    void aShotThatIsReadAgainWhileItGoesUpIsOneShot() {
+        ChromeDriver device = device("phone");
+        takeAlong(device);
+        device.executeScript("""
+                const real = fetch;
+                window.fetch = async (...asked) => {
+                    if (asked[1]?.method === "POST") {
+                        window.isGoing = true;
+                        await new Promise((done) => setTimeout(done, 3000));
+                    }
+                    return real(...asked);
+                };
+                """);
+        keyIn(device, "3", "3", "ft");
+        keyIn(device, "5", "ft", "2", "1/2");
+        until(device, "window.isGoing");
+        String shot = text(device, "#photo-of");
+        page(device, "numbers");
+        type(device, "ground.shots[" + shot + "].rod", "5' 3\"");
+        new WebDriverWait(device, PATIENCE)
+                .withMessage("one shot with the newer reading")
+                .until(page -> noted(device, "shots", "station", "33'", "rod").equals("5' 3\""));
+    }
+
+    @Test
     void twoDevicesThatCountAlikeKeepTheirOwnLevelsShotsAndPhotos() {
         ChromeDriver one = device("one");
         takeAlong(one);

@@ -64,6 +64,7 @@ export function queueOf(job, person) {
             return id;
         },
         goes: (id) => going.add(id),
+        isGoing: (id) => going.has(id),
         stays: (id) => going.delete(id),
         went(id, version) {
             going.delete(id);

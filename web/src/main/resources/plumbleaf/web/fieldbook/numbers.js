@@ -7,6 +7,8 @@ import { escaped, part } from "./words.js";
 const OF_RUN = [["infill", "Height"], ["bottomGap", "Bottom gap"], ["maxBay", "Longest bay"]];
 const OF_GATE = [["station", "Station"], ["opening", "Opening"], ["leaf.bottomGap", "Bottom gap"]];
 const SIDES = [["hinge", "Hinge, from outside", ["left", "right"]], ["swing", "Swing", ["in", "out"]]];
+/** How often is asked whether it has arrived. */
+const ON_ITS_WAY_MS = 100;
 const READINGS = ["rod", "elevation", "falls", "rises"];
 
 /** @returns {{ title: string, of: string, fields: { path: string, words: string, room: string, choices?: string[] }[] }[]} what can be changed, thing by thing */
@@ -86,8 +88,11 @@ export function numbers(place, book) {
     };
 }
 
-function changed(book, { path, room }, value) {
-    const own = book.queue.list().find((edit) => path.startsWith(edit.path + ".") && new Map(edit.fields).has("list"));
+async function changed(book, { path, room }, value) {
+    const found = () => book.queue.list().find((edit) => path.startsWith(edit.path + ".") && new Map(edit.fields).has("list"));
+    // One that is on its way is changed once it is there: changed here, it would arrive twice.
+    while (book.queue.isGoing(found()?.id)) await new Promise((done) => setTimeout(done, ON_ITS_WAY_MS));
+    const own = found();
     if (own) return retaken(book, own, path.slice(own.path.length + 1), value);
     return book.put({ at: `/jobs/${book.id}/${room}/edit`, path, fields: [["path", path], ["unit", "WORDS"], ["value", value]] });
 }
