@@ -19,12 +19,15 @@ import plumbleaf.documents.drawing.Stroke;
 import plumbleaf.engine.geometry.Direction;
 import plumbleaf.engine.geometry.PlanLine;
 import plumbleaf.engine.geometry.PlanPoint;
+import plumbleaf.engine.job.Guarded;
 import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Plug;
+import plumbleaf.engine.job.PostStretch;
 import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.line.RunLayout;
+import plumbleaf.engine.quantity.Length;
 
-/** What a digger must know, on the site plan: stretches where no post may stand, buried lines in the uniform colours, old plugs. */
+/** What a digger must know, on the site plan: stretches where no post may stand or none is dug, buried lines in the uniform colours, old plugs. */
 final class DigMarks {
     private static final double BAND_IN = 0.10;
 
@@ -76,6 +79,50 @@ final class DigMarks {
                     run.line().insideIsLeft() ? way : way + Math.PI,
                     Look.note()));
         }
+    }
+
+    /** Where posts are held by concrete that is there, or driven: nobody brings an auger to them. */
+    void held(RunLayout run, Predicate<Point> shows) {
+        for (PostStretch stretch : site.job().run(run.run()).otherPosts()) {
+            String words = stretch.posts()
+                    .match(
+                            footing -> "",
+                            driven -> "posts driven",
+                            plate -> "posts on plates",
+                            socket -> "posts cored into concrete",
+                            wall -> "posts on a wall",
+                            existing -> "posts that stand");
+            if (!words.isEmpty()) stretch(run, stretch.from(), stretch.to(), words, shows);
+        }
+        for (Guarded guard : site.job().rules().guards())
+            if (guard.at().run().equals(run.run()))
+                stretch(
+                        run,
+                        guard.at().from(),
+                        guard.at().to(),
+                        "beside a drop of " + site.job().display().length(guard.drop()),
+                        shows);
+    }
+
+    private void stretch(RunLayout run, Length from, Length to, String words, Predicate<Point> shows) {
+        PlanLine line = run.line().line();
+        Length last = to.compareTo(line.length()) < 0 ? to : line.length();
+        if (last.compareTo(from) <= 0) return;
+        Length middle = from.plus(last).times(0.5);
+        Point at = at(line.pointAt(middle));
+        if (!shows.test(at)) return;
+        Direction leg = line.directionAt(middle);
+        double way = StrictMath.atan2(leg.north(), leg.east()) + (run.line().insideIsLeft() ? -1 : 1) * Math.PI / 2;
+        marks.addAll(labels.beside(
+                at,
+                brief
+                        ? List.of(words)
+                        : List.of(
+                                words,
+                                "from " + site.job().display().length(from) + " to "
+                                        + site.job().display().length(last)),
+                way,
+                Look.note()));
     }
 
     void line(PrivateLine line) {

@@ -186,6 +186,8 @@ public final class RunProfile {
                         at(station + side, grade),
                         at(station + side, Math.max(foot, grade - detail.depth().inches())),
                         Look.hidden(Layer.POSTS).of(id)));
+        } else {
+            marks.addAll(HeldOnProfile.of(detail, this::at));
         }
         marks.add(Area.edged(
                 Box.of(
@@ -286,7 +288,9 @@ public final class RunProfile {
                     units.length(post.post().station()),
                     Sizes.inches(units, post.post().grade().inches()),
                     Sizes.inches(units, post.post().top().inches()),
-                    post.isDug() ? hole(post) : "\u2013");
+                    post.isDug()
+                            ? hole(post)
+                            : HeldOnProfile.words(post.post().support(), units));
             columns.add(column);
             double wide = 0.3;
             for (String text : column) wide = Math.max(wide, Lettering.width(text, Text.SMALL, Text.Weight.SEMIBOLD));

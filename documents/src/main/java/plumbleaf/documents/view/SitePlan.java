@@ -176,7 +176,10 @@ public final class SitePlan {
             ends(run, job.run(run.run()));
         }
         DigMarks closed = new DigMarks(site, scale, labels, isOverview());
-        for (RunLayout run : layout.runs()) closed.closed(run, this::shows);
+        for (RunLayout run : layout.runs()) {
+            closed.closed(run, this::shows);
+            closed.held(run, this::shows);
+        }
         marks.addAll(closed.marks());
         Box near = whole() ? site.extents().grown(scale.real(1.0)) : window;
         marks.addAll(PlaceMarks.of(job, near, labels));

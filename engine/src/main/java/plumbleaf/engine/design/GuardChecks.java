@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
+import plumbleaf.engine.finding.Remedy;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.ground.Ground;
 import plumbleaf.engine.ground.ProfilePoint;
@@ -15,6 +16,9 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Guarded;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.RunSide;
+import plumbleaf.engine.job.RunSides;
+import plumbleaf.engine.job.RunStretch;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.quantity.DecimalText;
@@ -69,7 +73,8 @@ final class GuardChecks {
         boolean engineered = bays.stream()
                 .allMatch(bay ->
                         job.basisAt(run, (bay.start().inches() + bay.end().inches()) / 2) == DesignBasis.ENGINEERED);
-        if (!engineered) findings.add(GuardRules.customary(run.id(), rules));
+        if (!engineered)
+            findings.add(GuardRules.customary(run.id(), rules).withRemedies(List.of(onCodeWind(run, guard.at()))));
         Bay longest = bays.get(0);
         for (Bay bay : bays) if (bay.level().compareTo(longest.level()) > 0) longest = bay;
         double pushLb = GuardLoad.on(guard, longest.level()).pounds();
@@ -120,5 +125,20 @@ final class GuardChecks {
                 Basis.clause("ASCE 7-16 4.5.1; local code governs"),
                 Optional.of(Measure.demand(ratio, 1, "")),
                 List.of());
+    }
+
+    /** The guard with a bay on either side, so that every post of it is meant, wherever posts then stand. */
+    private Remedy onCodeWind(Run run, RunStretch guard) {
+        double bayIn = run.maxBay().inches();
+        double endIn = layout.run(run.id()).line().line().length().inches();
+        Length from = Length.inches(Math.max(0, guard.from().inches() - bayIn));
+        Length to = Length.inches(Math.min(endIn, guard.to().inches() + bayIn));
+        List<RunSide> sides =
+                RunSides.changed(run.sides(), from, to, side -> side.withBasis(DesignBasis.ENGINEERED));
+        return Remedy.ofEdit(
+                "engineered-there",
+                "build it on the engineered basis from station " + job.display().length(from) + " to "
+                        + job.display().length(to) + ", the guard and a bay on either side, and the rest as it is",
+                "runs[" + run.id() + "].sides=" + RunSides.text(sides));
     }
 }

@@ -123,6 +123,7 @@ final class PoolGateRules {
                 PoolRules.atLeastZero(hang.swing().closedLargest().clear()),
                 isHard(from.inches(), to.inches()),
                 gap(leaf),
+                dries(leaf),
                 railTops(leaf),
                 frameOnPoolSide(leaf));
         findings.addAll(fence.findings(rules, pool.height()));
@@ -165,6 +166,12 @@ final class PoolGateRules {
                         mesh -> Optional.of(Length.inches(
                                 Math.max(0, mesh.pitch().inches() - mesh.wire().inches()))),
                         sheet -> Optional.empty());
+    }
+
+    private boolean dries(Leaf leaf) {
+        return design.partsOf(leaf)
+                .cladding()
+                .match(open -> false, wood -> true, pickets -> false, mesh -> false, sheet -> false);
     }
 
     private static Length railTops(Leaf leaf) {

@@ -100,6 +100,7 @@ final class PoolRules {
                 atLeastZero(bay.groundGapMax()),
                 isHard(run.id(), bay.start().inches(), bay.end().inches()),
                 fill.gap(),
+                bay.fill().dries(),
                 fill.railTops(),
                 fill.railsHidden() || (railsAway && fill.railsOnOneFace()));
         findings.addAll(fence.findings(rules, pool.height()));

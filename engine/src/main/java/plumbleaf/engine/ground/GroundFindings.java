@@ -108,6 +108,17 @@ record GroundFindings(DisplayUnits display) {
                 Measure.demand(off.inches(), BLUNDER.inches(), "in"));
     }
 
+    Finding farOff(String id, Length nearest, Length others) {
+        return Checked.note(
+                "ground.far",
+                Severity.CAUTION,
+                id,
+                "Shot " + id + " lies " + text(nearest) + " from the nearest other shot, and no other shot more than "
+                        + text(others) + " from its own. Read its place again: a digit of its northing or easting may be"
+                        + " wrong.",
+                Basis.judgement("four times as far off as any other, and 50 ft"));
+    }
+
     Finding gap(String run, ProfilePoint from, ProfilePoint to) {
         Length apart = to.station().minus(from.station()).size();
         return Checked.of(

@@ -37,6 +37,7 @@ final class GroundReview {
         review.doubled(points);
         for (int i = 0; i < runs.size(); i++) review.profile(profiles.get(i), runs.get(i));
         review.besideTheLines(points);
+        review.findings.addAll(FarShots.of(points, say));
         return List.copyOf(review.findings);
     }
 

@@ -34,6 +34,10 @@ public record RunSide(
         return new RunSide(first, last, basis, post, hole, depth, maxBay);
     }
 
+    public RunSide withBasis(DesignBasis own) {
+        return new RunSide(from, to, Stated.of(own), post, hole, depth, maxBay);
+    }
+
     public RunSide withPost(String own) {
         return new RunSide(from, to, basis, Stated.of(own), hole, depth, maxBay);
     }

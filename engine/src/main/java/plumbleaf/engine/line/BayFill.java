@@ -27,6 +27,11 @@ public sealed interface BayFill {
                 Mesh::opening);
     }
 
+    /** Whether its openings change with the season, as between boards. */
+    default boolean dries() {
+        return match(open -> false, pickets -> true, lying -> true, panel -> false, fabric -> false, mesh -> false);
+    }
+
     private static Length positive(Offset gap) {
         return Length.inches(Math.max(0, gap.inches()));
     }

@@ -1,6 +1,7 @@
 package plumbleaf.engine.rule;
 
 import java.util.List;
+import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.quantity.DecimalText;
@@ -47,7 +48,7 @@ public final class GuardRules {
     }
 
     /** A guard is no place for a customary build. */
-    public static Finding customary(String part, RuleTable rules) {
+    public static Checked customary(String part, RuleTable rules) {
         return rules.say()
                 .wrong(
                         "guard.basis",

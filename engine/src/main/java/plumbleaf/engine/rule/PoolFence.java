@@ -15,6 +15,7 @@ import plumbleaf.engine.quantity.Length;
  * @param groundGap largest gap under it, the triangle under a stepped end too
  * @param hardGround whether concrete lies under it
  * @param picketGap widest opening in what fills it, when it is driest; zero for none
+ * @param dries whether that opening changes with the season, as between boards
  * @param railTops least distance between tops of neighbouring rails; the whole height where there is one rail
  * @param railsOnPoolSide whether the rails face the pool
  */
@@ -24,6 +25,7 @@ public record PoolFence(
         Length groundGap,
         boolean hardGround,
         Length picketGap,
+        boolean dries,
         Length railTops,
         boolean railsOnPoolSide) {
 
@@ -69,7 +71,7 @@ public record PoolFence(
                         "barrier.gap",
                         Severity.MUST_FIX,
                         part,
-                        "The pool barrier " + part + ": the widest gap in it when it is driest",
+                        "The pool barrier " + part + ": the widest gap in it" + (dries ? " when it is driest" : ""),
                         picketGap,
                         gapRule(rules)));
         findings.add(sphere(rules));

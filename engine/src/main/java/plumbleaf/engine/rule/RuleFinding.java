@@ -41,7 +41,7 @@ record RuleFinding(DisplayUnits display) {
         return Checked.note(id, Severity.CANNOT_SAY, part, message, row.basis());
     }
 
-    Finding wrong(String id, String part, String message, RuleRow row) {
+    Checked wrong(String id, String part, String message, RuleRow row) {
         return Checked.note(id, Severity.MUST_FIX, part, message, row.basis());
     }
 

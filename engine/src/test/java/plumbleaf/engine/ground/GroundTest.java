@@ -3,6 +3,7 @@ package plumbleaf.engine.ground;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -163,6 +164,22 @@ class GroundTest {
                         Books.inside("S5", 19, 21, 25)),
                 List.of(Books.east(40)));
         assertThat(ids(ground)).containsExactly("ground.blunder S5");
+    }
+
+    /** S6 was meant at 60 ft, and its easting was read as 600 ft. A pair of shots far out has each other. */
+    @Test
+    void aShotFarOffAllOthersInPlanIsNamed() {
+        List<Shot> shots = new ArrayList<>();
+        for (int i = 1; i <= 5; i++) shots.add(Books.at("S" + i, 120 * i, 120 + 40 * (i % 2), i));
+        shots.add(Books.at("S6", 7200, 120, 6));
+        Ground slipped = Ground.of(Books.book(shots.toArray(Shot[]::new)), List.of());
+        assertThat(slipped.findings()).hasSize(1);
+        assertThat(slipped.findings().get(0).message())
+                .isEqualTo("Shot S6 lies 550' 1/8\" from the nearest other shot, and no other shot more than 10' 6-1/2\""
+                        + " from its own. Read its place again: a digit of its northing or easting may be wrong.");
+        shots.add(Books.at("S7", 7200, 240, 6));
+        assertThat(ids(Ground.of(Books.book(shots.toArray(Shot[]::new)), List.of())))
+                .isEmpty();
     }
 
     @Test

@@ -12,12 +12,12 @@ import plumbleaf.engine.ground.Shot;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.jobfile.input.InputError;
 
-/** What the ground itself says against points that read well: a shot off its neighbours, two at one place. They are kept as they are. */
+/** What the ground itself says against points that read well: a shot off its neighbours or far off them all, two at one place. They are kept as they are. */
 final class PointDoubts {
-    private static final List<String> ABOUT = List.of("ground.blunder", "ground.one-place", "ground.same-id");
+    private static final List<String> ABOUT = List.of("ground.blunder", "ground.far", "ground.one-place", "ground.same-id");
 
     /** In a file that is refused a number that is there twice is said already. */
-    private static final List<String> BESIDE_ERRORS = List.of("ground.blunder", "ground.one-place");
+    private static final List<String> BESIDE_ERRORS = List.of("ground.blunder", "ground.far", "ground.one-place");
 
     private PointDoubts() {}
 
@@ -32,7 +32,7 @@ final class PointDoubts {
                     file,
                     lineOf(finding.part(), points, shots),
                     0,
-                    "elevation",
+                    finding.id().equals("ground.far") ? "northing, easting" : "elevation",
                     "",
                     finding.message(),
                     "nothing is smoothed: the point is kept as it was read"));

@@ -47,6 +47,7 @@ class PoolBarrierCheck {
                 Length.inches(2),
                 false,
                 Length.inches(vector.in("gap_in")),
+                true,
                 Length.inches(vector.in("rail_tops_in")),
                 vector.text("rails_on_pool_side").equals("yes"));
         assertThat(fence.gapRule(RULES).limit().inches()).isEqualTo(vector.out("limit_in"));
@@ -74,10 +75,10 @@ class PoolBarrierCheck {
     @Test
     void closeRailsMustFaceThePool() {
         PoolFence outside =
-                new PoolFence("R1", Length.inches(48), Length.inches(2), false, Length.ZERO, Length.inches(44), false);
+                new PoolFence("R1", Length.inches(48), Length.inches(2), false, Length.ZERO, true, Length.inches(44), false);
         assertThat(passes(outside.findings(RULES), "barrier.rails")).isFalse();
         PoolFence farApart = new PoolFence(
-                "R1", Length.inches(49.25), Length.inches(2), false, Length.ZERO, Length.inches(45.25), false);
+                "R1", Length.inches(49.25), Length.inches(2), false, Length.ZERO, true, Length.inches(45.25), false);
         assertThat(passes(farApart.findings(RULES), "barrier.rails")).isTrue();
     }
 
@@ -85,7 +86,7 @@ class PoolBarrierCheck {
     @Test
     void theSphereGovernsAtFourInches() {
         PoolFence fence = new PoolFence(
-                "R1", Length.inches(60), Length.inches(2), false, Length.inches(4), Length.inches(46), true);
+                "R1", Length.inches(60), Length.inches(2), false, Length.inches(4), true, Length.inches(46), true);
         assertThat(passes(fence.findings(RULES), "barrier.gap")).isTrue();
         assertThat(passes(fence.findings(RULES), "barrier.sphere")).isFalse();
     }
