@@ -288,9 +288,7 @@ public final class RunProfile {
                     units.length(post.post().station()),
                     Sizes.inches(units, post.post().grade().inches()),
                     Sizes.inches(units, post.post().top().inches()),
-                    post.isDug()
-                            ? hole(post)
-                            : HeldOnProfile.words(post.post().support(), units));
+                    post.isDug() ? hole(post) : HeldOnProfile.words(post.post().support(), units));
             columns.add(column);
             double wide = 0.3;
             for (String text : column) wide = Math.max(wide, Lettering.width(text, Text.SMALL, Text.Weight.SEMIBOLD));

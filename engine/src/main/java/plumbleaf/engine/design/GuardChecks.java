@@ -133,8 +133,7 @@ final class GuardChecks {
         double endIn = layout.run(run.id()).line().line().length().inches();
         Length from = Length.inches(Math.max(0, guard.from().inches() - bayIn));
         Length to = Length.inches(Math.min(endIn, guard.to().inches() + bayIn));
-        List<RunSide> sides =
-                RunSides.changed(run.sides(), from, to, side -> side.withBasis(DesignBasis.ENGINEERED));
+        List<RunSide> sides = RunSides.changed(run.sides(), from, to, side -> side.withBasis(DesignBasis.ENGINEERED));
         return Remedy.ofEdit(
                 "engineered-there",
                 "build it on the engineered basis from station " + job.display().length(from) + " to "

@@ -114,7 +114,8 @@ record GroundFindings(DisplayUnits display) {
                 Severity.CAUTION,
                 id,
                 "Shot " + id + " lies " + text(nearest) + " from the nearest other shot, and no other shot more than "
-                        + text(others) + " from its own. Read its place again: a digit of its northing or easting may be"
+                        + text(others)
+                        + " from its own. Read its place again: a digit of its northing or easting may be"
                         + " wrong.",
                 Basis.judgement("four times as far off as any other, and 50 ft"));
     }

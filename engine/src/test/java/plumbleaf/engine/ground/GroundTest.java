@@ -175,8 +175,9 @@ class GroundTest {
         Ground slipped = Ground.of(Books.book(shots.toArray(Shot[]::new)), List.of());
         assertThat(slipped.findings()).hasSize(1);
         assertThat(slipped.findings().get(0).message())
-                .isEqualTo("Shot S6 lies 550' 1/8\" from the nearest other shot, and no other shot more than 10' 6-1/2\""
-                        + " from its own. Read its place again: a digit of its northing or easting may be wrong.");
+                .isEqualTo(
+                        "Shot S6 lies 550' 1/8\" from the nearest other shot, and no other shot more than 10' 6-1/2\""
+                                + " from its own. Read its place again: a digit of its northing or easting may be wrong.");
         shots.add(Books.at("S7", 7200, 240, 6));
         assertThat(ids(Ground.of(Books.book(shots.toArray(Shot[]::new)), List.of())))
                 .isEmpty();

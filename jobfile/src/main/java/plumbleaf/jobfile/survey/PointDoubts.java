@@ -14,7 +14,8 @@ import plumbleaf.jobfile.input.InputError;
 
 /** What the ground itself says against points that read well: a shot off its neighbours or far off them all, two at one place. They are kept as they are. */
 final class PointDoubts {
-    private static final List<String> ABOUT = List.of("ground.blunder", "ground.far", "ground.one-place", "ground.same-id");
+    private static final List<String> ABOUT =
+            List.of("ground.blunder", "ground.far", "ground.one-place", "ground.same-id");
 
     /** In a file that is refused a number that is there twice is said already. */
     private static final List<String> BESIDE_ERRORS = List.of("ground.blunder", "ground.far", "ground.one-place");

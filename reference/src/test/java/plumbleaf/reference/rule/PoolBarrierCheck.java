@@ -74,8 +74,8 @@ class PoolBarrierCheck {
     /** A 6 ft fence with three rails outside fails at any gap; a 4 ft one with tops 44 in. apart fails by an inch. */
     @Test
     void closeRailsMustFaceThePool() {
-        PoolFence outside =
-                new PoolFence("R1", Length.inches(48), Length.inches(2), false, Length.ZERO, true, Length.inches(44), false);
+        PoolFence outside = new PoolFence(
+                "R1", Length.inches(48), Length.inches(2), false, Length.ZERO, true, Length.inches(44), false);
         assertThat(passes(outside.findings(RULES), "barrier.rails")).isFalse();
         PoolFence farApart = new PoolFence(
                 "R1", Length.inches(49.25), Length.inches(2), false, Length.ZERO, true, Length.inches(45.25), false);
