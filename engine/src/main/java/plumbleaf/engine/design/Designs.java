@@ -73,7 +73,7 @@ public final class Designs {
         for (GateDesign gate : gates) findings.addAll(gate.findings());
         for (GateChoice choice : choices) findings.add(choice.finding());
         Picks built = picks;
-        findings.addAll(new SideRemedies(
+        List<Finding> ofPosts = new SideRemedies(
                         job,
                         catalogue,
                         book,
@@ -81,7 +81,10 @@ public final class Designs {
                         yard.layout(),
                         posts,
                         other -> posts(other, catalogue, standards, built, memory))
-                .offered(PostFindings.of(posts)));
+                .offered(PostFindings.of(posts));
+        findings.addAll(
+                new HeldRemedies(job, yard, posts, gates, other -> yard(other, catalogue, standards, built, memory))
+                        .offered(ofPosts));
         findings.addAll(NearFootings.of(posts, job.display()));
         findings.addAll(new RailRemedies(job, yard, other -> yard(other, catalogue, standards, built, memory))
                 .offered(yard.bayFindings()));

@@ -3,6 +3,7 @@ package plumbleaf.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +33,10 @@ import plumbleaf.engine.quantity.Slope;
 final class RemedyEdit {
     private static final Pattern GATE = Pattern.compile("gates\\[([^]]+)]\\.([A-Za-z.]+)=(.*)");
     private static final Pattern RUN = Pattern.compile("runs\\[([^]]+)]\\.([A-Za-z]+)=(.*)");
+    private static final Pattern HELD =
+            Pattern.compile("runs\\[([^]]+)]\\.((?:posts|otherPosts\\[\\d+])\\.support[a-z.]*)=(.*)");
+    private static final Pattern PLUG = Pattern.compile("existing\\.plugs\\[(\\d{1,6})]\\.fate=pull");
+    private static final Pattern FENCE = Pattern.compile("existing\\.fences\\[(\\d{1,6})]\\.plugs=pull");
     private static final Pattern BUILD = Pattern.compile("builds\\.([^.]+)\\.([A-Za-z]+)=(.*)");
 
     private RemedyEdit() {}
@@ -47,7 +52,15 @@ final class RemedyEdit {
         Matcher gate = GATE.matcher(edit);
         if (gate.matches()) return onGate(job, gate.group(1), gate.group(2), gate.group(3));
         Matcher run = RUN.matcher(edit);
-        if (run.matches()) return onRun(job, run.group(1), run.group(2), run.group(3));
+        if (run.matches()) return ofRun(job, run.group(1), each -> edited(each, run.group(2), run.group(3)));
+        Matcher held = HELD.matcher(edit);
+        if (held.matches()) return ofRun(job, held.group(1), each -> HeldEdit.on(each, held.group(2), held.group(3)));
+        Matcher plug = PLUG.matcher(edit);
+        if (plug.matches())
+            return Optional.of(job.withExisting(job.existing().withPlugPulled(Integer.parseInt(plug.group(1)))));
+        Matcher fence = FENCE.matcher(edit);
+        if (fence.matches())
+            return Optional.of(job.withExisting(job.existing().withPlugsPulled(Integer.parseInt(fence.group(1)))));
         Matcher build = BUILD.matcher(edit);
         return build.matches() ? onBuild(job, build.group(1), build.group(2), build.group(3)) : Optional.empty();
     }
@@ -254,11 +267,11 @@ final class RemedyEdit {
                         flagged -> Optional.empty());
     }
 
-    private static Optional<Job> onRun(Job job, String id, String key, String value) {
+    private static Optional<Job> ofRun(Job job, String id, Function<Run, Optional<Run>> change) {
         return job.runs().stream()
                 .filter(run -> run.id().equals(id))
                 .findFirst()
-                .flatMap(run -> edited(run, key, value))
+                .flatMap(change)
                 .map(job::withRun);
     }
 

@@ -86,6 +86,12 @@ public record Job(
                 notes, packet, draft, assumed);
     }
 
+    public Job withExisting(Existing changed) {
+        return new Job(
+                title, date, display, styleFile, site, ground, runs, gates, builds, changed, rules, money, log, parts,
+                notes, packet, draft, assumed);
+    }
+
     /** What the lines and the fence along them are worked out from: no title, no gates, no builds, no money, no log. */
     public Job ofLines() {
         return bare(ground, runs, List.of(), new Builds(List.of(), List.of()));

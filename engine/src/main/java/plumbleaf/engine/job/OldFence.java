@@ -39,6 +39,11 @@ public record OldFence(
         return pitch.isZero() ? 0 : (int) Math.ceil(length.inches() / pitch.inches() - ROUNDING) + 1;
     }
 
+    OldFence withPlugsPulled() {
+        return new OldFence(
+                kind, length, pitch, concrete, perFoot, plugDiameter, plugDepth, PlugFate.PULL, run, from, treated);
+    }
+
     /** Plugs that leave with it. */
     public int pulled() {
         return concrete && plugs == PlugFate.PULL ? posts() : 0;

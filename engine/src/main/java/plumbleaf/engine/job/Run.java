@@ -96,23 +96,35 @@ public record Run(
 
     /** The same run, following the ground in other ways. */
     public Run fitted(Fit whole, List<FitPart> parts) {
-        return with(whole, parts, maxBay, set, sides, lowRails);
+        return with(whole, parts, maxBay, set, sides, lowRails, posts, otherPosts);
+    }
+
+    /** The same run, its posts held in other ways. */
+    public Run held(Support whole, List<PostStretch> parts) {
+        return with(fit, fits, maxBay, set, sides, lowRails, whole, parts);
     }
 
     public Run withSides(List<RunSide> changed) {
-        return with(fit, fits, maxBay, set, changed, lowRails);
+        return with(fit, fits, maxBay, set, changed, lowRails, posts, otherPosts);
     }
 
     public Run withLowRails(boolean more) {
-        return with(fit, fits, maxBay, set, sides, more);
+        return with(fit, fits, maxBay, set, sides, more, posts, otherPosts);
     }
 
     public Run withMaxBay(Length most) {
-        return with(fit, fits, most, set, sides, lowRails);
+        return with(fit, fits, most, set, sides, lowRails, posts, otherPosts);
     }
 
     private Run with(
-            Fit whole, List<FitPart> parts, Length most, List<SetPost> placed, List<RunSide> built, boolean more) {
+            Fit whole,
+            List<FitPart> parts,
+            Length most,
+            List<SetPost> placed,
+            List<RunSide> built,
+            boolean more,
+            Support held,
+            List<PostStretch> heldOtherwise) {
         return new Run(
                 id,
                 outside,
@@ -128,8 +140,8 @@ public record Run(
                 finishedFace,
                 noDig,
                 placed,
-                posts,
-                otherPosts,
+                held,
+                heldOtherwise,
                 basis,
                 stain,
                 parts,
@@ -150,7 +162,7 @@ public record Run(
             changed.add(same ? post : each);
         }
         if (!known) changed.add(post);
-        return with(fit, fits, maxBay, changed, sides, lowRails);
+        return with(fit, fits, maxBay, changed, sides, lowRails, posts, otherPosts);
     }
 
     /** Whether this is only a line for a gate to stand on. */

@@ -59,8 +59,8 @@ record DugParts(List<Double> freeFromIn, List<Double> freeToIn) {
                 rest.add(one);
                 continue;
             }
-            if (one.fromIn() < from) rest.add(new ClosedStretch(one.fromIn(), from, one.why()));
-            if (one.toIn() > to) rest.add(new ClosedStretch(to, one.toIn(), one.why()));
+            if (one.fromIn() < from) rest.add(one.between(one.fromIn(), from));
+            if (one.toIn() > to) rest.add(one.between(to, one.toIn()));
         }
         return List.copyOf(rest);
     }

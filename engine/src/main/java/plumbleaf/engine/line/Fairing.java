@@ -70,12 +70,18 @@ final class Fairing {
     /**
      * @param gapsIn between the line and the ground at each post
      * @param largestChange largest change of slope, rise over run
+     * @param sharpest the post where it is; the first where the line bends nowhere
      * @param largestAtLeast no line within the gaps has a smaller largest change
      * @param totalChange sum of the changes
      * @param totalAtLeast no line within the gaps and that largest change has a smaller sum
      */
     record Faired(
-            List<Double> gapsIn, double largestChange, double largestAtLeast, double totalChange, double totalAtLeast) {
+            List<Double> gapsIn,
+            double largestChange,
+            int sharpest,
+            double largestAtLeast,
+            double totalChange,
+            double totalAtLeast) {
         Faired {
             gapsIn = List.copyOf(gapsIn);
         }
@@ -105,6 +111,7 @@ final class Fairing {
         return new Faired(
                 list,
                 largestChange(input, gaps) / 100,
+                sharpest(input, gaps),
                 least.none() / 100,
                 totalChange(input, gaps) / 100,
                 Math.max(0, fair.bound()) / 100);
@@ -129,11 +136,20 @@ final class Fairing {
     }
 
     private static double largestChange(Input input, double[] gaps) {
+        int sharpest = sharpest(input, gaps);
+        return sharpest == 0 ? 0 : changeAt(input, gaps, sharpest);
+    }
+
+    private static int sharpest(Input input, double[] gaps) {
+        int sharpest = 0;
         double largest = 0;
         for (int j = 1; j + 1 < gaps.length; j++) {
-            if (input.smooth().get(j)) largest = Math.max(largest, changeAt(input, gaps, j));
+            double change = input.smooth().get(j) ? changeAt(input, gaps, j) : 0;
+            if (change <= largest) continue;
+            largest = change;
+            sharpest = j;
         }
-        return largest;
+        return sharpest;
     }
 
     private static double totalChange(Input input, double[] gaps) {

@@ -254,7 +254,7 @@ public final class Layouts {
         findings.add(say.gap(widestGap, job.rules().gap()));
         for (Keeping keeping : job.rules().keeps())
             if (keeping.holds(run.id())) findings.add(say.keeps(widestGap, keeping));
-        if (shaping.largestChange() >= 0) findings.add(say.fairTop(run.id(), shaping.largestChange()));
+        shaping.fairTop().ifPresent(top -> findings.add(say.fairTop(run.id(), top)));
         for (Bay bay : bays) {
             if (bay.pickets().gap().inches() >= 0 && bay.pickets().gapWettest().inches() < 0) {
                 findings.add(say.pressing(run.id(), bay.pickets()));

@@ -40,18 +40,28 @@ record LineFindings(DisplayUnits display) {
                         + " is the most there. Move the line, span it with a longer rail, or dig there by hand.",
                 Basis.job("longest bay"),
                 Optional.of(Measure.demand(forced.inches(), allowed.inches(), "in")),
-                List.of());
+                pulled(at));
     }
 
     Finding fixedInNoDig(String part, PostRole role, Offset station, ClosedStretch at) {
-        return Checked.note(
+        return new Checked(
                 "line.no-dig",
                 Severity.MUST_FIX,
                 part,
                 "The " + role.key() + " post of " + part + " at station " + text(station)
                         + " stands where no hole may be: " + text(new Offset(at.fromIn())) + " to "
                         + text(new Offset(at.toIn())) + ", " + at.why() + ", hole counted.",
-                Basis.job("no-dig stretch"));
+                Basis.job("no-dig stretch"),
+                Optional.empty(),
+                pulled(at));
+    }
+
+    /** Where old concrete alone is in the way it can be pulled, and then nothing closes the stretch. */
+    private static List<Remedy> pulled(ClosedStretch at) {
+        if (at.pulled().isEmpty()) return List.of();
+        boolean all = at.pulled().stream().anyMatch(edit -> edit.contains(".fences["));
+        String words = "pull the old concrete there and haul it off" + (all ? ", with all of its fence's" : "");
+        return List.of(Remedy.ofEdit("pull-plug", words, String.join(Remedy.AND_THEN, at.pulled())));
     }
 
     Finding gateOffLeg(String gate, String run) {
@@ -317,14 +327,17 @@ record LineFindings(DisplayUnits display) {
                 Basis.commonPractice("a fence is faired at its posts"));
     }
 
-    Finding fairTop(String run, double largestChange) {
-        return Checked.note(
-                "line.top",
-                Severity.PASS,
-                run,
-                "The top of " + run + " changes grade by " + DecimalText.upTo(largestChange * 100, 1)
-                        + " % at most at a post: no line within the gap limits bends less.",
-                Basis.judgement("least largest change of slope"));
+    /** With its proof: what the line does, and that none does better. */
+    Finding fairTop(String run, Shaping.FairTop top) {
+        String bends = DecimalText.upTo(top.change() * 100, 2);
+        String message = bends.equals("0")
+                ? "The top of " + run + " bends at no post between its ends, gates and corners: no line is straighter."
+                : "The top of " + run + " changes grade by " + bends + " % at most at a post, at station "
+                        + text(top.station()) + ". Of all lines that are straight from post to post and keep "
+                        + text(top.least()) + " to " + text(top.most())
+                        + " to the ground, none changes by less than "
+                        + DecimalText.upTo(top.atLeast() * 100, 2) + " % at its sharpest.";
+        return Checked.note("line.top", Severity.PASS, run, message, Basis.judgement("least largest change of slope"));
     }
 
     Finding picketsMisfit(String run, Offset from, Offset to, Offset gap) {

@@ -173,18 +173,15 @@ final class RunPosts {
         boolean onLeg = at >= line.stationOfVertex(leg).inches()
                 && at <= line.stationOfVertex(leg + 1).inches();
         if (!onLeg && !run.isLoneGate()) return;
-        double hole = digs(rear.support()) ? Math.max(width, gate.hole().inches()) : 0;
+        double hole =
+                DugParts.digs(rear.support()) ? Math.max(width, gate.hole().inches()) : 0;
         wanted.add(new Stop(at, PostRole.ROLLER, gate.id(), width, hole, rear.support(), "", ""));
-    }
-
-    private static boolean digs(Support support) {
-        return support.match(
-                footing -> true, driven -> true, plate -> false, core -> false, wall -> false, old -> false);
     }
 
     private static Stop gatePost(GatePlace gate, double stationIn, GatePlace.On post) {
         double widthIn = post.width().inches();
-        double hole = digs(post.support()) ? Math.max(widthIn, gate.hole().inches()) : 0;
+        double hole =
+                DugParts.digs(post.support()) ? Math.max(widthIn, gate.hole().inches()) : 0;
         return new Stop(
                 stationIn,
                 PostRole.GATE,
@@ -239,21 +236,23 @@ final class RunPosts {
             closed.add(new ClosedStretch(
                     from - radiusIn.applyAsDouble(from), to + radiusIn.applyAsDouble(to), noDig.why()));
         }
-        for (Plug plug : existing.leftIn(run.id())) {
+        for (Existing.Left left : existing.leftIn(run.id())) {
+            Plug plug = left.plug();
             double radius = radiusIn.applyAsDouble(plug.station().inches());
             double away = plug.diameter().inches() / 2 + radius + PLUG_CLEAR.inches();
-            closed.add(around(plug.station(), away, "an old post's concrete"));
+            closed.add(around(plug.station(), away, "an old post's concrete", List.of(left.pulled())));
         }
         for (PrivateLine buried : existing.lines()) {
             double radius = radiusIn.applyAsDouble(buried.station().inches());
             double away = buried.byHand().inches() + radius;
-            if (buried.run().equals(run.id())) closed.add(around(buried.station(), away, "buried " + buried.kind()));
+            if (buried.run().equals(run.id()))
+                closed.add(around(buried.station(), away, "buried " + buried.kind(), List.of()));
         }
         return ClosedStretch.merged(closed);
     }
 
-    private static ClosedStretch around(Length station, double awayIn, String why) {
-        return new ClosedStretch(station.inches() - awayIn, station.inches() + awayIn, why);
+    private static ClosedStretch around(Length station, double awayIn, String why, List<String> pulled) {
+        return new ClosedStretch(station.inches() - awayIn, station.inches() + awayIn, why, pulled);
     }
 
     private void checkDigging(List<Stop> fixed) {

@@ -27,7 +27,7 @@ final class Shaping {
     private final Length step;
     private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
-    private double largestChange = -1;
+    private Optional<FairTop> fairTop = Optional.empty();
 
     Shaping(Run run, Profile profile, Length largestGap, Length step, LineFindings say) {
         this.run = run;
@@ -41,9 +41,20 @@ final class Shaping {
         return findings;
     }
 
-    /** Largest change of grade at a post over all faired stretches; negative where there is none. */
-    double largestChange() {
-        return largestChange;
+    /**
+     * The sharpest bend of a faired top.
+     *
+     * @param change of grade there, rise over run
+     * @param atLeast no line within the gaps bends less at its sharpest
+     * @param station of the post
+     * @param least gap to the ground that was kept
+     * @param most likewise
+     */
+    record FairTop(double change, double atLeast, Offset station, Length least, Length most) {}
+
+    /** Over all faired stretches; none where there is none. */
+    Optional<FairTop> fairTop() {
+        return fairTop;
     }
 
     /** One shape for each pair of neighbouring stops; where the way of following the ground changes, a part of its own begins, with a step at its first post. */
@@ -136,7 +147,7 @@ final class Shaping {
             findings.add(say.noFairTop(
                     run.id(), new Offset(stations.get(0)), new Offset(stations.get(stations.size() - 1))));
         } else {
-            largestChange = Math.max(largestChange, faired.get().largestChange());
+            keepSharper(faired.get(), stations, wanted);
         }
         List<BayShape> shapes = new ArrayList<>();
         double infill = run.infill().inches();
@@ -146,6 +157,16 @@ final class Shaping {
             shapes.add(new BayShape(from, to, from + infill, to + infill, 0, false));
         }
         return shapes;
+    }
+
+    private void keepSharper(Fairing.Faired faired, List<Double> stations, double wantedIn) {
+        if (fairTop.isPresent() && fairTop.get().change() >= faired.largestChange()) return;
+        fairTop = Optional.of(new FairTop(
+                faired.largestChange(),
+                faired.largestAtLeast(),
+                new Offset(stations.get(faired.sharpest())),
+                Length.inches(wantedIn * LEAST_SHARE_OF_GAP),
+                largestGap));
     }
 
     private static double gap(Optional<Fairing.Faired> faired, int post, double wanted) {

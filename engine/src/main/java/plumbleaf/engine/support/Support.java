@@ -69,6 +69,13 @@ public sealed interface Support {
 
     /** A post grouted into a hole cored in concrete. */
     record CoreSocket(Length depth, Slab slab) implements Support {
+        /** As deep as one is cored where nobody says: through the slab, 8 in. at most. Common practice, no source. */
+        public static Length usualDepth(Length slab) {
+            return slab.compareTo(MOST_DEPTH) < 0 ? slab : MOST_DEPTH;
+        }
+
+        private static final Length MOST_DEPTH = Length.inches(8);
+
         /** Of grout all round the post. Common practice, no source. */
         public static final Length RING = Length.inches(0.75);
 

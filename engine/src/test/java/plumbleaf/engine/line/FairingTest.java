@@ -48,6 +48,8 @@ class FairingTest {
         Fairing.Faired faired = Fairing.of(input(List.of(0.0, 90.0, 180.0), List.of(0.0, 5.0, 0.0), List.of(), 1, 4))
                 .orElseThrow();
         assertThat(faired.largestChange()).isCloseTo(2 * 2 / 90.0, within(1e-8));
+        assertThat(faired.largestAtLeast()).isCloseTo(2 * 2 / 90.0, within(1e-8));
+        assertThat(faired.sharpest()).isEqualTo(1);
     }
 
     @Test

@@ -31,9 +31,7 @@ final class SupportForm {
         return switch (choice.kind()) {
             case "driven" -> new Support.Driven(fields.assumed("depth", Words.DEPTH, Length.feet(3), Words.CUSTOM));
             case "slab-plate" -> new Support.SlabPlate(slab(fields), plate(fields), anchors(fields));
-            case "core-socket" ->
-                new Support.CoreSocket(
-                        fields.assumed("depth", Words.DEPTH, Length.inches(8), Words.CUSTOM), slab(fields));
+            case "core-socket" -> socket(fields);
             case "wall-anchor" -> wall(fields);
             case "existing" -> existing(fields);
             case "new-footing" -> footing(fields);
@@ -51,6 +49,13 @@ final class SupportForm {
                         : Bell.NONE,
                 fields.flag("sleeve"),
                 fields.flag("slabAtGrade"));
+    }
+
+    /** Through the concrete where nobody says how deep; nothing holds it below that. */
+    private static Support socket(Fields fields) {
+        Slab slab = slab(fields);
+        Length usual = Support.CoreSocket.usualDepth(slab.thickness());
+        return new Support.CoreSocket(fields.assumed("depth", Words.DEPTH, usual, Words.CUSTOM), slab);
     }
 
     private static Slab slab(Fields fields) {

@@ -28,8 +28,9 @@ public record ColumnOrder(String letters) {
     static Optional<ColumnOrder> ofHeading(List<String> cells) {
         StringBuilder letters = new StringBuilder();
         for (String cell : cells) {
-            String word = cell.toLowerCase(Locale.ROOT);
-            letters.append(letterOf(word));
+            int unit = cell.indexOf('(');
+            String word = unit > 0 ? cell.substring(0, unit) : cell;
+            letters.append(letterOf(word.strip().toLowerCase(Locale.ROOT)));
         }
         return of(letters.toString());
     }

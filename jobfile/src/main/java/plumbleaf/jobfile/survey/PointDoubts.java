@@ -35,11 +35,16 @@ final class PointDoubts {
                     0,
                     finding.id().equals("ground.far") ? "northing, easting" : "elevation",
                     "",
-                    finding.message(),
+                    withoutStop(finding.message()),
                     "nothing is smoothed: the point is kept as it was read"));
         }
         doubts.sort(Comparator.comparingInt(InputError::line));
         return doubts;
+    }
+
+    /** The cure follows in the same sentence. */
+    private static String withoutStop(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 
     private static int lineOf(String shot, List<SurveyPoint> points, List<Shot> shots) {

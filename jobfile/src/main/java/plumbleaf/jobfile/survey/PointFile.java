@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import plumbleaf.engine.ground.Shot;
@@ -127,14 +126,10 @@ public record PointFile(
             found.add("units: " + said.unit().get().words() + ", as you said");
             return said.unit().get();
         }
-        String words = heading.toLowerCase(Locale.ROOT);
-        if (words.contains("(m)") || words.contains("meter") || words.contains("metre")) {
-            found.add("units: meters, as the heading says");
-            return SurveyUnit.METRES;
-        }
-        if (words.contains("(ft)") || words.contains("feet")) {
-            found.add("units: feet, as the heading says");
-            return SurveyUnit.FEET;
+        Optional<SurveyUnit> headed = SurveyUnit.inHeading(heading);
+        if (headed.isPresent()) {
+            found.add("units: " + headed.get().words() + ", as the heading says");
+            return headed.get();
         }
         found.add("units: feet, taken for granted; say --units m, us-ft, in or mm where they are not");
         return SurveyUnit.FEET;
@@ -210,7 +205,14 @@ public record PointFile(
             if (!name.isEmpty() && !names.add(name))
                 error(line, "point", name, "this point is there twice", "keep one of the lines");
             if (north.isEmpty() || east.isEmpty() || up.isEmpty()) return Optional.empty();
-            return Optional.of(new SurveyPoint(line.number(), name, north.get(), east.get(), up.get(), note(cells)));
+            return Optional.of(new SurveyPoint(
+                    line.number(),
+                    name,
+                    measured(north.get()),
+                    measured(east.get()),
+                    measured(up.get()),
+                    up.get(),
+                    note(cells)));
         }
 
         /** The description, with what follows it where spaces separate. */
@@ -237,12 +239,15 @@ public record PointFile(
                         "write " + order.text() + " with plain numbers for N, E and Z");
                 return Optional.empty();
             }
-            BigDecimal nanometres = unit.nanometres(number.get());
-            if (nanometres.abs().compareTo(LARGEST_NM) > 0) {
+            if (measured(number.get()).abs().compareTo(LARGEST_NM) > 0) {
                 error(line, name, cell, "no grid reaches so far", "check the digits, the order and the units");
                 return Optional.empty();
             }
-            return Optional.of(nanometres);
+            return number;
+        }
+
+        private BigDecimal measured(BigDecimal number) {
+            return unit.nanometres(number);
         }
 
         private void error(Line line, String field, String value, String problem, String cure) {

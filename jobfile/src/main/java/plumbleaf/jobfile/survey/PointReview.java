@@ -48,7 +48,7 @@ final class PointReview {
         Spread east = Spread.of(points, SurveyPoint::eastFt);
         Spread up = Spread.of(points, SurveyPoint::upFt);
         for (SurveyPoint point : points) {
-            if (isNothing(point.upFt(), up)) noHeight(point);
+            if (isNothing(point, up)) noHeight(point);
             else if (!isTurned(point, north, east, up)) good.add(point);
         }
         if (!orderSaid && good.size() >= ENOUGH) columns(order);
@@ -78,16 +78,22 @@ final class PointReview {
         }
     }
 
-    private static boolean isNothing(double upFt, Spread up) {
-        return up.isFar(upFt, LEAST_HEIGHT_FT) && NOTHING.stream().anyMatch(value -> Math.abs(upFt - value) < 1e-9);
+    /** In the unit of the file, whatever that is: nobody converts a number that stands for none. */
+    private static boolean isNothing(SurveyPoint point, Spread up) {
+        double asRead = point.upAsRead().doubleValue();
+        return up.isFar(point.upFt(), LEAST_HEIGHT_FT)
+                && NOTHING.stream().anyMatch(value -> Math.abs(asRead - value) < 1e-9);
     }
 
     private void noHeight(SurveyPoint point) {
-        error(
+        errors.add(new InputError(
+                file,
                 point.line(),
+                0,
                 "elevation",
-                "the elevation is missing: this stands in its place",
-                "give the point its height, or strike the line");
+                point.upAsRead().toPlainString(),
+                "this stands where the elevation is missing",
+                "give the point its height, or strike the line"));
     }
 
     private boolean isTurned(SurveyPoint point, Spread north, Spread east, Spread up) {

@@ -7,8 +7,10 @@ import java.math.BigDecimal;
  *
  * @param line its number in the file
  * @param name as the file has it; may be empty
+ * @param upAsRead its elevation in the file's own unit
  */
-record SurveyPoint(int line, String name, BigDecimal north, BigDecimal east, BigDecimal up, String note) {
+record SurveyPoint(
+        int line, String name, BigDecimal north, BigDecimal east, BigDecimal up, BigDecimal upAsRead, String note) {
     double northFt() {
         return north.doubleValue() / 304_800_000;
     }

@@ -3,6 +3,9 @@ package plumbleaf.jobfile.survey;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 
 /** The unit of a point file's coordinates, in nanometres. */
 public enum SurveyUnit {
@@ -25,6 +28,20 @@ public enum SurveyUnit {
         this.key = key;
         this.words = words;
         this.nanometres = nanometres;
+    }
+
+    /** The unit that a heading names, as {@code Z (m)} or {@code Elevation, US survey feet}; none where it names none. */
+    static Optional<SurveyUnit> inHeading(String heading) {
+        String words = heading.toLowerCase(Locale.ROOT);
+        if (names(words, "millimeter", "millimetre", "(mm)")) return Optional.of(MILLIMETRES);
+        if (names(words, "meter", "metre", "(m)")) return Optional.of(METRES);
+        if (names(words, "survey feet", "(us-ft)", "(usft)", "(us ft)", "(sft)")) return Optional.of(US_SURVEY_FEET);
+        if (names(words, "feet", "(ft)")) return Optional.of(FEET);
+        return names(words, "inches", "(in)") ? Optional.of(INCHES) : Optional.empty();
+    }
+
+    private static boolean names(String heading, String... words) {
+        return Arrays.stream(words).anyMatch(heading::contains);
     }
 
     public String key() {

@@ -71,10 +71,12 @@ class HoldsTest {
                 .isCloseTo(hingePost(far).post().outOfGround().inches() + 8, within(1e-9));
     }
 
-    /** Left unsaid, a slab is 4 in. and a socket 8 in.: half of it would hang in the air or the ground. */
+    /** Left unsaid, a slab is 4 in. thick and its socket as deep; half of one of 8 in. would hang in the ground. */
     @Test
     void aSocketDeeperThanItsConcreteDoesNotPass() {
-        assertThat(said(on("{ \"kind\": \"core-socket\" }"), "socket.depth")).isEqualTo(Severity.MUST_FIX);
+        assertThat(said(on("{ \"kind\": \"core-socket\" }"), "socket.depth")).isEqualTo(Severity.PASS);
+        assertThat(said(on("{ \"kind\": \"core-socket\", \"depth\": \"8\\\"\" }"), "socket.depth"))
+                .isEqualTo(Severity.MUST_FIX);
         assertThat(said(on("{ \"kind\": \"core-socket\", \"slabThickness\": \"8\\\"\" }"), "socket.depth"))
                 .isEqualTo(Severity.PASS);
     }

@@ -3,8 +3,10 @@ package plumbleaf.jobfile.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import plumbleaf.jobfile.input.InputError;
@@ -45,7 +47,7 @@ class PointReviewTest {
                 .extracting(InputError::text)
                 .containsExactly(
                         "site.txt:9: elevation: Shot S9 is 40' 0\" off the line of its neighbors. Read it again before"
-                                + " relying on it.; nothing is smoothed: the point is kept as it was read",
+                                + " relying on it; nothing is smoothed: the point is kept as it was read",
                         "site.txt:16: point \"3\": this point is there twice; keep one of the lines");
     }
 
@@ -78,13 +80,48 @@ class PointReviewTest {
                 .containsExactly(
                         "site.txt:4: northing: northing and easting are swapped here: the other way round the point"
                                 + " lies among the rest; write this line in the order of the others",
-                        "site.txt:10: elevation: the elevation is missing: this stands in its place; give the point"
-                                + " its height, or strike the line",
+                        "site.txt:10: elevation \"0.00\": this stands where the elevation is missing; give the point its"
+                                + " height, or strike the line",
                         "site.txt:13: elevation: the elevation is missing; write P,N,E,Z,D with plain numbers for N, E"
                                 + " and Z",
                         "site.txt:16: point \"3\": this point is there twice; keep one of the lines",
                         "site.txt:21: northing: northing and elevation are swapped here: the other way round the point"
                                 + " lies among the rest; write this line in the order of the others");
+    }
+
+    /** A foot of the old surveys is not today's: the heading is taken at its word. */
+    @Test
+    void theUnitIsTheOneThatTheHeadingNames() {
+        Map<String, SurveyUnit> headings = new LinkedHashMap<>();
+        headings.put("P,N,E,Z (ft)", SurveyUnit.FEET);
+        headings.put("P,N,E,Z in US survey feet", SurveyUnit.US_SURVEY_FEET);
+        headings.put("P,N,E,Z (mm)", SurveyUnit.MILLIMETRES);
+        headings.put("P,N,E,Z (in)", SurveyUnit.INCHES);
+        headings.forEach((heading, unit) -> assertThat(read(List.of(heading, "1,500,200,100", "2,500,215,99.8"))
+                        .unit())
+                .as(heading)
+                .isEqualTo(unit));
+    }
+
+    @Test
+    void aHeadingThatNamesUnitsTellsTheOrderToo() {
+        PointFile file = read(List.of("P,E (m),N (m),Z (m)", "1,500,200,100", "2,515,200,99.8"));
+        assertThat(file.found()).contains("order: P,E,N,Z, as the heading says");
+    }
+
+    /** A collector that took no height writes -9999, in meters as in feet. */
+    @Test
+    void aHeightOfNothingIsOneInMetersToo() {
+        PointFile file = PointFile.read(
+                "site.txt",
+                "P,N(m),E(m),Z(m),D\n1,500,200,100,g\n2,500,215,99.8,g\n3,500,230,-9999,g\n4,500,245,99.3,g\n5,500,260,99,g\n",
+                PointFile.Said.NOTHING);
+        assertThat(file.unit()).isEqualTo(SurveyUnit.METRES);
+        assertThat(file.errors())
+                .extracting(InputError::text)
+                .containsExactly(
+                        "site.txt:4: elevation \"-9999\": this stands where the elevation is missing; give the point"
+                                + " its height, or strike the line");
     }
 
     @Test

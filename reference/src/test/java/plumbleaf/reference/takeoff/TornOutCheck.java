@@ -63,7 +63,9 @@ class TornOutCheck {
         assertThat(torn.concrete().isZero()).isTrue();
         assertThat(torn.left()).isEqualTo(14);
         List<Double> stations = new Existing(List.of(), List.of(), List.of(fence(PlugFate.LEAVE)), List.of())
-                .leftIn("R1").stream().map(plug -> plug.station().inFeet()).toList();
+                .leftIn("R1").stream()
+                        .map(left -> left.plug().station().inFeet())
+                        .toList();
         assertThat(stations).hasSize(14).startsWith(4.0, 12.0).endsWith(100.0, 104.0);
     }
 }

@@ -1,9 +1,11 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import plumbleaf.engine.ground.Shot;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.json.JsonWriter;
@@ -17,7 +19,8 @@ final class PointPaste {
     /** The form's name of this list; what it makes are shots. */
     static final String LIST = "ground.points";
 
-    private static final int MOST_SHOWN = 12;
+    /** Lines that are told of at once. Judgement: a file with more is another file. */
+    private static final int MOST_SHOWN = 400;
 
     private PointPaste() {}
 
@@ -31,16 +34,15 @@ final class PointPaste {
                 "points", typed.getOrDefault("text", ""), new PointFile.Said(Optional.empty(), said, unit(typed)));
         List<String> problems = new ArrayList<>();
         for (InputError error : file.problems()) problems.add(line(error));
-        for (Shot shot : file.shots()) {
-            boolean there = false;
-            for (int i = 0; i < before.count("ground.shots"); i++)
-                there |= before.value("ground.shots[" + i + "].id")
-                        .filter(shot.id()::equals)
-                        .isPresent();
-            if (there) problems.add(shot.id() + " is the name of a shot already; rename the point.");
-        }
+        List<String> taken = file.shots().stream()
+                .map(Shot::id)
+                .filter(names(before)::contains)
+                .toList();
+        if (!taken.isEmpty())
+            problems.add("There are shots of these names already: " + String.join(", ", taken)
+                    + ". Give the points other numbers.");
         if (!problems.isEmpty()) {
-            problems.add(0, "Read so: " + String.join("; ", file.found()) + ".");
+            problems.add(0, onThisPage("Read so: " + String.join("; ", file.found()) + "."));
             int more = problems.size() - MOST_SHOWN;
             if (more > 0) {
                 problems.subList(MOST_SHOWN, problems.size()).clear();
@@ -60,6 +62,19 @@ final class PointPaste {
                         + file.order().text() + "; " + file.unit().words() + doubts + ")");
     }
 
+    private static Set<String> names(DocumentText job) {
+        Set<String> names = new LinkedHashSet<>();
+        for (int i = 0; i < job.count("ground.shots"); i++)
+            job.value("ground.shots[" + i + "].id").ifPresent(names::add);
+        return names;
+    }
+
+    /** Options of the command line are fields of this page. */
+    private static String onThisPage(String words) {
+        return words.replaceAll("say --order ([A-Z]+)", "write $1 as the order of columns")
+                .replaceAll("say --units [^;]* where they are not", "pick the units where they are not");
+    }
+
     private static Optional<SurveyUnit> unit(Map<String, String> typed) {
         String key = typed.getOrDefault("units", "");
         for (SurveyUnit unit : SurveyUnit.values()) if (unit.key().equals(key)) return Optional.of(unit);
@@ -70,6 +85,6 @@ final class PointPaste {
         String place = error.line() > 0 ? "Line " + error.line() + ": " : "";
         String found = error.value().isEmpty() ? "" : " \"" + error.value() + "\"";
         String field = error.field().isEmpty() ? "" : error.field() + found + ": ";
-        return place + field + error.problem() + "; " + error.cure() + ".";
+        return onThisPage(place + field + error.problem() + "; " + error.cure() + ".");
     }
 }
