@@ -47,7 +47,7 @@ final class GateFoot {
     /** Empty where nothing holds it that has numbers: soil without any, a hole that ends in the loose top, a base under a wood post. */
     static Optional<PierSprings> of(GateSite site, Post post, PostStock stock, HoleSize hole) {
         Optional<SoilBand> soil = band(site.job(), site.catalogue(), site.standards());
-        Length loose = site.job().site().soil().deadTop();
+        Length loose = site.job().soilAt(post.run(), post.station().inches()).deadTop();
         return post.support()
                 .match(
                         footing -> dug(soil, hole, loose).map(springs -> atGrade(springs, footing)),
@@ -78,7 +78,7 @@ final class GateFoot {
     static List<WorkedLine> lines(
             GateSite site, Post post, PostStock stock, HoleSize hole, Function<SoilBand, SoilStiffness> of) {
         Optional<SoilBand> soil = band(site.job(), site.catalogue(), site.standards());
-        Length loose = site.job().site().soil().deadTop();
+        Length loose = site.job().soilAt(post.run(), post.station().inches()).deadTop();
         Optional<HoleSize> held = post.support()
                 .match(
                         footing -> footing.slabAtGrade() ? Optional.empty() : Optional.of(hole),

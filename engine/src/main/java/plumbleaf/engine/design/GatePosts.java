@@ -281,7 +281,11 @@ record GatePosts(GateDesign gate, PostDesign hinge, PostDesign latch, Optional<P
 
     static Optional<FootingGust> footing(GateSite site, PostDesign post) {
         return post.footing()
-                .map(is -> new FootingGust(is, site.job().site().soil(), site.standards()))
+                .map(is -> new FootingGust(
+                        is,
+                        site.job()
+                                .soilAt(post.post().run(), post.post().station().inches()),
+                        site.standards()))
                 .filter(FootingGust::isKnown);
     }
 

@@ -183,10 +183,12 @@ final class GateWork {
 
     /** Whether a hole, where there is one, goes below the loose top of the soil. */
     private boolean reachesSoundSoil(GatePlan plan) {
-        return plan.hangs().stream()
-                .allMatch(hang -> !digs(hingePost(plan, hang))
-                        || GateFoot.reachesSoundSoil(
-                                build.hole(), site.job().site().soil().deadTop()));
+        return plan.hangs().stream().map(hang -> hingePost(plan, hang)).allMatch(post -> !digs(post)
+                || GateFoot.reachesSoundSoil(
+                        build.hole(),
+                        site.job()
+                                .soilAt(post.run(), post.station().inches())
+                                .deadTop()));
     }
 
     private static boolean digs(Post post) {

@@ -26,6 +26,7 @@ import plumbleaf.engine.job.DesignBasis;
 import plumbleaf.engine.job.Guarded;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Run;
+import plumbleaf.engine.job.Soil;
 import plumbleaf.engine.job.SoilKind;
 import plumbleaf.engine.job.Stated;
 import plumbleaf.engine.line.Bay;
@@ -99,10 +100,7 @@ final class PostWork {
     private List<CombinedAction> guarding(Post post, PostStock section) {
         List<CombinedAction> all = new ArrayList<>();
         for (Guarded guard : job.rules().guards()) {
-            double at = post.station().inches();
-            boolean beside = guard.at().run().equals(post.run())
-                    && guard.at().from().inches() <= at
-                    && at <= guard.at().to().inches();
+            boolean beside = guard.holds(post.run(), post.station().inches());
             if (!beside || !GuardLoad.asked(guard)) continue;
             BaseAction dead = BaseAction.weight(weight(post, section)).plus(stretched(post));
             Length half = halfBays(post).plus(halfOpening(post));
@@ -367,14 +365,14 @@ final class PostWork {
                 demand,
                 hole,
                 depth,
-                job.site().soil(),
+                soil(post),
                 job.site().frost(),
                 standards.soil(),
                 standards.footing(),
                 basis);
         Optional<RatedGust> rated = at.share
                 .gust()
-                .filter(gust -> Footings.isGroundKnown(job.site().soil(), standards.soil()))
+                .filter(gust -> Footings.isGroundKnown(soil(post), standards.soil()))
                 .map(gust -> rated(post, section, footing, gust, at.halfInchDoesNoHarm));
         List<Finding> findings = new ArrayList<>(check.findings());
         findings.addAll(footing.findings());
@@ -442,6 +440,10 @@ final class PostWork {
         return most;
     }
 
+    private Soil soil(Post post) {
+        return job.soilAt(post.run(), post.station().inches());
+    }
+
     private DesignBasis basis(Post post) {
         return job.basisAt(job.run(post.run()), post.station().inches());
     }
@@ -451,10 +453,10 @@ final class PostWork {
             Post post, PostStock section, FootingDesign footing, TributaryWind gust, boolean halfInchDoesNoHarm) {
         List<GustPart> parts = new ArrayList<>();
         parts.add(steel(post, section, gust));
-        LateralSoil soil = LateralSoil.of(job.site().soil(), standards.soil(), halfInchDoesNoHarm);
+        LateralSoil soil = LateralSoil.of(soil(post), standards.soil(), halfInchDoesNoHarm);
         double depthIn = footing.hole().depth().inches() - soil.looseTop().inches();
         Optional<Force> ultimate =
-                PoleStrength.expected(footing.hole(), gust.height(), job.site().soil(), standards.soil());
+                PoleStrength.expected(footing.hole(), gust.height(), soil(post), standards.soil());
         if (depthIn > 0 && soil.perFoot().psf() > 0 && ultimate.isPresent()) {
             Length height = gust.height().plus(soil.looseTop());
             Force allowed = PoleDepth.allowedPush(

@@ -64,6 +64,13 @@ public record Job(
         return basisOf(run);
     }
 
+    /** The site's ground; beside a drop it holds nothing within the height of that. */
+    public Soil soilAt(String run, double stationIn) {
+        Soil soil = site.soil();
+        for (Guarded guard : rules.guards()) if (guard.holds(run, stationIn)) soil = soil.beside(guard.drop());
+        return soil;
+    }
+
     public Job withGates(List<Gate> changed) {
         return new Job(
                 title, date, display, styleFile, site, ground, runs, changed, builds, existing, rules, money, log,

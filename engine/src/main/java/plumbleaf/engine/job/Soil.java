@@ -40,6 +40,13 @@ public record Soil(
             throw new IllegalArgumentException("IBC soil class must be 1 to 5, was " + ibcClass);
     }
 
+    /** The same ground beside a wall or trench of that height, or of the higher one that it was said to be beside. */
+    public Soil beside(Length drop) {
+        return drop.compareTo(numbers.besideDrop()) <= 0
+                ? this
+                : new Soil(kind, state, belowWater, ibcClass, rate, looseTop, slope, numbers.beside(drop));
+    }
+
     /** Down to here the ground holds nothing: its loose top, or the height of a wall or trench beside it. */
     public Length deadTop() {
         return looseTop.compareTo(numbers.besideDrop()) > 0 ? looseTop : numbers.besideDrop();

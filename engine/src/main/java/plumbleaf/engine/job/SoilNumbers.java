@@ -23,6 +23,10 @@ public record SoilNumbers(
     public static final SoilNumbers NONE =
             new SoilNumbers(Stated.open(), Stated.open(), Length.ZERO, Length.ZERO, List.of());
 
+    SoilNumbers beside(Length drop) {
+        return new SoilNumbers(undrained, lateralPerFoot, drop, rockAt, pulls);
+    }
+
     public SoilNumbers {
         pulls = List.copyOf(pulls);
     }
