@@ -17,14 +17,12 @@ import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.LocateTicket;
 import plumbleaf.engine.job.NearHouse;
 import plumbleaf.engine.job.Overnight;
-import plumbleaf.engine.job.PropertyLine;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.SightTriangle;
 import plumbleaf.engine.job.Use;
 import plumbleaf.engine.labour.Phase;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
-import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.quantity.Offset;
@@ -38,9 +36,6 @@ import plumbleaf.engine.schedule.Schedule;
 
 /** The fence and its gates, as laid out, against what the place asks for. Check: SiteRulesTest. */
 final class PlaceChecks {
-    /** A run further than this beyond the set-back has nothing to do with the line. */
-    private static final Length BESIDE_LINE = Length.feet(10);
-
     private final Job job;
     private final Ground ground;
     private final Layout layout;
@@ -57,7 +52,7 @@ final class PlaceChecks {
         List<Finding> findings = new ArrayList<>();
         for (SightTriangle sight : job.rules().sights()) findings.addAll(sight(sight));
         for (NearHouse near : job.rules().nearHouse()) findings.addAll(nearHouse(near));
-        for (PropertyLine line : job.rules().propertyLines()) findings.addAll(setback(line));
+        findings.addAll(LotLines.of(job, layout, rules));
         for (AccessibleWay way : job.rules().accessible()) {
             for (GateDesign gate : gates) if (gate.id().equals(way.gate())) findings.addAll(accessible(way, gate));
         }
@@ -130,28 +125,6 @@ final class PlaceChecks {
                 findings.add(PlaceRules.nearHouse(
                         run.id(), building.what(), nearest, burns, near.strip(), near.required(), rules));
             }
-        }
-        return findings;
-    }
-
-    /** Of every run that comes within a few yards of the line; the face is half a post off its centers. */
-    private List<Finding> setback(PropertyLine line) {
-        List<Finding> findings = new ArrayList<>();
-        findings.add(PlaceRules.vouched(line));
-        for (Run run : job.runs()) {
-            RunLayout laid = layout.run(run.id());
-            List<PlanPoint> vertices = laid.line().line().vertices();
-            double nearest = Double.POSITIVE_INFINITY;
-            for (int i = 0; i + 1 < vertices.size(); i++)
-                nearest = Math.min(
-                        nearest,
-                        NearBuilding.toLine(vertices.get(i), vertices.get(i + 1), line.points())
-                                .inches());
-            double half = 0;
-            for (Post post : laid.posts()) half = Math.max(half, post.width().inches() / 2);
-            Length face = Length.inches(Math.max(0, nearest - half));
-            if (face.compareTo(line.setback().plus(BESIDE_LINE)) <= 0)
-                findings.add(PlaceRules.setback(run.id(), line, face, rules));
         }
         return findings;
     }

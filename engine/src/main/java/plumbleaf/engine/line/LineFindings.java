@@ -64,6 +64,18 @@ record LineFindings(DisplayUnits display) {
         return List.of(Remedy.ofEdit("pull-plug", words, String.join(Remedy.AND_THEN, at.pulled())));
     }
 
+    /** A post that stands already is not where a search puts it. */
+    Finding standsSomewhere(String run, Stop stop) {
+        return Checked.note(
+                "line.stands",
+                Severity.CANNOT_SAY,
+                run,
+                "A post of " + run + " near station " + text(new Offset(stop.stationIn()))
+                        + " stands already, and nobody said where: its bays are reckoned from there. Measure it from the start"
+                        + " of the run and put it where it is.",
+                Basis.job("posts that stand"));
+    }
+
     Finding gateOffLeg(String gate, String run) {
         return Checked.note(
                 "line.gate-place",

@@ -44,6 +44,13 @@ record Stop(
         return holeIn > 0 && joins.isEmpty();
     }
 
+    /** Whether it is a post between others that stands there already. */
+    boolean stands() {
+        return role == PostRole.LINE
+                && support.match(
+                        footing -> false, driven -> false, plate -> false, core -> false, wall -> false, old -> true);
+    }
+
     Stop named(String id) {
         return new Stop(stationIn, role, gate, widthIn, holeIn, support, id, joins, leftIn);
     }

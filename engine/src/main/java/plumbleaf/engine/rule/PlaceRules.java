@@ -86,6 +86,29 @@ public final class PlaceRules {
                 Measure.provided(face.inches(), line.setback().inches(), "in"));
     }
 
+    /** A fence that crosses a lot line ends on somebody else's land. */
+    public static Finding overLine(String run, PropertyLine line) {
+        return Checked.note(
+                "line.setback",
+                Severity.MUST_FIX,
+                run,
+                run + " stands on the " + line.what()
+                        + " or goes over it: beyond it the land is another's. Local code governs.",
+                Basis.job("set-back from the lot line"));
+    }
+
+    /** Seen from its own yard. */
+    public static Finding beyondLine(String run, PropertyLine line, Length face, RuleTable rules) {
+        return Checked.note(
+                "line.setback",
+                Severity.MUST_FIX,
+                run,
+                run + " stands beyond the " + line.what() + ", " + rules.say().text(face)
+                        + " over it: the line lies on the yard's side of the fence. Move the run, or say which of its sides is"
+                        + " outside. Local code governs.",
+                Basis.job("set-back from the lot line"));
+    }
+
     /** Nobody stands for a line that the fence is measured from. */
     public static Finding vouched(PropertyLine line) {
         return line.certifiedBy()

@@ -100,6 +100,27 @@ class PlaceRulesCheck {
         assertThat(severities(broken, "line.certified")).containsExactly(Severity.CANNOT_SAY);
     }
 
+    private static String message(String points) throws IOException {
+        String line = "\"propertyLines\": [ { \"what\": \"lot line\", \"certifiedBy\": \"pins\", \"setback\": \"4\\\"\","
+                + " \"points\": [ " + points + " ] } ],";
+        return with(line, "").stream()
+                .filter(each -> each.id().equals("line.setback"))
+                .map(each -> each.severity() + " " + each.message())
+                .findFirst()
+                .orElse("");
+    }
+
+    /** The yard lies north of the fence: a lot line 3 ft north of it leaves the fence on the neighbor's land, however far off; one across it is gone over. */
+    @Test
+    void aFenceBeyondTheLotLineOrOverItIsAMustFix() throws IOException {
+        assertThat(message("{ \"east\": \"-9'\", \"north\": \"3'\" }, { \"east\": \"50'\", \"north\": \"3'\" }"))
+                .startsWith("MUST_FIX R1 stands beyond the lot line, ");
+        assertThat(message("{ \"east\": \"20'\", \"north\": \"-9'\" }, { \"east\": \"20'\", \"north\": \"9'\" }"))
+                .startsWith("MUST_FIX R1 stands on the lot line or goes over it");
+        assertThat(message("{ \"east\": \"-9'\", \"north\": \"-3'\" }, { \"east\": \"50'\", \"north\": \"-3'\" }"))
+                .startsWith("PASS ");
+    }
+
     @Test
     void shutAtNight() throws IOException {
         assertThat(severities(with("\"overnight\": [ { \"what\": \"a dog\" } ],", ""), "contain.overnight"))
