@@ -30,7 +30,6 @@ import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.Plug;
 import plumbleaf.engine.job.PrivateLine;
 import plumbleaf.engine.job.Run;
-import plumbleaf.engine.job.RunEnd;
 import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.Layout;
 import plumbleaf.engine.line.Post;
@@ -242,25 +241,13 @@ public final class SitePlan {
     private void ends(RunLayout run, Run asked) {
         PlanLine line = run.line().line();
         int last = line.legs();
-        end(asked.first(), at(line.vertex(0)), line.directions().get(0), true);
-        end(asked.last(), at(line.vertex(last)), line.directions().get(last - 1), false);
-    }
-
-    private void end(RunEnd end, Point at, Direction leg, boolean first) {
-        boolean wall = end.match(free -> false, isWall -> true, joins -> false, theirs -> false);
-        if (!wall || !shows(at)) return;
-        double along = StrictMath.atan2(leg.north(), leg.east());
-        double away = first ? along + Math.PI : along;
-        double half = scale.real(0.45);
-        double thick = scale.real(0.14);
-        Point left = at.towards(along + Math.PI / 2, half);
-        Point right = at.towards(along - Math.PI / 2, half);
-        marks.add(Area.edged(
-                List.of(left, right, right.towards(away, thick), left.towards(away, thick)),
-                Material.CONCRETE,
-                Look.visible(Layer.GROUND)));
-        labels.keepFree(Box.around(List.of(left, right, right.towards(away, thick), left.towards(away, thick))));
-        marks.addAll(labels.beside(at.towards(away, thick), "wall", away, Look.note()));
+        EndMarks ends = new EndMarks(scale, labels, site.job().display());
+        Point first = at(line.vertex(0));
+        Point end = at(line.vertex(last));
+        if (shows(first))
+            marks.addAll(ends.of(asked.first(), first, angle(line.directions().get(0)) + Math.PI));
+        if (shows(end))
+            marks.addAll(ends.of(asked.last(), end, angle(line.directions().get(last - 1))));
     }
 
     private void post(Post post) {

@@ -94,6 +94,8 @@ public record StationNote(Offset from, Offset to, String words, boolean low) {
         }
         Run own = job.run(laid.run());
         Offset end = laid.line().line().length().asOffset();
+        theirs(own.first(), job).ifPresent(words -> notes.add(at(Offset.ZERO, words, false)));
+        theirs(own.last(), job).ifPresent(words -> notes.add(at(end, words, false)));
         meets(own.first()).ifPresent(run -> notes.add(at(Offset.ZERO, "on run " + run, false)));
         if (!own.isRing()) meets(own.last()).ifPresent(run -> notes.add(at(end, "on run " + run, false)));
         else notes.add(at(end, "back at its start", false));
@@ -105,6 +107,14 @@ public record StationNote(Offset from, Offset to, String words, boolean low) {
                 wall -> Optional.empty(),
                 joins -> Optional.of(joins.run()),
                 theirs -> Optional.empty());
+    }
+
+    private static Optional<String> theirs(RunEnd end, Job job) {
+        return end.match(
+                free -> Optional.empty(),
+                wall -> Optional.empty(),
+                joins -> Optional.empty(),
+                fence -> Optional.of(String.join(", ", EndMarks.words(fence, job.display()))));
     }
 
     private static boolean joins(RunEnd end, RunLayout laid) {

@@ -183,12 +183,14 @@ final class GateWork {
 
     /** Whether a hole, where there is one, goes below the loose top of the soil. */
     private boolean reachesSoundSoil(GatePlan plan) {
-        return plan.hangs().stream().map(hang -> hingePost(plan, hang)).allMatch(post -> !digs(post)
-                || GateFoot.reachesSoundSoil(
-                        build.hole(),
-                        site.job()
-                                .soilAt(post.run(), post.station().inches())
-                                .deadTop()));
+        return plan.hangs().stream()
+                .map(hang -> hingePost(plan, hang))
+                .allMatch(post -> !digs(post)
+                        || GateFoot.reachesSoundSoil(
+                                build.hole(),
+                                site.job()
+                                        .soilAt(post.run(), post.station().inches())
+                                        .deadTop()));
     }
 
     private static boolean digs(Post post) {

@@ -362,14 +362,7 @@ final class PostWork {
         FootingDemand demand =
                 new FootingDemand(footingId(post), actions, at.halfInchDoesNoHarm, kind.slabAtGrade(), forDrop);
         FootingDesign footing = Footings.size(
-                demand,
-                hole,
-                depth,
-                soil(post),
-                job.site().frost(),
-                standards.soil(),
-                standards.footing(),
-                basis);
+                demand, hole, depth, soil(post), job.site().frost(), standards.soil(), standards.footing(), basis);
         Optional<RatedGust> rated = at.share
                 .gust()
                 .filter(gust -> Footings.isGroundKnown(soil(post), standards.soil()))
@@ -455,8 +448,7 @@ final class PostWork {
         parts.add(steel(post, section, gust));
         LateralSoil soil = LateralSoil.of(soil(post), standards.soil(), halfInchDoesNoHarm);
         double depthIn = footing.hole().depth().inches() - soil.looseTop().inches();
-        Optional<Force> ultimate =
-                PoleStrength.expected(footing.hole(), gust.height(), soil(post), standards.soil());
+        Optional<Force> ultimate = PoleStrength.expected(footing.hole(), gust.height(), soil(post), standards.soil());
         if (depthIn > 0 && soil.perFoot().psf() > 0 && ultimate.isPresent()) {
             Length height = gust.height().plus(soil.looseTop());
             Force allowed = PoleDepth.allowedPush(

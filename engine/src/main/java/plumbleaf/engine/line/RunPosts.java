@@ -85,7 +85,8 @@ final class RunPosts {
                 between(fixed.get(i - 1).stationIn(), fixed.get(i).stationIn(), closed, all);
             all.add(fixed.get(i));
         }
-        for (Stop stop : all) if (stop.stands() && stop.setId().isEmpty()) findings.add(say.standsSomewhere(run.id(), stop));
+        for (Stop stop : all)
+            if (stop.stands() && stop.setId().isEmpty()) findings.add(say.standsSomewhere(run.id(), stop));
         return new Placed(all, proven, findings);
     }
 

@@ -66,7 +66,9 @@ class EveryStyleTest {
     void everythingHasAPriceAndHours(String style) {
         for (String high : List.of("3'", "6'", "12'")) {
             Design design = built(style, high);
-            assertThat(Yard.findings(design, "takeoff.length")).as(style + " " + high).isEmpty();
+            assertThat(Yard.findings(design, "takeoff.length"))
+                    .as(style + " " + high)
+                    .isEmpty();
             assertThat(design.findings())
                     .as(style + " " + high)
                     .filteredOn(finding -> finding.severity() == Severity.CANNOT_SAY)

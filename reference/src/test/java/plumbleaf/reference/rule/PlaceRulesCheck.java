@@ -101,8 +101,9 @@ class PlaceRulesCheck {
     }
 
     private static String message(String points) throws IOException {
-        String line = "\"propertyLines\": [ { \"what\": \"lot line\", \"certifiedBy\": \"pins\", \"setback\": \"4\\\"\","
-                + " \"points\": [ " + points + " ] } ],";
+        String line =
+                "\"propertyLines\": [ { \"what\": \"lot line\", \"certifiedBy\": \"pins\", \"setback\": \"4\\\"\","
+                        + " \"points\": [ " + points + " ] } ],";
         return with(line, "").stream()
                 .filter(each -> each.id().equals("line.setback"))
                 .map(each -> each.severity() + " " + each.message())
