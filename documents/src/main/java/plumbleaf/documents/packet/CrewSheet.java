@@ -73,7 +73,8 @@ public final class CrewSheet {
         for (Run run : subject.job().runs())
             for (NoDig keepOff : run.noDig())
                 cautions.add("No hole from " + subject.length(keepOff.from().inches()) + " to "
-                        + subject.length(keepOff.to().inches()) + " on run " + run.id() + ": " + keepOff.why() + ".");
+                        + subject.length(keepOff.to().inches()) + " on run " + run.id() + ": "
+                        + keepOff.words(subject.job().existing()) + ".");
         for (GatePaper gate : subject.gates()) cautions.add(weight(gate));
         for (SlidePaper gate : subject.slides())
             cautions.add(

@@ -73,7 +73,7 @@ final class DigMarks {
                     brief
                             ? List.of("no dig")
                             : List.of(
-                                    "no dig: " + stretch.why(),
+                                    "no dig: " + stretch.words(site.job().existing()),
                                     "from " + site.job().display().length(stretch.from()) + " to "
                                             + site.job().display().length(stretch.to())),
                     run.line().insideIsLeft() ? way : way + Math.PI,

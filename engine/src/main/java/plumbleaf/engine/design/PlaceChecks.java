@@ -16,6 +16,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.job.Job;
 import plumbleaf.engine.job.LocateTicket;
 import plumbleaf.engine.job.NearHouse;
+import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Overnight;
 import plumbleaf.engine.job.Run;
 import plumbleaf.engine.job.SightTriangle;
@@ -166,6 +167,13 @@ final class PlaceChecks {
             Optional<LocateTicket> covers = tickets.stream()
                     .filter(ticket -> !first.isBefore(ticket.digFrom()) && !last.isAfter(ticket.validThrough()))
                     .findFirst();
+            for (Run run : job.runs())
+                for (NoDig marked : run.noDig())
+                    marked.marked(job.existing())
+                            .filter(ticket ->
+                                    first.isBefore(ticket.digFrom()) || last.isAfter(ticket.validThrough()))
+                            .ifPresent(ticket -> findings.add(
+                                    PlaceRules.outsideMark(run.id(), marked, task.name(), first, last, ticket)));
             findings.add(
                     covers.isPresent()
                             ? PlaceRules.insideTicket(task.name(), first, last, covers.get())

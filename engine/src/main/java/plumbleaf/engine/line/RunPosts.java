@@ -236,7 +236,7 @@ final class RunPosts {
             double from = noDig.from().inches();
             double to = noDig.to().inches();
             closed.add(new ClosedStretch(
-                    from - radiusIn.applyAsDouble(from), to + radiusIn.applyAsDouble(to), noDig.why()));
+                    from - radiusIn.applyAsDouble(from), to + radiusIn.applyAsDouble(to), noDig.words(existing)));
         }
         for (Existing.Left left : existing.leftIn(run.id())) {
             Plug plug = left.plug();

@@ -8,6 +8,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.LocateTicket;
+import plumbleaf.engine.job.NoDig;
 import plumbleaf.engine.job.Overnight;
 import plumbleaf.engine.job.PropertyLine;
 import plumbleaf.engine.job.SightTriangle;
@@ -143,6 +144,19 @@ public final class PlaceRules {
                 "site",
                 "\"" + task + "\" is planned from " + first + " to " + last
                         + ", and not every day of it lies in the days that a locate ticket allows. " + ticket,
+                Basis.clause("state one-call law; the locate ticket; local law governs"));
+    }
+
+    /** A utility that was marked on another ticket than the one that covers the day: its paint and flags no longer hold. */
+    public static Finding outsideMark(
+            String run, NoDig marked, String task, LocalDate first, LocalDate last, LocateTicket ticket) {
+        return Checked.note(
+                "dig.window",
+                Severity.MUST_FIX,
+                run,
+                "The " + marked.why() + " on " + run + " was marked on ticket " + ticket.number() + ", which holds from "
+                        + ticket.digFrom() + " through " + ticket.validThrough() + "; \"" + task + "\" is planned from "
+                        + first + " to " + last + ". Have it marked again, or move the work.",
                 Basis.clause("state one-call law; the locate ticket; local law governs"));
     }
 

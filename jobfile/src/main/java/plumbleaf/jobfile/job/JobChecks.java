@@ -163,6 +163,11 @@ final class JobChecks {
             if (noDig.from().compareTo(noDig.to()) >= 0)
                 refuse(field + ".to", "this is not beyond " + show(noDig.from()), "write the farther edge here");
             stationInside(run.id(), noDig.from(), field + ".from");
+            if (noDig.ticket().isSaid() && noDig.marked(job.existing()).isEmpty())
+                refuse(
+                        field + ".ticket",
+                        "no locate ticket has this number",
+                        "write the ticket under existing.tickets, or strike this");
         }
         for (int i = 0; i < run.fits().size(); i++)
             stationInside(run.id(), run.fits().get(i).to(), at + ".fits[" + i + "].to");

@@ -69,7 +69,8 @@ final class RunForm {
             noDig.add(new NoDig(
                     fields.needed("from", Words.STATION, Length.ZERO),
                     fields.needed("to", Words.STATION, Length.ZERO),
-                    fields.words("why")));
+                    fields.words("why"),
+                    Open.of(fields.given("ticket", TextKind.WORDS))));
         List<SetPost> set = new ArrayList<>();
         for (Fields fields : run.objects("set"))
             set.add(new SetPost(
@@ -304,7 +305,8 @@ final class RunForm {
                 run.noDig(),
                 (noDig, entries) -> entries.put("from", TextKind.LENGTH, noDig.from())
                         .put("to", TextKind.LENGTH, noDig.to())
-                        .words("why", noDig.why()));
+                        .words("why", noDig.why())
+                        .putIfAny("ticket", TextKind.WORDS, noDig.ticket().value()));
         out.objects(
                 "set",
                 run.set(),

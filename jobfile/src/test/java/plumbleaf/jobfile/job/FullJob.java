@@ -51,7 +51,7 @@ final class FullJob {
               "checks": [{ "from": "0'", "to": "50'", "taped": "47' 11\\"" }],
               "ends": [{ "kind": "wall", "of": "block" }, { "kind": "joins", "run": "R2" }],
               "style": "wood-spaced-picket", "infill": "1.2 m", "bottomGap": "50 mm", "fit": "level-top", "step": "8\\"", "maxBay": "6'",
-              "finishedFace": "both", "stain": { "coats": 2, "texture": "smooth" }, "crossSlope": "-3%", "fits": [{ "from": "2'", "to": "12'", "fit": "stepped" }], "noDig": [{ "from": "1'", "to": "2'", "why": "pipe" }],
+              "finishedFace": "both", "stain": { "coats": 2, "texture": "smooth" }, "crossSlope": "-3%", "fits": [{ "from": "2'", "to": "12'", "fit": "stepped" }], "noDig": [{ "from": "1'", "to": "2'", "why": "pipe", "ticket": "A-1" }],
               "set": [{ "id": "P1", "station": "6'" }], "posts": { "support": { "kind": "driven", "depth": "3'" } },
               "otherPosts": [{ "from": "8'", "to": "16'", "support": { "kind": "core-socket", "depth": "8\\"", "slabThickness": "10\\"", "edgeDistance": "6\\"" } }],
               "basis": "customary"

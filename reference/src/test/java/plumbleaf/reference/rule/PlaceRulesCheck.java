@@ -85,6 +85,27 @@ class PlaceRulesCheck {
         assertThat(severities(with("", weekend), "dig.window")).containsExactly(Severity.MUST_FIX);
     }
 
+    /** Gas was marked on a ticket of its own, which ends before the crew comes; another ticket covers the days. */
+    @Test
+    void aUtilityMarkedOnATicketThatRanOutIsAMustFix() throws IOException {
+        String tickets = "\"tickets\": [ { \"number\": \"A-1\", \"digFrom\": \"2027-04-26\", \"validThrough\": \"2027-06-30\" },"
+                + " { \"number\": \"G-7\", \"digFrom\": \"2027-04-10\", \"validThrough\": \"%s\" } ]";
+        String gas = "\"style\": \"wood-side-by-side\", \"noDig\": [ { \"from\": \"29'\", \"to\": \"31'\", \"why\": \"gas main\", \"ticket\": \"G-7\" } ]";
+        assertThat(windows(tickets.replace("%s", "2027-06-30"), gas)).containsExactly("PASS site");
+        assertThat(windows(tickets.replace("%s", "2027-04-20"), gas)).containsExactly("MUST_FIX R1", "PASS site");
+    }
+
+    private static List<String> windows(String tickets, String run) throws IOException {
+        String yard = PoolYard.text()
+                .replace("\"rules\": {", "\"existing\": { " + tickets + " }, \"rules\": {")
+                .replace("\"uses\": [\"pool\"]", "\"uses\": [\"walk\"]")
+                .replaceFirst("\"style\": \"[a-z-]+\"", run);
+        return PoolYard.findings(yard).stream()
+                .filter(finding -> finding.id().equals("dig.window"))
+                .map(finding -> finding.severity() + " " + finding.part())
+                .toList();
+    }
+
     /** The lot line lies 6 in. south of the post centers; the face of a 2.375 in. post is 4-13/16 in. off it, gate posts of 2.875 in. 4-9/16 in. */
     @Test
     void aFenceKeepsOffTheLotLine() throws IOException {

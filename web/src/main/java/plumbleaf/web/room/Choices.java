@@ -81,9 +81,18 @@ final class Choices {
 
     /** The things of a list that have an id. */
     static List<Choice> ids(DocumentText text, String list) {
+        return named(text, list, "id");
+    }
+
+    /** Locate tickets on file, by number. */
+    static List<Choice> tickets(DocumentText text) {
+        return named(text, "existing.tickets", "number");
+    }
+
+    private static List<Choice> named(DocumentText text, String list, String key) {
         List<Choice> choices = new ArrayList<>();
         for (int i = 0; i < text.count(list); i++)
-            text.value(list + "[" + i + "].id").ifPresent(id -> choices.add(new Choice(id, id)));
+            text.value(list + "[" + i + "]." + key).ifPresent(name -> choices.add(new Choice(name, name)));
         return choices;
     }
 

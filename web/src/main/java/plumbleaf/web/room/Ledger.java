@@ -300,7 +300,8 @@ enum Ledger {
             "",
             blank("from", "From station", Blank.Kind.FEET),
             blank("to", "To station", Blank.Kind.FEET),
-            blank("why", "Why", Blank.Kind.WORDS)),
+            blank("why", "Why", Blank.Kind.WORDS),
+            blank("ticket", "Locate ticket, of a utility", Blank.Kind.MAYBE)),
     KEEPS(
             "rules.keeps",
             "What a fence keeps in or out",

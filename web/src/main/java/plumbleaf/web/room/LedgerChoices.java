@@ -51,6 +51,7 @@ final class LedgerChoices {
                     case "swing" -> Choices.WAYS;
                     default -> Choices.SIDES;
                 };
+            case NO_DIG -> Choices.tickets(opened.text());
             case RELEASE -> Choices.FLAGS;
             case FIT_PART -> Choices.FITS;
             case OTHER_POSTS -> Choices.LINE_SUPPORTS;
@@ -86,7 +87,6 @@ final class LedgerChoices {
                     LEG,
                     OWN_STYLES,
                     CHECK_TAPE,
-                    NO_DIG,
                     SIGHT,
                     BUILDING,
                     OVERNIGHT,
