@@ -52,7 +52,8 @@ public final class StakeOut {
             for (NoDig stretch : run.noDig())
                 before.add("Run " + run.id() + ": no hole from "
                         + subject.length(stretch.from().inches()) + " to "
-                        + subject.length(stretch.to().inches()) + ", " + stretch.words(subject.job().existing()) + ".");
+                        + subject.length(stretch.to().inches()) + ", "
+                        + stretch.words(subject.job().existing()) + ".");
         for (PrivateLine line : subject.job().existing().lines())
             before.add("Run " + line.run() + ": " + line.kind() + " crosses at "
                     + subject.length(line.station().inches()) + "; dig by hand within "

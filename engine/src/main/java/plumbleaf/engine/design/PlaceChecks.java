@@ -170,8 +170,7 @@ final class PlaceChecks {
             for (Run run : job.runs())
                 for (NoDig marked : run.noDig())
                     marked.marked(job.existing())
-                            .filter(ticket ->
-                                    first.isBefore(ticket.digFrom()) || last.isAfter(ticket.validThrough()))
+                            .filter(ticket -> first.isBefore(ticket.digFrom()) || last.isAfter(ticket.validThrough()))
                             .ifPresent(ticket -> findings.add(
                                     PlaceRules.outsideMark(run.id(), marked, task.name(), first, last, ticket)));
             findings.add(

@@ -13,14 +13,17 @@ public record NoDig(Length from, Length to, String why, Stated<String> ticket) {
     public String words(Existing existing) {
         return ticket.value()
                 .map(number -> why + ", locate ticket " + number
-                        + marked(existing).map(held -> ", through " + held.validThrough()).orElse(""))
+                        + marked(existing)
+                                .map(held -> ", through " + held.validThrough())
+                                .orElse(""))
                 .orElse(why);
     }
 
     /** The ticket itself. */
     public Optional<LocateTicket> marked(Existing existing) {
-        return ticket.value().flatMap(number -> existing.tickets().stream()
-                .filter(each -> each.number().equals(number))
-                .findFirst());
+        return ticket.value()
+                .flatMap(number -> existing.tickets().stream()
+                        .filter(each -> each.number().equals(number))
+                        .findFirst());
     }
 }

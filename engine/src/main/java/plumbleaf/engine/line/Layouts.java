@@ -192,10 +192,10 @@ public final class Layouts {
                 ? MeasuredFrom.LOWER_SIDE
                 : job.rules().heights().get(0).from();
         Length largestGap = job.rules().gapUnder(asked.id()).largest();
-        MixedFits mixed = new MixedFits(asked, profile, style, largestGap, say);
+        Length step = StepSize.of(asked, style);
+        MixedFits mixed = new MixedFits(asked, profile, style, largestGap, step, say);
         Run run = mixed.settled(stops);
         findings.addAll(mixed.findings());
-        Length step = StepSize.of(run, style);
         Shaping shaping = new Shaping(run, profile, largestGap, step, say);
         BesideGround beside = new BesideGround(ground, line);
         BayMaking making = new BayMaking(

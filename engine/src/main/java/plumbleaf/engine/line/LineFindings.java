@@ -104,19 +104,39 @@ record LineFindings(DisplayUnits display) {
     }
 
     /** What a mixed fit comes to in one line of sight. */
-    Finding settled(String run, Length from, Length to, Fit fit, double steepest, double most, boolean tooSteep) {
-        String grade = DecimalText.upTo(steepest * 100, 1) + " %";
+    Finding settled(String run, Length from, Length to, Fit fit, double steepest, double most) {
         String limit = most > 19 ? "" : "; its panels and brackets take " + DecimalText.upTo(most * 100, 1) + " %";
-        String why = fit == Fit.RACKED
-                ? "is racked: its steepest bay is " + grade + limit
-                : tooSteep
-                        ? "is stepped: its steepest bay is " + grade + limit
-                        : "is stepped: racked, no line with bends at its posts keeps the gap to the ground";
+        return settled(
+                run, from, to, fit, ": its steepest bay is " + DecimalText.upTo(steepest * 100, 1) + " %" + limit);
+    }
+
+    /**
+     * The same where no fair line keeps the gap to the ground.
+     *
+     * @param racked by how much bays on the ground's own chords miss that gap
+     * @param stepped by how much steps do
+     */
+    Finding settledByGap(String run, Length from, Length to, Fit fit, Length racked, Length stepped) {
+        return settled(
+                run,
+                from,
+                to,
+                fit,
+                ": no fair line, with bends at its posts alone, keeps the gap to the ground; "
+                        + missed("steps", stepped) + ", " + missed("bays on the ground's own chords", racked));
+    }
+
+    private String missed(String what, Length by) {
+        return what + (by.isZero() ? " keep it" : " miss it by " + text(by));
+    }
+
+    private Finding settled(String run, Length from, Length to, Fit fit, String why) {
         return Checked.note(
                 "line.mixed",
                 Severity.PASS,
                 run,
-                "From station " + text(from) + " to " + text(to) + " " + run + " " + why + ".",
+                "From station " + text(from) + " to " + text(to) + " " + run
+                        + (fit == Fit.RACKED ? " is racked" : " is stepped") + why + ".",
                 Basis.commonPractice("one way of following the ground within a line of sight"));
     }
 

@@ -15,17 +15,20 @@ import plumbleaf.engine.quantity.Offset;
 
 /**
  * Settles a mixed fit: every line of sight, from corner, gate or end to the next, is racked where no bay is steeper than its panel and brackets take and a line with
- * bends at its posts alone keeps the gap to the ground; else all of it is stepped. Never both within a line of sight. Common practice, no source. Check: MixedFitCheck.
+ * bends at its posts alone keeps the gap to the ground; else all of it is stepped, unless steps miss that gap by more than bays on the ground's own chords do. Never
+ * both within a line of sight. Common practice, no source. Check: MixedFitCheck.
  */
 final class MixedFits {
     private final Run run;
     private final Profile profile;
     private final Optional<FenceInfill.Panel> panel;
     private final Length largestGap;
+    private final Length step;
     private final LineFindings say;
     private final List<Finding> findings = new ArrayList<>();
 
-    MixedFits(Run run, Profile profile, Optional<FenceStyle> style, Length largestGap, LineFindings say) {
+    /** @param step what steps are whole multiples of */
+    MixedFits(Run run, Profile profile, Optional<FenceStyle> style, Length largestGap, Length step, LineFindings say) {
         this.run = run;
         this.profile = profile;
         this.panel = style.flatMap(made -> made.infill()
@@ -37,6 +40,7 @@ final class MixedFits {
                         f -> Optional.empty(),
                         m -> Optional.empty()));
         this.largestGap = largestGap;
+        this.step = step;
         this.say = say;
     }
 
@@ -84,10 +88,25 @@ final class MixedFits {
                             .ratio()));
         double most = most();
         boolean tooSteep = steepest > most;
-        boolean fair = !tooSteep && Shaping.canBeFaired(run, profile, largestGap, sight);
-        Fit fit = fair ? Fit.RACKED : Fit.STEPPED;
-        findings.add(say.settled(run.id(), from, to, fit, steepest, most, tooSteep));
+        if (tooSteep || Shaping.canBeFaired(run, profile, largestGap, sight)) {
+            Fit fit = tooSteep ? Fit.STEPPED : Fit.RACKED;
+            findings.add(say.settled(run.id(), from, to, fit, steepest, most));
+            return new FitPart(from, to, fit);
+        }
+        return nearer(sight, from, to);
+    }
+
+    /** Where no fair line keeps the gap: the way that misses it by less, steps where both are alike. */
+    private FitPart nearer(List<Stop> sight, Length from, Length to) {
+        Length racked = missed(sight, Fit.RACKED);
+        Length stepped = missed(sight, Fit.STEPPED);
+        Fit fit = racked.compareTo(stepped) < 0 ? Fit.RACKED : Fit.STEPPED;
+        findings.add(say.settledByGap(run.id(), from, to, fit, racked, stepped));
         return new FitPart(from, to, fit);
+    }
+
+    private Length missed(List<Stop> sight, Fit fit) {
+        return new Shaping(run, profile, largestGap, step, say).missed(sight, fit);
     }
 
     /** The steepest that a bay can be racked, rise over run. */

@@ -110,6 +110,25 @@ final class Shaping {
         return highest;
     }
 
+    /** By how much the bottom of a stretch that follows the ground one way is too far off the ground, or in it, where that is most. */
+    Length missed(List<Stop> stops, Fit fit) {
+        double most = 0;
+        List<BayShape> shapes = shapes(stops, fit);
+        for (int i = 0; i < shapes.size(); i++) {
+            double from = stops.get(i).stationIn();
+            double length = stops.get(i + 1).stationIn() - from;
+            BayShape bay = shapes.get(i);
+            for (ProfilePoint point : between(stops.get(i), stops.get(i + 1))) {
+                double share = (point.station().inches() - from) / length;
+                double gap = bay.bottomFromIn()
+                        + share * (bay.bottomToIn() - bay.bottomFromIn())
+                        - point.elevation().inches();
+                most = Math.max(most, Math.max(gap - largestGap.inches(), -gap));
+            }
+        }
+        return Length.inches(most);
+    }
+
     /** Whether a line with bends at the posts alone keeps the gap to the ground. */
     static boolean canBeFaired(Run run, Profile profile, Length largestGap, List<Stop> stops) {
         return new Shaping(run, profile, largestGap, STEP, new LineFindings(DisplayUnits.US))

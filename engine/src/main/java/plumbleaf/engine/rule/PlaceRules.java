@@ -154,7 +154,8 @@ public final class PlaceRules {
                 "dig.window",
                 Severity.MUST_FIX,
                 run,
-                "The " + marked.why() + " on " + run + " was marked on ticket " + ticket.number() + ", which holds from "
+                "The " + marked.why() + " on " + run + " was marked on ticket " + ticket.number()
+                        + ", which holds from "
                         + ticket.digFrom() + " through " + ticket.validThrough() + "; \"" + task + "\" is planned from "
                         + first + " to " + last + ". Have it marked again, or move the work.",
                 Basis.clause("state one-call law; the locate ticket; local law governs"));

@@ -9,6 +9,7 @@ import plumbleaf.engine.finding.Finding;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.job.Fit;
 import plumbleaf.engine.line.Bay;
+import plumbleaf.engine.quantity.Length;
 
 /**
  * A mixed fit on ground whose grades are known: panels that rack 1 in 5 follow 10 % and step 30 %, each whole line of sight one way; lying boards step by a board
@@ -51,6 +52,30 @@ class MixedFitCheck {
         assertThat(findings(laid, "line.fit-changes"))
                 .singleElement()
                 .satisfies(change -> assertThat(change.severity()).isEqualTo(Severity.PASS));
+    }
+
+    /** A bend 4 in. under the chord of a bay that falls 28 in.: no fair line keeps 4 in., a step hangs over 2 ft off the ground, the chord 2 in. too far. */
+    @Test
+    void stepsAreNoCureWhereTheyMissTheGapByMore() {
+        LaidOut laid = LaidOut.of(
+                "{ \"format\": \"plumbleaf-job\", \"version\": 1, \"rules\": { \"gap\": { \"largest\": \"4\\\"\" } },"
+                        + " \"ground\": { \"shots\": [ { \"id\": \"S1\", \"run\": \"R1\", \"station\": \"0'\", \"elevation\": \"0'\" },"
+                        + " { \"id\": \"S2\", \"run\": \"R1\", \"station\": \"4'\", \"elevation\": \"-18\\\"\" },"
+                        + " { \"id\": \"S3\", \"run\": \"R1\", \"station\": \"16'\", \"elevation\": \"-48\\\"\" } ] },"
+                        + " \"runs\": [ { \"id\": \"R1\", \"legs\": [ { \"length\": \"16'\" } ], \"style\": \"wood-side-by-side\","
+                        + " \"infill\": \"6'\", \"bottomGap\": \"2\\\"\", \"fit\": \"mixed\", \"maxBay\": \"9'\" } ] }");
+        assertThat(laid.layout().bays()).allSatisfy(bay -> assertThat(bay.fit()).isEqualTo(Fit.RACKED));
+        double most = laid.layout().bays().stream()
+                .mapToDouble(bay -> bay.groundGapMax().inches())
+                .max()
+                .orElseThrow();
+        assertThat(findings(laid, "line.mixed"))
+                .singleElement()
+                .satisfies(settled -> assertThat(settled.message())
+                        .contains(
+                                "is racked: no fair line, with bends at its posts alone, keeps the gap to the ground; steps miss it by ")
+                        .endsWith("bays on the ground's own chords miss it by "
+                                + laid.job().display().length(Length.inches(most - 4)) + "."));
     }
 
     /** Boards have no limit of their own: even grades are racked throughout. */

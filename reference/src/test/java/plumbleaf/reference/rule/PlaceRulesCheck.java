@@ -88,9 +88,11 @@ class PlaceRulesCheck {
     /** Gas was marked on a ticket of its own, which ends before the crew comes; another ticket covers the days. */
     @Test
     void aUtilityMarkedOnATicketThatRanOutIsAMustFix() throws IOException {
-        String tickets = "\"tickets\": [ { \"number\": \"A-1\", \"digFrom\": \"2027-04-26\", \"validThrough\": \"2027-06-30\" },"
-                + " { \"number\": \"G-7\", \"digFrom\": \"2027-04-10\", \"validThrough\": \"%s\" } ]";
-        String gas = "\"style\": \"wood-side-by-side\", \"noDig\": [ { \"from\": \"29'\", \"to\": \"31'\", \"why\": \"gas main\", \"ticket\": \"G-7\" } ]";
+        String tickets =
+                "\"tickets\": [ { \"number\": \"A-1\", \"digFrom\": \"2027-04-26\", \"validThrough\": \"2027-06-30\" },"
+                        + " { \"number\": \"G-7\", \"digFrom\": \"2027-04-10\", \"validThrough\": \"%s\" } ]";
+        String gas =
+                "\"style\": \"wood-side-by-side\", \"noDig\": [ { \"from\": \"29'\", \"to\": \"31'\", \"why\": \"gas main\", \"ticket\": \"G-7\" } ]";
         assertThat(windows(tickets.replace("%s", "2027-06-30"), gas)).containsExactly("PASS site");
         assertThat(windows(tickets.replace("%s", "2027-04-20"), gas)).containsExactly("MUST_FIX R1", "PASS site");
     }
