@@ -71,13 +71,14 @@ record GroundFindings(DisplayUnits display) {
                 Basis.job("ground book"));
     }
 
-    Finding closure(String id, Length off, int setups) {
+    /** @param to what the level came back to: the benchmark, or a shot by its name */
+    Finding closure(String id, String to, Length off, int setups) {
         double limitIn = CLOSURE_PER_SETUP.inches() * Math.sqrt(Math.max(1, setups));
         return Checked.of(
                 "ground.closure",
                 Severity.MUST_FIX,
                 id,
-                "The level comes back to the benchmark " + text(off) + " off after " + setups
+                "The level comes back to " + to + " " + text(off) + " off after " + setups
                         + (setups == 1 ? " setup." : " setups."),
                 Basis.commonPractice("1/4 in. times the square root of the setups"),
                 Measure.demand(off.inches(), limitIn, "in"));

@@ -15,7 +15,8 @@ import plumbleaf.engine.quantity.Offset;
 
 /**
  * The heights of a ground book: rod readings and falls carried back to the benchmark. A rod reading whose note is {@code benchmark}, or the mark's own words,
- * was taken on the benchmark again: it closes the loop and is no point of the ground.
+ * was taken on the benchmark again, one at the very place of an earlier shot and from another setup on that shot again: it closes the loop and is no point of the
+ * ground.
  *
  * @param shots whose heights are known, in the book's order, without the closing ones
  * @param levels each setup with its height of instrument
@@ -114,11 +115,24 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
 
         Levelled levelled() {
             List<LevelledShot> known = new ArrayList<>();
+            Map<ShotPlace, LevelledShot> places = new LinkedHashMap<>();
             for (Shot shot : shots.values()) {
                 Optional<Offset> height = heightOf(shot.id(), new TreeSet<>());
-                if (height.isEmpty()) findings.add(say.noHeight(shot.id()));
-                else if (closes(shot)) findings.add(closure(shot, height.get()));
-                else known.add(new LevelledShot(shot, height.get()));
+                if (height.isEmpty()) {
+                    findings.add(say.noHeight(shot.id()));
+                    continue;
+                }
+                Optional<LevelledShot> before =
+                        Optional.ofNullable(places.get(shot.place())).filter(first -> shotAgain(first.shot(), shot));
+                LevelledShot here = new LevelledShot(shot, height.get());
+                if (closes(shot))
+                    findings.add(closure(here, "the benchmark", book.benchmark().elevation()));
+                else if (before.isPresent())
+                    findings.add(closure(here, before.get().id(), before.get().elevation()));
+                else {
+                    known.add(here);
+                    places.putIfAbsent(shot.place(), here);
+                }
             }
             List<StandingLevel> levels = new ArrayList<>();
             for (Setup setup : setups.values()) {
@@ -136,9 +150,18 @@ public record Levelled(List<LevelledShot> shots, List<StandingLevel> levels, Lis
                             || note.equalsIgnoreCase(book.benchmark().mark().strip()));
         }
 
-        private Finding closure(Shot shot, Offset height) {
-            Length off = height.minus(book.benchmark().elevation()).size();
-            return say.closure(shot.id(), off, setups.size());
+        /** Whether a rod was read on a shot again after the level had moved: from the same setup it is the same reading twice. */
+        private static boolean shotAgain(Shot first, Shot again) {
+            String setup = setupOf(again);
+            return !setup.isEmpty() && !setup.equals(setupOf(first));
+        }
+
+        private static String setupOf(Shot shot) {
+            return shot.height().match(rod -> rod.setup(), elevation -> "", falls -> "");
+        }
+
+        private Finding closure(LevelledShot shot, String to, Offset known) {
+            return say.closure(shot.id(), to, shot.elevation().minus(known).size(), setups.size());
         }
 
         private Optional<Offset> heightOf(String id, Set<String> asked) {

@@ -75,6 +75,32 @@ class GroundTest {
         assertThat(profile.gradeBetween(Offset.ZERO, Offset.feet(46)).ratio()).isCloseTo(-38.5 / 552, within(1e-12));
     }
 
+    /** The first point shot again from the last setup closes the loop; from the same setup it is one reading too many. */
+    @Test
+    void aShotTakenAgainFromAnotherSetupClosesTheLoop() {
+        List<Setup> setups =
+                List.of(new Setup("H1", "benchmark", Length.inches(40)), new Setup("H2", "S1", Length.inches(30)));
+        Shot again = new Shot("S3", rod("S0", 0, 50, "").place(), new ShotHeight.Rod("H2", Length.inches(20.25)), "");
+        Levelled moved = Levelled.of(new GroundBook(
+                new Benchmark("hydrant", new Offset(100)),
+                setups,
+                List.of(rod("S0", 0, 50, ""), rod("S1", 120, 60, ""), again),
+                List.of(),
+                List.of()));
+        assertThat(moved.findings()).hasSize(1);
+        assertThat(moved.findings().get(0).severity()).isEqualTo(Severity.PASS);
+        assertThat(moved.findings().get(0).message()).isEqualTo("The level comes back to S0 1/4\" off after 2 setups.");
+        assertThat(moved.shots()).extracting(LevelledShot::id).containsExactly("S0", "S1");
+        Levelled twice = Levelled.of(new GroundBook(
+                new Benchmark("hydrant", new Offset(100)),
+                setups,
+                List.of(rod("S0", 0, 50, ""), rod("S1", 120, 60, ""), rod("S3", 0, 50.25, "")),
+                List.of(),
+                List.of()));
+        assertThat(twice.findings()).isEmpty();
+        assertThat(twice.shots()).hasSize(3);
+    }
+
     @Test
     void turningPointsCarryTheHeightAndTheLoopCloses() {
         GroundBook book = new GroundBook(

@@ -71,7 +71,11 @@ final class GroundRoom {
                         finding.part()));
         return rows.isEmpty()
                 ? List.of(new Row(
-                        "closure", "Closure", "not checked", "Read the rod once more on a shot of known height.", ""))
+                        "closure",
+                        "Closure",
+                        "not checked",
+                        "From the last setup read the rod once more on the benchmark or on a shot you have.",
+                        ""))
                 : rows;
     }
 
