@@ -25,7 +25,7 @@ final class LotLines {
     private static final Length BESIDE_LINE = Length.feet(10);
 
     /** A leg turned from the line by less than 30 degrees goes along it. Judgement. */
-    private static final double ALONG = StrictMath.cos(StrictMath.toRadians(30));
+    private static final double PARALLEL = StrictMath.cos(StrictMath.toRadians(30));
 
     private final RuleTable rules;
     private final PropertyLine line;
@@ -54,7 +54,7 @@ final class LotLines {
             PlanPoint to = vertices.get(i + 1);
             double away = NearBuilding.toLine(from, to, line.points()).inches();
             nearest = Math.min(nearest, away);
-            beyond |= away <= BESIDE_LINE.inches() && isInside(run, from, to);
+            beyond |= isBeyond(run, from, to);
         }
         double half = 0;
         for (Post post : laid.posts()) half = Math.max(half, post.width().inches() / 2);
@@ -66,26 +66,36 @@ final class LotLines {
                 : List.of();
     }
 
-    /** Whether a piece of the lot line that a leg goes along lies on the yard's side of the leg. */
-    private boolean isInside(Run run, PlanPoint from, PlanPoint to) {
+    /** Whether the piece of the lot line that a leg goes along, the nearest of several, lies on the yard's side of the leg. */
+    private boolean isBeyond(Run run, PlanPoint from, PlanPoint to) {
+        double nearest = BESIDE_LINE.inches();
+        boolean inside = false;
         for (int i = 0; i + 1 < line.points().size(); i++) {
             PlanPoint one = line.points().get(i);
             PlanPoint other = line.points().get(i + 1);
-            boolean near = NearBuilding.toLine(from, to, List.of(one, other)).compareTo(BESIDE_LINE) <= 0;
-            if (!near || !goesAlong(from, to, one, other)) continue;
+            double away = NearBuilding.toLine(from, to, List.of(one, other)).inches();
+            if (away > nearest || !goesAlong(from, to, one, other)) continue;
             double left = leftOf(from, to, one) + leftOf(from, to, other);
-            if (run.outside() == Side.RIGHT ? left > 0 : left < 0) return true;
+            nearest = away;
+            inside = run.outside() == Side.RIGHT ? left > 0 : left < 0;
         }
-        return false;
+        return inside;
     }
 
+    /** Nearly parallel, and beside each other for half of the shorter at least: where a lot line jogs, the piece beyond the jog is another leg's. */
     private static boolean goesAlong(PlanPoint from, PlanPoint to, PlanPoint one, PlanPoint other) {
-        double ax = to.xIn() - from.xIn();
-        double ay = to.yIn() - from.yIn();
-        double bx = other.xIn() - one.xIn();
-        double by = other.yIn() - one.yIn();
-        double sizes = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
-        return sizes > 0 && Math.abs(ax * bx + ay * by) / sizes >= ALONG;
+        double leg = from.distanceTo(to).inches();
+        double piece = one.distanceTo(other).inches();
+        if (leg == 0 || piece == 0) return false;
+        double first = along(from, to, one) / leg;
+        double last = along(from, to, other) / leg;
+        if (Math.abs(last - first) / piece < PARALLEL) return false;
+        double beside = Math.min(leg, Math.max(first, last)) - Math.max(0, Math.min(first, last));
+        return beside >= Math.min(leg, piece) / 2;
+    }
+
+    private static double along(PlanPoint from, PlanPoint to, PlanPoint at) {
+        return (to.xIn() - from.xIn()) * (at.xIn() - from.xIn()) + (to.yIn() - from.yIn()) * (at.yIn() - from.yIn());
     }
 
     /** Twice the area between a leg and a point, + on its left. */
