@@ -14,7 +14,10 @@ final class Bound {
     /** Of a piece of each size, {@code scale} to the cent. */
     final long[] worth;
 
-    /** For each kind of bar {@code min(0, c - V)}, {@code scale} to the cent. */
+    /** Of a kind of which there is no bar, where what it could hold was not looked for. */
+    static final long UNKNOWN = Long.MIN_VALUE;
+
+    /** For each kind of bar {@code min(0, c - V)}, {@code scale} to the cent; {@link #UNKNOWN} for some of which there is none. */
     final long[] over;
 
     /** The bound, {@code scale} to the cent. */
@@ -55,7 +58,7 @@ final class Bound {
         return new Bound(worth, new long[1], scaled, cutting.room[0]);
     }
 
-    /** @param best for each kind the most worth that fits in a bar of it, by an exact knapsack */
+    /** @param best for each kind the most worth that fits in a bar of it, by an exact knapsack; {@link #UNKNOWN} for some of which there is none */
     static Bound of(Cutting cutting, int[] demand, int[] supply, long[] worth, long[] best, long scale) {
         long price = 1;
         long sold = 1;
@@ -75,9 +78,13 @@ final class Bound {
         }
         long[] over = new long[best.length];
         for (int k = 0; k < best.length; k++) {
-            if (supply[k] == Cutting.UNLIMITED || supply[k] <= 0) continue;
+            if (supply[k] == Cutting.UNLIMITED) continue;
+            if (best[k] == UNKNOWN) {
+                over[k] = UNKNOWN;
+                continue;
+            }
             over[k] = Math.min(0, cutting.price[k] * scale - cut(best[k], price, sold));
-            sum = Math.addExact(sum, Math.multiplyExact(over[k], (long) supply[k]));
+            sum = Math.addExact(sum, Math.multiplyExact(over[k], (long) Math.max(0, supply[k])));
         }
         return new Bound(worths, over, sum, scale);
     }
@@ -97,6 +104,28 @@ final class Bound {
                 .multiply(BigInteger.valueOf(top))
                 .divide(BigInteger.valueOf(under))
                 .longValueExact();
+    }
+
+    /** What these pieces are worth together; the largest whole number where that is more. */
+    long needed(int[] demand) {
+        long sum = 0;
+        for (int i = 0; i < worth.length; i++) {
+            if (demand[i] > 0 && worth[i] > (Long.MAX_VALUE - sum) / demand[i]) return Long.MAX_VALUE;
+            sum += worth[i] * demand[i];
+        }
+        return sum;
+    }
+
+    /**
+     * The most worth a bar of each kind can hold; nothing where that was not looked for.
+     *
+     * @param price of a bar of each kind, in the unit the worths were found in
+     */
+    long[] held(long[] price) {
+        long[] held = new long[price.length];
+        for (int k = 0; k < held.length; k++)
+            held[k] = over[k] == UNKNOWN ? 0 : Math.subtractExact(Math.multiplyExact(price[k], scale), over[k]);
+        return held;
     }
 
     boolean isNone() {

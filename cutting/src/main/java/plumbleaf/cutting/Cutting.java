@@ -83,6 +83,13 @@ final class Cutting {
         return size.length;
     }
 
+    /** Whether every size goes into the longest bar. */
+    boolean everySizeFits() {
+        long widest = 0;
+        for (long each : room) widest = Math.max(widest, each);
+        return size.length == 0 || size[0] <= widest;
+    }
+
     int kinds() {
         return room.length;
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Decides whether all pieces come out of a given set of bars. First straight down: round the fractions of the {@link Relaxation}, fix, solve again. Then by
+ * Decides whether all pieces come out of a given set of bars. First filled in turn ({@link InTurn}); then straight down: round the fractions of the {@link Relaxation}, fix, solve again. Then by
  * search: the widest piece left lies in some bar with some pattern that has no room for another piece; each such pattern is tried, the likeliest first, unless
  * the bound in whole numbers shows that the bars left would not do.
  */
@@ -62,6 +62,8 @@ final class Packing {
         if (room < cutting.volume()) return Outcome.of(Verdict.CANNOT, List.of());
         Relaxation.Solved first = relaxation.solve(cutting.demand, cutting.supply, room + 1);
         if (tooMuch(first, cutting.supply)) return new Outcome(Verdict.CANNOT, List.of(), first.bound());
+        List<Column> inTurn = InTurn.fill(cutting, effort);
+        if (!inTurn.isEmpty()) return Outcome.of(Verdict.FITS, inTurn);
         for (int number = 0; number < DIVES && !effort.spent(); number++) {
             List<Column> dived = new Dive(cutting, relaxation, effort).down(number, room);
             if (!dived.isEmpty()) return Outcome.of(Verdict.FITS, dived);

@@ -14,6 +14,7 @@ import java.util.List;
 final class PoolSearch {
     static final double WHOLE = 1e-5;
     private static final int COLUMNS_A_ROUND = 80;
+    private static final int PIVOTS = 50_000;
     private static final int ROOT_ROUNDS = 25;
     private static final int NODE_ROUNDS = 0;
     /** Cuts beyond as many as there are sizes, or beyond these, slow every pivot more than they spare choices. */
@@ -176,10 +177,9 @@ final class PoolSearch {
     /** Least cost of fractions under the choices made; false when that is shown to be above the target, or nothing is known. */
     boolean solve() {
         while (true) {
-            long before = program.pivots();
-            RowProgram.End end = program.minimise(50_000);
-            effort.add((program.pivots() - before)
-                    * ((long) program.rows() * program.rows() / 64 + program.columns() / 16));
+            long before = program.steps();
+            RowProgram.End end = program.minimise(PIVOTS);
+            effort.add(program.steps() - before);
             if (end == RowProgram.End.UNFINISHED || effort.spent()) {
                 open = true;
                 return false;

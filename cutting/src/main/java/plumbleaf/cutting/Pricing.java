@@ -66,6 +66,7 @@ final class Pricing {
     private List<Column> byList(long[] worth, int[] demand, int[] supply, long[] best, long scale) {
         List<Column> columns = new ArrayList<>();
         for (int k = 0; k < best.length; k++) {
+            best[k] = Bound.UNKNOWN;
             if (supply[k] <= 0) continue;
             long price = cutting.price[k] * scale;
             List<Knapsack.Fill> fills =
@@ -80,8 +81,8 @@ final class Pricing {
         table.fill(worth, demand, effort);
         List<Column> columns = new ArrayList<>();
         for (int k = 0; k < best.length; k++) {
-            if (supply[k] <= 0) continue;
             best[k] = table.best(0, cutting.room[k]);
+            if (supply[k] <= 0) continue;
             int[] counts = new int[cutting.sizes()];
             table.trace(0, cutting.room[k], counts);
             columns.add(Column.of(k, counts));

@@ -54,6 +54,11 @@ final class Reach {
         fresh = Math.min(fresh, j);
     }
 
+    void putBack(int j) {
+        left[j]++;
+        fresh = Math.min(fresh, j);
+    }
+
     /**
      * How many pieces of each size make up a length from {@code least} to {@code most}, as long as can be; empty when none do.
      *
@@ -75,12 +80,17 @@ final class Reach {
 
     /** One size more: as many pieces as there are, in parts of one, two, four and the rest. */
     private void raise(long[] from, long[] to, int j, int words) {
+        raise(from, to, size[j], left[j], words, effort);
+    }
+
+    /** What can be made up with so many more of one length, too. */
+    static void raise(long[] from, long[] to, long each, int most, int words, Effort effort) {
         System.arraycopy(from, 0, to, 0, words);
-        int rest = left[j];
+        int rest = most;
         for (int part = 1; rest > 0; part *= 2) {
             int pieces = Math.min(part, rest);
             rest -= pieces;
-            add(to, words, size[j] * pieces);
+            add(to, words, each * pieces);
         }
         effort.add(words / 32 + 1);
     }

@@ -85,11 +85,9 @@ final class Relaxation {
         double[] middle = new double[sizes];
         boolean leaning = false;
         while (true) {
-            long before = program.pivots();
+            long before = program.steps();
             RowProgram.End end = program.minimise(PIVOTS);
-            effort.add(
-                    (program.pivots() - before) * ((long) program.rows() * program.rows() / 64 + program.columns() / 16)
-                            + sizes);
+            effort.add(program.steps() - before + sizes);
             if (end != RowProgram.End.OPTIMAL) return new Solved(0, strongest, false, List.of());
             double[] dual = new double[sizes];
             for (int i = 0; i < sizes; i++) dual[i] = Math.max(0, program.dual(i));

@@ -45,6 +45,12 @@ final class Shuffle {
 
     private static final int STEPS_A_MOVE = 2;
 
+    /** So few bars are looked at whatever there is to hope, down to a thousandth: all ways to fill them are soon tried. */
+    private static final int FEW_BARS = 5;
+
+    private static final double LITTLE_HOPE = 7;
+    private static final double SOME_HOPE = 2;
+
     /** How far uphill a move may go at warmth one, for each of as many draws. */
     private static final double[] CLIMB = new double[1024];
 
@@ -125,7 +131,8 @@ final class Shuffle {
         double deals = 0;
         for (int k = 2; k <= bars; k++) deals -= StrictMath.log(k);
         double each = StrictMath.log(bars);
-        double wanted = (bars - 1) * StrictMath.log((double) room) - 2;
+        double hope = bars <= FEW_BARS ? LITTLE_HOPE : SOME_HOPE;
+        double wanted = (bars - 1) * StrictMath.log((double) room) - hope;
         int pieces = bars;
         while (deals + pieces * each < wanted) pieces++;
         return pieces;

@@ -118,11 +118,4 @@ final class Sizes {
                 price,
                 supply);
     }
-
-    /** Whether every piece has a bar it fits in, the room for runs taken off. */
-    boolean allFit(Cutting cutting) {
-        long widest = 0;
-        for (long each : cutting.room) widest = Math.max(widest, each);
-        return cutting.sizes() == 0 || cutting.size[0] <= widest;
-    }
 }

@@ -1,0 +1,74 @@
+package plumbleaf.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class BarSetsTest {
+    /** Bars of 10 for $3 and of 7 for $2, sixteen to be held: two sevens fall short, so a seven and a ten at $5 come first. */
+    @Test
+    void theCheapestSetThatIsLongEnoughByHand() {
+        Cutting cutting = cutting(new long[] {10, 7}, new long[] {3, 2}, 4, 4);
+        List<List<Integer>> found = new ArrayList<>();
+        BarSets sets = sets(cutting, 100);
+        long cost = 0;
+        while (found.isEmpty()) {
+            cost = sets.costFrom(cost + 1, 100);
+            sets.each(cost, set -> found.add(List.of(set[0], set[1])));
+        }
+        assertThat(cost).isEqualTo(5);
+        assertThat(found).containsExactly(List.of(1, 1));
+    }
+
+    @Test
+    void everySetOfEveryCostAndNoOther() {
+        for (int seed = 1; seed <= 200; seed++) {
+            Random random = new Random(seed);
+            long[] room = {20 + random.nextInt(20), 20 + random.nextInt(20), 20 + random.nextInt(20)};
+            long[] price = {1 + random.nextInt(9), 1 + random.nextInt(9), random.nextInt(9)};
+            Cutting cutting = cutting(room, price, 1 + random.nextInt(5), Cutting.UNLIMITED);
+            int below = 30;
+            List<String> found = new ArrayList<>();
+            BarSets sets = sets(cutting, below);
+            for (long cost = sets.costFrom(0, below); cost < below; cost = sets.costFrom(cost + 1, below)) {
+                long here = cost;
+                assertThat(sets.each(cost, set -> found.add(here + " " + List.of(set[0], set[1], set[2]))))
+                        .isTrue();
+            }
+            assertThat(found).as("seed " + seed).containsExactlyInAnyOrderElementsOf(tried(cutting, below));
+        }
+    }
+
+    private static List<String> tried(Cutting cutting, int below) {
+        List<String> tried = new ArrayList<>();
+        int pieces = cutting.pieces();
+        int[] most = new int[3];
+        for (int k = 0; k < 3; k++) most[k] = Math.min(cutting.supply[k], pieces);
+        for (int a = 0; a <= most[0]; a++) {
+            for (int b = 0; b <= most[1]; b++) {
+                for (int c = cutting.price[2] == 0 ? most[2] : 0; c <= most[2]; c++) {
+                    long cost = a * cutting.price[0] + b * cutting.price[1] + c * cutting.price[2];
+                    long length = a * cutting.room[0] + b * cutting.room[1] + c * cutting.room[2];
+                    if (cost < below && length >= cutting.volume()) tried.add(cost + " " + List.of(a, b, c));
+                }
+            }
+        }
+        return tried;
+    }
+
+    private static BarSets sets(Cutting cutting, int below) {
+        SetsRuledOut ruledOut = new SetsRuledOut(cutting);
+        ruledOut.addLength(cutting.room);
+        return new BarSets(cutting, cutting.room, cutting.volume(), below, ruledOut, new Effort(10_000_000));
+    }
+
+    /** Of the first kind so many, of the others as given; sixteen pieces of one unit. */
+    private static Cutting cutting(long[] room, long[] price, int first, int others) {
+        int[] supply = new int[room.length];
+        for (int k = 0; k < supply.length; k++) supply[k] = k == 0 ? first : others;
+        return new Cutting(new long[] {1}, new int[] {16}, room, price, supply);
+    }
+}
