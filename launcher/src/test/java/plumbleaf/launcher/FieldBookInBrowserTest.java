@@ -355,12 +355,15 @@ class FieldBookInBrowserTest {
         until(device, "document.querySelector('[data-drop]')");
         press(device, "[data-drop]");
         until(device, "/1 change and 1 photo did not go up/.test(document.getElementById('line').textContent)");
+        // What a browser that is ended at once may not have written down.
+        device.executeScript("localStorage.clear()");
         device.quit();
         back();
         ChromeDriver again = device("phone");
         // From the list of what is held, without the job being opened.
         again.get(address());
         until(again, "document.querySelector('.held-jobs') && !/not sent yet/.test(document.body.textContent)");
+        assertThat(noted(again, "shots", "station", "33'", "rod")).isEqualTo("5' 2-1/2\"");
         again.get("http://127.0.0.1:" + server.port() + "/jobs/" + job + "/files");
         assertThat(again.getPageSource()).contains(shot + "-hole.png");
     }
