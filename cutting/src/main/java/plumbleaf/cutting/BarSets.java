@@ -118,7 +118,7 @@ final class BarSets {
     private long atMost(int place, long cost) {
         if (cost < table[place].length) return table[place][(int) cost];
         if (place == kinds.length) return NONE;
-        double most = (double) hold[kinds[place]] / (cutting.price[kinds[place]] / step) * cost * (1 + ROUNDING);
+        double most = (double) hold[kinds[place]] * step / cutting.price[kinds[place]] * cost * (1 + ROUNDING);
         return most >= needed ? needed : (long) most + 1;
     }
 
