@@ -321,13 +321,10 @@ final class GateSearch {
     /** What the leaf shows to be wrong before all of the build is worked out. */
     private Optional<Finding> failsFirst(TriedBuild tried) {
         for (LeafFirst.Hung each : first.of(tried, plan(tried))) {
-            List<Finding> frame = soundLeaves.contains(tried.leaf())
-                    ? List.of()
-                    : first.frame(each, tried.leaf().joint());
-            if (!Cheapest.passes(frame)) {
-                Finding weak = Findings.join(frame).get(0);
-                weakLeaves.put(tried.leaf(), weak);
-                return Optional.of(weak);
+            Optional<Finding> weak = soundLeaves.contains(tried.leaf()) ? Optional.empty() : weakLeaf(tried, each);
+            if (weak.isPresent()) {
+                weakLeaves.put(tried.leaf(), weak.get());
+                return weak;
             }
         }
         soundLeaves.add(tried.leaf());
@@ -341,6 +338,13 @@ final class GateSearch {
             Optional<Finding> fails = postFails(tried, each);
             if (fails.isPresent()) return fails;
         }
+        return Optional.empty();
+    }
+
+    /** Its frame with its welds, then its hinges. */
+    private Optional<Finding> weakLeaf(TriedBuild tried, LeafFirst.Hung hung) {
+        for (List<Finding> own : List.of(first.frame(hung, tried.leaf().joint()), first.hinges(hung)))
+            if (!Cheapest.passes(own)) return Optional.of(Findings.join(own).get(0));
         return Optional.empty();
     }
 

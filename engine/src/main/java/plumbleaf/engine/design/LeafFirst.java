@@ -89,6 +89,13 @@ final class LeafFirst {
         return findings;
     }
 
+    /** What its hinges are pulled with. */
+    List<Finding> hinges(Hung hung) {
+        HungGate gate = hung.gate();
+        String part = isSingle() ? site.gate().id() : gate.leaf().id();
+        return HingeChecks.findings(part, HingeChecks.uses(gate.leaf(), hung.cases(), gate.hinge()), gate.hinge());
+    }
+
     /** The hinge post, and the latch post where the leaf has one, in this build. */
     List<PostDesign> posts(Hung hung, PickedGate build) {
         boolean single = hung.latchPost().isPresent();
