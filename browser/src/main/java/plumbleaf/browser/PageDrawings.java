@@ -72,9 +72,13 @@ final class PageDrawings {
         return parts.isEmpty() || parts.contains(part);
     }
 
-    /** The same where a strip shows the same ground, posts, bays, gates and words: told before it is drawn, since most strips of a run stay as they are. */
-    private static String key(RunProfile.Strip strip) {
-        int key = strip.profile().points().hashCode();
+    /** The same where a strip shows the same ground, posts, bays, gates and words, in the same style, units and sense: told before it is drawn, since most strips of a run stay as they are. */
+    private String key(RunProfile.Strip strip) {
+        int key = Objects.hash(
+                strip.profile().points(),
+                design.job().display(),
+                design.job().run(strip.run().run()).style(),
+                strip.run().line().insideIsLeft());
         for (PostDetail post : strip.posts()) if (strip.shows(post.post().station())) key = 31 * key + post.hashCode();
         for (Bay bay : strip.run().bays())
             if (strip.shows(bay.start()) || strip.shows(bay.end())) key = 31 * key + bay.hashCode();
@@ -83,6 +87,7 @@ final class PageDrawings {
                     + Objects.hash(
                             gate.gate().plan().opening(),
                             gate.gate().leaf(),
+                            gate.gate().parts(),
                             gate.gate().plan().pinElevation());
         return keyOf(
                 strip.run().run(),

@@ -94,6 +94,7 @@ final class ShotsVerb implements Callable<Integer> {
                 .build());
         answer.say(points + ": " + file.shots().size() + " points");
         for (String sentence : file.found()) answer.say("  " + sentence);
+        answer.say("  --separator, --order and --units say otherwise");
         answer.say(table(file.shots()).lines(2));
         for (InputError doubt : file.doubts()) answer.say("  line " + doubt.line() + ": " + doubt.problem());
         if (!out.isEmpty()) answer.say("Wrote " + out + ".");

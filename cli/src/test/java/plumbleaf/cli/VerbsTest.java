@@ -56,9 +56,10 @@ class VerbsTest {
         assertThat(run.out())
                 .isEqualTo(points + ": 2 points\n"
                         + "  separator: comma, as most lines have it\n"
-                        + "  order: P,N,E,Z,D, the usual one; say --order PENZD where easting comes first\n"
-                        + "  units: feet, taken for granted; say --units m, us-ft, in or mm where they are not\n"
+                        + "  order: P,N,E,Z,D, the usual one; where easting comes first write PENZD as the order of columns\n"
+                        + "  units: feet, taken for granted; where they are not say m, us-ft, in or mm\n"
                         + "  origin: 250000 ft taken off every northing and 750000 ft off every easting; only differences count\n"
+                        + "  --separator, --order and --units say otherwise\n"
                         + "  shot    east   north       elevation  note\n"
                         + "  S1        3\"      6\"         101' 6\"  lane corner\n"
                         + "  S2    10' 3\"  10' 6\"  100' 10-13/16\"  post, old\n");

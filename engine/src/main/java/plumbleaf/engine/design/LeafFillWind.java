@@ -15,7 +15,7 @@ import plumbleaf.engine.job.Gate;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.Pressure;
 
-/** What fills a leaf, in wind: boards, pickets, mesh or sheet between its rails. What helps any of them is a rail more. */
+/** What fills a leaf, in wind: boards, pickets, mesh or sheet between its rails. What helps any of them is a rail more, but in a slide leaf, which has none between its two. */
 final class LeafFillWind {
     private LeafFillWind() {}
 
@@ -34,7 +34,8 @@ final class LeafFillWind {
 
     private static Finding cured(Checked check, Gate gate, Leaf leaf) {
         boolean lying = leaf.pickets().stream().anyMatch(Picket::lying);
-        return !lying && check.severity() != Severity.PASS
+        boolean slides = leaf.pins().isEmpty();
+        return !lying && !slides && check.severity() != Severity.PASS
                 ? check.withRemedies(List.of(anotherRail(gate, leaf)))
                 : check;
     }

@@ -1,6 +1,8 @@
 package plumbleaf.engine.design;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import plumbleaf.engine.action.Combination;
 import plumbleaf.engine.finding.Basis;
 import plumbleaf.engine.finding.Checked;
@@ -8,6 +10,7 @@ import plumbleaf.engine.finding.Measure;
 import plumbleaf.engine.finding.Severity;
 import plumbleaf.engine.gate.Cladding;
 import plumbleaf.engine.gate.Leaf;
+import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Panel;
 import plumbleaf.engine.gate.Picket;
 import plumbleaf.engine.job.DesignBasis;
@@ -62,61 +65,79 @@ record LeafSteel(Leaf leaf, Pressure wind, DesignBasis basis, DisplayUnits displ
 
     /** Only a caution: a sheet that yields at its middle still hangs in its edges, but it drums and keeps the dent. */
     List<Checked> sheet(Cladding.Sheet cladding) {
-        return leaf.panels().stream()
-                .max((a, b) -> Double.compare(
-                        sheet(cladding, a).ratio(asd()), sheet(cladding, b).ratio(asd())))
-                .map(panel -> sheetIn(panel, sheet(cladding, panel)))
-                .stream()
-                .toList();
+        return worst(panel -> {
+            SheetBending sheet = new SheetBending(cladding.thickness(), across(panel), panel.height());
+            String hangs = sheet.bow(asd()).compareTo(sheet.thickness()) > 0
+                    ? " It bows more than its thickness and begins to hang in its edges, which this leaves out: it will drum in a gust."
+                    : "";
+            return panel(
+                    "leaf.sheet",
+                    panel,
+                    "sheet " + display.length(sheet.thickness()) + " thick",
+                    sheet.ratio(asd()),
+                    hangs,
+                    "simply supported plate");
+        });
     }
 
-    private Checked sheetIn(Panel panel, SheetBending sheet) {
-        double used = sheet.ratio(asd());
-        Length bow = sheet.bow(asd());
-        String hangs = bow.compareTo(sheet.thickness()) > 0
-                ? " It bows more than its thickness and begins to hang in its edges, which this leaves out: it will drum in a gust."
-                : "";
-        return Checked.of(
-                "leaf.sheet",
-                Severity.CAUTION,
-                leaf.id(),
-                panel.id() + ": sheet " + display.length(sheet.thickness()) + " thick in an opening of "
-                        + display.length(sheet.across()) + " by " + display.length(sheet.up())
-                        + "; wind bends it to " + DecimalText.fixed(used, 2) + " of what it may carry." + hangs,
-                Basis.clause("AISC 360-22 F11 (ASD, omega 1.67); simply supported plate"),
-                Measure.demand(used, 1, ""));
-    }
-
-    private static SheetBending sheet(Cladding.Sheet cladding, Panel panel) {
-        return new SheetBending(cladding.thickness(), panel.width(), panel.height());
-    }
-
-    /** Woven wire is not: it hangs in its frame and bends nowhere. Only a caution: wires that yield hang in their edges too. */
+    /** Woven wire is not asked: it hangs in its frame. Only a caution: wires that yield hang in their edges too. */
     List<Checked> mesh(Cladding.Mesh cladding) {
         if (cladding.woven()) return List.of();
+        return worst(panel -> {
+            MeshBending mesh = new MeshBending(
+                    cladding.wire(), cladding.pitch(), cladding.upright(), across(panel), panel.height());
+            return panel(
+                    "leaf.mesh",
+                    panel,
+                    "mesh of " + display.length(mesh.wire()) + " wire",
+                    mesh.ratio(asd()),
+                    "",
+                    "a grid of wires, any safe split of the load");
+        });
+    }
+
+    /** Of all panels the one that is used most. */
+    private List<Checked> worst(Function<Panel, Checked> check) {
         return leaf.panels().stream()
-                .max((a, b) -> Double.compare(
-                        mesh(cladding, a).ratio(asd()), mesh(cladding, b).ratio(asd())))
-                .map(panel -> meshIn(panel, mesh(cladding, panel)))
+                .map(check)
+                .max(Comparator.comparingDouble(
+                        each -> each.measure().orElseThrow().measured()))
                 .stream()
                 .toList();
     }
 
-    private Checked meshIn(Panel panel, MeshBending mesh) {
-        double used = mesh.ratio(asd());
+    private Checked panel(String id, Panel panel, String what, double used, String more, String method) {
         return Checked.of(
-                "leaf.mesh",
+                id,
                 Severity.CAUTION,
                 leaf.id(),
-                panel.id() + ": wires of " + display.length(mesh.wire()) + " in an opening of "
-                        + display.length(mesh.across()) + " by " + display.length(mesh.up())
-                        + "; wind bends them to " + DecimalText.fixed(used, 2) + " of what they may carry.",
-                Basis.clause("AISC 360-22 F11 (ASD, omega 1.67); a grid of wires, safe split of the load"),
+                panel.id() + ": " + what + " in an opening of " + display.length(across(panel)) + " by "
+                        + display.length(panel.height()) + "; wind takes " + DecimalText.fixed(used, 2)
+                        + " of its bending strength." + more,
+                Basis.clause("AISC 360-22 F11 (ASD, omega 1.67); " + method),
                 Measure.demand(used, 1, ""));
     }
 
-    private static MeshBending mesh(Cladding.Mesh cladding, Panel panel) {
-        return new MeshBending(cladding.wire(), cladding.pitch(), cladding.upright(), panel.width(), panel.height());
+    /** The widest way in a panel from one upright to the next: the frame of a slide holds it at each of them. */
+    private Length across(Panel panel) {
+        double last = panel.corners().get(0).r().inches();
+        double end = panel.corners().get(1).r().inches();
+        double widest = 0;
+        for (double at : uprights()) {
+            if (at <= last || at >= end) continue;
+            widest = Math.max(widest, at - last);
+            last = at;
+        }
+        return Length.inches(Math.max(widest, end - last));
+    }
+
+    /** From the hinge or the tail onward. */
+    private double[] uprights() {
+        return leaf.members().stream()
+                .filter(member -> member.role() == MemberRole.UPRIGHT)
+                .mapToDouble(member -> member.middle().r().inches())
+                .sorted()
+                .toArray();
     }
 
     private Pressure asd() {

@@ -21,7 +21,7 @@ import plumbleaf.engine.rule.RuleTable;
  * line which a run goes along has to lie on the outside of it. Check: PlaceRulesCheck.
  */
 final class LotLines {
-    /** A run further than this beyond the set-back has nothing to do with the line. */
+    /** A run further than this beyond the set-back has nothing to do with the line. Judgement. */
     private static final Length BESIDE_LINE = Length.feet(10);
 
     /** A leg turned from the line by less than 30 degrees goes along it. Judgement. */
@@ -48,18 +48,20 @@ final class LotLines {
     private List<Finding> of(Run run, RunLayout laid) {
         List<PlanPoint> vertices = laid.line().line().vertices();
         double nearest = Double.POSITIVE_INFINITY;
+        boolean over = false;
         boolean beyond = false;
         for (int i = 0; i + 1 < vertices.size(); i++) {
             PlanPoint from = vertices.get(i);
             PlanPoint to = vertices.get(i + 1);
             double away = NearBuilding.toLine(from, to, line.points()).inches();
             nearest = Math.min(nearest, away);
+            over |= NearBuilding.goesOver(from, to, line.points());
             beyond |= isBeyond(run, from, to);
         }
         double half = 0;
         for (Post post : laid.posts()) half = Math.max(half, post.width().inches() / 2);
         Length face = Length.inches(Math.max(0, nearest - half));
-        if (nearest == 0) return List.of(PlaceRules.overLine(run.id(), line));
+        if (over) return List.of(PlaceRules.overLine(run.id(), line));
         if (beyond) return List.of(PlaceRules.beyondLine(run.id(), line, face, rules));
         return face.compareTo(line.setback().plus(BESIDE_LINE)) <= 0
                 ? List.of(PlaceRules.setback(run.id(), line, face, rules))

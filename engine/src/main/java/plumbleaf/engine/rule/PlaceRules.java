@@ -93,8 +93,7 @@ public final class PlaceRules {
                 "line.setback",
                 Severity.MUST_FIX,
                 run,
-                run + " stands on the " + line.what()
-                        + " or goes over it: beyond it the land is another's. Local code governs.",
+                run + " goes over the " + line.what() + ": beyond it the land is another's. Local code governs.",
                 Basis.job("set-back from the lot line"));
     }
 

@@ -16,7 +16,7 @@ import plumbleaf.engine.quantity.Stress;
  */
 public record SheetBending(Length thickness, Length across, Length up) {
     /** The least yield that structural sheet is commonly ordered with. Source: ASTM A1008 SS grade 33, from memory. */
-    public static final Stress YIELD = Stress.ksi(33);
+    private static final Stress YIELD = Stress.ksi(33);
 
     /** Poisson's ratio of steel. Source: AISC 360-22 commentary, from memory. */
     private static final double POISSON = 0.3;

@@ -117,7 +117,8 @@ public record PointFile(
         int cells = rows.isEmpty() ? 5 : separator.cells(rows.get(0).text()).size();
         ColumnOrder usual = ColumnOrder.usual(cells);
         String turned = usual.letters().replace("NE", "EN");
-        found.add("order: " + usual.text() + ", the usual one; say --order " + turned + " where easting comes first");
+        found.add("order: " + usual.text() + ", the usual one; where easting comes first write " + turned
+                + " as the order of columns");
         return usual;
     }
 
@@ -131,7 +132,7 @@ public record PointFile(
             found.add("units: " + headed.get().words() + ", as the heading says");
             return headed.get();
         }
-        found.add("units: feet, taken for granted; say --units m, us-ft, in or mm where they are not");
+        found.add("units: feet, taken for granted; where they are not say m, us-ft, in or mm");
         return SurveyUnit.FEET;
     }
 

@@ -131,7 +131,7 @@ final class PointReview {
                 "read as " + order.text()
                         + " the ground climbs steeper than 1 in 1 from nearly every point to its nearest: "
                         + "a column of the plan is taken for the elevation",
-                "say --order " + better + " or the order that is right"));
+                "write " + better + " as the order of columns, or the order that is right"));
     }
 
     /** The middle of the grades from each point to the one nearest in plan. */

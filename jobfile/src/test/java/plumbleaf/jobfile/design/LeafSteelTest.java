@@ -3,13 +3,17 @@ package plumbleaf.jobfile.design;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.HungLeaf;
 import plumbleaf.engine.finding.Checked;
 import plumbleaf.engine.finding.Severity;
+import plumbleaf.engine.gate.MemberRole;
 import plumbleaf.engine.gate.Panel;
+import plumbleaf.engine.quantity.DisplayUnits;
+import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.section.Section;
 import plumbleaf.jobfile.catalogue.StandardCatalogue;
 
@@ -94,5 +98,27 @@ class LeafSteelTest {
         assertThat(ratio(none, "leaf.mesh")).isGreaterThan(ratio(rail, "leaf.mesh"));
         Design woven = filled("\"kind\": \"mesh\", \"woven\": true", 0);
         assertThat(Yard.findings(woven, "leaf.mesh")).isEmpty();
+    }
+
+    /** It has no rail between its two, so that none is offered; its uprights hold the sheet. */
+    @Test
+    void theSheetOfASlideSpansFromUprightToUpright() {
+        Design design = Yard.fallow()
+                .with(
+                        "\"mesh\", \"woven\": true, \"wire\": \"0.148\\\"\", \"pitch\": \"2\\\"\"",
+                        "\"sheet\", \"thickness\": \"0.0299\\\"\"")
+                .design();
+        List<Double> uprights = Yard.gate(design).slide().orElseThrow().gate().plan().leaf().members().stream()
+                .filter(member -> member.role() == MemberRole.UPRIGHT)
+                .map(member -> member.middle().r().inches())
+                .filter(at -> at > 12)
+                .sorted()
+                .toList();
+        double apart = uprights.get(1) - uprights.get(0);
+        Checked found = check(design, "leaf.sheet");
+        assertThat(found.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(found.message())
+                .contains("in an opening of " + DisplayUnits.US.length(Length.inches(apart)) + " by ");
+        assertThat(found.remedies()).isEmpty();
     }
 }

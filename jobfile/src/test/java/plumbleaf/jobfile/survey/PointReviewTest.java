@@ -145,7 +145,7 @@ class PointReviewTest {
         }
         PointFile file = read(turned);
         assertThat(file.errors()).hasSize(1);
-        assertThat(file.errors().get(0).cure()).startsWith("say --order PZEND");
+        assertThat(file.errors().get(0).cure()).startsWith("write PZEND as the order of columns");
         PointFile said = PointFile.read(
                 "site.txt",
                 String.join("\n", turned),

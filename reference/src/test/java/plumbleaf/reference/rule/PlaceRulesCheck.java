@@ -140,7 +140,10 @@ class PlaceRulesCheck {
         assertThat(message("{ \"east\": \"-9'\", \"north\": \"3'\" }, { \"east\": \"50'\", \"north\": \"3'\" }"))
                 .startsWith("MUST_FIX R1 stands beyond the lot line, ");
         assertThat(message("{ \"east\": \"20'\", \"north\": \"-9'\" }, { \"east\": \"20'\", \"north\": \"9'\" }"))
-                .startsWith("MUST_FIX R1 stands on the lot line or goes over it");
+                .startsWith("MUST_FIX R1 goes over the lot line");
+        assertThat(message("{ \"east\": \"-9'\", \"north\": \"0'\" }, { \"east\": \"50'\", \"north\": \"0'\" }"))
+                .as("a fence along the line is held to its set-back")
+                .doesNotContain("goes over", "beyond");
         assertThat(message("{ \"east\": \"-9'\", \"north\": \"-3'\" }, { \"east\": \"50'\", \"north\": \"-3'\" }"))
                 .startsWith("PASS ");
         assertThat(message("{ \"east\": \"-9'\", \"north\": \"-3'\" }, { \"east\": \"44'\", \"north\": \"-3'\" },"

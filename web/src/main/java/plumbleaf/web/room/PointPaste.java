@@ -42,7 +42,7 @@ final class PointPaste {
             problems.add("There are shots of these names already: " + String.join(", ", taken)
                     + ". Give the points other numbers.");
         if (!problems.isEmpty()) {
-            problems.add(0, onThisPage("Read so: " + String.join("; ", file.found()) + "."));
+            problems.add(0, "Read so: " + String.join("; ", file.found()) + ".");
             int more = problems.size() - MOST_SHOWN;
             if (more > 0) {
                 problems.subList(MOST_SHOWN, problems.size()).clear();
@@ -69,12 +69,6 @@ final class PointPaste {
         return names;
     }
 
-    /** Options of the command line are fields of this page. */
-    private static String onThisPage(String words) {
-        return words.replaceAll("say --order ([A-Z]+)", "write $1 as the order of columns")
-                .replaceAll("say --units [^;]* where they are not", "pick the units where they are not");
-    }
-
     private static Optional<SurveyUnit> unit(Map<String, String> typed) {
         String key = typed.getOrDefault("units", "");
         for (SurveyUnit unit : SurveyUnit.values()) if (unit.key().equals(key)) return Optional.of(unit);
@@ -85,6 +79,6 @@ final class PointPaste {
         String place = error.line() > 0 ? "Line " + error.line() + ": " : "";
         String found = error.value().isEmpty() ? "" : " \"" + error.value() + "\"";
         String field = error.field().isEmpty() ? "" : error.field() + found + ": ";
-        return onThisPage(place + field + error.problem() + "; " + error.cure() + ".");
+        return place + field + error.problem() + "; " + error.cure() + ".";
     }
 }

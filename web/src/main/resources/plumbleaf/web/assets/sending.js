@@ -143,9 +143,9 @@ function second(edit, html) {
     const page = new DOMParser().parseFromString(html, "text/html");
     const version = Number(page.getElementById("inside")?.dataset.version ?? 0);
     const theirs = page.querySelector("#conflict p")?.textContent ?? "";
-    // One more in a list, as the field book writes shots down, changes nothing of anyone's.
-    const adds = new Map(edit.fields).has("own");
-    if (adds || (edit.path && edit.was !== undefined && valueIn(page, edit) === edit.was)) {
+    // One more in a list, as the field book writes shots down, may need another number by now, and with a level's all shots that were read from it.
+    if (new Map(edit.fields).has("own")) return waits(edit, AGAIN_LATER, "What was measured in the field book goes up from there.");
+    if (edit.path && edit.was !== undefined && valueIn(page, edit) === edit.was) {
         queue.mark(edit.id, { base: version });
         page.getElementById("conflict")?.remove();
         show(page, {});

@@ -74,17 +74,21 @@ const told = {
         send();
     },
     stopped(book, words) {
-        if (book === open && !noEngine) say(`The engine stopped at this job (${words}). What you changed is kept, and the office sees it once it has gone up.`);
+        if (book !== open || noEngine) return;
+        head(book);
+        say(stoppedAt(words));
     },
 };
+
+const stoppedAt = (fault) => `The engine stopped at this job (${fault}). What you changed is kept, and the office sees it once it has gone up.`;
 
 function head(book) {
     document.getElementById("title").textContent = book.held.title;
     const verdict = document.getElementById("verdict");
     verdict.textContent = VERDICTS[book.verdict()] ?? "";
     verdict.dataset.verdict = book.verdict();
-    const isBehind = book.isWorked && (book.step === STEPS.NONE || book.step === STEPS.LAID);
-    document.body.dataset.step = book.isWorked ? book.step : STEPS.PRICED;
+    const isBehind = book.isWorked && !book.fault && (book.step === STEPS.NONE || book.step === STEPS.LAID);
+    document.body.dataset.step = book.isWorked && !book.fault ? book.step : STEPS.PRICED;
     document.getElementById("working").textContent = !isBehind ? "" : noEngine ? "no engine" : book.step === STEPS.NONE ? "getting ready" : "working it out";
     for (const part of document.querySelectorAll(".follows")) part.setAttribute("aria-busy", String(isBehind));
 }
@@ -95,6 +99,7 @@ function tellWaiting(book) {
     if (asked) say(`${asked} of ${changes(count)} on this device ${asked === 1 ? "needs" : "need"} a word: someone changed the same value, or it was refused. See "At the desk".`);
     else if (count) say(`${changes(count)} ${count === 1 ? "is" : "are"} kept on this device${navigator.onLine ? " and sent now" : "; no signal"}.`);
     else if (noEngine) say(noEngine);
+    else if (book.fault) say(stoppedAt(book.fault));
     else say(navigator.onLine ? "" : "No signal. What you change is kept on this device.");
 }
 
@@ -106,6 +111,7 @@ function decided() {
 }
 
 let sending = false;
+let nextTry = 0;
 async function send() {
     const book = open;
     if (!book || sending || !book.isWorked || !navigator.onLine) return;
@@ -118,7 +124,10 @@ async function send() {
         sending = false;
     }
     // A change may have come while the last one went, and a server may be back before a browser says so.
-    if (open === book && book.queue.list().some((edit) => !edit.asked)) setTimeout(send, AGAIN);
+    if (open === book && book.queue.list().some((edit) => !edit.asked)) {
+        clearTimeout(nextTry);
+        nextTry = setTimeout(send, AGAIN);
+    }
 }
 
 async function sendOf(book) {
@@ -141,11 +150,12 @@ async function sendFrom(jobs) {
     if (sending || !navigator.onLine) return;
     sending = true;
     let went = false;
+    let problem = "";
     try {
         for (const job of jobs) {
             const before = job.seen ? 0 : await waitingOf(job);
             if (!before) continue;
-            await sendAll(job.id, job.person, () => {});
+            problem = (await sendAll(job.id, job.person, () => {})) || problem;
             await writeDown(job.id, job.person);
             went ||= (await waitingOf(job)) < before;
         }
@@ -154,8 +164,9 @@ async function sendFrom(jobs) {
     } finally {
         sending = false;
     }
-    if (open) send();
-    else if (went) list();
+    if (open) return send();
+    if (problem) say(problem);
+    if (went) list();
 }
 
 /** How many changes that need no word, and photos. */
@@ -166,6 +177,7 @@ async function openJob(id) {
     const held = await heldJob(id);
     if (!held) return null;
     await putBack(id, held.person);
+    open?.close();
     open = new OpenJob(held, held.seen ? null : engineHere(), told);
     if (!held.seen) {
         open.engine.ask("stock", held.kit ?? "{}").then((problem) => { if (problem) say("The house's prices cannot be read here: " + problem); }, () => {});
@@ -177,6 +189,7 @@ async function openJob(id) {
 // ---- what is on the screen
 
 async function list() {
+    open?.close();
     open = null;
     document.getElementById("title").textContent = "Field book";
     document.body.dataset.page = "list";
@@ -226,7 +239,7 @@ async function take(id) {
 function crew(place, book) {
     let shown = null;
     const draw = async () => {
-        const sheet = (await book.crewSheet()) || "<p>The job has errors; see its findings at the desk.</p>";
+        const sheet = (await Promise.resolve(book.crewSheet()).catch((fault) => `<p>${escaped(stoppedAt(fault.message))}</p>`)) || "<p>The job has errors; see its findings at the desk.</p>";
         if (sheet !== shown) place.querySelector("#sheet")?.replaceChildren(part(sheet));
         shown = sheet;
     };
@@ -258,7 +271,7 @@ async function show() {
 }
 
 /** The engine may be had now. */
-function again() {
+function anew() {
     noEngine = "";
     open = null;
     show();
@@ -266,7 +279,7 @@ function again() {
 
 addEventListener("hashchange", show);
 addEventListener("online", () => {
-    if (noEngine) again();
+    if (noEngine) anew();
     if (open) { tellWaiting(open); send(); }
     else heldJobs().then(sendFrom);
 });
@@ -287,6 +300,6 @@ navigator.serviceWorker?.register("/field-book/worker.js").then((keeper) => {
 navigator.serviceWorker?.ready.then(() => {
     document.body.dataset.kept = "yes";
     // The engine that did not come over a bad line may have come with the rest of the page.
-    if (noEngine) again();
+    if (noEngine) anew();
 });
 show();

@@ -1,5 +1,5 @@
-// Line posts that follow the finger along their unrolled run, to the inch (or ten millimeters). While one moves, the engine lays the run out anew and draws it, which
-// it does within a frame; when the finger rests, the whole job is worked out. Ends, corners and gate posts stand where the run, the corner or the gate says.
+// Line posts that follow the finger along their unrolled run, to the inch (or ten millimeters). While one moves, the engine lays the run out anew and draws it; when
+// the finger rests, the whole job is worked out. Ends, corners and gate posts stand where the run, the corner or the gate says.
 const FINGER_PX = 44;
 const RESTS_MS = 250;
 const SVG = "http://www.w3.org/2000/svg";
@@ -22,14 +22,16 @@ export class Handles {
 
     /** Puts a handle on every line post of the design, and keeps those that are there. */
     put() {
-        const posts = (this.book.result.posts ?? []).filter((one) => one.role === "line");
+        const all = this.book.result.posts ?? [];
+        const posts = all.filter((one) => one.role === "line");
         const gone = new Set(this.#held.keys());
         for (const post of posts) {
             const strip = this.strips(post.run).find((one) => one.shows(post.stationIn));
             if (!strip) continue;
             const handle = this.#held.get(post.id) ?? new Handle(this, post.id);
             this.#held.set(post.id, handle);
-            handle.stand(post, strip);
+            const stations = all.filter((one) => one.run === post.run).map((one) => one.stationIn);
+            handle.stand(post, strip, Math.min(...stations), Math.max(...stations));
             gone.delete(post.id);
         }
         for (const id of gone) {
@@ -69,8 +71,10 @@ class Handle {
     }
 
     /** Where the post stands now; one in the hand stays there. */
-    stand(post, strip) {
+    stand(post, strip, firstIn, lastIn) {
         if (this.#taken) return;
+        this.rect.setAttribute("aria-valuemin", String(Math.round(firstIn)));
+        this.rect.setAttribute("aria-valuemax", String(Math.round(lastIn)));
         this.post = post;
         this.strip = strip;
         this.at = post.stationIn;
@@ -115,6 +119,15 @@ class Handle {
         let asking = false;
         const follow = async () => {
             asking = true;
+            try {
+                await drawnTo();
+            } catch (fault) {
+                all.shows(fault.message);
+            } finally {
+                asking = false;
+            }
+        };
+        const drawnTo = async () => {
             for (let drawn = NaN; this.#taken && drawn !== this.at;) {
                 drawn = this.at;
                 const { findings = [], drawings, errors } = await all.book.laid(all.book.with(this.#edit(drawn)), [post.run]);
@@ -124,7 +137,6 @@ class Handle {
                 const wrong = errors?.[0]?.problem ?? findings[0];
                 all.shows(`Post ${post.id} at ${all.words(drawn)}${wrong ? ": " + wrong : ""}`);
             }
-            asking = false;
         };
         let following = Promise.resolve();
         const rested = async () => {

@@ -17,13 +17,14 @@ export function drawings(place, book) {
         if (!figures.all.length) figures.says("Nothing can be drawn of this job yet.");
         handles?.put();
     };
-    if (!book.isWorked || book.step !== STEPS.NONE) draw();
+    const drawn = () => draw().catch((fault) => figures.says(`Not drawn: ${fault.message}`));
+    if (!book.isWorked || book.step !== STEPS.NONE) drawn();
     else figures.says("Being drawn.");
     return {
         asks: () => figures.asks(),
         step(laid) {
             if (laid?.drawings) figures.draw(laid.drawings);
-            else if (!laid && book.step !== STEPS.PRICED) draw();
+            else if (!laid && book.step !== STEPS.PRICED) drawn();
         },
     };
 }

@@ -12,7 +12,7 @@ export function findings(place, book) {
     const list = place.querySelector("#findings");
     let shown = [];
     function draw() {
-        const told = book.findings().filter((one) => one.severity !== "pass");
+        const told = [...errors(book.result), ...book.findings().filter((one) => one.severity !== "pass")];
         place.querySelector("#findings-of").textContent = heading(book.verdict(), told.length);
         const now = told.map((one) => item(one, book.isWorked && book.step !== STEPS.PRICED));
         // Only what reads otherwise is put there anew: what one is just reading stays where it is.
@@ -29,8 +29,11 @@ export function findings(place, book) {
     return { step: (laid) => { if (!laid) draw(); } };
 }
 
+/** What keeps the job, as it came from the desk with what waits here, from being read. */
+const errors = ({ errors: wrong = [] }) => wrong.map(({ field, problem, cure }) => ({ severity: "must-fix", message: `${field}: ${problem}; ${cure}.` }));
+
 function heading(verdict, count) {
-    if (!verdict) return "Being worked out.";
+    if (!verdict) return count ? "This job cannot be worked out as it stands" : "Being worked out.";
     if (!count) return "Everything passes.";
     return verdict === "passes" ? `Everything passes; ${count} to look at` : `${count} to look at`;
 }

@@ -97,5 +97,5 @@ async function changed(book, { path, room }, value) {
     return book.put({ at: `/jobs/${book.id}/${room}/edit`, path, fields: [["path", path], ["unit", "WORDS"], ["value", value]] });
 }
 
-/** A number of a shot that has not gone up yet: the shot itself is changed where it waits. */
-const retaken = (book, own, key, value) => book.put({ ...own, id: undefined, fields: own.fields.map(([name, was]) => (name === key ? [name, value] : [name, was])) });
+/** A number of a shot that has not gone up yet: the shot itself is changed where it waits; one that was refused goes up again. */
+const retaken = (book, own, key, value) => book.put({ ...own, id: undefined, asked: undefined, refused: undefined, fields: own.fields.map(([name, was]) => (name === key ? [name, value] : [name, was])) });

@@ -2,8 +2,8 @@ import { queueOf } from "/assets/queue.js";
 import { changed, valueAt } from "./edits.js";
 import { numbered, writeDown } from "./waiting.js";
 
-// One open job: its text with what waits, and what the engine makes of it. An edit is answered in three steps, so that nobody waits for the dearest: the job laid out and drawn, within
-// a frame; then loads, gates and findings; then what each remedy would do to the price. What a newer edit has overtaken is thrown away.
+// One open job: its text with what waits, and what the engine makes of it. An edit is answered in three steps, so that nobody waits for the dearest: the job laid out and drawn;
+// then loads, gates and findings; then what each remedy would do to the price. What a newer edit has overtaken is thrown away.
 
 /** How far the answer to the newest edit has come. */
 export const STEPS = { NONE: "none", LAID: "laid", DESIGNED: "designed", PRICED: "priced" };
@@ -29,6 +29,8 @@ export class OpenJob {
         this.engine = engine;
         this.#told = told;
         this.step = STEPS.NONE;
+        /** What stopped the engine at the job as it stands; empty where nothing did. */
+        this.fault = "";
         this.result = engine ? {} : JSON.parse(held.seen.design);
         this.read();
     }
@@ -64,12 +66,15 @@ export class OpenJob {
     }
 
     #stopped(fault, round) {
-        if (round === this.#round) this.#told.stopped(this, fault.message);
+        if (round !== this.#round) return;
+        this.fault = fault.message;
+        this.#told.stopped(this, fault.message);
     }
 
     #reached(step, answer, round) {
         if (round !== this.#round) return;
         this.step = step;
+        this.fault = "";
         if (step !== STEPS.LAID) this.result = answer;
         this.#told.step(this, step === STEPS.LAID ? answer : undefined);
         if (step === STEPS.LAID) return;
@@ -112,8 +117,12 @@ export class OpenJob {
 
     /** Calls back once the newest edit is worked out with its loads and findings; of several only the last. */
     afterwards(call) {
-        this.#after = call;
+        if (this.step === STEPS.DESIGNED || this.step === STEPS.PRICED) call();
+        else this.#after = call;
     }
+
+    /** Asks the engine for nothing more. */
+    close() { ++this.#round; }
 
     /** What the whole job would come to with it. */
     async tried(edit) { return JSON.parse(await this.engine.ask("unpriced", this.with(edit))); }

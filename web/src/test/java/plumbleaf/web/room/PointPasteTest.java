@@ -29,8 +29,8 @@ class PointPasteTest {
     void whatTheFileWasReadAsIsSaidInTheWordsOfThePage() {
         String said = refused("101,5000,1000,100\n102,5010,1000,\n");
         assertThat(said)
-                .contains("write PENZ as the order of columns where easting comes first")
-                .contains("pick the units where they are not")
+                .contains("where easting comes first write PENZ as the order of columns")
+                .contains("where they are not say m, us-ft, in or mm")
                 .doesNotContain("--");
     }
 
