@@ -18,6 +18,9 @@ final class BarSets {
     /** For the sets of one cost. */
     private static final long MOST_LOOKS = 2_000_000;
 
+    /** Looked up in the table. */
+    private static final int COSTS_A_STEP = 64;
+
     /** Of the quotient of what is held and price, on the safe side. */
     private static final double ROUNDING = 1e-9;
 
@@ -37,6 +40,9 @@ final class BarSets {
 
     /** For each place in {@link #kinds} and each cost, in steps, the most that the kinds from there on hold for it. */
     private final long[][] table;
+
+    /** What all bars there may be cost, in steps. */
+    private final long dearest;
 
     private final int[] bars;
     private long looks;
@@ -65,7 +71,10 @@ final class BarSets {
                         .thenComparing(k -> k))
                 .mapToInt(k -> k)
                 .toArray();
-        int costs = (int) Math.min(below / step + 1, MOST_CELLS / (kinds.length + 1));
+        long all = 0;
+        for (int k : kinds) all += cutting.price[k] / step * most[k];
+        this.dearest = all;
+        int costs = (int) Math.min(Math.min(below / step, all) + 1, MOST_CELLS / (kinds.length + 1));
         this.table = new long[kinds.length + 1][costs];
         Arrays.fill(table[kinds.length], NONE);
         table[kinds.length][0] = 0;
@@ -91,12 +100,15 @@ final class BarSets {
         }
     }
 
-    /** The least cost of any set, hopeless or not, from this one on and below the other; or the other. */
+    /** The least cost of any set, hopeless or not, from this one on and below the other; or the other. Where the effort runs out on the way, how far it came. */
     long costFrom(long least, long below) {
-        for (long cost = -Math.floorDiv(-least, step); cost * step < below; cost++) {
-            if (atMost(0, cost) != NONE) return cost * step;
+        long cost = -Math.floorDiv(-least, step);
+        long from = cost;
+        long past = Math.min(dearest + 1, -Math.floorDiv(-below, step));
+        while (cost < past && atMost(0, cost) == NONE && !effort.spent()) {
+            if ((++cost - from) % COSTS_A_STEP == 0) effort.add(1);
         }
-        return below;
+        return cost < past ? cost * step : below;
     }
 
     /**

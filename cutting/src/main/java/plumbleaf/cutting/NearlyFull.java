@@ -73,8 +73,13 @@ final class NearlyFull {
 
     /** Plans what is left when that lies together that must, which is a smaller task by as much. */
     private void rest(Joining joining) {
-        Standing rest = new PlanSearch(joining.rest(), effort).solve();
-        standing.keep(joining.whole(rest.best()));
+        Cutting left = joining.rest();
+        if (left.sizes() == 0) {
+            standing.keep(joining.whole(List.of()));
+            return;
+        }
+        Standing rest = new PlanSearch(left, effort).solve();
+        if (rest.hasPlan()) standing.keep(joining.whole(rest.best()));
         if (rest.bound() > standing.bound() - joining.fullBars() * cutting.price[0]) standing.notAtBound();
     }
 

@@ -21,7 +21,10 @@ final class PlanSearch {
     private final Set<Column> pool = new LinkedHashSet<>();
     private boolean shownNone;
 
+    /** @param cutting with at least one piece: a plan of none is no plan */
     PlanSearch(Cutting cutting, Effort effort) {
+        if (cutting.sizes() == 0)
+            throw new IllegalArgumentException("A cutting without pieces has no plan to look for");
         this.cutting = cutting;
         this.effort = effort;
         this.standing = new Standing(cutting);
@@ -92,7 +95,7 @@ final class PlanSearch {
         Packing.Outcome all = new Packing(here, new Relaxation(here, pool, effort), effort).decide();
         shownNone = all.verdict() == Packing.Verdict.CANNOT;
         if (all.verdict() == Packing.Verdict.FITS) standing.keep(all.bars());
-        return all.verdict() == Packing.Verdict.FITS;
+        return standing.hasPlan();
     }
 
     /** Lists every pattern that a better plan can hold and searches them; true when that settles it. */

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 class BarSetsTest {
     /** Bars of 10 for $3 and of 7 for $2, sixteen to be held: two sevens fall short, so a seven and a ten at $5 come first. */
@@ -42,6 +44,16 @@ class BarSetsTest {
         }
     }
 
+    /** Two sevens and a ten, for $7, are all there is: no limit on the cost, and yet an end. */
+    @Test
+    @Timeout(value = 1, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void endsWithAllBarsWhereNoCostIsTooMuch() {
+        Cutting cutting = cutting(new long[] {10, 7}, new long[] {3, 2}, 1, 2);
+        BarSets sets = sets(cutting, Long.MAX_VALUE);
+        assertThat(sets.costFrom(6, Long.MAX_VALUE)).isEqualTo(7);
+        assertThat(sets.costFrom(8, Long.MAX_VALUE)).isEqualTo(Long.MAX_VALUE);
+    }
+
     private static List<String> tried(Cutting cutting, int below) {
         List<String> tried = new ArrayList<>();
         int pieces = cutting.pieces();
@@ -59,7 +71,7 @@ class BarSetsTest {
         return tried;
     }
 
-    private static BarSets sets(Cutting cutting, int below) {
+    private static BarSets sets(Cutting cutting, long below) {
         SetsRuledOut ruledOut = new SetsRuledOut(cutting);
         ruledOut.addLength(cutting.room);
         return new BarSets(cutting, cutting.room, cutting.volume(), below, ruledOut, new Effort(10_000_000));

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import plumbleaf.engine.bars.CutAnswer;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.CutTask;
@@ -62,6 +65,23 @@ class NearlyFullBarsTest {
         CutTask task = taskOf(1_000, cut);
         CutPlan plan = planned(task);
         assertThat(plan.bars()).hasSize(bars).hasSize(fewest(1_000, cut));
+        assertThat(plan.proven()).isTrue();
+        PlanAudit.of(task, plan);
+    }
+
+    /** Every piece lies together with others that fill a bar, so no task is left: it once went on for ever at that. Whatever a bar costs. */
+    @ParameterizedTest
+    @ValueSource(longs = {500, 1})
+    @Timeout(value = 1, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void nothingIsLeftWhereAllLieTogether(long cents) {
+        List<Piece> cut = new ArrayList<>();
+        for (int length : new int[] {
+            4697, 3947, 3666, 3615, 3347, 3230, 2770, 2147, 1422, 1189, 921, 811, 792, 627, 557, 534, 450, 399, 310,
+            212, 187, 170
+        }) cut.add(Piece.square("p" + cut.size(), "", length));
+        CutTask task = taskOf(6_000, Money.cents(cents), cut);
+        CutPlan plan = planned(task);
+        assertThat(plan.bars()).hasSize(6);
         assertThat(plan.proven()).isTrue();
         PlanAudit.of(task, plan);
     }
@@ -171,10 +191,14 @@ class NearlyFullBarsTest {
     }
 
     private static CutTask taskOf(long bar, List<Piece> cut) {
+        return taskOf(bar, Money.dollars(1), cut);
+    }
+
+    private static CutTask taskOf(long bar, Money price, List<Piece> cut) {
         return new CutTask(
                 "tube",
                 cut,
-                List.of(new StockBar("bar", bar, Money.dollars(1), Supply.asMany(), false)),
+                List.of(new StockBar("bar", bar, price, Supply.asMany(), false)),
                 new SawRules(0, 0, 0),
                 60_000_000);
     }
