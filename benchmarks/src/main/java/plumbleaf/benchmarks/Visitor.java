@@ -30,12 +30,14 @@ final class Visitor {
         return answered(HttpRequest.newBuilder(URI.create(base + path)).GET());
     }
 
-    HttpResponse<String> post(String path, Map<String, String> fields) throws IOException {
+    /** As a page's script posts: what comes back is the inside of the room. */
+    HttpResponse<String> live(String path, Map<String, String> fields) throws IOException {
         List<String> form = new ArrayList<>();
         fields.forEach((key, value) -> form.add(key + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8)));
         return answered(HttpRequest.newBuilder(URI.create(base + path))
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .header("Origin", base)
+                .header("X-Live", "1")
                 .POST(HttpRequest.BodyPublishers.ofString(String.join("&", form))));
     }
 

@@ -60,6 +60,6 @@ public record Entry(
 
     /** Unique on a page, and usable as an HTML id. */
     public String key() {
-        return "e-" + list.replaceAll("[^A-Za-z0-9]+", "-");
+        return HtmlId.of("e", list);
     }
 }

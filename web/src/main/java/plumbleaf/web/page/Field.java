@@ -30,7 +30,7 @@ public record Field(
 
     /** Unique on a page, and usable as an HTML id. */
     public String key() {
-        return "f-" + path.replaceAll("[^A-Za-z0-9]+", "-");
+        return HtmlId.of("f", path);
     }
 
     /** Whether the value is none of the choices, so that the list needs one more line for it. */

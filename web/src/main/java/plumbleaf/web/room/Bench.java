@@ -1,12 +1,9 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import org.springframework.stereotype.Component;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.bars.CutPlanner;
@@ -48,55 +45,15 @@ class Bench {
     private final Catalogue catalogue;
     private final Standards standards = StandardTables.load().standards();
     private final CutPlanner planner = new ProvenCutPlanner();
-    private final Map<String, FutureTask<Design>> latest = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, FutureTask<Design>> eldest) {
-            return size() > KEPT;
-        }
-    };
-
-    private final Map<String, Offers> offers = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Offers> eldest) {
-            return size() > KEPT;
-        }
-    };
-
-    private final Map<String, FitPrices> fits = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, FitPrices> eldest) {
-            return size() > KEPT;
-        }
-    };
-
-    private final Map<String, SpacingPrices> spacings = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, SpacingPrices> eldest) {
-            return size() > KEPT;
-        }
-    };
-
-    private final Map<String, List<PriceMovers.Mover>> movers = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, List<PriceMovers.Mover>> eldest) {
-            return size() > KEPT;
-        }
-    };
-
-    private final Map<String, JobReading> readings = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, JobReading> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final LastFew<String, Design> latest = new LastFew<>(KEPT);
+    private final LastFew<String, Offers> offers = new LastFew<>(KEPT);
+    private final LastFew<String, FitPrices> fits = new LastFew<>(KEPT);
+    private final LastFew<String, SpacingPrices> spacings = new LastFew<>(KEPT);
+    private final LastFew<String, List<PriceMovers.Mover>> movers = new LastFew<>(KEPT);
+    private final LastFew<String, JobReading> readings = new LastFew<>(KEPT);
 
     /** The jobs that are being edited, each with the parts of its last two designs. */
-    private final Map<JobId, Redesigner> edited = new LinkedHashMap<>(EDITED, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<JobId, Redesigner> eldest) {
-            return size() > EDITED;
-        }
-    };
+    private final LastFew<JobId, Redesigner> edited = new LastFew<>(EDITED);
 
     private final HouseBooks books;
     private final HouseYard yard;
@@ -112,15 +69,13 @@ class Bench {
         if (opened.design().isEmpty()) return new Offers(List.of(), List.of());
         Design base = opened.design().get();
         if (base.job().money().offer().options().isEmpty()) return new Offers(List.of(), List.of());
-        synchronized (offers) {
-            return offers.computeIfAbsent(
-                    opened.key(),
-                    key -> Offers.of(
-                            "the job",
-                            base,
-                            catalogue,
-                            job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
-        }
+        return offers.of(
+                opened.key(),
+                () -> Offers.of(
+                        "the job",
+                        base,
+                        catalogue,
+                        job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
     }
 
     /** Those of these ids built together; nothing to tick where the job cannot be designed. */
@@ -138,35 +93,29 @@ class Bench {
 
     /** What the runs of a job cost fitted each way, where somebody asked since the job last changed. */
     Optional<FitPrices> fitPrices(Opened opened) {
-        synchronized (fits) {
-            return Optional.ofNullable(fits.get(opened.key()));
-        }
+        return fits.known(opened.key());
     }
 
     /** What they cost with their posts nearer together, where somebody asked likewise. */
     Optional<SpacingPrices> spacingPrices(Opened opened) {
-        synchronized (fits) {
-            return Optional.ofNullable(spacings.get(opened.key()));
-        }
+        return spacings.known(opened.key());
     }
 
     /** Several whole designs: only when asked, and one at a time. */
     void priceFits(Opened opened) {
         if (opened.design().isEmpty()) return;
-        synchronized (fits) {
-            fits.computeIfAbsent(
-                    opened.key(),
-                    key -> FitPrices.of(
-                            opened.design().get(),
-                            catalogue,
-                            job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
-            spacings.computeIfAbsent(
-                    opened.key(),
-                    key -> SpacingPrices.of(
-                            opened.design().get(),
-                            catalogue,
-                            job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
-        }
+        fits.of(
+                opened.key(),
+                () -> FitPrices.of(
+                        opened.design().get(),
+                        catalogue,
+                        job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
+        spacings.of(
+                opened.key(),
+                () -> SpacingPrices.of(
+                        opened.design().get(),
+                        catalogue,
+                        job -> Designs.of(job, catalogue, standards, book(opened.taker(), job), planner)));
     }
 
     /** A search for the build of one gate: seconds of work, or minutes. */
@@ -192,9 +141,7 @@ class Bench {
                 new Redesigner(catalogue, standards, planner),
                 this::read,
                 job -> book(opened.taker(), job));
-        synchronized (movers) {
-            return movers.computeIfAbsent(opened.key(), key -> PriceMovers.of(opened, tried));
-        }
+        return movers.of(opened.key(), () -> PriceMovers.of(opened, tried));
     }
 
     /** The book as the job sees it, with the prices it keeps. */
@@ -256,41 +203,16 @@ class Bench {
         return books.version(job.money().priceBook()) + "@" + yard.version() + own;
     }
 
-    /** The same text and book always come to the same design, so the latest few are kept. Whoever asks while one is being made waits for it. */
+    /** The same text and book always come to the same design, so the latest few are kept. */
     private Design designed(String key, JobId id, Taker taker, Job job) {
-        FutureTask<Design> mine = new FutureTask<>(() -> redesigned(id, job, book(taker, job)));
-        FutureTask<Design> one;
-        synchronized (latest) {
-            one = latest.computeIfAbsent(key, unknown -> mine);
-        }
-        if (one == mine) mine.run();
-        return outcome(key, one);
+        return latest.of(key, () -> redesigned(id, job, book(taker, job)));
     }
 
     /** What an edit leaves as it was is taken from the job's last designs. */
     private Design redesigned(JobId id, Job job, PriceBook book) {
-        Redesigner one;
-        synchronized (edited) {
-            one = edited.computeIfAbsent(id, any -> new Redesigner(catalogue, standards, planner));
-        }
+        Redesigner one = edited.of(id, () -> new Redesigner(catalogue, standards, planner));
         synchronized (one) {
             return one.of(job, book);
-        }
-    }
-
-    private Design outcome(String key, FutureTask<Design> one) {
-        try {
-            return one.get();
-        } catch (ExecutionException e) {
-            // Not kept: who asks again has it tried again.
-            synchronized (latest) {
-                latest.remove(key, one);
-            }
-            if (e.getCause() instanceof RuntimeException fault) throw fault;
-            throw new IllegalStateException("The job could not be designed", e.getCause());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("Told to stop while a job was being designed", e);
         }
     }
 
@@ -413,14 +335,6 @@ class Bench {
 
     /** The same text always reads the same: what was read to be kept is read no second time to be shown. */
     private JobReading remembered(String text) {
-        synchronized (readings) {
-            JobReading known = readings.get(text);
-            if (known != null) return known;
-        }
-        JobReading reading = read(text);
-        synchronized (readings) {
-            readings.put(text, reading);
-        }
-        return reading;
+        return readings.of(text, () -> read(text));
     }
 }

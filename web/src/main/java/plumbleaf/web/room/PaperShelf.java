@@ -6,10 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
@@ -35,21 +32,10 @@ class PaperShelf {
     private static final float SCREEN_DPI = 110;
     private static final float POINTS_PER_INCH = 72;
 
-    private final Map<String, List<PaperFile>> latest = lastFew();
-    private final Map<String, List<PaperFile>> forHands = lastFew();
-
-    private final Map<String, PaperMaking> makings = lastFew();
-    private final Map<String, Map<PacketPaper, Integer>> counts = lastFew();
-
-    private static <T> Map<String, T> lastFew() {
-        return new LinkedHashMap<>(KEPT, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<String, T> eldest) {
-                return size() > KEPT;
-            }
-        };
-    }
-
+    private final LastFew<String, List<PaperFile>> latest = new LastFew<>(KEPT);
+    private final LastFew<String, List<PaperFile>> forHands = new LastFew<>(KEPT);
+    private final LastFew<String, PaperMaking> makings = new LastFew<>(KEPT);
+    private final LastFew<Counted, Integer> counts = new LastFew<>(KEPT * PacketPaper.values().length);
     private final Bench bench;
     private final HouseLetterhead letterhead;
 
@@ -73,15 +59,12 @@ class PaperShelf {
                 .map(design -> design.posts().size() > PaperMaking.LARGE)
                 .orElse(false);
         if (!large) return Optional.empty();
-        synchronized (makings) {
-            PaperMaking making = makings.get(key(opened));
-            if (making == null) {
-                making = new PaperMaking();
-                makings.put(key(opened), making);
-                making.begin(told -> papers(opened, told));
-            }
-            return making.isOver() ? Optional.empty() : Optional.of(making);
-        }
+        PaperMaking making = makings.of(key(opened), () -> {
+            PaperMaking begun = new PaperMaking();
+            begun.begin(told -> papers(opened, told));
+            return begun;
+        });
+        return making.isOver() ? Optional.empty() : Optional.of(making);
     }
 
     /** Every paper of a job; nothing where its file is wrong. Two who ask at once wait for one making. */
@@ -92,29 +75,25 @@ class PaperShelf {
     private List<PaperFile> papers(Opened opened, Consumer<String> told) {
         if (opened.design().isEmpty()) return List.of();
         Design design = opened.design().get();
-        synchronized (latest) {
-            return latest.computeIfAbsent(
-                    key(opened),
-                    text -> Papers.of(
-                            design.job(),
-                            design,
-                            letterhead
-                                    .options(opened.stored().id().text())
-                                    .madeFrom(opened.stored().document().getBytes(StandardCharsets.UTF_8))
-                                    .issued(Long.toString(opened.stored().revision()))
-                                    .with(bench.offers(opened).offered()),
-                            told));
-        }
+        return latest.of(
+                key(opened),
+                () -> Papers.of(
+                        design.job(),
+                        design,
+                        letterhead
+                                .options(opened.stored().id().text())
+                                .madeFrom(opened.stored().document().getBytes(StandardCharsets.UTF_8))
+                                .issued(Long.toString(opened.stored().revision()))
+                                .with(bench.offers(opened).offered()),
+                        told));
     }
 
     /** Those of them that somebody may see. */
     List<PaperFile> papers(Opened opened, Sight sight) {
         List<PaperFile> all = papers(opened);
         if (sight == Sight.EVERYTHING || all.isEmpty()) return all;
-        synchronized (forHands) {
-            List<PacketPaper> packet = opened.job().map(Job::packet).orElse(List.of());
-            return forHands.computeIfAbsent(key(opened), text -> HandPapers.of(all, packet));
-        }
+        List<PacketPaper> packet = opened.job().map(Job::packet).orElse(List.of());
+        return forHands.of(key(opened), () -> HandPapers.of(all, packet));
     }
 
     Optional<PaperFile> paper(Opened opened, String name, Sight sight) {
@@ -136,15 +115,12 @@ class PaperShelf {
         List<PaperFile> files = papers(opened).stream()
                 .filter(file -> PacketOrder.isOf(file.name(), paper))
                 .toList();
-        synchronized (counts) {
-            return counts.computeIfAbsent(key(opened), text -> new EnumMap<>(PacketPaper.class))
-                    .computeIfAbsent(
-                            paper,
-                            one -> files.stream()
-                                    .mapToInt(file -> pages(file).size())
-                                    .sum());
-        }
+        return counts.of(
+                new Counted(key(opened), paper),
+                () -> files.stream().mapToInt(file -> pages(file).size()).sum());
     }
+
+    private record Counted(String packet, PacketPaper paper) {}
 
     /** The pages of the packet as wide and high as they are shown. */
     List<PageSize> pages(Opened opened, Sight sight) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
 import org.springframework.stereotype.Component;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.quantity.DisplayUnits;
@@ -70,8 +71,13 @@ public class Rooms {
         return sight == Sight.EVERYTHING ? whole : Veil.over(whole);
     }
 
+    /** Its pictures are drawn while its panels are filled: each takes half of an answer. */
     private RoomView whole(Room room, StoredJob job, Typed typed, Sight sight, Breadth breadth) {
         Opened opened = bench.open(job, typed);
+        ForkJoinTask<List<Picture>> drawn = ForkJoinTask.adapt(() -> opened.design()
+                        .map(design -> pictures(room, design, opened, sight, breadth))
+                        .orElse(List.of()))
+                .fork();
         List<Panel> panels = switch (room) {
             case GROUND -> GroundRoom.panels(opened);
             case LINE ->
@@ -90,9 +96,6 @@ public class Rooms {
             panels.add(0, Panel.of("Not filled in yet", "").withNotes(gaps));
         }
         panels = InMetric.of(panels, opened);
-        List<Picture> pictures = opened.design()
-                .map(design -> pictures(room, design, opened, sight, breadth))
-                .orElse(List.of());
         String verdict = opened.design().map(design -> design.verdict().key()).orElse("");
         List<Link> links = switch (room) {
             case PAPERS -> new PapersRoom(opened, shelf, sight, breadth).links();
@@ -106,7 +109,8 @@ public class Rooms {
                         .toList();
             default -> List.of();
         };
-        return new RoomView(room, head(opened), verdict, pictures, panels, links, List.of(), unshown(panels, typed));
+        return new RoomView(
+                room, head(opened), verdict, drawn.join(), panels, links, List.of(), unshown(panels, typed));
     }
 
     /** The proof of every search that is over, as a table. */
