@@ -1,8 +1,9 @@
-// Opens the engine beside a page, as the field book does, and edits a yard with it, then hands what was measured back, as JSON. Every time is the page's: what passes between the two
-// threads, the reading of the answer and the drawing of it are in it.
+// Opens the engine beside a page, as the field book does, and edits a yard with it on a page of a phone's size, with the book's own drawings and looks, then hands what was measured
+// back, as JSON. Every time is the page's: what passes between the two threads, the reading of the answer and the drawing of it are in it.
 import { engineBeside } from "./beside.js";
+import { Figures } from "./figures.js";
 
-const EDITS = 120;
+const EDITS = 100;
 const job = await (await fetch("job.json")).json();
 const begun = () => engineBeside((no) => { throw new Error(no.words); });
 const asked = async (engine, verb, ...texts) => JSON.parse(await engine.ask(verb, ...texts));
@@ -22,47 +23,66 @@ engine = begun();
 await engine.ask("stock", "{}");
 const again = performance.now() - next;
 const began = performance.now();
-await asked(engine, "design", JSON.stringify(job));
+const yard = await asked(engine, "design", JSON.stringify(job));
 const first = performance.now() - began;
 
-const place = document.createElement("div");
-document.body.append(place);
-function draw(drawings) {
-    const fresh = drawings.map((one) => one.svg ?? "").join("");
-    if (fresh) place.innerHTML = fresh;
-    place.getBoundingClientRect();
-    return drawings.map((one) => one.key).join(" ");
-}
 const since = (start) => performance.now() - start;
+const times = { shots: [], gates: [], moves: [], designed: [], priced: [], rest: [] };
+const keys = (list) => list.join(" ");
 
-// Any value typed: laid out and what is edited drawn; then designed; then its remedies priced.
-const shots = job.ground.shots.filter((shot) => shot.elevation);
-const run = job.runs[0].id;
-const gate = job.gates[0].id;
-const times = { laid: [], designed: [], priced: [], drawings: [], moves: [] };
-let known = "";
-for (let i = 0; i < EDITS; i++) {
-    const isShot = i % 2 && shots.length;
-    if (isShot) shots[i % shots.length].elevation = `${-10 - (i % 7)}-${1 + 2 * (i % 8)}/16"`;
-    else job.gates[0].station = `${18 + (i % 3)}' ${i % 12}"`;
+/** The drawings of some parts in a place of the book's: `shown` beside the numbers, `sheets` on the page of all drawings. */
+async function shown(id, parts) {
+    const place = document.createElement("div");
+    place.id = place.className = id;
+    document.querySelector("main").replaceChildren(place);
+    const figures = new Figures(place, parts);
+    figures.draw(await asked(engine, "drawings", JSON.stringify(job), keys(parts), ""));
+    place.getBoundingClientRect();
+    return figures;
+}
+
+/** What an edit takes until what is on the screen shows it. */
+async function laid(figures, parts, how) {
     const start = performance.now();
+    const { known, later } = figures.asks();
+    const { drawings } = await asked(engine, "laid", JSON.stringify(job), keys(parts), keys(known), keys(later));
+    how(drawings);
+    figures.place.getBoundingClientRect();
+    return since(start);
+}
+
+// Any value typed: laid out and what is on the screen of it drawn; then designed, and the rest drawn; then its remedies priced.
+async function edited(figures, measured) {
+    const start = performance.now();
+    measured.push(await laid(figures, figures.parts, (drawings) => figures.draw(drawings)));
     const text = JSON.stringify(job);
-    known = draw((await asked(engine, "laid", text, isShot ? run : gate, known)).drawings);
-    times.laid.push(since(start));
     await asked(engine, "unpriced", text);
     times.designed.push(since(start));
+    const designed = performance.now();
+    figures.draw(await asked(engine, "drawings", text, keys(figures.parts), keys(figures.asks().known)));
+    figures.place.getBoundingClientRect();
+    times.rest.push(since(designed));
     await asked(engine, "design", text);
     times.priced.push(since(start));
-    const designed = performance.now();
-    await asked(engine, "drawings", text, "", "");
-    times.drawings.push(since(designed));
 }
-// A line post that follows the finger.
-const post = (await asked(engine, "design", JSON.stringify(job))).posts.find((one) => one.role === "line");
+
+const shots = job.ground.shots.filter((shot) => shot.elevation);
+const ofRun = await shown("shown", [job.runs[0].id]);
 for (let i = 0; i < EDITS; i++) {
-    const start = performance.now();
+    shots[i % shots.length].elevation = `-${10 + (i % 7)}-${1 + 2 * (i % 8)}/16"`;
+    await edited(ofRun, times.shots);
+}
+const ofGate = await shown("shown", [job.gates[0].id]);
+for (let i = 0; i < EDITS; i++) {
+    job.gates[0].station = `${18 + (i % 3)}' ${i % 12}"`;
+    await edited(ofGate, times.gates);
+}
+// A line post that follows the finger, on the page of all drawings.
+const all = await shown("sheets", []);
+const post = yard.posts.find((one) => one.role === "line");
+all.all.find((figure) => figure.of === post.run).element.scrollIntoView();
+for (let i = 0; i < EDITS; i++) {
     job.runs[0].set = [{ id: post.id, station: `${Math.round(post.stationIn) + (i % 12)}"` }];
-    known = draw((await asked(engine, "laid", JSON.stringify(job), post.run, known)).drawings);
-    times.moves.push(since(start));
+    times.moves.push(await laid(all, [post.run], (drawings) => all.drawPart(post.run, drawings)));
 }
 await fetch("said", { method: "POST", body: JSON.stringify({ open, longest, again, first, ...times }) });

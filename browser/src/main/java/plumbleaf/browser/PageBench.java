@@ -3,6 +3,7 @@ package plumbleaf.browser;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumbleaf.browser.PageDrawings.Shown;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.PaperOptions;
@@ -73,33 +74,33 @@ final class PageBench {
                 .build());
     }
 
-    String drawings(String text, List<String> parts, List<String> known) {
+    String drawings(String text, List<String> parts, Shown shown) {
         List<Node> drawings = open(text, false)
                 .design()
-                .map(design -> PageDrawings.of(design, parts, known))
+                .map(design -> PageDrawings.of(design, parts, shown))
                 .orElse(List.of());
-        return JsonWriter.write(Json.list(drawings, drawing -> drawing));
+        return JsonWriter.compact(Json.list(drawings, drawing -> drawing));
     }
 
     /** The job laid out and drawn within the design before, whose loads and words are not those of this job yet. */
-    String laid(String text, List<String> parts, List<String> known) {
+    String laid(String text, List<String> parts, Shown shown) {
         JobReading reading = read(text);
         return reading.match(
-                good -> before().map(before -> laid(before, redesigner.laid(before, good.is()), parts, known))
-                        .orElseGet(() -> JsonWriter.write(Json.object().build())),
+                good -> before().map(before -> laid(before, redesigner.laid(before, good.is()), parts, shown))
+                        .orElse("{}"),
                 bad -> errors(reading));
     }
 
-    private static String laid(Design before, Laid laid, List<String> parts, List<String> known) {
+    private static String laid(Design before, Laid laid, List<String> parts, Shown shown) {
         List<String> wrong = laid.layout().findings().stream()
                 .filter(finding -> finding.severity() == Severity.MUST_FIX)
                 .map(Finding::message)
                 .toList();
-        return JsonWriter.write(Json.object()
+        return JsonWriter.compact(Json.object()
                 .put("findings", Json.texts(wrong))
                 .put("ofGround", Json.list(ofGround(laid), FindingJson::finding))
                 .put("ground", ground(laid.ground(), laid.layout()))
-                .put("drawings", Json.list(PageDrawings.of(laid.drawnWith(before), parts, known), drawing -> drawing))
+                .put("drawings", Json.list(PageDrawings.of(laid.drawnWith(before), parts, shown), drawing -> drawing))
                 .build());
     }
 
@@ -114,7 +115,7 @@ final class PageBench {
 
     /** Each run's ground as it was measured: what the sketch in the yard is drawn from. */
     String ground(String text) {
-        return JsonWriter.write(open(text, false)
+        return JsonWriter.compact(open(text, false)
                 .design()
                 .map(design -> ground(design.ground(), design.layout()))
                 .orElseGet(() ->
@@ -139,8 +140,9 @@ final class PageBench {
                 .build();
     }
 
+    /** Without prices: there are none on it. */
     String crewSheet(String text) {
-        return open(text, true)
+        return open(text, false)
                 .design()
                 .map(design ->
                         HtmlPaper.of(CrewSheet.of(PacketSubjects.of(design.job(), design, PaperOptions.usual()))))

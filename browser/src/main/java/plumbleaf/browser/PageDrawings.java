@@ -3,6 +3,8 @@ package plumbleaf.browser;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
 import plumbleaf.documents.PacketSubjects;
 import plumbleaf.documents.drawing.Box;
 import plumbleaf.documents.drawing.Drawing;
@@ -20,12 +22,12 @@ import plumbleaf.documents.view.SlideElevation;
 import plumbleaf.documents.view.SlideOnProfile;
 import plumbleaf.documents.view.SlideSubject;
 import plumbleaf.documents.view.StationNote;
+import plumbleaf.documents.view.StripEnds;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
 import plumbleaf.engine.gate.SlidePlan;
 import plumbleaf.engine.ground.Profile;
-import plumbleaf.engine.line.Bay;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.Offset;
 import plumbleaf.jobfile.json.Json;
@@ -45,25 +47,47 @@ final class PageDrawings {
     private static final double STRIP_IN = 288;
 
     private final Design design;
-    private final List<String> known;
+    private final Shown shown;
     private final List<Node> drawn = new ArrayList<>();
 
-    private PageDrawings(Design design, List<String> known) {
+    /** Whose is being drawn, and how many of its drawings there are so far. */
+    private String part = "";
+
+    private int count;
+
+    private PageDrawings(Design design, Shown shown) {
         this.design = design;
-        this.known = known;
+        this.shown = shown;
+    }
+
+    /**
+     * What a page shows already, by the keys it was given with.
+     *
+     * @param known are not drawn again where they are as they were
+     * @param later of them are not on the screen: they stay as they are, whatever became of what they show, until they are asked for without this
+     */
+    record Shown(List<String> known, List<String> later) {
+        static final Shown NOTHING = new Shown(List.of(), List.of());
+
+        Shown {
+            known = List.copyOf(known);
+            later = List.copyOf(later);
+        }
+
+        private Optional<String> left(String place) {
+            return later.stream().filter(key -> key.startsWith(place)).findFirst();
+        }
     }
 
     /**
      * Each with whose it is, a key that is the same where it is, and, where that key is not known, its name and its SVG.
      *
      * @param parts whose are asked for: {@code site}, runs and gates by their ids; none for all of them
-     * @param known keys of those that the page shows already
      */
-    static List<Node> of(Design design, List<String> parts, List<String> known) {
-        PageDrawings drawings = new PageDrawings(design, known);
+    static List<Node> of(Design design, List<String> parts, Shown shown) {
+        PageDrawings drawings = new PageDrawings(design, shown);
         if (isAsked(parts, SITE) && !design.layout().runs().isEmpty()) drawings.site();
-        for (RunLayout run : design.layout().runs())
-            if (isAsked(parts, run.run())) for (RunProfile.Strip strip : drawings.strips(run)) drawings.put(strip);
+        for (RunLayout run : design.layout().runs()) if (isAsked(parts, run.run())) drawings.run(run);
         for (GateDesign gate : design.gates()) if (isAsked(parts, gate.id())) drawings.gate(gate);
         return List.copyOf(drawings.drawn);
     }
@@ -72,30 +96,37 @@ final class PageDrawings {
         return parts.isEmpty() || parts.contains(part);
     }
 
+    private void begin(String next) {
+        part = next;
+        count = 0;
+    }
+
+    /** What of a key says which drawing of its part it is, and not what that shows. */
+    private String place() {
+        return part.replace(' ', '_') + "." + count + "/";
+    }
+
     /** The same where a strip shows the same ground, posts, bays, gates and words, in the same style, units and sense: told before it is drawn, since most strips of a run stay as they are. */
-    private String key(RunProfile.Strip strip) {
+    private int shownBy(RunProfile.Strip strip) {
         int key = Objects.hash(
-                strip.profile().points(),
+                strip.ground(),
+                strip.shownPosts(),
+                strip.shownBays(),
+                strip.shownNotes(),
+                strip.from(),
+                strip.to(),
                 design.job().display(),
                 design.job().run(strip.run().run()).style(),
-                strip.run().line().insideIsLeft());
-        for (PostDetail post : strip.posts()) if (strip.shows(post.post().station())) key = 31 * key + post.hashCode();
-        for (Bay bay : strip.run().bays())
-            if (strip.shows(bay.start()) || strip.shows(bay.end())) key = 31 * key + bay.hashCode();
-        for (PlacedGate gate : strip.gates())
+                strip.run().line().insideIsLeft(),
+                strip.run().line().line().length());
+        for (PlacedGate gate : strip.shownGates())
             key = 31 * key
                     + Objects.hash(
                             gate.gate().plan().opening(),
                             gate.gate().leaf(),
                             gate.gate().parts(),
                             gate.gate().plan().pinElevation());
-        return keyOf(
-                strip.run().run(),
-                31 * key + strip.notes().hashCode() + strip.from().hashCode());
-    }
-
-    private static String keyOf(String part, int number) {
-        return part.replace(' ', '_') + "/" + Integer.toHexString(number);
+        return key;
     }
 
     private void site() {
@@ -104,13 +135,17 @@ final class PageDrawings {
                 .toList();
         Site site = new Site(design.job(), design.layout(), design.ground(), placed(design.gates()), slides);
         Box extents = site.extents();
-        put(SITE, SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3)));
+        begin(SITE);
+        put(() -> SitePlan.of(site, fitting(extents.width() * 1.15, extents.height() * 1.3)));
     }
 
-    /** Unrolled, a long one in strips alike. */
+    /** Unrolled, a long one in strips about alike that are cut at posts. */
+    private void run(RunLayout run) {
+        begin(run.run());
+        for (RunProfile.Strip strip : strips(run)) put(strip);
+    }
+
     private List<RunProfile.Strip> strips(RunLayout run) {
-        double length = run.line().line().length().inches();
-        int count = (int) Math.max(1, Math.ceil(length / STRIP_IN));
         List<GateDesign> own = design.gates().stream()
                 .filter(gate -> gate.asked().run().equals(run.run()))
                 .toList();
@@ -121,8 +156,9 @@ final class PageDrawings {
                 .map(SlideOnProfile::new)
                 .toList();
         List<StationNote> notes = StationNote.of(design.job(), design.layout(), run, profile);
+        List<Double> ends = StripEnds.of(run, STRIP_IN);
         List<RunProfile.Strip> strips = new ArrayList<>();
-        for (int i = 0; i < count; i++)
+        for (int i = 1; i < ends.size(); i++)
             strips.add(new RunProfile.Strip(
                     run,
                     profile,
@@ -130,8 +166,8 @@ final class PageDrawings {
                     placed(own),
                     slides,
                     notes,
-                    Offset.inches(length * i / count),
-                    Offset.inches(length * (i + 1) / count)));
+                    Offset.inches(ends.get(i - 1)),
+                    Offset.inches(ends.get(i))));
         return strips;
     }
 
@@ -141,28 +177,23 @@ final class PageDrawings {
     }
 
     private void gate(GateDesign gate) {
+        begin(gate.id());
         for (GateSubject leaf : leaves(gate)) {
             double wide = leaf.leaf().width().inches() * 1.5;
             double high = leaf.leaf().outline().topAtPin().inches() * 1.3;
-            put(gate.id(), GateElevation.frame(leaf, fitting(wide, high)));
+            put(() -> GateElevation.frame(leaf, fitting(wide, high)));
             double reach = leaf.leaf().outline().latchEdge().inches();
-            put(
-                    gate.id(),
-                    SwingPlan.of(
-                            leaf.mark(),
-                            leaf.swing(),
-                            reach,
-                            design.job().display(),
-                            fitting(reach * 2.2, reach * 2.2)));
+            put(() -> SwingPlan.of(
+                    leaf.mark(), leaf.swing(), reach, design.job().display(), fitting(reach * 2.2, reach * 2.2)));
         }
-        PacketSubjects.slide(design.job(), design, gate).ifPresent(slide -> slide(gate.id(), slide));
+        PacketSubjects.slide(design.job(), design, gate).ifPresent(this::slide);
     }
 
-    private void slide(String gate, SlideSubject slide) {
+    private void slide(SlideSubject slide) {
         double wide = slide.plan().shape().length().inches()
                 + slide.plan().shape().travel().inches();
         double high = slide.plan().leaf().outline().topAtPin().inches();
-        put(gate, SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6)));
+        put(() -> SlideElevation.picture(slide, fitting(wide * 1.1, high * 1.6)));
     }
 
     private List<PlacedGate> placed(List<GateDesign> gates) {
@@ -183,28 +214,44 @@ final class PageDrawings {
     }
 
     private void put(RunProfile.Strip strip) {
-        String part = strip.run().run();
-        String key = key(strip);
-        if (!strip.slides().isEmpty()) put(part, drawn(strip));
-        else if (known.contains(key)) drawn.add(one(part, key).build());
-        else {
-            Drawing drawing = drawn(strip);
-            drawn.add(shown(part, key, drawing, SvgPlot.inPage(drawing)));
+        // What a leaf that slides shows is told by its drawing alone.
+        if (!strip.shownSlides().isEmpty()) put(() -> drawn(strip));
+        else if (!isLeft()) {
+            String key = place() + Integer.toHexString(shownBy(strip));
+            if (shown.known().contains(key)) add(one(key));
+            else {
+                Drawing drawing = drawn(strip);
+                add(fresh(key, drawing, SvgPlot.inPage(drawing)));
+            }
         }
     }
 
-    private void put(String part, Drawing drawing) {
+    private void put(Supplier<Drawing> draws) {
+        if (isLeft()) return;
+        Drawing drawing = draws.get();
         String svg = SvgPlot.inPage(drawing);
-        String key = keyOf(part, svg.hashCode());
-        drawn.add(known.contains(key) ? one(part, key).build() : shown(part, key, drawing, svg));
+        String key = place() + Integer.toHexString(svg.hashCode());
+        add(shown.known().contains(key) ? one(key) : fresh(key, drawing, svg));
     }
 
-    private static Json.Members one(String part, String key) {
+    /** Whether it stays as it is for now; it is told so then. */
+    private boolean isLeft() {
+        Optional<String> left = shown.left(place());
+        left.ifPresent(key -> add(one(key)));
+        return left.isPresent();
+    }
+
+    private void add(Json.Members drawing) {
+        drawn.add(drawing.build());
+        count++;
+    }
+
+    private Json.Members one(String key) {
         return Json.object().put("of", part).put("key", key);
     }
 
-    private static Node shown(String part, String key, Drawing drawing, String svg) {
-        return one(part, key).put("name", drawing.name()).put("svg", svg).build();
+    private Json.Members fresh(String key, Drawing drawing, String svg) {
+        return one(key).put("name", drawing.name()).put("svg", svg);
     }
 
     /** On a screen a drawing fills its place; its scale needs no usual name. */

@@ -2,6 +2,7 @@ package plumbleaf.browser;
 
 import java.util.List;
 import org.teavm.jso.JSExport;
+import plumbleaf.browser.PageDrawings.Shown;
 
 /** What a page can ask. Each verb takes texts and gives one; the page has one engine, and asks one thing at a time. */
 public final class PageEngine {
@@ -46,18 +47,19 @@ public final class PageEngine {
      */
     @JSExport
     public static String drawings(String job, String parts, String known) {
-        return bench.drawings(job, words(parts), words(known));
+        return bench.drawings(job, words(parts), new Shown(words(known), List.of()));
     }
 
     /**
      * A job laid out and drawn and no further, within the design that was made last, whose chosen builds it keeps: quick enough for a hand that drags a post. Holes are drawn as that design has them.
      *
+     * @param later the keys of those that the page has, but not on the screen: they come with that key again and nothing else, and are drawn with {@link #drawings} once there is time
      * @return JSON: {@code findings} that the layout must have fixed, as messages; {@code ofGround} all findings of the ground; {@code ground} as of {@link #ground}; {@code drawings} as of {@link #drawings}. Or {@code {"errors":
      *     [...]}} where the job file is wrong, or {@code {}} where nothing was designed yet
      */
     @JSExport
-    public static String laid(String job, String parts, String known) {
-        return bench.laid(job, words(parts), words(known));
+    public static String laid(String job, String parts, String known, String later) {
+        return bench.laid(job, words(parts), new Shown(words(known), words(later)));
     }
 
     private static List<String> words(String text) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import plumbleaf.browser.PageDrawings.Shown;
 import plumbleaf.browser.SeededJobs.Named;
 
 /** The engine in a browser says what the engine on the server says, of every example and of two hundred jobs made from them. */
@@ -44,14 +45,14 @@ class SameAnswersTest {
             compare(
                     job,
                     "drawings",
-                    unkeyed(here.drawings(job.text(), List.of(), List.of())),
+                    unkeyed(here.drawings(job.text(), List.of(), Shown.NOTHING)),
                     unkeyed(page.ask("drawings", job.text(), "", "")),
                     differences);
             compare(
                     job,
                     "laid out",
-                    unkeyed(here.laid(job.text(), List.of(), List.of())),
-                    unkeyed(page.ask("laid", job.text(), "", "")),
+                    unkeyed(here.laid(job.text(), List.of(), Shown.NOTHING)),
+                    unkeyed(page.ask("laid", job.text(), "", "", "")),
                     differences);
         }
         assertThat(differences).isEmpty();

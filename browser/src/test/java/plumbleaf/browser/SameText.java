@@ -19,7 +19,7 @@ final class SameText {
     /** Where they differ, in a few words; empty where they do not. */
     static Optional<String> difference(String here, String there) {
         if (here.equals(there)) return Optional.empty();
-        boolean json = here.startsWith("{") && there.startsWith("{");
+        boolean json = isJson(here) && isJson(there);
         String[] ours = (json ? spread(here) : here).split("\n", -1);
         String[] theirs = (json ? spread(there) : there).split("\n", -1);
         for (int i = 0; i < Math.min(ours.length, theirs.length); i++)
@@ -29,6 +29,10 @@ final class SameText {
         return ours.length == theirs.length
                 ? Optional.empty()
                 : Optional.of(ours.length + " lines here, " + theirs.length + " in the browser");
+    }
+
+    private static boolean isJson(String text) {
+        return text.startsWith("{") || text.startsWith("[");
     }
 
     /** One value a line: how a text is broken into lines depends on how many digits its numbers have, and says nothing. */

@@ -6,19 +6,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumbleaf.browser.PageDrawings.Shown;
 
 /** An edit is answered in three steps, and each shows what the next one keeps: what is drawn at once is not drawn otherwise a moment later. */
 class StagedAnswerTest {
-    /** Drawings as the engine writes them: whose, and what is shown. */
-    private static final Pattern DRAWING = Pattern.compile(
-            "\"of\": \"([^\"]*)\",\\s*\"key\": \"[^\"]*\",\\s*\"name\": \"[^\"]*\",\\s*(\"svg\": [^\\n]*)");
-
     @ParameterizedTest
     @CsvSource(
             quoteCharacter = '`',
@@ -37,23 +31,23 @@ class StagedAnswerTest {
         PageBench bench = PageBench.ofTheProgram();
         bench.design(before);
 
-        List<String> atOnce = drawn(bench.laid(edited, List.of(), List.of()), gate);
+        List<String> atOnce = drawn(bench.laid(edited, List.of(), Shown.NOTHING), gate);
         String unpriced = bench.unpriced(edited);
         String whole = bench.design(edited);
 
         // Every line of them stays; where a leaf drops onto the ground, which only its frame tells, a line more comes.
         assertThat(atOnce).isNotEmpty();
-        assertThat(drawn(bench.drawings(edited, List.of(), List.of()), gate)).containsSubsequence(atOnce);
+        assertThat(drawn(bench.drawings(edited, List.of(), Shown.NOTHING), gate))
+                .containsSubsequence(atOnce);
         assertThat(whole).isEqualTo(PageBench.ofTheProgram().design(edited));
         assertThat(unpriced).isEqualTo(whole.replaceAll(",\\s*\"priceChange\": \"[^\"]*\"", ""));
     }
 
+    /** Each line of what is drawn of a part. */
     private static List<String> drawn(String json, String of) {
-        List<String> drawings = new ArrayList<>();
-        Matcher drawing = DRAWING.matcher(json);
-        while (drawing.find())
-            if (drawing.group(1).equals(of))
-                drawings.addAll(List.of(drawing.group(2).split("\\\\n")));
-        return drawings;
+        return Drawn.in(json).stream()
+                .filter(drawing -> drawing.of().equals(of))
+                .flatMap(drawing -> drawing.svg().orElseThrow().lines())
+                .toList();
     }
 }

@@ -98,8 +98,7 @@ final class ProfileWords {
     /** Over each bay its id, spacing and grade; over a gate its id. */
     private List<Label> labels() {
         List<Label> labels = new ArrayList<>();
-        for (Bay bay : run.bays()) {
-            if (!strip.shows(bay.start()) || !strip.shows(bay.end())) continue;
+        for (Bay bay : strip.shownBays())
             labels.add(new Label(
                     bay.id(),
                     x(bay.start().inches() + bay.level().inches() / 2),
@@ -107,11 +106,9 @@ final class ProfileWords {
                             bay.id() + "  " + units.length(bay.level()),
                             grade(bay.grade().inPercent()),
                             units.length(bay.heightMax()) + " high at most")));
-        }
         for (PlacedGate gate : gates) {
             if (gate.gate().at() > 0) continue;
-            double middle = gate.gate().plan().opening().station().inches()
-                    + gate.gate().plan().opening().clear().inches() / 2;
+            double middle = gate.middle().inches();
             if (middle < fromIn || middle > toIn) continue;
             String id = gate.gate().plan().gate();
             String clear = units.length(gate.gate().plan().opening().clear());

@@ -64,16 +64,10 @@ public final class RunProfile {
         this.profile = strip.profile();
         this.fromIn = strip.from().inches();
         this.toIn = strip.to().inches();
-        this.posts = strip.posts().stream()
-                .filter(post -> strip.shows(post.post().station()))
-                .toList();
+        this.posts = strip.shownPosts();
         this.gates = strip.gates();
-        this.slides = strip.slides().stream()
-                .filter(slide -> slide.middleStationIn() > fromIn && slide.middleStationIn() < toIn)
-                .toList();
-        this.notes = strip.notes().stream()
-                .filter(note -> note.to().inches() > fromIn - 0.5 && note.from().inches() < toIn + 0.5)
-                .toList();
+        this.slides = strip.shownSlides();
+        this.notes = strip.shownNotes();
         this.units = units;
         this.scale = scale;
         this.rightward = run.line().insideIsLeft() ? 1 : -1;
@@ -107,6 +101,42 @@ public final class RunProfile {
         public boolean shows(Offset station) {
             return station.inches() > from.inches() - EDGE_IN && station.inches() < to.inches() + EDGE_IN;
         }
+
+        /** The ground that is drawn: that of the stretch, and a little beyond both its ends. */
+        public List<ProfilePoint> ground() {
+            return profile.between(Offset.inches(from.inches() - BEYOND_IN), Offset.inches(to.inches() + BEYOND_IN));
+        }
+
+        public List<PostDetail> shownPosts() {
+            return posts.stream().filter(post -> shows(post.post().station())).toList();
+        }
+
+        /** The bays of which both ends are in it. */
+        public List<Bay> shownBays() {
+            return run.bays().stream()
+                    .filter(bay -> shows(bay.start()) && shows(bay.end()))
+                    .toList();
+        }
+
+        /** The gates of which the pin or the middle is in it: their leaf is drawn there, or their name stands there. */
+        public List<PlacedGate> shownGates() {
+            return gates.stream()
+                    .filter(gate -> shows(Offset.inches(gate.pinStationIn())) || shows(gate.middle()))
+                    .toList();
+        }
+
+        public List<SlideOnProfile> shownSlides() {
+            return slides.stream()
+                    .filter(slide -> slide.middleStationIn() > from.inches() && slide.middleStationIn() < to.inches())
+                    .toList();
+        }
+
+        public List<StationNote> shownNotes() {
+            return notes.stream()
+                    .filter(note -> note.to().inches() > from.inches() - EDGE_IN
+                            && note.from().inches() < to.inches() + EDGE_IN)
+                    .toList();
+        }
     }
 
     public static Drawing of(Strip strip, DisplayUnits units, Scale scale) {
@@ -124,7 +154,7 @@ public final class RunProfile {
     private Drawing drawn() {
         ground();
         for (PostDetail post : posts) post(post);
-        for (Bay bay : run.bays()) if (strip.shows(bay.start()) && strip.shows(bay.end())) bay(bay);
+        for (Bay bay : strip.shownBays()) bay(bay);
         for (PlacedGate gate : gates) gate(gate);
         for (SlideOnProfile slide : slides) addLeaf(slide.marks(this::at));
         marks.addAll(ProfileWords.over(strip, slides, notes, units, scale, highest()));
@@ -143,10 +173,8 @@ public final class RunProfile {
     }
 
     private void ground() {
-        double from = fromIn - BEYOND_IN;
-        double to = toIn + BEYOND_IN;
         List<Point> surface = new ArrayList<>();
-        for (ProfilePoint point : profile.between(Offset.inches(from), Offset.inches(to)))
+        for (ProfilePoint point : strip.ground())
             surface.add(at(point.station().inches(), point.elevation().inches()));
         if (rightward < 0) java.util.Collections.reverse(surface);
         marks.addAll(GroundLine.along(surface, scale.real(0.14)));

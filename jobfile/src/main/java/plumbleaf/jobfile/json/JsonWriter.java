@@ -137,33 +137,40 @@ public final class JsonWriter {
                 });
     }
 
+    /** What needs no escape is written a stretch at a time: a drawing is tens of thousands of letters with few quotes in it. */
     private static void quote(String text, StringBuilder out) {
         out.append('"');
+        int from = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            switch (c) {
-                case '"' -> out.append("\\\"");
-                case '\\' -> out.append("\\\\");
-                case '\n' -> out.append("\\n");
-                case '\r' -> out.append("\\r");
-                case '\t' -> out.append("\\t");
-                default -> plain(c, text, i, out);
-            }
+            if (isPlain(c, text, i)) continue;
+            out.append(text, from, i);
+            escape(c, out);
+            from = i + 1;
         }
-        out.append('"');
+        out.append(text, from, text.length()).append('"');
     }
 
     /** Control characters, line separators and halves of a surrogate pair are escaped, so that the output is always valid UTF-8. */
-    private static void plain(char c, String text, int at, StringBuilder out) {
-        boolean paired = Character.isHighSurrogate(c)
-                ? at + 1 < text.length() && Character.isLowSurrogate(text.charAt(at + 1))
-                : Character.isLowSurrogate(c) && at > 0 && Character.isHighSurrogate(text.charAt(at - 1));
-        boolean lone = Character.isSurrogate(c) && !paired;
-        if (c >= ' ' && c != '\u007f' && c != '\u2028' && c != '\u2029' && !lone) {
-            out.append(c);
-            return;
+    private static boolean isPlain(char c, String text, int at) {
+        if (c >= ' ' && c < '\u007f') return c != '"' && c != '\\';
+        if (c <= '\u007f' || c == '\u2028' || c == '\u2029') return false;
+        if (Character.isHighSurrogate(c))
+            return at + 1 < text.length() && Character.isLowSurrogate(text.charAt(at + 1));
+        return !Character.isLowSurrogate(c) || (at > 0 && Character.isHighSurrogate(text.charAt(at - 1)));
+    }
+
+    private static void escape(char c, StringBuilder out) {
+        switch (c) {
+            case '"' -> out.append("\\\"");
+            case '\\' -> out.append("\\\\");
+            case '\n' -> out.append("\\n");
+            case '\r' -> out.append("\\r");
+            case '\t' -> out.append("\\t");
+            default -> {
+                String hex = Integer.toHexString(c);
+                out.append("\\u").append("0000", 0, 4 - hex.length()).append(hex);
+            }
         }
-        String hex = Integer.toHexString(c);
-        out.append("\\u").append("0000", 0, 4 - hex.length()).append(hex);
     }
 }

@@ -1,7 +1,6 @@
 package plumbleaf.web.room;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +36,7 @@ import plumbleaf.documents.view.SlideSubject;
 import plumbleaf.documents.view.SlideWay;
 import plumbleaf.documents.view.SpaceScene;
 import plumbleaf.documents.view.StationNote;
+import plumbleaf.documents.view.StripEnds;
 import plumbleaf.documents.view.SwingPlan;
 import plumbleaf.engine.design.Design;
 import plumbleaf.engine.design.GateDesign;
@@ -168,7 +168,7 @@ final class Pictures {
     /** The strips of a run as it is, each over the same stretch as it was. */
     private List<Picture> strips(RunLayout run, RunLayout old, Pictures before) {
         List<Picture> pictures = new ArrayList<>();
-        List<Double> ends = stripEnds(run);
+        List<Double> ends = StripEnds.of(run, stripIn);
         double oldLength = old.line().line().length().inches();
         for (int i = 1; i < ends.size(); i++) {
             double from = ends.get(i - 1);
@@ -195,27 +195,10 @@ final class Pictures {
     List<Picture> profiles() {
         List<Picture> pictures = new ArrayList<>();
         for (RunLayout run : design.layout().runs()) {
-            List<Double> ends = stripEnds(run);
+            List<Double> ends = StripEnds.of(run, stripIn);
             for (int i = 1; i < ends.size(); i++) pictures.add(profile(run, ends.get(i - 1), ends.get(i)));
         }
         return pictures;
-    }
-
-    private List<Double> stripEnds(RunLayout run) {
-        double length = run.line().line().length().inches();
-        int strips = (int) Math.max(1, Math.ceil(length / stripIn));
-        List<Double> ends = new ArrayList<>();
-        ends.add(0.0);
-        for (int i = 1; i < strips; i++) {
-            double wanted = length * i / strips;
-            run.posts().stream()
-                    .map(post -> post.station().inches())
-                    .filter(station -> station > ends.get(ends.size() - 1) + 1 && station < length - 1)
-                    .min(Comparator.comparingDouble(station -> Math.abs(station - wanted)))
-                    .ifPresent(ends::add);
-        }
-        ends.add(length);
-        return ends;
     }
 
     private Picture profile(RunLayout run, double from, double to) {

@@ -62,7 +62,7 @@ let view = {};
 
 const told = {
     // A page without drawings asks for none; no part named would be all of them.
-    asks: () => view.asks?.() ?? { parts: ["none"], known: [] },
+    asks: () => view.asks?.() ?? { parts: ["none"], known: [], later: [] },
     step(book, laid) {
         if (book !== open) return;
         head(book);
@@ -244,8 +244,9 @@ function crew(place, book) {
         shown = sheet;
     };
     place.replaceChildren(part('<div id="sheet" class="follows"><p>Being worked out.</p></div>'));
-    if (!book.isWorked || book.step === STEPS.PRICED) draw();
-    return { step: () => { if (book.step === STEPS.PRICED) draw(); } };
+    const isReady = () => book.step === STEPS.DESIGNED || book.step === STEPS.PRICED;
+    if (!book.isWorked || isReady()) draw();
+    return { step: () => { if (isReady()) draw(); } };
 }
 
 async function show() {

@@ -30,6 +30,11 @@ class Figure {
     }
     /** So wide that its letters are as high on the screen as they are on paper; what is wider than the screen is moved along. */
     #sized() { this.svg.style.setProperty("--wide", this.svg.viewBox.baseVal.width.toFixed(0)); }
+    /** Whether some of it is on the screen. */
+    isSeen() {
+        const { left, right, top, bottom } = this.element.getBoundingClientRect();
+        return right > 0 && bottom > 0 && left < innerWidth && top < innerHeight;
+    }
     over(mark) {
         this.svg.setAttribute("role", "group");
         this.svg.append(mark);
@@ -44,8 +49,11 @@ export class Figures {
         this.all = [];
         place.classList.add("sheets");
     }
-    /** What the engine is asked for: whose drawings, and which of them it need not draw. */
-    asks() { return { parts: this.parts, known: this.all.map((one) => one.key).filter(Boolean) }; }
+    /** What the engine is asked for: whose drawings, which of them it need not draw where they stay as they are, and which can wait since nobody sees them now. */
+    asks() {
+        const kept = this.all.filter((one) => one.key);
+        return { parts: this.parts, known: kept.map((one) => one.key), later: kept.filter((one) => !one.isSeen()).map((one) => one.key) };
+    }
 
     /** @param drawings in order; one without an SVG is shown already  @returns {boolean} whether it still is: else nothing was drawn, and all is to be asked for again */
     draw(drawings) {

@@ -19,7 +19,7 @@ export class OpenJob {
 
     /**
      * @param held as the device holds it  @param engine that works it out, by ask(verb, ...texts); none where this person takes along only what the office worked out
-     * @param {{ step(book, laid?: object): void, kept(book): void, stopped(book, words: string): void, asks(): { parts: string[], known: string[] } }} told what the page does with each step, with a
+     * @param {{ step(book, laid?: object): void, kept(book): void, stopped(book, words: string): void, asks(): { parts: string[], known: string[], later: string[] } }} told what the page does with each step, with a
      *     change that is kept and where the engine stops; and which drawings it shows
      */
     constructor(held, engine, told) {
@@ -85,9 +85,9 @@ export class OpenJob {
 
     /** A text laid out and drawn as the page shows it, or only some parts of it, and nothing kept of it. */
     async laid(text, some = []) {
-        const { parts, known } = this.#told.asks();
+        const { parts, known, later } = this.#told.asks();
         const asked = some.length ? some : parts;
-        return JSON.parse(await this.engine.ask("laid", text, asked.join(" "), known.join(" ")));
+        return JSON.parse(await this.engine.ask("laid", text, asked.join(" "), known.join(" "), later.join(" ")));
     }
 
     job() { return this.now; }
