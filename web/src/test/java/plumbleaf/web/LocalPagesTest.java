@@ -396,6 +396,7 @@ class LocalPagesTest {
                 .contains("shelf,concrete,goods,,5,")
                 .doesNotContain(",out,");
         String page = send(get(at(Room.STOCK) + "/receiving")).getContentAsString();
+        assertThat(page).contains("<h1>Receiving for Kiln yard</h1>");
         Matcher first = Pattern.compile("name=\"tick\" value=\"([^\"]*)\"").matcher(page);
         assertThat(first.find()).isTrue();
         String line = first.group(1).replace("&amp;", "&");

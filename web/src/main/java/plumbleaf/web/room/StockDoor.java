@@ -152,10 +152,19 @@ class StockDoor {
                     errors.isEmpty() ? Long.toString(Math.max(0, line.units() - count)) : typed(request, line),
                     ticked.contains(key)));
         }
-        return pages.html(
-                status,
-                "receiving.jte",
-                Map.of("frame", pages.frame(request, "Receiving"), "job", id, "lines", lines, "errors", errors));
+        String title = design(id).job().title();
+        Map<String, Object> values = Map.of(
+                "frame",
+                pages.frame(request, "Receiving for " + title),
+                "job",
+                id,
+                "title",
+                title,
+                "lines",
+                lines,
+                "errors",
+                errors);
+        return pages.html(status, "receiving.jte", values);
     }
 
     private static Set<String> ticked(HttpServletRequest request) {
