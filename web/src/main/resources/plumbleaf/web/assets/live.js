@@ -2,7 +2,7 @@ import { takeHold } from "./handles.js";
 import "./keypad.js";
 import { morph } from "./morph.js";
 import { waitingJobs } from "./queue.js";
-import { decided, put, queue, sendWith } from "./sending.js";
+import { decided, put, queue, roomNow, sendWith } from "./sending.js";
 import { keepSheets, seeInDrawing } from "./sheets.js";
 import { keepSpaces } from "./space.js";
 import { triesWith } from "./tries.js";
@@ -77,12 +77,8 @@ function show(page, { done = "", refused: bad = "" }) {
 
 // A change made on another page of this job went from this one: its answer shows that page, so this one is asked for as it is now.
 async function fromElsewhere(page, bad) {
-    try {
-        const answer = await fetch(location.pathname, { headers: { "X-Live": "1" } });
-        if (answer.ok) show(new DOMParser().parseFromString(await answer.text(), "text/html"), {});
-    } catch {
-        // Without a connection this page stays as it is.
-    }
+    const now = await roomNow();
+    if (now) show(now, {});
     const conflict = page.getElementById("conflict");
     if (conflict) {
         document.getElementById("conflict")?.remove();
@@ -263,14 +259,9 @@ async function fitBreadth() {
     const breadth = narrow.matches ? "narrow" : "wide";
     document.cookie = `breadth=${breadth}; path=/; max-age=31536000; SameSite=Lax`;
     if (!inside()?.dataset.breadth || inside().dataset.breadth === breadth) return;
-    try {
-        const answer = await fetch(location.pathname, { headers: { "X-Live": "1" } });
-        const html = answer.ok ? await answer.text() : "";
-        // Where the screen was turned meanwhile, this answer is for how it was held before.
-        if (html && mine === fittings) show(new DOMParser().parseFromString(html, "text/html"), {});
-    } catch {
-        // Without a connection the drawings stay as they are.
-    }
+    const now = await roomNow();
+    // Where the screen was turned meanwhile, this answer is for how it was held before.
+    if (now && mine === fittings) show(now, {});
 }
 narrow.addEventListener("change", fitBreadth);
 

@@ -17,6 +17,9 @@ let busy = false;
 let timer = 0;
 let renewed = false;
 let noted = 0;
+/** The change that this page asks about, and those it asks about once more. */
+let asking = "";
+const again = new Set();
 let show = () => {};
 let say = () => {};
 
@@ -28,10 +31,10 @@ export function sendWith(shows, says) {
     addEventListener("online", send);
     addEventListener("offline", offline);
     addEventListener("beforeunload", (event) => { if (queue.count() && !outlives()) event.preventDefault(); });
-    addEventListener("storage", (event) => { if (event.key?.endsWith("." + job)) send(); });
+    addEventListener("storage", (event) => { if (event.key?.endsWith("." + job)) elsewhere(event); });
     if (!navigator.onLine) offline();
     // Who was asked on a page that is gone is asked again on this one.
-    for (const edit of queue.list()) if (edit.asked) queue.mark(edit.id, { asked: false });
+    for (const edit of queue.list()) if (edit.asked) again.add(edit.id);
     if (queue.count()) say(`${changes(queue.count())} kept on this device from before, and sent now.`);
     send();
 }
@@ -45,6 +48,7 @@ export function put(edit) {
 export function decided(mine) {
     const first = queue.first();
     if (!first?.asked) return;
+    asking = "";
     if (mine) queue.mark(first.id, { asked: false, base: shownVersion() });
     else queue.drop(first.id);
     send();
@@ -73,7 +77,31 @@ async function send() {
 }
 
 async function sendAll() {
-    for (let edit = queue.first(); edit && !edit.asked; edit = queue.first()) if (!(await sendOne(edit))) return;
+    for (let edit = queue.first(); edit && (!edit.asked || again.delete(edit.id)); edit = queue.first()) if (!(await sendOne(edit))) return;
+}
+
+/** The room as the server has it now; nothing without a connection. */
+export async function roomNow() {
+    try {
+        const answer = await fetch(location.pathname, { headers: { "X-Live": "1" } });
+        return answer.ok ? new DOMParser().parseFromString(await answer.text(), "text/html") : null;
+    } catch {
+        return null;
+    }
+}
+
+// Another page of this job on this device took a change in hand, or settled one. What is answered there is not asked here any longer, what went
+// from there is shown here too, and what still waits goes from here where that page is closed meanwhile.
+async function elsewhere({ oldValue, newValue }) {
+    const left = JSON.parse(newValue ?? "[]");
+    if (asking && !left.some((edit) => edit.id === asking && edit.asked)) {
+        asking = "";
+        document.getElementById("conflict")?.remove();
+    }
+    if (left.length) later(AGAIN_SOON);
+    if (left.length >= JSON.parse(oldValue ?? "[]").length) return;
+    const page = await roomNow();
+    if (page) show(page, {});
 }
 
 /** Whether the next one may go. */
@@ -154,8 +182,10 @@ function second(edit, html) {
         setTimeout(() => { if (!queue.count()) say(""); }, TO_READ);
         return true;
     }
-    if (edit.path) queue.mark(edit.id, { asked: true, base: version });
-    else queue.drop(edit.id);
+    if (edit.path) {
+        asking = edit.id;
+        queue.mark(edit.id, { asked: true });
+    } else queue.drop(edit.id);
     show(page, {});
     say("");
     return !edit.path;

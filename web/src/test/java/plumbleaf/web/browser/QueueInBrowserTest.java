@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WindowType;
 import plumbleaf.web.page.Room;
 
 /** A line that goes down, a page that is closed, a job that someone else changed meanwhile: no change is lost, none overwrites another unseen. */
@@ -74,6 +75,42 @@ class QueueInBrowserTest extends InBrowser {
         browser.findElement(By.xpath("//button[text()='Keep theirs']")).click();
         waitForVersion(3);
         assertThat(text()).contains("\"opening\": \"5'\"").contains("\"bottomGap\": \"3 1/2\\\"\"");
+    }
+
+    @Test
+    void ofTwoPagesThatAskTheSameOneAnswerDoesAndBothShowWhatCameOfIt() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        String first = browser.getWindowHandle();
+        browser.switchTo().newWindow(WindowType.TAB);
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        assertThat(text()).contains("\"opening\": \"5'\"");
+        browser.findElement(By.xpath("//button[text()='Put mine in']")).click();
+        waitForVersion(3);
+        browser.close();
+        browser.switchTo().window(first);
+        waitForVersion(3);
+        assertThat(browser.findElements(By.id("conflict"))).isEmpty();
+        assertThat(value("gates[0].opening")).isEqualTo("4' 6");
+        assertThat(waitingCount()).isZero();
+    }
+
+    @Test
+    void whatOnePageChangesTheOtherShows() {
+        go(Room.GATES);
+        String first = browser.getWindowHandle();
+        browser.switchTo().newWindow(WindowType.TAB);
+        go(Room.GATES);
+        type("gates[0].opening", "4' 6");
+        waitForVersion(2);
+        browser.close();
+        browser.switchTo().window(first);
+        waitForVersion(2);
+        assertThat(value("gates[0].opening")).isEqualTo("4' 6");
     }
 
     @Test
