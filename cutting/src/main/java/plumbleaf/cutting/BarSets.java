@@ -1,5 +1,6 @@
 package plumbleaf.cutting;
 
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.function.Predicate;
@@ -57,12 +58,11 @@ final class BarSets {
         this.ruledOut = ruledOut;
         this.effort = effort;
         this.step = cutting.step();
-        this.hold = hold.clone();
+        // more than all pieces need is of no use to a set
+        this.hold = Arrays.stream(hold).map(each -> Math.min(each, needed)).toArray();
         this.needed = needed;
         this.bars = new int[cutting.kinds()];
-        this.most = new int[bars.length];
-        int pieces = cutting.pieces();
-        for (int k = 0; k < bars.length; k++) most[k] = Math.max(0, Math.min(cutting.supply[k], pieces));
+        this.most = IntStream.range(0, bars.length).map(k -> most(cutting, k)).toArray();
         for (int k = 0; k < bars.length; k++) if (cutting.price[k] == 0) bars[k] = most[k];
         this.kinds = IntStream.range(0, bars.length)
                 .filter(k -> cutting.price[k] > 0 && most[k] > 0 && hold[k] > 0)
@@ -71,6 +71,7 @@ final class BarSets {
                         .thenComparing(k -> k))
                 .mapToInt(k -> k)
                 .toArray();
+        ruledOut.choosingFrom(kinds);
         long all = 0;
         for (int k : kinds) all += cutting.price[k] / step * most[k];
         this.dearest = all;
@@ -79,6 +80,18 @@ final class BarSets {
         Arrays.fill(table[kinds.length], NONE);
         table[kinds.length][0] = 0;
         for (int place = kinds.length - 1; place >= 0; place--) raise(place);
+    }
+
+    /** Bars of a kind that a plan can use. */
+    private static int most(Cutting cutting, int kind) {
+        return Math.max(0, Math.min(cutting.supply[kind], cutting.pieces()));
+    }
+
+    /** Whether sums of what all bars there may be hold, each as much as is needed, are whole numbers of the machine. */
+    static boolean holds(Cutting cutting, BigInteger needed) {
+        long bars = 1;
+        for (int k = 0; k < cutting.kinds(); k++) bars += most(cutting, k);
+        return needed.multiply(BigInteger.valueOf(bars)).bitLength() < Long.SIZE;
     }
 
     /** One kind more: as many bars as there are, in parts of one, two, four and the rest. */
@@ -115,7 +128,7 @@ final class BarSets {
      * All sets of this cost that are not ruled out, those with most of the bars that hold most for the cent first.
      *
      * @param goOn asked for each set; false when no more are wanted
-     * @return false where too many would have to be looked at
+     * @return false where too many would have to be looked at, or the effort ran out
      */
     boolean each(long cost, Predicate<int[]> goOn) {
         looks = 0;
@@ -124,7 +137,7 @@ final class BarSets {
         choose(0, cost / step, held, goOn);
         for (int k : kinds) bars[k] = 0;
         effort.add(looks / 2 + 1);
-        return looks < MOST_LOOKS;
+        return looks < MOST_LOOKS && !effort.spent();
     }
 
     private long atMost(int place, long cost) {
@@ -134,16 +147,12 @@ final class BarSets {
         return most >= needed ? needed : (long) most + 1;
     }
 
-    private boolean isRuledOut(int place, long left) {
-        return ruledOut.isHopeless(bars, kinds, place, left * step);
-    }
-
     /** False when no more are wanted. */
     private boolean choose(int place, long left, long held, Predicate<int[]> goOn) {
-        if (++looks >= MOST_LOOKS) return false;
+        if (++looks >= MOST_LOOKS || effort.spent()) return false;
         long more = atMost(place, left);
-        if (more == NONE || held + more < needed || isRuledOut(place, left)) return true;
-        if (place == kinds.length) return left > 0 || ruledOut.has(bars) || goOn.test(bars.clone());
+        if (more == NONE || held + more < needed || ruledOut.isHopeless(bars, place, left * step)) return true;
+        if (place == kinds.length) return ruledOut.has(bars) || goOn.test(bars.clone());
         int kind = kinds[place];
         long price = cutting.price[kind] / step;
         for (int times = (int) Math.min(most[kind], left / price); times >= 0; times--) {

@@ -14,10 +14,10 @@ final class Bound {
     /** Of a piece of each size, {@code scale} to the cent. */
     final long[] worth;
 
-    /** Of a kind of which there is no bar, where what it could hold was not looked for. */
-    static final long UNKNOWN = Long.MIN_VALUE;
+    /** What a bar may hold of a kind of which there is none, where that was not looked for. */
+    static final long ANY = Long.MAX_VALUE;
 
-    /** For each kind of bar {@code min(0, c - V)}, {@code scale} to the cent; {@link #UNKNOWN} for some of which there is none. */
+    /** For each kind of bar {@code min(0, c - V)}, {@code scale} to the cent; {@code -ANY} for some of which there is none. */
     final long[] over;
 
     /** The bound, {@code scale} to the cent. */
@@ -58,7 +58,7 @@ final class Bound {
         return new Bound(worth, new long[1], scaled, cutting.room[0]);
     }
 
-    /** @param best for each kind the most worth that fits in a bar of it, by an exact knapsack; {@link #UNKNOWN} for some of which there is none */
+    /** @param best for each kind the most worth that fits in a bar of it, by an exact knapsack; {@link #ANY} for some of which there is none */
     static Bound of(Cutting cutting, int[] demand, int[] supply, long[] worth, long[] best, long scale) {
         long price = 1;
         long sold = 1;
@@ -79,8 +79,8 @@ final class Bound {
         long[] over = new long[best.length];
         for (int k = 0; k < best.length; k++) {
             if (supply[k] == Cutting.UNLIMITED) continue;
-            if (best[k] == UNKNOWN) {
-                over[k] = UNKNOWN;
+            if (best[k] == ANY) {
+                over[k] = -ANY;
                 continue;
             }
             over[k] = Math.min(0, cutting.price[k] * scale - cut(best[k], price, sold));
@@ -106,25 +106,23 @@ final class Bound {
                 .longValueExact();
     }
 
-    /** What these pieces are worth together; the largest whole number where that is more. */
-    long needed(int[] demand) {
-        long sum = 0;
-        for (int i = 0; i < worth.length; i++) {
-            if (demand[i] > 0 && worth[i] > (Long.MAX_VALUE - sum) / demand[i]) return Long.MAX_VALUE;
-            sum += worth[i] * demand[i];
-        }
+    /** What these pieces are worth together, which may be more than a {@code long} holds. */
+    BigInteger needed(int[] demand) {
+        BigInteger sum = BigInteger.ZERO;
+        for (int i = 0; i < worth.length; i++)
+            sum = sum.add(BigInteger.valueOf(worth[i]).multiply(BigInteger.valueOf(demand[i])));
         return sum;
     }
 
     /**
-     * The most worth a bar of each kind can hold; nothing where that was not looked for.
+     * The most worth a bar of each kind can hold; {@link #ANY} where that was not looked for.
      *
      * @param price of a bar of each kind, in the unit the worths were found in
      */
     long[] held(long[] price) {
         long[] held = new long[price.length];
         for (int k = 0; k < held.length; k++)
-            held[k] = over[k] == UNKNOWN ? 0 : Math.subtractExact(Math.multiplyExact(price[k], scale), over[k]);
+            held[k] = over[k] == -ANY ? ANY : Math.subtractExact(Math.multiplyExact(price[k], scale), over[k]);
         return held;
     }
 

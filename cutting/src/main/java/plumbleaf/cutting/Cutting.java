@@ -47,9 +47,7 @@ final class Cutting {
      * costs less than the least of these.
      */
     Cutting onGrid(int steps, boolean up) {
-        long longest = 1;
-        for (long each : room) longest = Math.max(longest, each);
-        long step = Math.max(1, longest / steps);
+        long step = Math.max(1, widest() / steps);
         return new Cutting(
                 Arrays.stream(size)
                         .map(each -> up ? -Math.floorDiv(-each, step) : Math.max(0, each / step))
@@ -85,9 +83,17 @@ final class Cutting {
 
     /** Whether every size goes into the longest bar. */
     boolean everySizeFits() {
-        long widest = 0;
-        for (long each : room) widest = Math.max(widest, each);
-        return size.length == 0 || size[0] <= widest;
+        return size.length == 0 || size[0] <= widest();
+    }
+
+    /** Room of the longest bar; zero without any. */
+    long widest() {
+        return Arrays.stream(room).max().orElse(0);
+    }
+
+    /** Bars of one length, as many as are wanted. */
+    boolean isOneKind() {
+        return kinds() == 1 && supply[0] == UNLIMITED;
     }
 
     int kinds() {
@@ -96,7 +102,7 @@ final class Cutting {
 
     long volume() {
         long sum = 0;
-        for (int i = 0; i < size.length; i++) sum += size[i] * demand[i];
+        for (int i = 0; i < size.length; i++) sum = Math.addExact(sum, Math.multiplyExact(size[i], (long) demand[i]));
         return sum;
     }
 

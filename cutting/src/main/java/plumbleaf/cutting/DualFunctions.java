@@ -34,7 +34,10 @@ final class DualFunctions {
         }
         for (long k = 1; k <= MULTIPLES; k++) {
             long times = k;
-            most = Math.max(most, functions.bars(length -> functions.inMultiples(length, times), k * functions.room));
+            most = Math.max(
+                    most,
+                    functions.bars(
+                            length -> functions.inMultiples(length, times), Math.multiplyExact(k, functions.room)));
         }
         effort.add((long) cutting.sizes() * cutting.sizes() / 8 + 1);
         return most;
@@ -46,7 +49,8 @@ final class DualFunctions {
 
     private long bars(Counted counted, long whole) {
         long sum = 0;
-        for (int i = 0; i < size.length; i++) sum += counted.as(size[i]) * demand[i];
+        for (int i = 0; i < size.length; i++)
+            sum = Math.addExact(sum, Math.multiplyExact(counted.as(size[i]), (long) demand[i]));
         return -Math.floorDiv(-sum, whole);
     }
 
@@ -74,7 +78,7 @@ final class DualFunctions {
 
     /** So many and one times the length, in whole bars rounded down, unless it comes out whole. Of {@code times} bars. */
     private long inMultiples(long length, long times) {
-        long more = (times + 1) * length;
+        long more = Math.multiplyExact(times + 1, length);
         return more % room == 0 ? times * length : more / room * room;
     }
 }

@@ -2,9 +2,8 @@ package plumbleaf.cutting;
 
 /** Steps taken against steps allowed: the only clock here, so that the same task ends the same way everywhere. */
 final class Effort {
-    private final long allowed;
+    private long allowed;
     private long taken;
-    private long partAllowed = Long.MAX_VALUE;
     private boolean tooFine;
 
     Effort(long allowed) {
@@ -20,7 +19,7 @@ final class Effort {
     }
 
     boolean spent() {
-        return tooFine || taken >= allowed || taken >= partAllowed;
+        return tooFine || taken >= allowed;
     }
 
     /** The sizes are too many and too fine to be worked with to the last unit: what is under way ends here. */
@@ -37,16 +36,23 @@ final class Effort {
         tooFine = false;
     }
 
+    /** Of what is allowed for the part of the work under way. */
     long left() {
         return Math.max(0, allowed - taken);
     }
 
-    /** For one part of the work no farther than this, until {@link #allowAll}. */
-    void allowUpTo(long steps) {
-        partAllowed = steps;
+    /**
+     * For one part of the work so many steps from here on, and no more than are left; parts lie within parts.
+     *
+     * @return what was allowed before, for {@link #allowAgain} when the part is done
+     */
+    long allowOnly(long steps) {
+        long before = allowed;
+        allowed = Math.min(allowed, taken + steps);
+        return before;
     }
 
-    void allowAll() {
-        partAllowed = Long.MAX_VALUE;
+    void allowAgain(long before) {
+        allowed = before;
     }
 }

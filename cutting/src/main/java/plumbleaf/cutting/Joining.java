@@ -71,8 +71,7 @@ final class Joining {
 
     /** Whether bits can be kept for bars so long, and some piece is long enough to begin with. */
     static boolean suits(Cutting cutting) {
-        return cutting.kinds() == 1
-                && cutting.supply[0] == Cutting.UNLIMITED
+        return cutting.isOneKind()
                 && cutting.size[0] * 2 >= cutting.room[0]
                 && Reach.words(cutting.sizes(), cutting.room[0] / 2) <= MOST_WORDS;
     }

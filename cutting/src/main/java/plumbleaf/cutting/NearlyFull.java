@@ -34,7 +34,7 @@ final class NearlyFull {
 
     /** Brings the standing as far as it goes this way; where a plan may waste more it does nothing. */
     static void look(Cutting cutting, Standing standing, Effort effort) {
-        if (!isOneKind(cutting) || cutting.sizes() < SIZES) return;
+        if (!suits(cutting) || cutting.sizes() < SIZES) return;
         if (waste(cutting, standing) * WASTE_SHARE > cutting.room[0]) return;
         new NearlyFull(cutting, standing, effort).look();
     }
@@ -52,12 +52,12 @@ final class NearlyFull {
 
     /** Where by fractions too a plan could waste nothing: a longer look by shuffling, in a third of the effort that is left. */
     static void lookLonger(Cutting cutting, Standing standing, Effort effort) {
-        if (isOneKind(cutting) && waste(cutting, standing) == 0)
+        if (suits(cutting) && waste(cutting, standing) == 0)
             new NearlyFull(cutting, standing, effort).shuffled(2, effort.left() / 3);
     }
 
-    private static boolean isOneKind(Cutting cutting) {
-        return cutting.kinds() == 1 && cutting.supply[0] == Cutting.UNLIMITED && cutting.price[0] > 0;
+    private static boolean suits(Cutting cutting) {
+        return cutting.isOneKind() && cutting.price[0] > 0;
     }
 
     /** First what must lie together; a list that was not grown to be hard is looked at for itself before. */
@@ -98,7 +98,7 @@ final class NearlyFull {
     /** Few patterns that fill a bar: tried piece by piece, which is sooner than by fractions. */
     private void withoutFractions() {
         if (!FillTable.suits(cutting)) return;
-        effort.allowUpTo(effort.taken() + effort.left() / 2);
+        long before = effort.allowOnly(effort.left() / 2);
         PatternPool patterns = patterns();
         if (!patterns.cutShort()) {
             List<Column> usual = FullBars.usual(cutting, patterns.columns(), standing.bound() / cutting.price[0]);
@@ -107,7 +107,7 @@ final class NearlyFull {
             boolean none = found.shown() && found.bars().isEmpty();
             if (none && usual.size() == patterns.columns().size()) standing.notAtBound();
         }
-        effort.allowAll();
+        effort.allowAgain(before);
     }
 
     private PatternPool patterns() {
@@ -121,7 +121,7 @@ final class NearlyFull {
      */
     private void fullBars() {
         if (!FillTable.suits(cutting)) return;
-        effort.allowUpTo(effort.taken() + effort.left() / 2);
+        long before = effort.allowOnly(effort.left() / 2);
         PatternPool patterns = patterns();
         if (!patterns.cutShort()) {
             PoolSearch search = new PoolSearch(cutting, patterns.columns(), effort);
@@ -129,6 +129,6 @@ final class NearlyFull {
             if (verdict == PoolSearch.Verdict.FOUND) standing.keep(search.best());
             if (verdict == PoolSearch.Verdict.NONE) standing.notAtBound();
         }
-        effort.allowAll();
+        effort.allowAgain(before);
     }
 }

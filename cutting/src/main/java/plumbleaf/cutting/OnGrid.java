@@ -34,14 +34,14 @@ final class OnGrid {
      * coarse as that allows; it is tried first, in little of the effort, since the coarser it is the sooner a plan is found.
      */
     void coarsely() {
-        if (cutting.kinds() != 1 || cutting.supply[0] != Cutting.UNLIMITED) return;
+        if (!cutting.isOneKind()) return;
         long waste = NearlyFull.waste(cutting, standing);
         if (waste <= 0) return;
         double steps = (double) cutting.room[0] * cutting.pieces() / waste * STEPS_FOR_WASTE;
         if (steps > FillTable.finest(cutting.sizes())) return;
-        effort.allowUpTo(effort.taken() + effort.left() / 6);
+        long before = effort.allowOnly(effort.left() / 6);
         planOn((int) Math.max(steps, COARSEST));
-        effort.allowAll();
+        effort.allowAgain(before);
     }
 
     /** The bound and then a plan, each in half the effort that is left, on the finest grid a table can have. */
@@ -50,11 +50,11 @@ final class OnGrid {
         int steps = FillTable.finest(cutting.sizes());
         Cutting less = cutting.onGrid(steps, false);
         if (less.size[less.sizes() - 1] > 0) {
-            effort.allowUpTo(effort.taken() + effort.left() / 2);
+            long before = effort.allowOnly(effort.left() / 2);
             Bound least = new Relaxation(less, new LinkedHashSet<>(), effort)
                     .solve(less.demand, less.supply, standing.bestCost())
                     .bound();
-            effort.allowAll();
+            effort.allowAgain(before);
             standing.atLeast(least.roundedUp(cutting.step()));
         }
         if (!standing.settled()) planOn(steps);

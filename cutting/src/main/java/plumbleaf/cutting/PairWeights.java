@@ -62,11 +62,12 @@ final class PairWeights {
 
     /**
      * Two sizes nearly together but not wholly, one of which has few patterns left: deciding there leaves least open elsewhere. Empty when all are whole. Wider
-     * pieces break ties.
+     * pieces break ties. Two single pieces that lie together in a bar or more are decided, however often more.
      *
+     * @param demand pieces of each size
      * @param patterns how many patterns hold each size
      */
-    int[] mostOpenPair(int[] patterns) {
+    int[] mostOpenPair(int[] demand, int[] patterns) {
         int[] best = new int[0];
         double most = 0;
         for (int i = 0; i < sizes; i++) {
@@ -76,7 +77,7 @@ final class PairWeights {
                 best = new int[] {i, i};
             }
             for (int j : neighbours.get(i)) {
-                if (j < i) continue;
+                if (j < i || (demand[i] == 1 && demand[j] == 1 && weight[i][j] > 1 - WHOLE)) continue;
                 double part = weight[i][j] - Math.floor(weight[i][j] + WHOLE);
                 double rate = openness(part) / Math.max(1, Math.min(patterns[i], patterns[j]));
                 if (part > WHOLE && rate > most + 1e-12) {

@@ -12,6 +12,11 @@ final class PlanSearch {
     private static final int POOL_FIRST = 60_000;
 
     private static final int POOL_LAST = 600_000;
+
+    /** With several kinds of bar so few patterns are searched before any set of bars, in this part of the effort. */
+    private static final int FEW_PATTERNS = 5_000;
+
+    private static final int PART_FOR_FEW = 8;
     private static final int DIVES_FIRST = 4;
     private static final int DIVES_MORE = 24;
 
@@ -47,10 +52,10 @@ final class PlanSearch {
             if (cutting.kinds() == 1) standing.keep(OneByOne.fillByPairs(cutting, effort));
             if (!standing.settled()) grid.coarsely();
             if (standing.settled()) return standing;
-            effort.allowUpTo(effort.taken() + effort.left() / 6 * 5);
         }
+        long before = effort.allowOnly(fine ? effort.left() / 6 * 5 : effort.left());
         byFractions();
-        effort.allowAll();
+        effort.allowAgain(before);
         if (effort.isTooFine() || (fine && !standing.settled())) grid.finely();
         return standing;
     }
@@ -71,11 +76,21 @@ final class PlanSearch {
         dive(dive, 0, DIVES_FIRST);
         if (!standing.hasPlan() && !allOnHandDo()) return;
         boolean several = cutting.kinds() > 1;
-        if (several) setsOfBars(relaxation, root);
+        if (several) {
+            fewPatterns(relaxation, root.bound());
+            setsOfBars(relaxation, root);
+        }
         boolean settled = open() && choose(relaxation, root.bound(), POOL_FIRST);
         if (!settled) dive(dive, DIVES_FIRST, DIVES_MORE);
         if (open() && !settled) settled = choose(relaxation, root.bound(), POOL_LAST);
         if (!settled && !several) setsOfBars(relaxation, root);
+    }
+
+    private void fewPatterns(Relaxation relaxation, Bound worths) {
+        if (!open()) return;
+        long before = effort.allowOnly(effort.left() / PART_FOR_FEW);
+        choose(relaxation, worths, FEW_PATTERNS);
+        effort.allowAgain(before);
     }
 
     private boolean open() {

@@ -16,12 +16,11 @@ final class PoolSearch {
     private static final int COLUMNS_A_ROUND = 80;
     private static final int PIVOTS = 50_000;
     private static final int ROOT_ROUNDS = 25;
-    private static final int NODE_ROUNDS = 0;
     /** Cuts beyond as many as there are sizes, or beyond these, slow every pivot more than they spare choices. */
     private static final int ROWS_MORE = 120;
 
-    /** Choices below one another: no plan of a job is so deep, and what calls itself needs room. */
-    private static final int MOST_DEPTH = 1_000;
+    /** Choices below one another: no plan of a job is so deep, and what calls itself needs room, of which a thread may have half a megabyte. */
+    private static final int MOST_DEPTH = 400;
 
     /** With as many sizes pairs alone are a long way down: whole patterns are tried first. */
     private static final int SIZES_TO_PLUNGE = 100;
@@ -144,7 +143,7 @@ final class PoolSearch {
             open = true;
             return;
         }
-        int rounds = depth == 0 ? ROOT_ROUNDS : NODE_ROUNDS;
+        int rounds = depth == 0 ? ROOT_ROUNDS : 0;
         for (int round = 0; ; round++) {
             if (!solve()) return;
             if (depth == 0) clear();
@@ -152,7 +151,7 @@ final class PoolSearch {
             if (takeIfWhole(used)) return;
             weights.of(used);
             if (round >= rounds || program.rows() > sizes + kinds + Math.max(ROWS_MORE, sizes)) break;
-            if (!addCuts()) break;
+            if (!addCuts(used)) break;
         }
         if (depth == 0 && sizes >= SIZES_TO_PLUNGE) {
             new Plunge(this, cutting, effort).down();
@@ -387,12 +386,13 @@ final class PoolSearch {
         return true;
     }
 
-    private boolean addCuts() {
-        List<int[]> found = weights.brokenTriples(cutting.demand, effort);
-        for (int[] triple : found) {
+    private boolean addCuts(List<Use> used) {
+        List<int[]> found = new ArrayList<>(OddSets.broken(cutting.demand, used, effort));
+        found.addAll(weights.brokenTriples(cutting.demand, effort));
+        for (int[] set : found) {
             int sum = 0;
-            for (int size : triple) sum += cutting.demand[size];
-            addSide(SideRow.Counts.HALF_UP, triple, -1, Math.floorDiv(sum + 1, 2), Double.POSITIVE_INFINITY);
+            for (int size : set) sum += cutting.demand[size];
+            addSide(SideRow.Counts.HALF_UP, set, -1, Math.floorDiv(sum + 1, 2), Double.POSITIVE_INFINITY);
         }
         return !found.isEmpty();
     }
@@ -416,7 +416,7 @@ final class PoolSearch {
             branchOnRow(sizes + kind, sumOf(used, kind), depth);
             return;
         }
-        int[] pair = weights.mostOpenPair(patternsOfSizes());
+        int[] pair = weights.mostOpenPair(cutting.demand, patternsOfSizes());
         if (pair.length == 0) {
             Use most = used.get(0);
             double openness = -1;

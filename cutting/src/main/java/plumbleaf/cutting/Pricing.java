@@ -66,7 +66,7 @@ final class Pricing {
     private List<Column> byList(long[] worth, int[] demand, int[] supply, long[] best, long scale) {
         List<Column> columns = new ArrayList<>();
         for (int k = 0; k < best.length; k++) {
-            best[k] = Bound.UNKNOWN;
+            best[k] = Bound.ANY;
             if (supply[k] <= 0) continue;
             long price = cutting.price[k] * scale;
             List<Knapsack.Fill> fills =
@@ -112,8 +112,7 @@ final class Pricing {
 
     /** The most worth of fractions of pieces in the widest bar: an upper limit for any sum in the table. */
     private double fractional(double[] dual, int[] demand) {
-        long left = 0;
-        for (long each : cutting.room) left = Math.max(left, each);
+        long left = cutting.widest();
         int[] order = IntStream.range(0, dual.length)
                 .filter(i -> dual[i] > 0 && demand[i] > 0)
                 .boxed()

@@ -1,7 +1,6 @@
 package plumbleaf.cutting;
 
 import java.util.List;
-import java.util.Optional;
 import plumbleaf.engine.bars.CutAnswer;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.CutPlanner;
@@ -37,27 +36,35 @@ public final class ProvenCutPlanner implements CutPlanner {
                 .map(Piece::id)
                 .toList();
         if (!tooLong.isEmpty()) return new CutAnswer.TooLong(tooLong, Math.max(0, longest));
-        CutAnswer plain = new Counted(task, new Sizes(task, Sizes.Lapping.NONE), fewest).answer();
-        return Sizes.anyLaps(task) ? lapped(task, plain, fewest) : plain;
+        Counted counted = new Counted(task, new Sizes(task, Sizes.Lapping.NONE), fewest, 0);
+        CutAnswer plain = counted.answer();
+        return Sizes.anyLaps(task) ? lapped(task, plain, counted.steps(), fewest) : plain;
     }
 
     /**
      * Pieces of one slant behind one another, where that saves a bar. A bound for all plans that lap, by counting half of every slanted cut for each piece; then
      * a plan whose runs lap as the saw can cut them. The cheaper plan stands, with that bound beside it.
      */
-    private static CutAnswer lapped(CutTask task, CutAnswer plain, boolean fewest) {
-        Optional<Money> atMost = new Counted(task, new Sizes(task, Sizes.Lapping.AT_MOST), fewest).leastCost();
-        if (atMost.isEmpty()) return plain;
-        Money least = atMost.get();
-        if (plain instanceof CutAnswer.Planned planned && planned.plan().cost().equals(least)) return plain;
-        Sizes sure = new Sizes(task, Sizes.Lapping.SURE);
+    private static CutAnswer lapped(CutTask task, CutAnswer plain, long before, boolean fewest) {
+        Counted atMost = new Counted(task, new Sizes(task, Sizes.Lapping.AT_MOST), fewest, before);
+        Money least = atMost.leastCost();
+        boolean none = atMost.search.shownNone();
         CutAnswer best = plain;
-        if (sure.cutting(false).everySizeFits()) {
-            CutAnswer run = new Counted(task, sure, fewest).answer();
+        long steps = atMost.steps();
+        Sizes sure = new Sizes(task, Sizes.Lapping.SURE);
+        boolean enough = plain instanceof CutAnswer.Planned planned
+                && planned.plan().cost().equals(least);
+        if (!enough && !none && sure.cutting(false).everySizeFits()) {
+            Counted runs = new Counted(task, sure, fewest, steps);
+            CutAnswer run = runs.answer();
+            steps = runs.steps();
             if (run instanceof CutAnswer.Planned laps && isLess(laps.plan(), plain)) best = run;
         }
+        long all = steps;
         return best.match(
-                planned -> new CutAnswer.Planned(planned.plan().withBound(least)), tooLong -> plain, tooFew -> plain);
+                planned -> new CutAnswer.Planned(planned.plan().withBound(least, all)),
+                tooLong -> plain,
+                tooFew -> new CutAnswer.TooFewBars(none, all));
     }
 
     private static boolean isLess(CutPlan plan, CutAnswer other) {
@@ -74,8 +81,10 @@ public final class ProvenCutPlanner implements CutPlanner {
         private final Cutting cutting;
         private final Effort effort;
         private final PlanSearch search;
+        private final long before;
 
-        Counted(CutTask task, Sizes sizes, boolean fewest) {
+        /** @param before steps taken for the task in other ways of counting */
+        Counted(CutTask task, Sizes sizes, boolean fewest, long before) {
             this.task = task;
             this.sizes = sizes;
             this.fewest = fewest;
@@ -83,18 +92,22 @@ public final class ProvenCutPlanner implements CutPlanner {
             this.cutting = sizes.cutting(free);
             this.effort = new Effort(task.stepBudget());
             this.search = new PlanSearch(cutting, effort);
+            this.before = before;
         }
 
         CutAnswer answer() {
             Standing standing = search.solve();
-            if (!standing.hasPlan()) return new CutAnswer.TooFewBars(search.shownNone(), effort.taken());
+            if (!standing.hasPlan()) return new CutAnswer.TooFewBars(search.shownNone(), steps());
             return new CutAnswer.Planned(plan(standing));
         }
 
-        /** What is shown of the cost when the bars are not to be laid out; nothing where there is no plan. */
-        Optional<Money> leastCost() {
-            Standing standing = search.solve();
-            return standing.hasPlan() ? Optional.of(shown(standing)) : Optional.empty();
+        /** What is shown of the cost, when the bars are not to be laid out. */
+        Money leastCost() {
+            return shown(search.solve());
+        }
+
+        long steps() {
+            return before + effort.taken();
         }
 
         private Money shown(Standing standing) {
@@ -112,7 +125,7 @@ public final class ProvenCutPlanner implements CutPlanner {
                     Money.cents(free ? 0 : standing.bestCost()),
                     shown(standing),
                     free || standing.settled(),
-                    effort.taken(),
+                    steps(),
                     sizes.isPlain() ? cut.least() : 1);
         }
     }

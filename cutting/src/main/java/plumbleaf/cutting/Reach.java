@@ -65,7 +65,8 @@ final class Reach {
      * @param longFirst as many of the long pieces as go, or as few
      */
     int[] way(long least, long most, boolean longFirst) {
-        for (int j = fresh; j < left.length; j++) raise(layer[j], layer[j + 1], j, layer[j].length);
+        for (int j = fresh; j < left.length; j++)
+            raise(layer[j], layer[j + 1], size[j], left[j], layer[j].length, effort);
         fresh = left.length;
         return back(left.length, least, most, longFirst);
     }
@@ -74,17 +75,13 @@ final class Reach {
     int[] wayWithout(int omitted, long least, long most) {
         int words = (int) (most >>> 6) + 1;
         System.arraycopy(layer[omitted], 0, without[omitted + 1], 0, words);
-        for (int j = omitted + 1; j < left.length; j++) raise(without[j], without[j + 1], j, words);
+        for (int j = omitted + 1; j < left.length; j++)
+            raise(without[j], without[j + 1], size[j], left[j], words, effort);
         return back(omitted, least, most, true);
     }
 
-    /** One size more: as many pieces as there are, in parts of one, two, four and the rest. */
-    private void raise(long[] from, long[] to, int j, int words) {
-        raise(from, to, size[j], left[j], words, effort);
-    }
-
-    /** What can be made up with so many more of one length, too. */
-    static void raise(long[] from, long[] to, long each, int most, int words, Effort effort) {
+    /** What can be made up with so many more of one length, too: in parts of one, two, four and the rest. */
+    private static void raise(long[] from, long[] to, long each, int most, int words, Effort effort) {
         System.arraycopy(from, 0, to, 0, words);
         int rest = most;
         for (int part = 1; rest > 0; part *= 2) {

@@ -17,11 +17,8 @@ final class SetsOfBars {
     /** Sets of one cost left open before the next cost is looked at, at first and again; one that does is enough. */
     private static final List<Integer> OPEN_OF_A_COST = List.of(12, Integer.MAX_VALUE);
 
-    /** Of the effort left, this part for all sets one by one; the rest for all bars together. */
+    /** Of the effort left, this part for all sets of several kinds one by one; the rest for all bars together. */
     private static final double SHARE = 0.6;
-
-    /** Larger sums of worths could pass the largest whole number. */
-    private static final long MOST_NEEDED = Long.MAX_VALUE / 1_000;
 
     /** Patterns found for some sets serve for others, but slow each solve. */
     private static final int MANY_PATTERNS = 3_000;
@@ -32,7 +29,6 @@ final class SetsOfBars {
     private final Effort effort;
     private final SetsRuledOut ruledOut;
     private final Set<List<Integer>> cannot = new LinkedHashSet<>();
-    private final long until;
     private Relaxation relaxation;
     private long stepsASet;
     private int open;
@@ -43,8 +39,7 @@ final class SetsOfBars {
         this.standing = standing;
         this.pool = pool;
         this.effort = effort;
-        this.ruledOut = new SetsRuledOut(cutting);
-        this.until = effort.taken() + (long) (effort.left() * SHARE);
+        this.ruledOut = new SetsRuledOut(cutting, effort);
         this.relaxation = relaxation();
     }
 
@@ -57,11 +52,12 @@ final class SetsOfBars {
         long[] fill = sets.fill();
         sets.ruledOut.addLength(fill);
         sets.ruledOut.add(worths, cutting.price);
-        long needed = worths.isNone() ? Long.MAX_VALUE : worths.needed(cutting.demand);
-        boolean byLength = needed > MOST_NEEDED;
-        long[] hold = byLength ? fill : worths.held(cutting.price);
-        sets.settle(new BarSets(
-                cutting, hold, byLength ? cutting.volume() : needed, standing.bestCost(), sets.ruledOut, effort));
+        boolean byWorth = !worths.isNone() && BarSets.holds(cutting, worths.needed(cutting.demand));
+        long[] hold = byWorth ? worths.held(cutting.price) : fill;
+        long needed = byWorth ? worths.needed(cutting.demand).longValueExact() : cutting.volume();
+        long before = effort.allowOnly(cutting.kinds() > 1 ? (long) (effort.left() * SHARE) : effort.left());
+        sets.settle(new BarSets(cutting, hold, needed, standing.bestCost(), sets.ruledOut, effort));
+        effort.allowAgain(before);
     }
 
     private long[] fill() {
@@ -73,7 +69,7 @@ final class SetsOfBars {
     }
 
     private void settle(BarSets sets) {
-        for (int pass = 0; pass < STEPS_A_SET.size() && !standing.settled() && !spent(); pass++) {
+        for (int pass = 0; pass < STEPS_A_SET.size() && !standing.settled() && !effort.spent(); pass++) {
             stepsASet = STEPS_A_SET.get(pass);
             mostOpen = OPEN_OF_A_COST.get(pass);
             fromTheCheapest(sets);
@@ -85,21 +81,17 @@ final class SetsOfBars {
         for (long cost = standing.bound(); ; cost++) {
             cost = sets.costFrom(cost, standing.bestCost());
             if (allShown) standing.atLeast(cost);
-            if (cost >= standing.bestCost() || spent()) return;
+            if (cost >= standing.bestCost() || effort.spent()) return;
             open = 0;
             allShown &= sets.each(cost, this::ask) && open == 0;
         }
-    }
-
-    private boolean spent() {
-        return effort.spent() || effort.taken() >= until;
     }
 
     /** Whether another set of this cost is wanted. */
     private boolean ask(int[] set) {
         List<Integer> key = Arrays.stream(set).boxed().toList();
         if (cannot.contains(key)) return true;
-        if (spent()) {
+        if (effort.spent()) {
             open++;
             return false;
         }
@@ -110,11 +102,11 @@ final class SetsOfBars {
     }
 
     private Packing.Verdict decide(int[] set) {
-        effort.allowUpTo(Math.min(until, effort.taken() + stepsASet));
+        long before = effort.allowOnly(stepsASet);
         if (relaxation.columns().size() > MANY_PATTERNS) relaxation = relaxation();
         Cutting here = cutting.withBars(set);
         Packing.Outcome outcome = new Packing(here, relaxation, effort).decide();
-        effort.allowAll();
+        effort.allowAgain(before);
         if (outcome.verdict() == Packing.Verdict.FITS) standing.keep(outcome.bars());
         ruledOut.add(outcome.shown(), here.price);
         return outcome.verdict();

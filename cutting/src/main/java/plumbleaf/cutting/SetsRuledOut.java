@@ -9,99 +9,117 @@ import java.util.List;
  * not do. One look instead of a linear program. Source: J. F. Benders, Numerische Mathematik 4 (1962) 238-252, for cuts of this kind.
  */
 final class SetsRuledOut {
-    /** Stands for a kind that was not looked at when the worths were found: it may hold any worth. */
-    private static final long UNKNOWN = -1;
-
     /** Of the sums in floating point, on the safe side. */
     private static final double ROUNDING = 1e-9;
 
-    /** What a bar of each kind can hold at the most, and what the pieces need; {@code about} a little less. */
-    private record Held(List<Long> byKind, BigInteger needed, double about) {
-        Held {
-            byKind = List.copyOf(byKind);
+    /** Sums of worths to a step. */
+    private static final int SUMS_A_STEP = 8;
+
+    private final Cutting cutting;
+    private final Effort effort;
+
+    /** Kinds that sets are chosen from, in this order. */
+    private int[] kinds = {};
+
+    /** What ruled a set out last comes first. */
+    private final List<Held> known = new ArrayList<>();
+
+    private long sums;
+
+    /** What a bar of each kind can hold at the most ({@link Bound#ANY} where that is not known), and what the pieces need. */
+    private final class Held {
+        final long[] byKind;
+        final BigInteger needed;
+        final double[] about;
+
+        /** A little less than what is needed. */
+        final double neededAbout;
+
+        /** For each place among the kinds the most that a bar from there on holds for the cent. */
+        double[] forACent = {};
+
+        Held(long[] byKind, BigInteger needed) {
+            this.byKind = byKind;
+            this.needed = needed;
+            this.neededAbout = needed.doubleValue() * (1 - ROUNDING);
+            this.about = new double[byKind.length];
+            for (int k = 0; k < about.length; k++)
+                about[k] = byKind[k] == Bound.ANY ? Double.POSITIVE_INFINITY : byKind[k];
+            inOrder();
+        }
+
+        void inOrder() {
+            forACent = new double[kinds.length + 1];
+            for (int place = kinds.length - 1; place >= 0; place--)
+                forACent[place] = Math.max(forACent[place + 1], about[kinds[place]] / cutting.price[kinds[place]]);
+        }
+
+        double couldHold(int[] bars) {
+            double sum = 0;
+            for (int k = 0; k < bars.length; k++) if (bars[k] > 0) sum += about[k] * bars[k];
+            return sum;
+        }
+
+        boolean tooLittle(int[] bars) {
+            BigInteger sum = BigInteger.ZERO;
+            for (int k = 0; k < bars.length; k++) {
+                if (bars[k] == 0) continue;
+                if (byKind[k] == Bound.ANY) return false;
+                sum = sum.add(BigInteger.valueOf(byKind[k]).multiply(BigInteger.valueOf(bars[k])));
+            }
+            return sum.compareTo(needed) < 0;
         }
     }
 
-    private final Cutting cutting;
-    private final List<Held> known = new ArrayList<>();
-
-    SetsRuledOut(Cutting cutting) {
+    SetsRuledOut(Cutting cutting, Effort effort) {
         this.cutting = cutting;
+        this.effort = effort;
+    }
+
+    /** The kinds of bar that cost something, in the order in which sets are chosen. */
+    void choosingFrom(int[] inOrder) {
+        kinds = inOrder.clone();
+        for (Held held : known) held.inOrder();
     }
 
     /** By length: what a bar of each kind can be filled to. */
     void addLength(long[] fill) {
-        List<Long> byKind = new ArrayList<>();
-        for (long each : fill) byKind.add(each);
-        add(byKind, BigInteger.valueOf(cutting.volume()));
+        known.add(new Held(fill.clone(), BigInteger.valueOf(cutting.volume())));
     }
 
     /**
      * @param price of a bar of each kind, in the unit the worths were found in
      */
     void add(Bound bound, long[] price) {
-        if (bound.isNone()) return;
-        BigInteger needed = BigInteger.ZERO;
-        for (int i = 0; i < bound.worth.length; i++)
-            needed = needed.add(BigInteger.valueOf(bound.worth[i]).multiply(BigInteger.valueOf(cutting.demand[i])));
-        List<Long> byKind = new ArrayList<>();
-        for (int k = 0; k < price.length; k++)
-            byKind.add(
-                    bound.over[k] == Bound.UNKNOWN
-                            ? UNKNOWN
-                            : Math.subtractExact(Math.multiplyExact(price[k], bound.scale), bound.over[k]));
-        add(byKind, needed);
+        if (!bound.isNone()) known.add(new Held(bound.held(price), bound.needed(cutting.demand)));
     }
 
-    private void add(List<Long> byKind, BigInteger needed) {
-        known.add(new Held(byKind, needed, needed.doubleValue() * (1 - ROUNDING)));
-    }
-
-    /**
-     * Whether no set does that holds these bars and others for so many cents.
-     *
-     * @param kinds of which, from this place on, the others are
-     */
-    boolean isHopeless(int[] bars, int[] kinds, int place, long cents) {
-        for (Held held : known) {
-            double more = 0;
-            for (int n = place; n < kinds.length && cents > 0; n++) more = Math.max(more, forACent(held, kinds[n]));
-            if (couldHold(held, bars) + more * cents < held.about()) return true;
+    /** Whether no set does that holds these bars and, of the kinds from this place on, others for so many cents. */
+    boolean isHopeless(int[] bars, int place, long cents) {
+        for (int n = 0; n < known.size(); n++) {
+            Held held = known.get(n);
+            double more = cents > 0 ? held.forACent[place] * cents : 0;
+            if (held.couldHold(bars) + more >= held.neededAbout) continue;
+            looked((n + 1) * (long) bars.length);
+            known.set(n, known.get(0));
+            known.set(0, held);
+            return true;
         }
+        looked(known.size() * (long) bars.length);
         return false;
-    }
-
-    private double forACent(Held held, int kind) {
-        long each = held.byKind().get(kind);
-        return each == UNKNOWN ? Double.POSITIVE_INFINITY : (double) each / cutting.price[kind];
-    }
-
-    private static double couldHold(Held held, int[] bars) {
-        double sum = 0;
-        for (int k = 0; k < bars.length; k++) {
-            if (bars[k] == 0) continue;
-            long each = held.byKind().get(k);
-            if (each == UNKNOWN) return Double.POSITIVE_INFINITY;
-            sum += (double) each * bars[k];
-        }
-        return sum;
     }
 
     boolean has(int[] bars) {
+        looked(known.size() * (long) bars.length * SUMS_A_STEP);
         for (Held held : known) {
-            if (tooLittle(held, bars)) return true;
+            if (held.tooLittle(bars)) return true;
         }
         return false;
     }
 
-    private static boolean tooLittle(Held held, int[] bars) {
-        BigInteger sum = BigInteger.ZERO;
-        for (int k = 0; k < bars.length; k++) {
-            if (bars[k] == 0) continue;
-            long each = held.byKind().get(k);
-            if (each == UNKNOWN) return false;
-            sum = sum.add(BigInteger.valueOf(each).multiply(BigInteger.valueOf(bars[k])));
-        }
-        return sum.compareTo(held.needed()) < 0;
+    private void looked(long more) {
+        sums += more;
+        effort.add(sums / SUMS_A_STEP);
+        sums %= SUMS_A_STEP;
     }
 }

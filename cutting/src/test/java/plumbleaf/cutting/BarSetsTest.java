@@ -54,6 +54,29 @@ class BarSetsTest {
         assertThat(sets.costFrom(8, Long.MAX_VALUE)).isEqualTo(Long.MAX_VALUE);
     }
 
+    /** Bars so dear that the table ends far below the cost of any set that does: beyond it sums of lengths decide, as when all are tried. */
+    @Test
+    void setsDearerThanTheTableGoes() {
+        long dear = 10_000_019;
+        Cutting cutting = cutting(new long[] {10, 7, 9}, new long[] {3 * dear, 2 * dear + 1, 2 * dear + 7}, 4, 4);
+        long below = 7 * dear;
+        List<String> found = new ArrayList<>();
+        BarSets sets = sets(cutting, below);
+        for (long cost :
+                new long[] {4 * dear + 2, 4 * dear + 8, 4 * dear + 14, 5 * dear + 1, 5 * dear + 7, 6 * dear + 3}) {
+            assertThat(sets.costFrom(cost, below)).isEqualTo(cost);
+            assertThat(sets.each(cost, set -> found.add(cost + " " + List.of(set[0], set[1], set[2]))))
+                    .isTrue();
+        }
+        assertThat(found)
+                .containsExactly(
+                        4 * dear + 8 + " [0, 1, 1]",
+                        4 * dear + 14 + " [0, 0, 2]",
+                        5 * dear + 1 + " [1, 1, 0]",
+                        5 * dear + 7 + " [1, 0, 1]",
+                        6 * dear + 3 + " [0, 3, 0]");
+    }
+
     private static List<String> tried(Cutting cutting, int below) {
         List<String> tried = new ArrayList<>();
         int pieces = cutting.pieces();
@@ -72,9 +95,10 @@ class BarSetsTest {
     }
 
     private static BarSets sets(Cutting cutting, long below) {
-        SetsRuledOut ruledOut = new SetsRuledOut(cutting);
+        Effort effort = new Effort(10_000_000);
+        SetsRuledOut ruledOut = new SetsRuledOut(cutting, effort);
         ruledOut.addLength(cutting.room);
-        return new BarSets(cutting, cutting.room, cutting.volume(), below, ruledOut, new Effort(10_000_000));
+        return new BarSets(cutting, cutting.room, cutting.volume(), below, ruledOut, effort);
     }
 
     /** Of the first kind so many, of the others as given; sixteen pieces of one unit. */

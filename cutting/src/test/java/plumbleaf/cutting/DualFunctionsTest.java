@@ -21,7 +21,7 @@ class DualFunctionsTest {
         assertThat(bars(11, List.of(4, 4, 4, 4, 4, 4, 4))).isEqualTo(4);
     }
 
-    /** Beside each of three sixes lies at most one three of bars of ten: five threes need a bar more. */
+    /** In bars of ten beside each of three sixes lies one three at most, and three threes in a bar: seven threes need two bars more, where lengths say four in all. */
     @Test
     void shortOnesCountByWhatLongOnesLeave() {
         assertThat(bars(10, List.of(6, 6, 6, 3, 3, 3, 3, 3, 3, 3))).isEqualTo(5);

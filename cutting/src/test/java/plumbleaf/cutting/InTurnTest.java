@@ -14,13 +14,37 @@ class InTurnTest {
     void threeBarsByHand() {
         List<Column> bars = InTurn.fill(
                 cutting(List.of(7, 6, 5, 4, 3, 2, 1), new long[] {10, 8}, new int[] {2, 1}), new Effort(1_000_000));
-        assertThat(bars).hasSize(3);
-        assertThat(bars.stream().mapToInt(bar -> bar.kind)).containsExactly(0, 0, 1);
+        assertThat(bars)
+                .containsExactly(
+                        Column.of(0, new int[] {1, 0, 0, 0, 1, 0, 0}),
+                        Column.of(0, new int[] {0, 1, 0, 1, 0, 0, 0}),
+                        Column.of(1, new int[] {0, 0, 1, 0, 0, 1, 1}));
     }
 
+    /** Twenty units in two bars of ten, and nothing makes up the three beside the seven. */
     @Test
     void nothingWhereARestCannotBeMadeUp() {
         assertThat(InTurn.fill(cutting(List.of(7, 7, 6), new long[] {10}, new int[] {2}), new Effort(1_000_000)))
+                .isEmpty();
+    }
+
+    /** Beside the nine nothing goes: it is passed over in a bar that may waste nothing, and lies in the one that is as long. */
+    @Test
+    void aLongPieceWaitsForABarThatItFills() {
+        List<Column> bars =
+                InTurn.fill(cutting(List.of(9, 6, 4), new long[] {10, 9}, new int[] {1, 1}), new Effort(1_000_000));
+        assertThat(bars).containsExactly(Column.of(0, new int[] {0, 1, 1}), Column.of(1, new int[] {1, 0, 0}));
+    }
+
+    /** A unit may be wasted in all, not in each bar: the two nines leave two. */
+    @Test
+    void wasteCountsOverAllBars() {
+        long[] room = {10};
+        assertThat(InTurn.fill(cutting(List.of(9, 6, 4), room, new int[] {2}), new Effort(1_000_000)))
+                .hasSize(2);
+        assertThat(InTurn.fill(cutting(List.of(9, 9, 6, 4, 1), room, new int[] {3}), new Effort(1_000_000)))
+                .hasSize(3);
+        assertThat(InTurn.fill(cutting(List.of(9, 9, 6, 5), room, new int[] {3}), new Effort(1_000_000)))
                 .isEmpty();
     }
 

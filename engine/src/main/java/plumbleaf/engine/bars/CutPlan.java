@@ -30,8 +30,8 @@ public record CutPlan(
         this(stock, saw, bars, cost, lowerBound, proven, steps, Math.min(1, bars.size()));
     }
 
-    /** The same plan beside another bound; it is proven when it costs no more than that. */
-    public CutPlan withBound(Money bound) {
+    /** The same plan beside another bound, for which so many steps were taken in all; it is proven when it costs no more than that. */
+    public CutPlan withBound(Money bound, long steps) {
         Money least = bound.compareTo(cost) < 0 ? bound : cost;
         return new CutPlan(stock, saw, bars, cost, least, least.equals(cost), steps, leastSetUps);
     }
