@@ -19,6 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
 import plumbleaf.documents.plot.svg.SvgStyle;
+import plumbleaf.web.fieldbook.BookFiles;
 
 /** The engine in a browser: how large it is, when it is ready, what an edit of a yard costs there. */
 final class PageFigures {
@@ -26,8 +27,6 @@ final class PageFigures {
     private static final double EDIT_GOAL_MS = 16;
     private static final double SIZE_GOAL_KB = 500;
     private static final int MOST_SECONDS = 180;
-    private static final List<String> FETCHED =
-            List.of("engine.packed", "beside.js", "thread.js", "engine.js", "unpack.js", "odds.js");
 
     /** What of the field book draws on a page, and how that looks there. */
     private static final List<String> BOOK = List.of("figures.js", "words.js", "book.css");
@@ -48,7 +47,7 @@ final class PageFigures {
         List<String> rows = new ArrayList<>();
         rows.add("| what | median | 99 of 100 within | goal |\n| --- | ---: | ---: | --- |");
         long fetched = 0;
-        for (String file : FETCHED) fetched += served(file, bytes("/plumbleaf/browser/" + file));
+        for (String file : BookFiles.OF_THE_ENGINE) fetched += served(file, bytes("/plumbleaf/browser/" + file));
         rows.add(row("engine and its scripts, as they are fetched", List.of(fetched / 1000.0), "KB", SIZE_GOAL_KB));
         Optional<String> browser = List.of("chromium", "chromium-browser", "google-chrome").stream()
                 .filter(Program::isThere)
@@ -143,7 +142,7 @@ final class PageFigures {
             case "/plumbleaf.css" -> bytes("/plumbleaf/web/assets/plumbleaf.css");
             case "/drawing.css" -> SvgStyle.forPages().getBytes(StandardCharsets.UTF_8);
             default ->
-                FETCHED.contains(path.substring(1))
+                BookFiles.OF_THE_ENGINE.contains(path.substring(1))
                         ? bytes("/plumbleaf/browser" + path)
                         : BOOK.contains(path.substring(1))
                                 ? bytes("/plumbleaf/web/fieldbook" + path)

@@ -11,6 +11,7 @@ export function engineBeside(failed) {
     let no = null;
     const without = (why, words) => {
         no = { why, words };
+        thread.terminate();
         for (const [, failing] of waiting.values()) failing(new Error(words));
         waiting.clear();
         failed(no);

@@ -59,12 +59,10 @@ final class EnginePage implements AutoCloseable {
 
     private static void answer(HttpExchange asked) throws IOException {
         String path = asked.getRequestURI().getPath();
-        byte[] body = switch (path) {
-            case "/engine.wasm" -> Files.readAllBytes(Path.of("target", "module", "engine.wasm"));
-            case "/beside.js", "/thread.js", "/engine.js", "/unpack.js", "/odds.js", "/engine.packed" ->
-                Files.readAllBytes(MADE.resolve(path.substring(1)));
-            default -> PAGE.getBytes(StandardCharsets.UTF_8);
-        };
+        Path made = path.equals("/engine.wasm")
+                ? Path.of("target", "module", "engine.wasm")
+                : MADE.resolve(path.substring(1));
+        byte[] body = Files.isRegularFile(made) ? Files.readAllBytes(made) : PAGE.getBytes(StandardCharsets.UTF_8);
         String kind = path.endsWith(".js")
                 ? "text/javascript"
                 : path.startsWith("/engine.") ? "application/octet-stream" : "text/html";

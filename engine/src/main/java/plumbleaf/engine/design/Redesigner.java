@@ -37,7 +37,13 @@ public final class Redesigner {
         return Designs.of(job, catalogue, standards, book, memory, pricesRemedies);
     }
 
-    /** What an edit makes of the layout, within a design whose gates keep the builds chosen for them; what it comes to a whole design says. */
+    /**
+     * What an edit makes of the layout and of how the gates are drawn, and no further: nothing is loaded, hung, cut or priced, nothing of the parts held here is used, and nothing is
+     * kept. What it comes to a whole design says; its layout is that of the whole design, as long as no other build is chosen. Check: LaidTest.
+     *
+     * @param from the design before the edit: a gate whose build the job leaves open is drawn with the build that was chosen for it there
+     * @param job as it is with the edit
+     */
     public Laid laid(Design from, Job job) {
         return Designs.laid(job, sold, standards, from.choices());
     }

@@ -15,7 +15,7 @@ import java.util.Optional;
 import plumbleaf.documents.plot.svg.SvgStyle;
 
 /** The page's own files and the engine beside them. The worker that keeps them on a device is told their list, each with its sum, and one number for all of them. */
-final class BookFiles {
+public final class BookFiles {
     private static final String MODULE = "engine.packed";
     private static final String STYLE = "/drawing.css";
 
@@ -35,6 +35,7 @@ final class BookFiles {
             "drawings.js",
             "figures.js",
             "dragging.js",
+            "crew.js",
             "desk.js",
             "words.js",
             "waiting.js",
@@ -44,7 +45,9 @@ final class BookFiles {
             "book.webmanifest",
             "icon.svg",
             "worker.js");
-    private static final List<String> OF_THE_ENGINE =
+
+    /** All that is fetched to work out a job: the packed engine, and the scripts that unpack and run it. */
+    public static final List<String> OF_THE_ENGINE =
             List.of("beside.js", "thread.js", "engine.js", "unpack.js", "odds.js", MODULE);
 
     /** What the page uses of the rooms'. */

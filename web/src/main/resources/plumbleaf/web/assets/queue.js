@@ -4,6 +4,7 @@
 //     const queue = queueOf(job, person);
 //     queue.put({ at, path, fields, base });   one more; a later value for the same path takes the place of one that has not gone yet
 //     queue.first(); queue.list(); queue.count();
+//     queue.goes(id); queue.stays(id);         it is on its way; it came back, or nobody knows whether it arrived
 //     queue.went(id, version);                 kept by the server: what follows now rests on that version
 //     queue.drop(id);                          given up: refused, or the other one's change was kept
 //     queue.mark(id, { asked: true });         someone changed the job first; it waits for a word
@@ -13,6 +14,7 @@
 // path    place in the job file that it sets; empty for a change that sets no single place
 // fields  the form's pairs [[name, value], ...] without _csrf and version, which belong to the moment of sending
 // base    the version of the job that the person saw when making it
+// sent    the fields of every form in which it was on its way and no answer came: any of them may have arrived. What takes its place takes them over
 const SHELF = "plumbleaf.waiting.";
 
 const shelfOf = (job, person) => SHELF + encodeURIComponent(person) + "." + job;
@@ -60,10 +62,17 @@ export function queueOf(job, person) {
         put(edit) {
             const id = Date.now().toString(36) + "-" + Math.random().toString(36).slice(2, 10);
             const replaced = (other) => edit.path && other.path === edit.path && !going.has(other.id);
-            change((edits) => [...edits.filter((other) => !replaced(other)), { ...edit, id }]);
+            change((edits) => {
+                const sent = edits.filter(replaced).flatMap((other) => other.sent ?? []);
+                return [...edits.filter((other) => !replaced(other)), { ...edit, ...(sent.length ? { sent } : {}), id }];
+            });
             return id;
         },
-        goes: (id) => going.add(id),
+        /** Written down before it goes: a page that ends meanwhile never hears whether it arrived. */
+        goes(id) {
+            going.add(id);
+            change((edits) => edits.map((edit) => (edit.id === id ? { ...edit, sent: [...(edit.sent ?? []).filter((fields) => !alike(fields, edit.fields)), edit.fields] } : edit)));
+        },
         isGoing: (id) => going.has(id),
         stays: (id) => going.delete(id),
         went(id, version) {
@@ -83,6 +92,17 @@ export function queueOf(job, person) {
         },
     };
 }
+
+const alike = (fields, others) => JSON.stringify(fields) === JSON.stringify(others);
+
+/** Whether a field holds what was typed, where the desk may have put the field's unit behind it: 4' 6 is kept as 4' 6". */
+const isKept = (held, typed) => held === typed || (Boolean(typed) && held.startsWith(typed) && /^ ?(?:"|'|[a-z]+)$/.test(held.slice(typed.length)));
+
+/** Whether a field holds the change already, which its maker did not see there: it arrived, and the answer was lost on the way back. */
+export const hasArrived = (edit, held) => held !== edit.was && isKept(held, new Map(edit.fields).get("value"));
+
+/** Whether a field holds what its maker saw when changing it, or a value of the maker's own that arrived without our hearing of it. */
+export const isOwn = (edit, held) => held === edit.was || (edit.sent ?? []).some((fields) => isKept(held, new Map(fields).get("value")));
 
 /** What was typed while an older value of the same field was on its way was made seeing that one. */
 function seenAfter(gone, edit) {

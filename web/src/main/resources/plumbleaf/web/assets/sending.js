@@ -1,4 +1,4 @@
-import { outlives, queueOf } from "./queue.js";
+import { hasArrived, isOwn, outlives, queueOf } from "./queue.js";
 
 // Sends what waits in the queue, one change at a time, in the order they were made, each on the version that its maker saw. So an answer never
 // overwrites a newer one. A lost connection, a server that is down and a sign-in that ran out lose nothing: the rest is sent when it is back.
@@ -173,7 +173,15 @@ function second(edit, html) {
     const theirs = page.querySelector("#conflict p")?.textContent ?? "";
     // One more in a list, as the field book writes shots down, may need another number by now, and with a level's all shots that were read from it.
     if (new Map(edit.fields).has("own")) return waits(edit, AGAIN_LATER, "What was measured in the field book goes up from there.");
-    if (edit.path && edit.was !== undefined && valueIn(page, edit) === edit.was) {
+    const now = edit.path && edit.was !== undefined ? valueIn(page, edit) : undefined;
+    if (now !== undefined && hasArrived(edit, now)) {
+        page.getElementById("conflict")?.remove();
+        queue.went(edit.id, version);
+        show(page, { done: edit.path });
+        say("");
+        return true;
+    }
+    if (now !== undefined && isOwn(edit, now)) {
         queue.mark(edit.id, { base: version });
         page.getElementById("conflict")?.remove();
         show(page, {});

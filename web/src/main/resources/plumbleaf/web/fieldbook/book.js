@@ -1,4 +1,5 @@
 import { queueOf } from "/assets/queue.js";
+import { crew } from "./crew.js";
 import { desk } from "./desk.js";
 import { drawings } from "./drawings.js";
 import { findings } from "./findings.js";
@@ -8,7 +9,7 @@ import { numbers } from "./numbers.js";
 import { OpenJob, STEPS } from "./openjob.js";
 import { fetched, sendAll } from "./sender.js";
 import { putBack, writeDown } from "./waiting.js";
-import { changes, escaped, part } from "./words.js";
+import { changes, escaped, part, stoppedAt } from "./words.js";
 
 // The field book: the jobs this device holds, each with what is measured, changed and worked out of it here.
 const content = document.getElementById("content");
@@ -80,8 +81,6 @@ const told = {
     },
 };
 
-const stoppedAt = (fault) => `The engine stopped at this job (${fault}). What you changed is kept, and the office sees it once it has gone up.`;
-
 function head(book) {
     document.getElementById("title").textContent = book.held.title;
     const verdict = document.getElementById("verdict");
@@ -93,10 +92,19 @@ function head(book) {
     for (const part of document.querySelectorAll(".follows")) part.setAttribute("aria-busy", String(isBehind));
 }
 
+/** What waits, and whether it is safe here. */
+function keptHere(book) {
+    const count = book.queue.count();
+    const one = count === 1;
+    if (book.isWrittenDown) return `${changes(count)} ${one ? "is" : "are"} kept on this device.`;
+    return `${changes(count)} ${one ? "waits" : "wait"} to be sent, and this device may lose ${one ? "it" : "them"} with its battery: it writes nothing more down. Make room on it.`;
+}
+
 function tellWaiting(book) {
     const count = book.queue.count();
     const asked = book.queue.list().filter((edit) => edit.asked).length;
     if (asked) say(`${asked} of ${changes(count)} on this device ${asked === 1 ? "needs" : "need"} a word: someone changed the same value, or it was refused. See "At the desk".`);
+    else if (count && !book.isWrittenDown) say(keptHere(book));
     else if (count) say(`${changes(count)} ${count === 1 ? "is" : "are"} kept on this device${navigator.onLine ? " and sent now" : "; no signal"}.`);
     else if (noEngine) say(noEngine);
     else if (book.fault) say(stoppedAt(book.fault));
@@ -142,7 +150,7 @@ async function sendOf(book) {
     if (moved) book.work();
     if (moved || JSON.stringify(book.queue.list()) !== waited || photosLeft !== photos) view.fresh?.();
     tellWaiting(book);
-    if (problem) say(problem + (book.queue.count() ? ` ${changes(book.queue.count())} ${book.queue.count() === 1 ? "is" : "are"} kept on this device.` : ""));
+    if (problem) say(problem + (book.queue.count() ? ` ${keptHere(book)}` : ""));
 }
 
 /** What waits of jobs that are held and not open goes up from the list. */
@@ -234,19 +242,6 @@ async function take(id) {
     navigator.storage?.persist?.();
     say("");
     location.replace(`#${id}/${job.seen ? "crew" : "measure"}`);
-}
-
-function crew(place, book) {
-    let shown = null;
-    const draw = async () => {
-        const sheet = (await Promise.resolve(book.crewSheet()).catch((fault) => `<p>${escaped(stoppedAt(fault.message))}</p>`)) || "<p>The job has errors; see its findings at the desk.</p>";
-        if (sheet !== shown) place.querySelector("#sheet")?.replaceChildren(part(sheet));
-        shown = sheet;
-    };
-    place.replaceChildren(part('<div id="sheet" class="follows"><p>Being worked out.</p></div>'));
-    const isReady = () => book.step === STEPS.DESIGNED || book.step === STEPS.PRICED;
-    if (!book.isWorked || isReady()) draw();
-    return { step: () => { if (isReady()) draw(); } };
 }
 
 async function show() {

@@ -1,5 +1,5 @@
 import { valueAt } from "./edits.js";
-import { escaped, part } from "./words.js";
+import { escaped, part, said } from "./words.js";
 
 // What needs the signal, and the changes that wait for a word: both values, and which stays.
 
@@ -31,8 +31,6 @@ function asking(book, edit) {
 
 /** gates[G1].leaf.bottomGap, as one says it: bottom gap of G1. */
 function named(path) {
-    const key = /([A-Za-z]+)$/.exec(path)?.[1] ?? path;
     const of = [...path.matchAll(/\[([^\]]+)\]/g)].map(([, id]) => id).at(-1);
-    const words = key.replace(/([A-Z])/g, (letter) => " " + letter.toLowerCase());
-    return of && of !== key ? `${words} of ${of}` : words;
+    return of && !path.endsWith("]") ? `${said(path)} of ${of}` : said(path);
 }

@@ -81,8 +81,12 @@ export function measuring(place, book) {
 
     async function draw() {
         if (book.step === STEPS.NONE) { write("closure", "Being worked out."); return; }
-        drawGround(await book.ground());
-        sayOf(book.findings());
+        try {
+            drawGround(await book.ground());
+            sayOf(book.findings());
+        } catch (fault) {
+            write("closure", `Not worked out: ${fault.message}`);
+        }
     }
 
     /** @param make the item's own name and its fields, asked for once what was kept before it is there */

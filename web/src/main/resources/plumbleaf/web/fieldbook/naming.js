@@ -2,16 +2,19 @@ import { valueIn } from "./edits.js";
 
 // Two devices without a signal count alike: both call their next shot S9 and their next level H2. The one that comes second gives its own the next free numbers, as the
 // server will count them, and with a level's name what its shots say they were read from.
+const IN_NO_ITEM = ["list", "own", "path", "unit"];
 const NAMED_AFTER = { "ground.setups": "setup" };
 
 /**
  * @param edits what waits here, in order  @param job as the desk has it
- * @returns {{ edits: object[], gone: string[], photos: Map<string, string> }} what of them changes, what has arrived without our hearing of it, and the shots' new names
+ * @returns {{ edits: object[], gone: string[], retaken: { id: string, values: object[] }[], photos: Map<string, string> }} what of them changes, what has arrived without our hearing of it, what has
+ *     arrived so and was changed here since, with the values that are to be changed there, and the shots' new names
  */
 export function renamed(edits, job) {
     const names = new Map();
     const changed = [];
     const gone = [];
+    const retaken = [];
     const taken = new Map();
     for (const edit of edits) {
         let fields = edit.fields;
@@ -22,6 +25,11 @@ export function renamed(edits, job) {
         const there = valueIn(job, list) ?? [];
         if (there.some((one) => one.id === own && says(one, fields))) {
             gone.push(edit.id);
+            continue;
+        }
+        const arrived = (edit.sent ?? []).find((sent) => there.some((one) => one.id === new Map(sent).get("own") && says(one, sent)));
+        if (arrived) {
+            retaken.push({ id: edit.id, values: values(edit, arrived) });
             continue;
         }
         if (!taken.has(list)) taken.set(list, new Set(there.map((one) => one.id)));
@@ -35,12 +43,22 @@ export function renamed(edits, job) {
         if (fields.some(([, value], i) => value !== edit.fields[i][1])) changed.push({ id: edit.id, fields, path: `${list}[${id}]` });
     }
     const photos = new Map([...names].filter(([key]) => key.startsWith("own ")).map(([key, id]) => [key.slice(4), id]));
-    return { edits: changed, gone, photos };
+    return { edits: changed, gone, retaken, photos };
+}
+
+/** What was changed of an item since it went up, each as a value of its own. */
+function values(edit, arrived) {
+    const before = new Map(arrived);
+    const of = `${before.get("list")}[${before.get("own")}]`;
+    return edit.fields.filter(([name, value]) => !IN_NO_ITEM.includes(name) && value !== (before.get(name) ?? "")).map(([name, value]) => {
+        const path = `${of}.${name}`;
+        return { at: edit.at.replace(/[^/]*$/, "edit"), path, was: before.get(name) ?? "", fields: [["path", path], ["unit", "WORDS"], ["value", value]] };
+    });
 }
 
 /** Whether it is the same in every word: it went up, and the answer was lost on the way back. */
 function says(item, fields) {
-    const own = fields.filter(([name, value]) => !["list", "own", "path", "unit"].includes(name) && value !== "");
+    const own = fields.filter(([name, value]) => !IN_NO_ITEM.includes(name) && value !== "");
     return own.every(([name, value]) => item[name] === value);
 }
 

@@ -44,7 +44,11 @@ export function numbers(place, book) {
     place.replaceChildren(part(`<div class="with-drawing"><div id="shown" class="shown"></div><div>${all.map(section).join("")}</div></div>`));
     const figures = new Figures(place.querySelector("#shown"), [all[0].of]);
     const draw = async () => {
-        if (!figures.draw(await book.drawings(figures.parts, figures.asks().known))) figures.draw(await book.drawings(figures.parts));
+        try {
+            if (!figures.draw(await book.drawings(figures.parts, figures.asks().known))) figures.draw(await book.drawings(figures.parts));
+        } catch (fault) {
+            figures.says(`Not drawn: ${fault.message}`);
+        }
     };
     if (book.step !== STEPS.NONE) draw();
     else figures.says("Being drawn.");

@@ -1,15 +1,13 @@
 import { queueOf } from "/assets/queue.js";
 import { changed, valueAt } from "./edits.js";
 import { numbered, writeDown } from "./waiting.js";
+import { said } from "./words.js";
 
 // One open job: its text with what waits, and what the engine makes of it. An edit is answered in three steps, so that nobody waits for the dearest: the job laid out and drawn;
 // then loads, gates and findings; then what each remedy would do to the price. What a newer edit has overtaken is thrown away.
 
 /** How far the answer to the newest edit has come. */
 export const STEPS = { NONE: "none", LAID: "laid", DESIGNED: "designed", PRICED: "priced" };
-
-/** gates[0].leaf.bottomGap, as one says it: bottom gap. */
-const said = (field) => (/([A-Za-z]+)$/.exec(field)?.[1] ?? field).replace(/([A-Z])/g, (letter) => " " + letter.toLowerCase());
 
 export class OpenJob {
     #told;
@@ -31,6 +29,8 @@ export class OpenJob {
         this.step = STEPS.NONE;
         /** What stopped the engine at the job as it stands; empty where nothing did. */
         this.fault = "";
+        /** Whether what waits would outlive a dead battery, as far as this device writes anything down. */
+        this.isWrittenDown = true;
         this.result = engine ? {} : JSON.parse(held.seen.design);
         this.read();
     }
@@ -107,7 +107,7 @@ export class OpenJob {
     sendPhotos() { this.#told.kept(this); }
 
     /** What waits, as it is now, where it outlives a dead battery. */
-    writeDown() { return writeDown(this.id, this.held.person); }
+    async writeDown() { this.isWrittenDown = await writeDown(this.id, this.held.person); }
 
     /** What the field held when it was first changed here: asked as the change joins the queue, since an older one of the same field may have gone up meanwhile. */
     #was(path) { return this.queue.list().find((edit) => edit.path === path)?.was ?? valueAt(JSON.parse(this.held.document), path); }
@@ -154,9 +154,12 @@ export class OpenJob {
         }
         const seen = new Map(edit.fields).has("list") ? {} : { was: this.#was(edit.path) };
         this.queue.put({ ...edit, ...seen, base: Number(this.held.version), made: numbered(this.id, this.held.person) });
-        this.read();
-        this.#reached(STEPS.LAID, laid, round);
-        this.#follow(round).catch((fault) => this.#stopped(fault, round));
+        if (round === this.#round) {
+            this.read();
+            this.#reached(STEPS.LAID, laid, round);
+            this.#follow(round).catch((fault) => this.#stopped(fault, round));
+        // What came from the desk meanwhile was worked out without it.
+        } else this.work();
         await this.writeDown();
         this.#told.kept(this);
         return "";

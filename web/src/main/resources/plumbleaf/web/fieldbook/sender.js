@@ -1,4 +1,4 @@
-import { queueOf } from "/assets/queue.js";
+import { hasArrived, isOwn, queueOf } from "/assets/queue.js";
 import { changed, valueAt } from "./edits.js";
 import { hold, photosOf, photoWent, renamePhotos } from "./held.js";
 import { renamed } from "./naming.js";
@@ -59,8 +59,12 @@ async function sendInOrder(id, queue, arrived) {
 /** What waits here takes other numbers where the desk has used them since, before anything reads the two together. */
 async function named(queue, job) {
     if (!job.document) return;
-    const { edits, gone, photos } = renamed(queue.list(), JSON.parse(job.document));
+    const { edits, gone, retaken, photos } = renamed(queue.list(), JSON.parse(job.document));
     for (const id of gone) queue.drop(id);
+    for (const { id, values } of retaken) {
+        queue.drop(id);
+        for (const value of values) queue.put({ ...value, base: Number(job.version) });
+    }
     for (const { id, ...now } of edits) queue.mark(id, now);
     await renamePhotos(job.id, photos);
 }
@@ -69,12 +73,11 @@ const setsValue = (edit, job) => !new Map(edit.fields).has("list") && edit.was !
 
 /** The job says it already: it went up and the answer was lost on the way back, or somebody else found the same. */
 function isThere(edit, job) {
-    const now = valueAt(JSON.parse(job.document || "{}"), edit.path);
-    return setsValue(edit, job) && now !== edit.was && now === new Map(edit.fields).get("value");
+    return setsValue(edit, job) && hasArrived(edit, valueAt(JSON.parse(job.document), edit.path));
 }
 
 function isBehind(edit, job) {
-    return setsValue(edit, job) && valueAt(JSON.parse(job.document), edit.path) !== edit.was;
+    return setsValue(edit, job) && !isOwn(edit, valueAt(JSON.parse(job.document), edit.path));
 }
 
 async function send(queue, edit, job, known) {

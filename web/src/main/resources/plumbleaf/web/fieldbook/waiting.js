@@ -26,10 +26,11 @@ function count(job, person, number) {
 /** Number of a change that is being made. */
 export const numbered = (job, person) => count(job, person, made(job, person) + 1);
 
-/** Writes down what waits as it is now. A device that is full keeps the first writing alone. */
-export async function writeDown(job, person) {
-    await keepWaiting({ job, person, made: made(job, person), edits: queueOf(job, person).list() }).catch(() => {});
-}
+/**
+ * Writes down what waits as it is now.
+ * @returns {Promise<boolean>} whether it is written: a device that is full keeps what waits in the browser's quick store alone, and whoever asked for it says so
+ */
+export const writeDown = (job, person) => keepWaiting({ job, person, made: made(job, person), edits: queueOf(job, person).list() }).then(() => true, () => false);
 
 /** Puts back what the quick store has lost. */
 export async function putBack(job, person) {

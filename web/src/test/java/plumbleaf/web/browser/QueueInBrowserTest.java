@@ -65,6 +65,18 @@ class QueueInBrowserTest extends InBrowser {
     }
 
     @Test
+    void aChangeThatArrivedBeforeItsAnswerWasLostIsNotAskedAbout() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        String arrived = text().replace("\"opening\": \"4'\"", "\"opening\": \"4' 6\\\"\"");
+        store.edit(job.id(), 1, job.title(), arrived, "opening 4' 6\"", "Odo");
+        go(Room.GATES);
+        waitUntil("!Object.keys(localStorage).some((key) => key.startsWith('plumbleaf.waiting.'))");
+        assertThat(browser.findElements(By.id("conflict"))).isEmpty();
+        assertThat(text()).isEqualTo(arrived);
+    }
+
+    @Test
     void keepingTheirsGivesUpTheOwnChangeAndSendsTheRest() {
         go(Room.GATES);
         browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
