@@ -19,6 +19,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
 import plumbleaf.documents.plot.svg.SvgStyle;
+import plumbleaf.jobfile.json.Json;
+import plumbleaf.jobfile.json.JsonWriter;
+import plumbleaf.jobfile.pricebook.PriceBooks;
 import plumbleaf.web.fieldbook.BookFiles;
 
 /** The engine in a browser: how large it is, when it is ready, what an edit of a yard costs there. */
@@ -27,6 +30,7 @@ final class PageFigures {
     private static final double EDIT_GOAL_MS = 16;
     private static final double SIZE_GOAL_KB = 500;
     private static final int MOST_SECONDS = 180;
+    private static final String PRICE_BOOK = "example-2027";
 
     /** What of the field book draws on a page, and how that looks there. */
     private static final List<String> BOOK = List.of("figures.js", "words.js", "book.css");
@@ -138,6 +142,7 @@ final class PageFigures {
         byte[] body = switch (path) {
             case "/page.js" -> bytes("/plumbleaf/benchmarks/page.js");
             case "/job.json" -> Files.readAllBytes(Path.of("examples", "kiln-yard.json"));
+            case "/kit.json" -> kit().getBytes(StandardCharsets.UTF_8);
             case "/phone" -> PHONE.getBytes(StandardCharsets.UTF_8);
             case "/plumbleaf.css" -> bytes("/plumbleaf/web/assets/plumbleaf.css");
             case "/drawing.css" -> SvgStyle.forPages().getBytes(StandardCharsets.UTF_8);
@@ -152,6 +157,14 @@ final class PageFigures {
         asked.sendResponseHeaders(200, body.length);
         asked.getResponseBody().write(body);
         asked.close();
+    }
+
+    /** What the job brings along of its house: the price book that it names. */
+    private static String kit() {
+        Json.Members book = Json.object().put("id", PRICE_BOOK);
+        for (PriceBooks.Source table : PriceBooks.tables(PRICE_BOOK))
+            book.put(table.file().replace(".csv", ""), table.text());
+        return JsonWriter.write(Json.object().put("book", book).build());
     }
 
     private static String kind(String path) {

@@ -5,6 +5,7 @@ import { Figures } from "./figures.js";
 
 const EDITS = 100;
 const job = await (await fetch("job.json")).json();
+const kit = await (await fetch("kit.json")).text();
 const begun = () => engineBeside((no) => { throw new Error(no.words); });
 const asked = async (engine, verb, ...texts) => JSON.parse(await engine.ask(verb, ...texts));
 
@@ -14,13 +15,13 @@ let last = performance.now();
 const beat = setInterval(() => { const now = performance.now(); longest = Math.max(longest, now - last - 4); last = now; }, 4);
 const from = performance.now();
 let engine = begun();
-await engine.ask("stock", "{}");
+await engine.ask("stock", kit);
 const open = performance.now() - from;
 clearInterval(beat);
 engine.end();
 const next = performance.now();
 engine = begun();
-await engine.ask("stock", "{}");
+await engine.ask("stock", kit);
 const again = performance.now() - next;
 const began = performance.now();
 const yard = await asked(engine, "design", JSON.stringify(job));

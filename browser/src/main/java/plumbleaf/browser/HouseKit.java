@@ -19,7 +19,7 @@ import plumbleaf.jobfile.stock.YardFile;
 /**
  * What a house brings to a design beside the job: its parts, its prices, what lies in its yard.
  *
- * @param book    the house's own; none where the program's are used
+ * @param book    of the job; without one nothing has a price
  * @param yard    what the job may take of it; none where nobody counted
  * @param problem what is wrong with it; empty where nothing is
  */
@@ -28,7 +28,8 @@ record HouseKit(Catalogue catalogue, Optional<PriceBook> book, Optional<OnHand> 
         return new HouseKit(StandardCatalogue.load(), Optional.empty(), Optional.empty(), problem);
     }
 
-    static HouseKit ofTheProgram() {
+    /** The parts that come with the program, and nothing of a house's. */
+    static HouseKit empty() {
         return wrong("");
     }
 

@@ -42,10 +42,6 @@ final class PageBench {
         this.redesigner = new Redesigner(kit.catalogue(), StandardTables.load().standards(), new ProvenCutPlanner());
     }
 
-    static PageBench ofTheProgram() {
-        return new PageBench(HouseKit.ofTheProgram());
-    }
-
     private record Read(String text, JobReading reading) {}
 
     private record Kept(String text, JobReading reading, Optional<Design> design, boolean priced) {
@@ -176,10 +172,7 @@ final class PageBench {
 
     private PriceBook book(Job job) {
         String name = job.money().priceBook();
-        PriceBook today = kit.book()
-                .filter(own -> own.id().equals(name))
-                .or(() -> PriceBooks.standard(name))
-                .orElseGet(() -> PriceBook.none(name));
+        PriceBook today = kit.book().filter(own -> own.id().equals(name)).orElseGet(() -> PriceBook.none(name));
         return PriceBooks.kept(job, kit.yard().map(today::with).orElse(today));
     }
 }

@@ -1,12 +1,13 @@
 package plumbleaf.browser;
 
 import java.util.List;
+import java.util.Optional;
 import org.teavm.jso.JSExport;
 import plumbleaf.browser.PageDrawings.Shown;
 
 /** What a page can ask. Each verb takes texts and gives one; the page has one engine, and asks one thing at a time. */
 public final class PageEngine {
-    private static PageBench bench = PageBench.ofTheProgram();
+    private static Optional<PageBench> bench = Optional.empty();
 
     private PageEngine() {}
 
@@ -14,7 +15,7 @@ public final class PageEngine {
     public static void main(String[] none) {}
 
     /**
-     * What the house has: its price book, its yard, its own styles. Until it is said, those that come with the program and an empty yard.
+     * What the house has: the job's price book, its yard, its own styles. Until it is said, nothing has a price, the yard is empty and the styles are the program's.
      *
      * @param kit JSON: {@code book} with {@code id, materials, labor, charges, house}, {@code yard}, {@code styles}, {@code title}, {@code mark}; each may be missing
      * @return empty, or what is wrong with it
@@ -23,20 +24,26 @@ public final class PageEngine {
     public static String stock(String kit) {
         HouseKit read = HouseKit.of(kit);
         if (!read.problem().isEmpty()) return read.problem();
-        bench = new PageBench(read);
+        bench = Optional.of(new PageBench(read));
         return "";
+    }
+
+    /** The tables are read once the house is known, and not twice. */
+    private static PageBench bench() {
+        if (bench.isEmpty()) bench = Optional.of(new PageBench(HouseKit.empty()));
+        return bench.get();
     }
 
     /** The result as {@code design --json} writes it, or {@code {"errors": [...]}} where the job file is wrong. */
     @JSExport
     public static String design(String job) {
-        return bench.design(job);
+        return bench().design(job);
     }
 
     /** The same sooner, without what each remedy would do to the price. Asked for {@link #design} then, the engine goes on from here. */
     @JSExport
     public static String unpriced(String job) {
-        return bench.unpriced(job);
+        return bench().unpriced(job);
     }
 
     /**
@@ -47,7 +54,7 @@ public final class PageEngine {
      */
     @JSExport
     public static String drawings(String job, String parts, String known) {
-        return bench.drawings(job, words(parts), new Shown(words(known), List.of()));
+        return bench().drawings(job, words(parts), new Shown(words(known), List.of()));
     }
 
     /**
@@ -59,7 +66,7 @@ public final class PageEngine {
      */
     @JSExport
     public static String laid(String job, String parts, String known, String later) {
-        return bench.laid(job, words(parts), new Shown(words(known), words(later)));
+        return bench().laid(job, words(parts), new Shown(words(known), words(later)));
     }
 
     private static List<String> words(String text) {
@@ -69,12 +76,12 @@ public final class PageEngine {
     /** Each run with the points of its ground, in a JSON list. */
     @JSExport
     public static String ground(String job) {
-        return bench.ground(job);
+        return bench().ground(job);
     }
 
     /** The crew sheet as a piece of HTML; empty where the job file is wrong. */
     @JSExport
     public static String crewSheet(String job) {
-        return bench.crewSheet(job);
+        return bench().crewSheet(job);
     }
 }

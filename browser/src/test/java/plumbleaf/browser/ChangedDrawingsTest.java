@@ -20,7 +20,7 @@ import plumbleaf.browser.PageDrawings.Shown;
 class ChangedDrawingsTest {
     private static final List<String> ALL = List.of();
 
-    private final PageBench bench = PageBench.ofTheProgram();
+    private final PageBench bench = Books.bench();
     private final Map<String, String> shown = new HashMap<>();
     private String before = "";
 

@@ -5,21 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import plumbleaf.jobfile.json.Json;
-import plumbleaf.jobfile.json.JsonWriter;
 import plumbleaf.jobfile.pricebook.PriceBooks;
 
 class HouseKitTest {
-    private static String kit(Map<String, String> changed) {
-        Json.Members book = Json.object().put("id", "house");
-        for (PriceBooks.Source table : PriceBooks.tables("example-2027"))
-            book.put(table.file().replace(".csv", ""), changed.getOrDefault(table.file(), table.text()));
-        return JsonWriter.write(Json.object().put("book", book.build()).build());
-    }
-
     @Test
     void theHousesOwnBookIsRead() {
-        HouseKit kit = HouseKit.of(kit(Map.of()));
+        HouseKit kit = HouseKit.of(Books.kit("house", Map.of()));
         assertThat(kit.problem()).isEmpty();
         assertThat(kit.book().orElseThrow().id()).isEqualTo("house");
         assertThat(kit.book().orElseThrow().materials())
@@ -30,12 +21,13 @@ class HouseKitTest {
     void aBookWithAnErrorIsNamed() {
         Map<String, String> changed = new LinkedHashMap<>();
         changed.put("house.csv", "nothing\n");
-        assertThat(HouseKit.of(kit(changed)).problem()).startsWith("house.csv");
+        assertThat(HouseKit.of(Books.kit("house", changed)).problem()).startsWith("house.csv");
     }
 
     @Test
-    void withoutOneThoseOfTheProgramAreUsed() {
-        assertThat(HouseKit.of("{}")).isEqualTo(HouseKit.ofTheProgram());
+    void withoutOneNothingHasAPrice() {
+        assertThat(HouseKit.of("{}")).isEqualTo(HouseKit.empty());
+        assertThat(HouseKit.of("{}").book()).isEmpty();
         assertThat(HouseKit.of("no JSON").problem()).isEqualTo("The kit is not JSON");
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -21,12 +22,14 @@ class SameAnswersTest {
 
     /** A bench of the same kind on this side; another one for each job, so that nothing is remembered here while everything is there. */
     private static PageBench bench() {
-        return PageBench.ofTheProgram();
+        return Books.bench();
     }
 
     @BeforeAll
     static void open() throws IOException {
         page = EnginePage.open();
+        assertThat(page.ask("stock", Books.kit(Books.OF_THE_EXAMPLES, Map.of())))
+                .isEmpty();
     }
 
     @AfterAll

@@ -28,7 +28,7 @@ class StagedAnswerTest {
         String before = Files.readString(Path.of("..", "examples", example), StandardCharsets.UTF_8);
         String edited = before.replace(was, becomes);
         assertThat(edited).isNotEqualTo(before);
-        PageBench bench = PageBench.ofTheProgram();
+        PageBench bench = Books.bench();
         bench.design(before);
 
         List<String> atOnce = drawn(bench.laid(edited, List.of(), Shown.NOTHING), gate);
@@ -39,7 +39,7 @@ class StagedAnswerTest {
         assertThat(atOnce).isNotEmpty();
         assertThat(drawn(bench.drawings(edited, List.of(), Shown.NOTHING), gate))
                 .containsSubsequence(atOnce);
-        assertThat(whole).isEqualTo(PageBench.ofTheProgram().design(edited));
+        assertThat(whole).isEqualTo(Books.bench().design(edited));
         assertThat(unpriced).isEqualTo(whole.replaceAll(",\\s*\"priceChange\": \"[^\"]*\"", ""));
     }
 

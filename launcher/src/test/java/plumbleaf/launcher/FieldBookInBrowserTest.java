@@ -249,7 +249,8 @@ class FieldBookInBrowserTest {
         takeAlong(device);
         cut();
         page(device, "numbers");
-        device.executeScript("IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); }");
+        device.executeScript(
+                "IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); }");
         type(device, "gates[G1].opening", "4' 2\"");
         until(
                 device,

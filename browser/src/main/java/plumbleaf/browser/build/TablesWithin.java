@@ -9,7 +9,6 @@ import org.teavm.classlib.ResourceSupplierContext;
 @SuppressWarnings("deprecation")
 public final class TablesWithin implements ResourceSupplier {
     private static final String CATALOGUE = "plumbleaf/jobfile/catalogue/";
-    private static final String BOOK = "plumbleaf/jobfile/pricebooks/example-2027/";
 
     private static final List<String> OF_CATALOGUE = List.of(
             "augers.csv",
@@ -35,8 +34,6 @@ public final class TablesWithin implements ResourceSupplier {
             "wind-wall.csv",
             "wood-posts.csv");
 
-    private static final List<String> OF_BOOK = List.of("charges.csv", "house.csv", "labor.csv", "materials.csv");
-
     @Override
     public String[] supplyResources(ResourceSupplierContext context) {
         return names().toArray(new String[0]);
@@ -45,7 +42,6 @@ public final class TablesWithin implements ResourceSupplier {
     static List<String> names() {
         List<String> names = new ArrayList<>();
         for (String name : OF_CATALOGUE) names.add(CATALOGUE + name);
-        for (String name : OF_BOOK) names.add(BOOK + name);
         return names;
     }
 }

@@ -58,8 +58,8 @@ class HeldJobs {
                 .put("title", job.title())
                 .put("mark", job.id().text());
         String name = bookOf(job.document());
-        if (books.isOfTheHouse(name)) {
-            Map<String, String> tables = books.tables(name);
+        Map<String, String> tables = books.tables(name);
+        if (!tables.isEmpty()) {
             Json.Members book = Json.object().put("id", name);
             for (String table : List.of("materials", "labor", "charges", "house"))
                 book.put(table, tables.getOrDefault(table + ".csv", ""));
