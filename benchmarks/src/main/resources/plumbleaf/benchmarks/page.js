@@ -1,7 +1,9 @@
 // Opens the engine beside a page, as the field book does, and edits a yard with it on a page of a phone's size, with the book's own drawings and looks, then hands what was measured
 // back, as JSON. Every time is the page's: what passes between the two threads, the reading of the answer and the drawing of it are in it.
 import { engineBeside } from "./beside.js";
+import { engineOf } from "./engine.js";
 import { Figures } from "./figures.js";
+import { unpacked } from "./unpack.js";
 
 const EDITS = 100;
 const job = await (await fetch("job.json")).json();
@@ -86,4 +88,16 @@ for (let i = 0; i < EDITS; i++) {
     job.runs[0].set = [{ id: post.id, station: `${Math.round(post.stationIn) + (i % 12)}"` }];
     times.moves.push(await laid(all, [post.run], (drawings) => all.drawPart(post.run, drawings)));
 }
-await fetch("said", { method: "POST", body: JSON.stringify({ open, longest, again, first, ...times }) });
+// What the first visit is made of: the same steps once more, one after the other, on the page's own thread.
+const parts = {};
+let lap = performance.now();
+const step = (name) => { const now = performance.now(); parts[name] = now - lap; lap = now; };
+const packed = new Uint8Array(await (await fetch("engine.packed")).arrayBuffer());
+step("fetched");
+const bytes = unpacked(packed);
+step("unpacked");
+const made = await engineOf(bytes);
+step("started");
+made.stock(kit);
+step("read");
+await fetch("said", { method: "POST", body: JSON.stringify({ open, longest, again, first, ...parts, ...times }) });

@@ -471,7 +471,9 @@ class WhoSeesWhatTest {
                     .contains("Crew sheet", "<svg")
                     .doesNotContain("\"kit\"", "\"document\"", "priceBook", "margin\"", "margin\\\"");
         assertThat(send(as(Role.ESTIMATOR, "GET", path)).getContentAsString())
-                .contains("\"kit\"", "\"document\"", "margin");
+                .contains("\"kit\"", "\"document\"", "margin")
+                .as("the book that the job names, the program's own too: the engine on a device has none")
+                .contains("\\\"materials\\\": \\\"# Materials of the price book");
     }
 
     @Test

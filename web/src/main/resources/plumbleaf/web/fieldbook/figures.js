@@ -29,7 +29,11 @@ class Figure {
         this.#sized();
     }
     /** So wide that its letters are as high on the screen as they are on paper; what is wider than the screen is moved along. */
-    #sized() { this.svg.style.setProperty("--wide", this.svg.viewBox.baseVal.width.toFixed(0)); }
+    #sized() {
+        const { width, height } = this.svg.viewBox.baseVal;
+        this.svg.style.setProperty("--wide", width.toFixed(0));
+        this.element.classList.toggle("long", width > 1.3 * height);
+    }
     /** Whether some of it is on the screen. */
     isSeen() {
         const { left, right, top, bottom } = this.element.getBoundingClientRect();
