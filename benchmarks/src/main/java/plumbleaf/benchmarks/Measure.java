@@ -20,6 +20,11 @@ public final class Measure {
     private Measure() {}
 
     public static void main(String[] arguments) throws IOException {
+        if (List.of(arguments).contains("--cuts")) {
+            List<String> words = List.of(arguments);
+            CutClasses.say(words.subList(words.indexOf("--cuts") + 1, words.size()));
+            return;
+        }
         boolean brief = List.of(arguments).contains("--brief");
         List<String> page = new ArrayList<>();
         page.add("# Measured\n\nWritten by `./measure`. " + machine() + shared()
@@ -35,6 +40,7 @@ public final class Measure {
                 page,
                 "Cut plans beside general solvers: twenty sizes, three hundred pieces",
                 CutDuel.rows(brief ? 1 : 3));
+        section(page, "Cut plans of published classes, in processor time", CutClasses.rows(brief ? 2 : 10, 1));
         section(page, "Frames beside general solvers", FrameDuel.rows());
         Path folder = Files.createTempDirectory("measured");
         try {
