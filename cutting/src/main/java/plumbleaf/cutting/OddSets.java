@@ -19,17 +19,17 @@ final class OddSets {
     private static final double[] LOOKED_PAST = {0, 0.26, 0.51};
 
     private final int[] demand;
-    private final List<PoolSearch.Use> used;
+    private final List<PoolProgram.Use> used;
     private final int[] root;
 
-    private OddSets(int[] demand, List<PoolSearch.Use> used) {
+    private OddSets(int[] demand, List<PoolProgram.Use> used) {
         this.demand = demand;
         this.used = used;
         this.root = new int[demand.length];
     }
 
     /** Each set by its sizes, rising; none of them twice. */
-    static List<int[]> broken(int[] demand, List<PoolSearch.Use> used, Effort effort) {
+    static List<int[]> broken(int[] demand, List<PoolProgram.Use> used, Effort effort) {
         OddSets sets = new OddSets(demand, used);
         Set<List<Integer>> found = new LinkedHashSet<>();
         for (double lookedPast : LOOKED_PAST) sets.add(lookedPast, found);
@@ -41,7 +41,7 @@ final class OddSets {
 
     private void add(double lookedPast, Set<List<Integer>> found) {
         for (int size = 0; size < root.length; size++) root[size] = size;
-        for (PoolSearch.Use use : used) {
+        for (PoolProgram.Use use : used) {
             if (use.times() <= lookedPast) continue;
             int[] sizes = use.column().size;
             for (int size : sizes) root[rootOf(size)] = rootOf(sizes[0]);
@@ -50,7 +50,7 @@ final class OddSets {
         double[] bars = new double[root.length];
         for (int size = 0; size < root.length; size++) pieces[rootOf(size)] += demand[size];
         int[] held = new int[root.length];
-        for (PoolSearch.Use use : used) {
+        for (PoolProgram.Use use : used) {
             Column column = use.column();
             for (int k = 0; k < column.size.length; k++) held[rootOf(column.size[k])] += column.times[k];
             for (int size : column.size) {

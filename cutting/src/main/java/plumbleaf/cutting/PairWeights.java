@@ -18,7 +18,7 @@ final class PairWeights {
     private final int sizes;
     private final double[][] weight;
     private final List<List<Integer>> neighbours = new ArrayList<>();
-    private final List<List<PoolSearch.Use>> holding = new ArrayList<>();
+    private final List<List<PoolProgram.Use>> holding = new ArrayList<>();
 
     PairWeights(int sizes) {
         this.sizes = sizes;
@@ -30,14 +30,14 @@ final class PairWeights {
         }
     }
 
-    void of(List<PoolSearch.Use> used) {
+    void of(List<PoolProgram.Use> used) {
         for (int i = 0; i < sizes; i++) {
             for (int j : neighbours.get(i)) weight[i][j] = 0;
             weight[i][i] = 0;
             neighbours.get(i).clear();
             holding.get(i).clear();
         }
-        for (PoolSearch.Use use : used) {
+        for (PoolProgram.Use use : used) {
             Column column = use.column();
             for (int a = 0; a < column.size.length; a++) {
                 int i = column.size[a];
@@ -146,17 +146,17 @@ final class PairWeights {
     /** Bars by half the pieces of these sizes in them, rounded up. */
     private double half(int i, int j, int k) {
         double sum = 0;
-        for (PoolSearch.Use use : holding.get(i)) sum += halves(use, i, j, k) * use.times();
-        for (PoolSearch.Use use : holding.get(j)) {
+        for (PoolProgram.Use use : holding.get(i)) sum += halves(use, i, j, k) * use.times();
+        for (PoolProgram.Use use : holding.get(j)) {
             if (use.column().count(i) == 0) sum += halves(use, i, j, k) * use.times();
         }
-        for (PoolSearch.Use use : holding.get(k)) {
+        for (PoolProgram.Use use : holding.get(k)) {
             if (use.column().count(i) == 0 && use.column().count(j) == 0) sum += halves(use, i, j, k) * use.times();
         }
         return sum;
     }
 
-    private static int halves(PoolSearch.Use use, int i, int j, int k) {
+    private static int halves(PoolProgram.Use use, int i, int j, int k) {
         Column column = use.column();
         return (column.count(i) + column.count(j) + column.count(k) + 1) / 2;
     }

@@ -26,6 +26,7 @@ final class Plunge {
     private final PoolSearch search;
     private final Cutting cutting;
     private final Effort effort;
+    private final PoolProgram patterns;
     private final RowProgram program;
     private final Column[] pool;
     private final double[] sideLow;
@@ -40,9 +41,10 @@ final class Plunge {
         this.search = search;
         this.cutting = cutting;
         this.effort = effort;
-        this.program = search.program();
-        this.pool = search.pool();
-        this.sideLow = new double[search.sideRows().size()];
+        this.patterns = search.program();
+        this.program = patterns.rows();
+        this.pool = patterns.pool();
+        this.sideLow = new double[patterns.sideRows().size()];
         this.sideHigh = new double[sideLow.length];
         this.shut = new boolean[pool.length];
         this.demand = cutting.demand.clone();
@@ -51,7 +53,7 @@ final class Plunge {
 
     void down() {
         boolean openBefore = search.isOpen();
-        List<SideRow> sideRows = search.sideRows();
+        List<SideRow> sideRows = patterns.sideRows();
         for (int n = 0; n < sideLow.length; n++) {
             int row = sideRows.get(n).row;
             sideLow[n] = program.low(row);
@@ -76,14 +78,14 @@ final class Plunge {
         while (true) {
             if (search.solve()) {
                 held = List.copyOf(bars);
-                List<PoolSearch.Use> used = search.used();
+                List<PoolProgram.Use> used = patterns.used();
                 if (search.takeIfWhole(used, bars)) return true;
                 if (!fix(used)) break;
                 several = bars.size() - held.size() > 1;
             } else if (several && !effort.spent()) {
                 // too many at a time: the same once more, with the likeliest alone
                 fill(held);
-                if (!search.solve() || !fixLikeliest(search.used())) break;
+                if (!search.solve() || !fixLikeliest(patterns.used())) break;
                 several = false;
             } else {
                 break;
@@ -116,17 +118,17 @@ final class Plunge {
     }
 
     /** Whole parts, and of the rest the likeliest; false where there is nothing to take. */
-    private boolean fix(List<PoolSearch.Use> used) {
+    private boolean fix(List<PoolProgram.Use> used) {
         int before = bars.size();
-        List<PoolSearch.Use> rest = new ArrayList<>();
-        for (PoolSearch.Use use : used) {
-            for (long n = (long) Math.floor(use.times() + PoolSearch.WHOLE); n > 0; n--) take(use.column());
-            if (part(use) > PoolSearch.WHOLE) rest.add(use);
+        List<PoolProgram.Use> rest = new ArrayList<>();
+        for (PoolProgram.Use use : used) {
+            for (long n = (long) Math.floor(use.times() + PoolProgram.WHOLE); n > 0; n--) take(use.column());
+            if (part(use) > PoolProgram.WHOLE) rest.add(use);
         }
-        rest.sort(Comparator.<PoolSearch.Use>comparingLong(use -> -Math.round(part(use) * 1e6))
-                .thenComparing(PoolSearch.Use::number));
+        rest.sort(Comparator.<PoolProgram.Use>comparingLong(use -> -Math.round(part(use) * 1e6))
+                .thenComparing(PoolProgram.Use::number));
         boolean first = true;
-        for (PoolSearch.Use use : rest) {
+        for (PoolProgram.Use use : rest) {
             if (!first && part(use) < LIKELY) break;
             if (take(use.column())) first = false;
         }
@@ -134,11 +136,11 @@ final class Plunge {
         return bars.size() > before;
     }
 
-    private boolean fixLikeliest(List<PoolSearch.Use> used) {
-        List<PoolSearch.Use> likely = new ArrayList<>(used);
-        likely.sort(Comparator.<PoolSearch.Use>comparingLong(use -> -Math.round(use.times() * 1e6))
-                .thenComparing(PoolSearch.Use::number));
-        for (PoolSearch.Use use : likely) {
+    private boolean fixLikeliest(List<PoolProgram.Use> used) {
+        List<PoolProgram.Use> likely = new ArrayList<>(used);
+        likely.sort(Comparator.<PoolProgram.Use>comparingLong(use -> -Math.round(use.times() * 1e6))
+                .thenComparing(PoolProgram.Use::number));
+        for (PoolProgram.Use use : likely) {
             if (!take(use.column())) continue;
             limits();
             return true;
@@ -146,8 +148,8 @@ final class Plunge {
         return false;
     }
 
-    private static double part(PoolSearch.Use use) {
-        return use.times() - Math.floor(use.times() + PoolSearch.WHOLE);
+    private static double part(PoolProgram.Use use) {
+        return use.times() - Math.floor(use.times() + PoolProgram.WHOLE);
     }
 
     private boolean take(Column column) {
@@ -165,7 +167,7 @@ final class Plunge {
         search.fixed(cost);
         for (int p = 0; p < pool.length; p++) {
             boolean out = !pool[p].within(demand, supply);
-            if (out != shut[p]) search.bar(p, out ? 1 : -1);
+            if (out != shut[p]) patterns.bar(p, out ? 1 : -1);
             shut[p] = out;
         }
         effort.add(pool.length / 16 + 1);
@@ -173,7 +175,8 @@ final class Plunge {
         for (int i = 0; i < sizes; i++) program.limit(i, demand[i], Double.POSITIVE_INFINITY);
         for (int k = 0; k < supply.length; k++) {
             boolean unlimited = supply[k] == Cutting.UNLIMITED;
-            program.limit(sizes + k, Double.NEGATIVE_INFINITY, unlimited ? Double.POSITIVE_INFINITY : supply[k]);
+            program.limit(
+                    patterns.kindRow(k), Double.NEGATIVE_INFINITY, unlimited ? Double.POSITIVE_INFINITY : supply[k]);
         }
     }
 }

@@ -19,7 +19,7 @@ class OddSetsTest {
     /** Five pieces in a ring, each half a time with the one before and half with the one after: two bars and a half where three are needed. Beside them two pieces in one bar. */
     @Test
     void aRingOfFiveIsShortByHalfABar() {
-        List<PoolSearch.Use> used = new ArrayList<>();
+        List<PoolProgram.Use> used = new ArrayList<>();
         for (int size = 0; size < 5; size++) used.add(together(size, (size + 1) % 5, 0.5));
         used.add(together(5, 6, 1));
         assertThat(OddSets.broken(new int[] {1, 1, 1, 1, 1, 1, 1}, used, new Effort(1_000)))
@@ -29,11 +29,11 @@ class OddSetsTest {
     /** Of four none is left over, and of five in three bars none is short. */
     @Test
     void nothingWhereTheBarsAreEnough() {
-        List<PoolSearch.Use> four = new ArrayList<>();
+        List<PoolProgram.Use> four = new ArrayList<>();
         for (int size = 0; size < 4; size++) four.add(together(size, (size + 1) % 4, 0.5));
         assertThat(OddSets.broken(new int[] {1, 1, 1, 1}, four, new Effort(1_000)))
                 .isEmpty();
-        List<PoolSearch.Use> five = List.of(together(0, 1, 1), together(2, 3, 1), together(3, 4, 1));
+        List<PoolProgram.Use> five = List.of(together(0, 1, 1), together(2, 3, 1), together(3, 4, 1));
         assertThat(OddSets.broken(new int[] {1, 1, 1, 1, 1}, five, new Effort(1_000)))
                 .isEmpty();
     }
@@ -41,7 +41,7 @@ class OddSetsTest {
     /** Three alike, two to a bar: one bar and a half. */
     @Test
     void oneSizeAloneMayBeShort() {
-        PoolSearch.Use twos = new PoolSearch.Use(0, new Column(0, new int[] {0}, new int[] {2}), 1.5);
+        PoolProgram.Use twos = new PoolProgram.Use(0, new Column(0, new int[] {0}, new int[] {2}), 1.5);
         assertThat(OddSets.broken(new int[] {3}, List.of(twos), new Effort(1_000)))
                 .containsExactly(new int[] {0});
     }
@@ -49,7 +49,7 @@ class OddSetsTest {
     /** Two rings of three that a thread of a tenth holds together, six pieces in all: apart each is odd. */
     @Test
     void whatHangsTogetherByAThreadIsLookedAtApart() {
-        List<PoolSearch.Use> used = new ArrayList<>();
+        List<PoolProgram.Use> used = new ArrayList<>();
         for (int ring = 0; ring < 6; ring += 3)
             for (int n = 0; n < 3; n++) used.add(together(ring + n, ring + (n + 1) % 3, 0.5));
         used.add(together(0, 3, 0.1));
@@ -76,8 +76,8 @@ class OddSetsTest {
         assertThat(plan.steps()).isLessThan(20_000_000);
     }
 
-    private static PoolSearch.Use together(int one, int other, double times) {
+    private static PoolProgram.Use together(int one, int other, double times) {
         int[] sizes = {Math.min(one, other), Math.max(one, other)};
-        return new PoolSearch.Use(one, new Column(0, sizes, new int[] {1, 1}), times);
+        return new PoolProgram.Use(one, new Column(0, sizes, new int[] {1, 1}), times);
     }
 }
