@@ -28,7 +28,7 @@ final class PatternPool {
         this.most = most;
         this.effort = effort;
         this.counts = new int[cutting.sizes()];
-        this.byTable = pricing.hasTable() && cutting.dearest() * bound.scale < 2_000_000_000L;
+        this.byTable = pricing.hasTable() && pricing.tableHolds(bound.worth, cutting.demand);
         this.table = byTable ? pricing.tableOf(bound.worth, cutting.demand) : FillTable.of(cutting.without());
         this.densityFrom = new double[cutting.sizes() + 1];
         for (int i = cutting.sizes() - 1; i >= 0; i--)

@@ -21,6 +21,9 @@ final class PoolProgram {
 
     private static final int PIVOTS = 50_000;
 
+    /** Sums of duals stay below this, or nothing is shown by them. */
+    private static final double MOST_SUM = 4e18;
+
     private final Cutting cutting;
     private final Effort effort;
     private final long dearest;
@@ -36,6 +39,9 @@ final class PoolProgram {
     private final long scale;
     private long[] dual = new long[0];
     private long[] reduced;
+
+    /** What is shown of the least cost, {@link #scale} to the cent. */
+    private long shown;
 
     PoolProgram(Cutting cutting, List<Column> pool, Effort effort) {
         this.cutting = cutting;
@@ -110,15 +116,27 @@ final class PoolProgram {
             if (end == RowProgram.End.UNFINISHED || effort.spent()) return Shown.NOTHING;
             boolean impossible = end == RowProgram.End.INFEASIBLE;
             price(impossible);
-            if (grow()) continue;
-            long least = Long.MAX_VALUE;
-            for (int p = 0; p < pool.length; p++) {
-                if (barred[p] == 0) least = Math.min(least, reduced[p]);
-            }
-            long shown = shown() + Math.min(0, least) * mostBars(most);
+            if (isTooLarge()) return Shown.NOTHING;
+            long bars = mostBars(most);
+            if (grow(bars)) continue;
+            shown = shownByRows() + least() * bars;
             if (impossible) return shown <= 0 ? Shown.NOTHING : Shown.ABOVE;
-            return shown <= most * scale ? Shown.WITHIN : Shown.ABOVE;
+            return couldCost(most) ? Shown.WITHIN : Shown.ABOVE;
         }
+    }
+
+    /** Whether a plan of at most so much is still possible by what {@link #solve} showed last. */
+    boolean couldCost(long most) {
+        return shown <= most * scale;
+    }
+
+    /** By how much any pattern costs less than its pieces are worth; zero or less. */
+    private long least() {
+        long least = 0;
+        for (int p = 0; p < pool.length; p++) {
+            if (barred[p] == 0) least = Math.min(least, reduced[p]);
+        }
+        return least;
     }
 
     /** Bars in a plan of at most so much. */
@@ -178,8 +196,19 @@ final class PoolProgram {
         effort.add(looks / 16 + pool.length / 16 + 1);
     }
 
+    /** Whether sums of dual times limit, or of what a pattern counts in its rows, might not be whole numbers of the machine. */
+    private boolean isTooLarge() {
+        double sum = 0;
+        for (int r = 0; r < dual.length; r++) {
+            if (dual[r] == 0) continue;
+            double limit = dual[r] > 0 ? program.low(r) : program.high(r);
+            sum += Math.abs((double) dual[r]) * Math.max(1, Math.abs(limit));
+        }
+        return sum > MOST_SUM;
+    }
+
     /** What the rows alone show: the sum of dual times the limit that binds. */
-    private long shown() {
+    private long shownByRows() {
         long sum = 0;
         for (int r = 0; r < dual.length; r++) {
             if (dual[r] > 0) sum += dual[r] * (long) program.low(r);
@@ -188,9 +217,13 @@ final class PoolProgram {
         return sum;
     }
 
-    /** The patterns that pay most into the program, each with another longest piece as far as there are. */
-    private boolean grow() {
-        long pays = -(long) Math.max(100, 1e-7 * dearest * scale);
+    /**
+     * The patterns that pay most into the program, each with another longest piece as far as there are. What so many bars together lose to those left out is less
+     * than half a step of cost.
+     */
+    private boolean grow(long bars) {
+        long ofAStep = cutting.step() * scale / (2 * Math.max(1, bars));
+        long pays = -Math.max(1, Math.min((long) Math.max(100, 1e-7 * dearest * scale), ofAStep));
         List<Integer> paying = new ArrayList<>();
         for (int p = 0; p < pool.length; p++) {
             if (barred[p] == 0 && placeInProgram[p] < 0 && reduced[p] < pays) paying.add(p);
@@ -232,11 +265,7 @@ final class PoolProgram {
 
     /** Without choices made: patterns that by now are in no plan of at most so much go for good. */
     void clear(long most) {
-        long least = 0;
-        for (int p = 0; p < pool.length; p++) {
-            if (barred[p] == 0) least = Math.min(least, reduced[p]);
-        }
-        long slack = most * scale - (shown() + least * mostBars(most));
+        long slack = most * scale - (shownByRows() + least() * mostBars(most));
         int kept = 0;
         for (int p = 0; p < pool.length; p++) {
             if (barred[p] == 0 && reduced[p] > slack) {

@@ -21,6 +21,9 @@ final class PoolSearch {
     /** With as many sizes pairs alone are a long way down: whole patterns are tried first. */
     private static final int SIZES_TO_PLUNGE = 100;
 
+    /** What is off a whole number by no more than this is not decided. */
+    private static final double NEARLY_WHOLE = 1e-4;
+
     private final Cutting cutting;
     private final Effort effort;
     private final long step;
@@ -107,7 +110,8 @@ final class PoolSearch {
             if (!solve()) return;
             if (depth == 0) program.clear(target);
             List<PoolProgram.Use> used = program.used();
-            if (takeIfWhole(used)) return;
+            // whole but for rounding: the fractions may still be a step cheaper than the plan
+            if (takeIfWhole(used) && !program.couldCost(target)) return;
             weights.of(used);
             if (round >= rounds || program.cuts() > mostCuts) break;
             if (!addCuts(used)) break;
@@ -191,7 +195,8 @@ final class PoolSearch {
                     most = use;
                 }
             }
-            branchOnRow(program.patternRow(most.number()), most.times(), depth);
+            if (openness > NEARLY_WHOLE) branchOnRow(program.patternRow(most.number()), most.times(), depth);
+            else open = true;
             return;
         }
         boolean single = pair[0] != pair[1] && cutting.demand[pair[0]] == 1 && cutting.demand[pair[1]] == 1;
@@ -210,7 +215,7 @@ final class PoolSearch {
     private int fractionalKind(List<PoolProgram.Use> used) {
         if (cutting.kinds() == 1) return -1;
         int best = -1;
-        double open = 1e-4;
+        double open = NEARLY_WHOLE;
         for (int k = 0; k < cutting.kinds(); k++) {
             double sum = sumOf(used, k);
             double here = Math.abs(sum - Math.round(sum));
@@ -235,7 +240,7 @@ final class PoolSearch {
         RowProgram rows = program.rows();
         double low = rows.low(row);
         double high = rows.high(row);
-        double down = Math.floor(value + 1e-4);
+        double down = Math.floor(value + NEARLY_WHOLE);
         rows.limit(row, Math.max(low, down + 1), high);
         node(depth + 1);
         if (!done()) {

@@ -1,6 +1,7 @@
 package plumbleaf.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -134,6 +135,11 @@ final class Pricing {
     FillTable tableOf(long[] worth, int[] demand) {
         table.fill(worth, demand, effort);
         return table;
+    }
+
+    /** Whether what goes into a bar at these worths comes to no more than the table takes. */
+    boolean tableHolds(long[] worth, int[] demand) {
+        return fractional(Arrays.stream(worth).asDoubleStream().toArray(), demand) <= MOST_WORTH;
     }
 
     boolean hasTable() {

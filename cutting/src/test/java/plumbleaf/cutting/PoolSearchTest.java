@@ -49,6 +49,36 @@ class PoolSearchTest {
         assertThat(two.best()).hasSize(2);
     }
 
+    /**
+     * Of 3,999 pieces a bar of $40.00 holds 2,000 and one of $39.99 one less: fractions take 1.9995 of the first, for less than $79.99. Two of them are $80.00, and one
+     * of each is cheaper.
+     */
+    @Test
+    void nearlyTwoBarsAreNotYetTwo() {
+        Cutting cutting = new Cutting(
+                new long[] {1}, new int[] {3_999}, new long[] {2_000, 1_999}, new long[] {4_000, 3_999}, new int[] {
+                    Cutting.UNLIMITED, Cutting.UNLIMITED
+                });
+        List<Column> patterns = List.of(Column.of(0, new int[] {2_000}), Column.of(1, new int[] {1_999}));
+        PoolSearch search = new PoolSearch(cutting, patterns, new Effort(1_000_000));
+        assertThat(search.search(8_000, 0)).isEqualTo(PoolSearch.Verdict.FOUND);
+        assertThat(cost(cutting, search.best())).isEqualTo(7_999);
+        assertThat(search.isBest()).isTrue();
+    }
+
+    /** The only bar there is holds all six pieces, each worth a thousand million: more than a table of such worths takes, and still the only pattern. */
+    @Test
+    void worthsBeyondTheTableLeaveNoPatternOut() {
+        Cutting cutting =
+                new Cutting(new long[] {2, 1}, new int[] {2, 4}, new long[] {10}, new long[] {3}, new int[] {1});
+        long each = 1_000_000_000;
+        Bound bound =
+                Bound.of(cutting, cutting.demand, cutting.supply, new long[] {each, each}, new long[] {6 * each}, 1);
+        Effort effort = new Effort(1_000_000);
+        PatternPool pool = PatternPool.of(cutting, bound, new Pricing(cutting, effort), 3, 100, effort);
+        assertThat(pool.columns()).containsExactly(Column.of(0, new int[] {2, 4}));
+    }
+
     /** Without steps nothing is said. */
     @Test
     void unsettledWhenTheStepsAreUsedUp() {
