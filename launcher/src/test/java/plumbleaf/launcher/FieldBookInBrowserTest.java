@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -236,11 +237,71 @@ class FieldBookInBrowserTest {
         type(device, "ground.shots[" + shot + "].rod", "5' 3\"");
         until(device, "document.getElementById('line').textContent.startsWith('No signal')");
         device.executeScript("window.hears = true; dispatchEvent(new Event('online'))");
-        new WebDriverWait(device, PATIENCE)
-                .withMessage("one shot with the newer reading")
-                .until(page -> noted(device, "shots", "station", "33'", "rod").equals("5' 3\""));
+        untilOneShotReads(device, "5' 3\"");
         until(device, "document.getElementById('line').hidden");
         assertThat(noted(device, "shots", "station", "33'", "id")).isEqualTo(shot);
+    }
+
+    private void untilOneShotReads(ChromeDriver device, String rod) {
+        new WebDriverWait(device, PATIENCE)
+                .withMessage("one shot at 33' that reads " + rod)
+                .until(page -> noted(device, "shots", "station", "33'", "rod").equals(rod));
+    }
+
+    @Test
+    void whatNeedsAWordInTheBookIsAskedAboutInTheRoomsTooAndNotPutInUnasked() {
+        ChromeDriver device = device("phone");
+        takeAlong(device);
+        cut();
+        page(device, "numbers");
+        type(device, "gates[G1].opening", "4' 2\"");
+        until(device, "document.getElementById('line').textContent.includes('1 change')");
+        somebodyChangesTheOpening("4' 5\"");
+        back();
+        device.executeScript("dispatchEvent(new Event('online'))");
+        until(device, "/needs a word/.test(document.getElementById('line').textContent)");
+        // Another change that goes up meanwhile makes the one that is asked about no younger.
+        type(device, "runs[R1].bottomGap", "2-1/2\"");
+        untilStored("2-1/2");
+        device.get("http://127.0.0.1:" + server.port() + "/jobs/" + job + "/gates");
+        until(device, "document.getElementById('conflict')");
+        assertThat(text(device, "#conflict")).contains("4' 2\"");
+        assertThat(stored().document()).contains("\"opening\": \"4' 5\\\"\"");
+    }
+
+    private void somebodyChangesTheOpening(String value) {
+        try (Database database = Database.open(store())) {
+            JobStore jobs = new JobStore(database, Clock.systemUTC());
+            StoredJob now = jobs.open(new JobId(job)).orElseThrow();
+            String changed = now.document()
+                    .replaceFirst(
+                            "\"opening\": \"[^\n]*?\"(?=[,\\s])",
+                            Matcher.quoteReplacement("\"opening\": \"" + value.replace("\"", "\\\"") + "\""));
+            assertThat(changed).isNotEqualTo(now.document());
+            jobs.edit(now.id(), now.version(), now.title(), changed, "opening " + value, "Odo");
+        }
+    }
+
+    @Test
+    void whatWasWorkedOutOfAnOlderJobIsMarkedAsSuchWhereTheEngineStops() {
+        ChromeDriver device = device("phone");
+        takeAlong(device);
+        cut();
+        page(device, "numbers");
+        device.executeScript("""
+                const real = Worker.prototype.postMessage;
+                Worker.prototype.postMessage = function (asked) {
+                    if (asked.verb === "unpriced") this.dispatchEvent(new MessageEvent("message", { data: { number: asked.number, fault: "a belt broke" } }));
+                    else real.call(this, asked);
+                };
+                """);
+        type(device, "gates[G1].opening", "4' 2\"");
+        until(device, "document.getElementById('working').textContent === 'stopped'");
+        until(
+                device,
+                "document.getElementById('line').textContent.includes('The engine stopped at this job (a belt broke)')");
+        assertThat(String.valueOf(device.executeScript("return document.body.dataset.step")))
+                .isEqualTo("laid");
     }
 
     @Test
@@ -277,9 +338,7 @@ class FieldBookInBrowserTest {
         String shot = text(device, "#photo-of");
         page(device, "numbers");
         type(device, "ground.shots[" + shot + "].rod", "5' 3\"");
-        new WebDriverWait(device, PATIENCE)
-                .withMessage("one shot with the newer reading")
-                .until(page -> noted(device, "shots", "station", "33'", "rod").equals("5' 3\""));
+        untilOneShotReads(device, "5' 3\"");
     }
 
     @Test

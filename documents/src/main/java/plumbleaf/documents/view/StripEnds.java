@@ -7,8 +7,8 @@ import plumbleaf.engine.line.RunLayout;
 
 /** Where an unrolled run is cut for a screen: at posts, so that every bay is whole in one of the strips. */
 public final class StripEnds {
-    /** Posts nearer than this are one place to cut at. */
-    private static final double APART_IN = 1;
+    /** A strip is never shorter than this much of what the strips would be if all were alike. */
+    private static final double LEAST = 0.5;
 
     private StripEnds() {}
 
@@ -18,15 +18,22 @@ public final class StripEnds {
      * @param mostIn how long a strip may be, in inches, before it is cut; one that is cut at posts may come out longer
      */
     public static List<Double> of(RunLayout run, double mostIn) {
-        double length = run.line().line().length().inches();
+        return of(
+                run.line().line().length().inches(),
+                run.posts().stream().map(post -> post.station().inches()).toList(),
+                mostIn);
+    }
+
+    static List<Double> of(double length, List<Double> posts, double mostIn) {
         int strips = (int) Math.max(1, Math.ceil(length / mostIn));
+        double least = LEAST * length / strips;
         List<Double> ends = new ArrayList<>();
         ends.add(0.0);
         for (int i = 1; i < strips; i++) {
             double wanted = length * i / strips;
-            run.posts().stream()
-                    .map(post -> post.station().inches())
-                    .filter(station -> station > ends.get(ends.size() - 1) + APART_IN && station < length - APART_IN)
+            double last = ends.get(ends.size() - 1);
+            posts.stream()
+                    .filter(station -> station >= last + least && station <= length - least)
                     .min(Comparator.comparingDouble(station -> Math.abs(station - wanted)))
                     .ifPresent(ends::add);
         }

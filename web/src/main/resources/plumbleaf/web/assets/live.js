@@ -2,7 +2,7 @@ import { takeHold } from "./handles.js";
 import "./keypad.js";
 import { morph } from "./morph.js";
 import { waitingJobs } from "./queue.js";
-import { decided, put, queue, roomNow, sendWith } from "./sending.js";
+import { decided, isAsking, put, queue, roomNow, sendWith } from "./sending.js";
 import { keepSheets, seeInDrawing } from "./sheets.js";
 import { keepSpaces } from "./space.js";
 import { triesWith } from "./tries.js";
@@ -62,15 +62,18 @@ function show(page, { done = "", refused: bad = "" }) {
     const kept = typing();
     for (const old of document.querySelectorAll(".was")) old.remove();
     const before = new Map([...document.querySelectorAll("[data-number]")].map((number) => [number.dataset.number, number.textContent]));
+    // What is asked here stays asked whatever else the page shows meanwhile.
+    const card = isAsking() && !page.getElementById("conflict") ? document.getElementById("conflict")?.cloneNode(true) : null;
     morph(document.getElementById("job-bar"), page.getElementById("job-bar"));
     morph(inside(), next);
+    if (card) inside().prepend(card);
     for (const number of document.querySelectorAll("[data-number]")) showChange(number, before.get(number.dataset.number));
     keepZoom();
     keepSpaces();
     keepSheets();
     restore(kept);
     showRefused();
-    document.getElementById("conflict")?.focus();
+    if (!card) document.getElementById("conflict")?.focus();
     takeHold(move, tries);
     if (kept.held) document.querySelector(`.sheet [data-of="${CSS.escape(kept.held)}"][tabindex]`)?.focus({ preventScroll: true });
 }

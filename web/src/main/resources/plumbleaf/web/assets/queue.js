@@ -5,9 +5,10 @@
 //     queue.put({ at, path, fields, base });   one more; a later value for the same path takes the place of one that has not gone yet
 //     queue.first(); queue.list(); queue.count();
 //     queue.goes(id); queue.stays(id);         it is on its way; it came back, or nobody knows whether it arrived
-//     queue.went(id, version);                 kept by the server: what follows now rests on that version
+//     queue.went(id, version);                 kept by the server: what was made on the version before rests on that one now
 //     queue.drop(id);                          given up: refused, or the other one's change was kept
 //     queue.mark(id, { asked: true });         someone changed the job first; it waits for a word
+//     queue.shelf                              where it lies, as the browser names it to other pages that hear of a change there
 //     waitingJobs(person);                     [{ job, count }] of every job with changes on this device
 //
 // at      address that takes the change by POST: /jobs/<id>/<room>/edit, .../press, .../write-down, .../undo
@@ -56,6 +57,7 @@ export function queueOf(job, person) {
     const list = () => read(shelf);
     const change = (how) => write(shelf, how(list()));
     return {
+        shelf,
         list,
         count: () => list().length,
         first: () => list()[0],
@@ -79,7 +81,9 @@ export function queueOf(job, person) {
             going.delete(id);
             change((edits) => {
                 const gone = edits.find((edit) => edit.id === id);
-                return edits.filter((edit) => edit.id !== id).map((edit) => ({ ...edit, ...seenAfter(gone, edit), base: version }));
+                // Where somebody else's changes lie between, the makers of the rest have not seen them: each still rests on what was seen, and is looked at by itself.
+                const next = (edit) => (!edit.asked && edit.base === gone?.base && version === gone.base + 1 ? { base: version } : {});
+                return edits.filter((edit) => edit.id !== id).map((edit) => ({ ...edit, ...seenAfter(gone, edit), ...next(edit) }));
             });
         },
         drop(id) {
@@ -95,14 +99,31 @@ export function queueOf(job, person) {
 
 const alike = (fields, others) => JSON.stringify(fields) === JSON.stringify(others);
 
-/** Whether a field holds what was typed, where the desk may have put the field's unit behind it: 4' 6 is kept as 4' 6". */
-const isKept = (held, typed) => held === typed || (Boolean(typed) && held.startsWith(typed) && /^ ?(?:"|'|[a-z]+)$/.test(held.slice(typed.length)));
+const BARE = /^[-+]?(?:\d+[ -])?\d*(?:[./]\d+)?$/;
+const ENDINGS = { INCHES: /^"$/, FEET: /^'$/, PERCENT: /^%$/, COUNT: /^$/, WORDS: /^$/ };
+const SAID_AFTER_A_SPACE = /^ [A-Za-z][A-Za-z/0-9-]*$/;
+
+/** Whether a field holds what a form sent, where the desk puts the field's unit behind a number that came without one: 54 is kept as 54". */
+function isKept(held, fields) {
+    const said = new Map(fields);
+    const typed = (said.get("value") ?? "").trim();
+    if (held === typed) return true;
+    return typed !== "" && BARE.test(typed) && held.startsWith(typed) && (ENDINGS[said.get("unit")] ?? SAID_AFTER_A_SPACE).test(held.slice(typed.length));
+}
 
 /** Whether a field holds the change already, which its maker did not see there: it arrived, and the answer was lost on the way back. */
-export const hasArrived = (edit, held) => held !== edit.was && isKept(held, new Map(edit.fields).get("value"));
+export const hasArrived = (edit, held) => held !== edit.was && isKept(held, edit.fields);
 
 /** Whether a field holds what its maker saw when changing it, or a value of the maker's own that arrived without our hearing of it. */
-export const isOwn = (edit, held) => held === edit.was || (edit.sent ?? []).some((fields) => isKept(held, new Map(fields).get("value")));
+export const isOwn = (edit, held) => held === edit.was || (edit.sent ?? []).some((fields) => isKept(held, fields));
+
+const isNew = (edit) => new Map(edit.fields).has("own");
+
+/**
+ * Whether a change goes up from the field book alone: one more in a list, as shots are written down there, which may need another number by then, and with a level's all shots that were
+ * read from it; and what was changed of such a one since.
+ */
+export const goesFromBook = (edit, edits) => isNew(edit) || edits.some((other) => isNew(other) && edit.path?.startsWith(other.path + "."));
 
 /** What was typed while an older value of the same field was on its way was made seeing that one. */
 function seenAfter(gone, edit) {

@@ -1,4 +1,4 @@
-import { hasArrived, isOwn, outlives, queueOf } from "./queue.js";
+import { goesFromBook, hasArrived, isOwn, outlives, queueOf } from "./queue.js";
 
 // Sends what waits in the queue, one change at a time, in the order they were made, each on the version that its maker saw. So an answer never
 // overwrites a newer one. A lost connection, a server that is down and a sign-in that ran out lose nothing: the rest is sent when it is back.
@@ -17,11 +17,32 @@ let busy = false;
 let timer = 0;
 let renewed = false;
 let noted = 0;
-/** The change that this page asks about, and those it asks about once more. */
-let asking = "";
+/** What this page asks about: the change, and the version and the value that it was asked against. */
+let asking = null;
+/** Changes that were asked about on a page that may be gone, to be asked about here. */
 const again = new Set();
 let show = () => {};
 let say = () => {};
+
+/** What this page can send, in order. */
+function ours() {
+    const all = queue?.list() ?? [];
+    return all.filter((edit) => !goesFromBook(edit, all));
+}
+
+/** The next that may go; one that waits for a word, and all behind it, may not. */
+function next() {
+    const [first] = ours();
+    return first && (!first.asked || again.has(first.id)) ? first : null;
+}
+
+/** What the line reads where nothing else is to be said. */
+function rest() {
+    const left = (queue?.count() ?? 0) - ours().length;
+    return left ? `${changes(left)} kept in the field book of this job: open it, and what was measured goes up from there.` : "";
+}
+
+export const isAsking = () => asking !== null;
 
 /** @param shows puts an answer on the page  @param says what the line under the rooms reads; empty hides it */
 export function sendWith(shows, says) {
@@ -31,11 +52,19 @@ export function sendWith(shows, says) {
     addEventListener("online", send);
     addEventListener("offline", offline);
     addEventListener("beforeunload", (event) => { if (queue.count() && !outlives()) event.preventDefault(); });
-    addEventListener("storage", (event) => { if (event.key?.endsWith("." + job)) elsewhere(event); });
+    addEventListener("storage", (event) => { if (event.key === queue.shelf) elsewhere(event); });
+    // The page one looks at is the one that asks, also where another one asked and was closed.
+    document.addEventListener("visibilitychange", askHere);
+    askHere();
     if (!navigator.onLine) offline();
-    // Who was asked on a page that is gone is asked again on this one.
-    for (const edit of queue.list()) if (edit.asked) again.add(edit.id);
-    if (queue.count()) say(`${changes(queue.count())} kept on this device from before, and sent now.`);
+    else say(ours().length ? `${changes(ours().length)} kept on this device from before, and sent now.` : rest());
+    send();
+}
+
+function askHere() {
+    const [first] = ours();
+    if (document.hidden || !first?.asked || asking?.id === first.id) return;
+    again.add(first.id);
     send();
 }
 
@@ -44,18 +73,18 @@ export function put(edit) {
     send();
 }
 
-/** The person decided what becomes of the change that came second. */
+/** The person decided what becomes of the change that came second, having seen what the field held. */
 export function decided(mine) {
-    const first = queue.first();
-    if (!first?.asked) return;
-    asking = "";
-    if (mine) queue.mark(first.id, { asked: false, base: shownVersion() });
-    else queue.drop(first.id);
+    if (!asking) return;
+    const { id, version, value } = asking;
+    asking = null;
+    if (mine) queue.mark(id, { asked: false, base: version, ...(value === undefined ? {} : { was: value }) });
+    else queue.drop(id);
     send();
 }
 
 function offline() {
-    const count = queue.count();
+    const count = ours().length;
     say(count ? `No connection. ${changes(count)} kept on this device and will be sent again.` : "No connection. What you change is kept on this device and sent when it is back.");
 }
 
@@ -66,18 +95,24 @@ function later(milliseconds) {
 
 // Two pages of one job on one device share the queue; the lock lets one of them send at a time.
 async function send() {
-    if (busy || !queue?.count()) return;
+    if (busy || !next()) return;
     busy = true;
+    let isDone = false;
+    const work = async () => { isDone = await sendAll(); };
     try {
-        if (navigator.locks) await navigator.locks.request("plumbleaf." + job, sendAll);
-        else await sendAll();
+        if (navigator.locks) await navigator.locks.request("plumbleaf." + job, work);
+        else await work();
     } finally {
         busy = false;
     }
+    // What was put in while the lock was given back.
+    if (isDone) send();
 }
 
+/** Whether all went that may go. */
 async function sendAll() {
-    for (let edit = queue.first(); edit && (!edit.asked || again.delete(edit.id)); edit = queue.first()) if (!(await sendOne(edit))) return;
+    for (let edit = next(); edit; edit = next()) if (!(await sendOne(edit))) return false;
+    return true;
 }
 
 /** The room as the server has it now; nothing without a connection. */
@@ -94,8 +129,8 @@ export async function roomNow() {
 // from there is shown here too, and what still waits goes from here where that page is closed meanwhile.
 async function elsewhere({ oldValue, newValue }) {
     const left = JSON.parse(newValue ?? "[]");
-    if (asking && !left.some((edit) => edit.id === asking && edit.asked)) {
-        asking = "";
+    if (asking && !left.some((edit) => edit.id === asking.id && edit.asked)) {
+        asking = null;
         document.getElementById("conflict")?.remove();
     }
     if (left.length) later(AGAIN_SOON);
@@ -121,9 +156,7 @@ async function sendOne(edit) {
         return waits(edit, AGAIN_SOON, "No connection.");
     }
     if (answer.type === "opaqueredirect" || answer.status === 401) {
-        queue.stays(edit.id);
-        say(`You are signed out. ${changes(queue.count())} kept on this device: sign in again and they are sent.`);
-        return false;
+        return signedOut(edit);
     }
     if (answer.status >= 500 || answer.status === 429) return waits(edit, AGAIN_LATER, "The server cannot take changes now.");
     if (answer.status === 403 && !renewed) return renew(edit);
@@ -136,9 +169,15 @@ async function sendOne(edit) {
     return true;
 }
 
+function signedOut(edit) {
+    queue.stays(edit.id);
+    say(`You are signed out. ${changes(ours().length)} kept on this device: sign in again and they are sent.`);
+    return false;
+}
+
 function waits(edit, milliseconds, why) {
     queue.stays(edit.id);
-    say(`${why} ${changes(queue.count())} kept on this device and will be sent again.`);
+    say(`${why} ${changes(ours().length)} kept on this device and will be sent again.`);
     later(milliseconds);
     return false;
 }
@@ -150,8 +189,9 @@ async function renew(edit) {
     try {
         const page = new DOMParser().parseFromString(await (await fetch(location.pathname)).text(), "text/html");
         const fresh = page.querySelector("meta[name=csrf]")?.content;
-        if (fresh) document.querySelector("meta[name=csrf]").content = fresh;
-        return Boolean(fresh);
+        if (!fresh) return signedOut(edit);
+        document.querySelector("meta[name=csrf]").content = fresh;
+        return true;
     } catch {
         return waits(edit, AGAIN_SOON, "No connection.");
     }
@@ -161,7 +201,7 @@ function kept(edit, html) {
     const page = new DOMParser().parseFromString(html, "text/html");
     queue.went(edit.id, Number(page.getElementById("inside")?.dataset.version ?? edit.base + 1));
     show(page, { done: edit.path });
-    if (Date.now() > noted) say("");
+    if (Date.now() > noted) say(rest());
     return true;
 }
 
@@ -171,31 +211,30 @@ function second(edit, html) {
     const page = new DOMParser().parseFromString(html, "text/html");
     const version = Number(page.getElementById("inside")?.dataset.version ?? 0);
     const theirs = page.querySelector("#conflict p")?.textContent ?? "";
-    // One more in a list, as the field book writes shots down, may need another number by now, and with a level's all shots that were read from it.
-    if (new Map(edit.fields).has("own")) return waits(edit, AGAIN_LATER, "What was measured in the field book goes up from there.");
     const now = edit.path && edit.was !== undefined ? valueIn(page, edit) : undefined;
     if (now !== undefined && hasArrived(edit, now)) {
         page.getElementById("conflict")?.remove();
         queue.went(edit.id, version);
         show(page, { done: edit.path });
-        say("");
+        say(rest());
         return true;
     }
     if (now !== undefined && isOwn(edit, now)) {
-        queue.mark(edit.id, { base: version });
+        queue.mark(edit.id, { asked: false, base: version });
         page.getElementById("conflict")?.remove();
         show(page, {});
         say(`Meanwhile: ${theirs} Your change is put in as well.`);
         noted = Date.now() + TO_READ;
-        setTimeout(() => { if (!queue.count()) say(""); }, TO_READ);
+        setTimeout(() => { if (!ours().length) say(rest()); }, TO_READ);
         return true;
     }
+    again.delete(edit.id);
     if (edit.path) {
-        asking = edit.id;
+        asking = { id: edit.id, version, value: now };
         queue.mark(edit.id, { asked: true });
     } else queue.drop(edit.id);
     show(page, {});
-    say("");
+    say(rest());
     return !edit.path;
 }
 

@@ -77,7 +77,8 @@ const told = {
     stopped(book, words) {
         if (book !== open || noEngine) return;
         head(book);
-        say(stoppedAt(words));
+        for (const part of content.querySelectorAll(".coming")) part.textContent = stoppedAt(words);
+        tellWaiting(book);
     },
 };
 
@@ -86,10 +87,11 @@ function head(book) {
     const verdict = document.getElementById("verdict");
     verdict.textContent = VERDICTS[book.verdict()] ?? "";
     verdict.dataset.verdict = book.verdict();
-    const isBehind = book.isWorked && !book.fault && (book.step === STEPS.NONE || book.step === STEPS.LAID);
-    document.body.dataset.step = book.isWorked && !book.fault ? book.step : STEPS.PRICED;
-    document.getElementById("working").textContent = !isBehind ? "" : noEngine ? "no engine" : book.step === STEPS.NONE ? "getting ready" : "working it out";
-    for (const part of document.querySelectorAll(".follows")) part.setAttribute("aria-busy", String(isBehind));
+    const isBehind = book.isWorked && (book.step === STEPS.NONE || book.step === STEPS.LAID);
+    document.body.dataset.step = book.isWorked ? book.step : STEPS.PRICED;
+    const doing = book.fault ? "stopped" : book.step === STEPS.NONE ? "getting ready" : "working it out";
+    document.getElementById("working").textContent = !isBehind ? "" : noEngine ? "no engine" : doing;
+    for (const part of document.querySelectorAll(".follows")) part.setAttribute("aria-busy", String(isBehind && !book.fault));
 }
 
 /** What waits, and whether it is safe here. */
@@ -105,9 +107,9 @@ function tellWaiting(book) {
     const asked = book.queue.list().filter((edit) => edit.asked).length;
     if (asked) say(`${asked} of ${changes(count)} on this device ${asked === 1 ? "needs" : "need"} a word: someone changed the same value, or it was refused. See "At the desk".`);
     else if (count && !book.isWrittenDown) say(keptHere(book));
+    else if (book.fault && !noEngine) say(stoppedAt(book.fault));
     else if (count) say(`${changes(count)} ${count === 1 ? "is" : "are"} kept on this device${navigator.onLine ? " and sent now" : "; no signal"}.`);
     else if (noEngine) say(noEngine);
-    else if (book.fault) say(stoppedAt(book.fault));
     else say(navigator.onLine ? "" : "No signal. What you change is kept on this device.");
 }
 
@@ -150,7 +152,8 @@ async function sendOf(book) {
     if (moved) book.work();
     if (moved || JSON.stringify(book.queue.list()) !== waited || photosLeft !== photos) view.fresh?.();
     tellWaiting(book);
-    if (problem) say(problem + (book.queue.count() ? ` ${keptHere(book)}` : ""));
+    const kept = book.fault ? stoppedAt(book.fault) : book.queue.count() ? keptHere(book) : "";
+    if (problem) say(`${problem} ${kept}`.trim());
 }
 
 /** What waits of jobs that are held and not open goes up from the list. */
@@ -163,7 +166,8 @@ async function sendFrom(jobs) {
         for (const job of jobs) {
             const before = job.seen ? 0 : await waitingOf(job);
             if (!before) continue;
-            problem = (await sendAll(job.id, job.person, () => {})) || problem;
+            const stop = await sendAll(job.id, job.person, () => {});
+            if (stop) problem = `${job.title}: ${stop}`;
             await writeDown(job.id, job.person);
             went ||= (await waitingOf(job)) < before;
         }
@@ -191,6 +195,8 @@ async function openJob(id) {
         open.engine.ask("stock", held.kit ?? "{}").then((problem) => { if (problem) say("The house's prices cannot be read here: " + problem); }, () => {});
         open.work();
     }
+    // A device that is full says so before more is keyed in.
+    if (open.queue.count()) open.writeDown().then(() => { if (open?.id === id) tellWaiting(open); });
     return open;
 }
 
@@ -238,6 +244,7 @@ async function take(id) {
     const { job, problem } = await fetched(id);
     if (!job) { say(problem); return list(); }
     await hold(job);
+    open?.close();
     open = null;
     navigator.storage?.persist?.();
     say("");
@@ -269,6 +276,7 @@ async function show() {
 /** The engine may be had now. */
 function anew() {
     noEngine = "";
+    open?.close();
     open = null;
     show();
 }

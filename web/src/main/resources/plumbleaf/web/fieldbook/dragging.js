@@ -115,6 +115,8 @@ class Handle {
         rect.classList.add("taken");
         this.#taken = true;
         const from = post.stationIn;
+        // Of the drawing as it was taken hold of: one that is cut at this very post is drawn at another scale as it moves.
+        const inchesPerPixel = this.strip.inchesPerPixel();
         let rest = 0;
         let asking = false;
         const follow = async () => {
@@ -143,11 +145,15 @@ class Handle {
             // What it comes to is said last: after the drawing of the place where it rests.
             await following;
             const at = this.at;
-            const come = await all.book.tried(this.#edit(at));
-            if (this.#taken && at === this.at) all.says(this.#answer(at, come));
+            try {
+                const come = await all.book.tried(this.#edit(at));
+                if (this.#taken && at === this.at) all.says(this.#answer(at, come));
+            } catch (fault) {
+                all.shows(fault.message);
+            }
         };
         const moved = (now) => {
-            const next = all.snapped(from + (now.clientX - event.clientX) * this.strip.inchesPerPixel());
+            const next = all.snapped(from + (now.clientX - event.clientX) * inchesPerPixel);
             if (Math.abs(now.clientX - event.clientX) < 1 || next === this.at) return;
             this.at = next;
             this.along = true;

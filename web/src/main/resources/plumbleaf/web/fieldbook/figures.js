@@ -85,5 +85,5 @@ export class Figures {
         const all = this.all.map((figure) => (figure.of === part && own.length ? own.shift() : { of: figure.of, key: figure.key }));
         return this.draw(all);
     }
-    says(words) { if (!this.all.length) this.place.replaceChildren(part(`<p>${escaped(words)}</p>`)); }
+    says(words) { if (!this.all.length) this.place.replaceChildren(part(`<p class="coming">${escaped(words)}</p>`)); }
 }

@@ -13,7 +13,9 @@ export function findings(place, book) {
     let shown = [];
     function draw() {
         const told = [...errors(book.result), ...book.findings().filter((one) => one.severity !== "pass")];
-        place.querySelector("#findings-of").textContent = heading(book.verdict(), told.length);
+        const of = place.querySelector("#findings-of");
+        of.textContent = heading(book.verdict(), told.length);
+        of.classList.toggle("coming", !book.verdict() && !told.length);
         const now = told.map((one) => item(one, book.isWorked && book.step !== STEPS.PRICED));
         // Only what reads otherwise is put there anew: what one is just reading stays where it is.
         now.forEach((html, i) => {

@@ -80,6 +80,7 @@ export function measuring(place, book) {
     }
 
     async function draw() {
+        at("closure")?.classList.toggle("coming", book.step === STEPS.NONE);
         if (book.step === STEPS.NONE) { write("closure", "Being worked out."); return; }
         try {
             drawGround(await book.ground());

@@ -52,7 +52,7 @@ function values(edit, arrived) {
     const of = `${before.get("list")}[${before.get("own")}]`;
     return edit.fields.filter(([name, value]) => !IN_NO_ITEM.includes(name) && value !== (before.get(name) ?? "")).map(([name, value]) => {
         const path = `${of}.${name}`;
-        return { at: edit.at.replace(/[^/]*$/, "edit"), path, was: before.get(name) ?? "", fields: [["path", path], ["unit", "WORDS"], ["value", value]] };
+        return { at: edit.at.replace(/[^/]*$/, "edit"), path, made: edit.made, was: before.get(name) ?? "", fields: [["path", path], ["unit", "WORDS"], ["value", value]] };
     });
 }
 

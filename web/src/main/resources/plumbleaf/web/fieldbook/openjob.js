@@ -12,6 +12,9 @@ export const STEPS = { NONE: "none", LAID: "laid", DESIGNED: "designed", PRICED:
 export class OpenJob {
     #told;
     #round = 0;
+    /** Whether the result is that of the newest edit. */
+    #isCurrent = false;
+    #isClosed = false;
     #after = null;
     #putting = Promise.resolve();
 
@@ -46,15 +49,20 @@ export class OpenJob {
 
     /** The job as it stands, worked out from the first step; what was begun for an older text ends. */
     async work() {
-        if (!this.engine) return;
+        if (!this.engine || this.#isClosed) return;
         this.read();
-        const round = ++this.#round;
+        const round = this.#begun();
         try {
             if (this.step !== STEPS.NONE) this.#reached(STEPS.LAID, await this.laid(this.text), round);
             await this.#follow(round);
         } catch (fault) {
             this.#stopped(fault, round);
         }
+    }
+
+    #begun() {
+        this.#isCurrent = false;
+        return ++this.#round;
     }
 
     async #follow(round) {
@@ -65,9 +73,11 @@ export class OpenJob {
         }
     }
 
+    /** What stands in the result is of an older edit, or there is none. */
     #stopped(fault, round) {
         if (round !== this.#round) return;
         this.fault = fault.message;
+        if (this.step !== STEPS.NONE) this.step = STEPS.LAID;
         this.#told.stopped(this, fault.message);
     }
 
@@ -78,6 +88,7 @@ export class OpenJob {
         if (step !== STEPS.LAID) this.result = answer;
         this.#told.step(this, step === STEPS.LAID ? answer : undefined);
         if (step === STEPS.LAID) return;
+        this.#isCurrent = true;
         const after = this.#after;
         this.#after = null;
         after?.();
@@ -117,12 +128,15 @@ export class OpenJob {
 
     /** Calls back once the newest edit is worked out with its loads and findings; of several only the last. */
     afterwards(call) {
-        if (this.step === STEPS.DESIGNED || this.step === STEPS.PRICED) call();
+        if (this.#isCurrent) call();
         else this.#after = call;
     }
 
     /** Asks the engine for nothing more. */
-    close() { ++this.#round; }
+    close() {
+        ++this.#round;
+        this.#isClosed = true;
+    }
 
     /** What the whole job would come to with it. */
     async tried(edit) { return JSON.parse(await this.engine.ask("unpriced", this.with(edit))); }
@@ -139,7 +153,7 @@ export class OpenJob {
     }
 
     async #put(edit) {
-        const round = ++this.#round;
+        const round = this.#begun();
         let laid;
         try {
             laid = await this.laid(this.with(edit));

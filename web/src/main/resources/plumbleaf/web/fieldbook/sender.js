@@ -48,7 +48,7 @@ async function sendInOrder(id, queue, arrived) {
             continue;
         }
         if (isBehind(edit, job)) {
-            queue.mark(edit.id, { asked: true, base: Number(job.version) });
+            queue.mark(edit.id, { asked: true });
             continue;
         }
         const stop = await send(queue, edit, job, known);
@@ -99,7 +99,7 @@ async function send(queue, edit, job, known) {
         queue.went(edit.id, version);
     }
     else if (answer.status === 409) queue.stays(edit.id);
-    else if (answer.status === 422 || answer.status === 400) queue.mark(edit.id, { asked: true, refused: true, base: Number(job.version) });
+    else if (answer.status === 422 || answer.status === 400) queue.mark(edit.id, { asked: true, refused: true });
     else {
         queue.stays(edit.id);
         return answer.status === 403 ? "These changes are not yours to make." : "The server cannot take changes now.";

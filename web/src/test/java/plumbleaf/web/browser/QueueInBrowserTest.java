@@ -2,6 +2,7 @@ package plumbleaf.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WindowType;
@@ -67,13 +68,103 @@ class QueueInBrowserTest extends InBrowser {
     @Test
     void aChangeThatArrivedBeforeItsAnswerWasLostIsNotAskedAbout() {
         go(Room.GATES);
-        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
-        String arrived = text().replace("\"opening\": \"4'\"", "\"opening\": \"4' 6\\\"\"");
-        store.edit(job.id(), 1, job.title(), arrived, "opening 4' 6\"", "Odo");
+        browser.executeScript(waiting("gates[0].opening", "54", "4'"));
+        String arrived = text().replace("\"opening\": \"4'\"", "\"opening\": \"54\\\"\"");
+        store.edit(job.id(), 1, job.title(), arrived, "opening 54\"", "Odo");
         go(Room.GATES);
         waitUntil("!Object.keys(localStorage).some((key) => key.startsWith('plumbleaf.waiting.'))");
         assertThat(browser.findElements(By.id("conflict"))).isEmpty();
         assertThat(text()).isEqualTo(arrived);
+    }
+
+    @Test
+    void aValueThatOnlyBeginsLikeItIsAskedAbout() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "5", "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        assertThat(text()).contains("\"opening\": \"5'\"");
+    }
+
+    @Test
+    void oneThatIsPutInBesideSomebodyElsesChangeTakesNoOtherAlongUnseen() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].leaf.bottomGap", "3 1/2", value("gates[0].leaf.bottomGap")));
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        assertThat(text()).contains("\"opening\": \"5'\"").contains("\"bottomGap\": \"3 1/2\\\"\"");
+    }
+
+    @Test
+    void whoWasAskedIsAskedAgainAlsoWhereTheFirstAnswerDoesNotCome() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        browser.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", """
+                const real = fetch;
+                let lost = 0;
+                window.fetch = (...asked) => (asked[1]?.method === "POST" && !lost++ ? Promise.reject(new TypeError("lost")) : real(...asked));
+                """));
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        assertThat(text()).contains("\"opening\": \"5'\"");
+    }
+
+    @Test
+    void whatIsAskedStaysOnThePageWhileTheScreenIsTurnedAndShowsTheRoomAnew() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        phone();
+        waitUntil("document.getElementById('inside').dataset.breadth === 'narrow'");
+        browser.findElement(By.xpath("//button[text()='Put mine in']")).click();
+        waitForVersion(3);
+        assertThat(text()).contains("\"opening\": \"4' 6\"");
+        assertThat(browser.findElements(By.id("conflict"))).isEmpty();
+    }
+
+    @Test
+    void whatIsAskedIsAskedOnceMoreWhereTheFieldWasChangedMeanwhile() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
+        store.edit(
+                job.id(),
+                2,
+                job.title(),
+                text().replace("\"opening\": \"5'\"", "\"opening\": \"6'\""),
+                "opening 6'",
+                "Odo");
+        browser.findElement(By.xpath("//button[text()='Put mine in']")).click();
+        waitUntil("document.getElementById('conflict')?.textContent.includes(\"6'\")");
+        assertThat(text()).contains("\"opening\": \"6'\"");
+    }
+
+    @Test
+    void shotsThatWaitForTheFieldBookHoldNoChangeOfTheRoomsUp() {
+        go(Room.GATES);
+        browser.executeScript("""
+                const person = document.querySelector('meta[name=person]').content;
+                const at = '/jobs/JOB/ground/write-down';
+                const shot = [['list', 'ground.shots'], ['own', 'S90'], ['run', 'R1'], ['station', "3'"], ['elevation', "1'"]];
+                localStorage.setItem('plumbleaf.waiting.' + encodeURIComponent(person) + '.JOB', JSON.stringify([{ id: 'shot', at, path: 'ground.shots[S90]', base: 1, fields: shot }]));
+                """.replace("JOB", job.id().text()));
+        go(Room.GATES);
+        waitUntil("document.getElementById('line').textContent.includes('1 change is kept in the field book')");
+        type("gates[0].opening", "4' 6");
+        waitForVersion(2);
+        assertThat(text()).contains("\"opening\": \"4' 6\"").doesNotContain("S90");
+        assertThat(line()).contains("1 change is kept in the field book");
+        assertThat(waitingCount()).isEqualTo(1);
     }
 
     @Test
