@@ -13,6 +13,7 @@ import plumbleaf.engine.line.Post;
 import plumbleaf.engine.line.RunLayout;
 import plumbleaf.engine.quantity.Length;
 import plumbleaf.engine.rule.NearBuilding;
+import plumbleaf.engine.rule.OverLine;
 import plumbleaf.engine.rule.PlaceRules;
 import plumbleaf.engine.rule.RuleTable;
 
@@ -48,21 +49,21 @@ final class LotLines {
     private List<Finding> of(Run run, RunLayout laid) {
         List<PlanPoint> vertices = laid.line().line().vertices();
         double nearest = Double.POSITIVE_INFINITY;
-        boolean over = false;
         boolean beyond = false;
         for (int i = 0; i + 1 < vertices.size(); i++) {
             PlanPoint from = vertices.get(i);
             PlanPoint to = vertices.get(i + 1);
             double away = NearBuilding.toLine(from, to, line.points()).inches();
             nearest = Math.min(nearest, away);
-            over |= NearBuilding.goesOver(from, to, line.points());
             beyond |= isBeyond(run, from, to);
         }
         double half = 0;
         for (Post post : laid.posts()) half = Math.max(half, post.width().inches() / 2);
         Length face = Length.inches(Math.max(0, nearest - half));
-        if (over) return List.of(PlaceRules.overLine(run.id(), line));
+        if (OverLine.goes(vertices, line.points())) return List.of(PlaceRules.overLine(run.id(), line));
         if (beyond) return List.of(PlaceRules.beyondLine(run.id(), line, face, rules));
+        if (line.setback().isZero() && nearest < half)
+            return List.of(PlaceRules.onLine(run.id(), line, Length.inches(half - nearest), rules));
         return face.compareTo(line.setback().plus(BESIDE_LINE)) <= 0
                 ? List.of(PlaceRules.setback(run.id(), line, face, rules))
                 : List.of();

@@ -31,13 +31,6 @@ public final class NearBuilding {
         return Length.inches(least);
     }
 
-    /** Whether a piece goes from one side of a line to the other; to end on it or to lie along it is not to go over. */
-    public static boolean goesOver(PlanPoint from, PlanPoint to, List<PlanPoint> points) {
-        for (int i = 0; i + 1 < points.size(); i++)
-            if (crosses(from, to, points.get(i), points.get(i + 1))) return true;
-        return false;
-    }
-
     private static boolean crosses(PlanPoint a, PlanPoint b, PlanPoint c, PlanPoint d) {
         return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
     }

@@ -87,6 +87,19 @@ public final class PlaceRules {
                 Measure.provided(face.inches(), line.setback().inches(), "in"));
     }
 
+    /** No set-back is asked, and posts stand on the line itself: half of each is the neighbor's. */
+    public static Finding onLine(String run, PropertyLine line, Length over, RuleTable rules) {
+        return Checked.note(
+                "line.setback",
+                Severity.CAUTION,
+                run,
+                run + " stands on the " + line.what() + ": its posts reach "
+                        + rules.say().text(over)
+                        + " over it, their footings further. Have the neighbor's word for it in writing, or move the run in."
+                        + " Local code governs.",
+                Basis.commonPractice("a fence on the line is agreed with the neighbor"));
+    }
+
     /** A fence that crosses a lot line ends on somebody else's land. */
     public static Finding overLine(String run, PropertyLine line) {
         return Checked.note(

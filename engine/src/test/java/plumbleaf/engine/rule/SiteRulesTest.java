@@ -3,6 +3,7 @@ package plumbleaf.engine.rule;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -85,5 +86,59 @@ class SiteRulesTest {
                 .isTrue();
         assertThat(NearBuilding.distance(at(30, 10), at(60, 10), house).isZero())
                 .isTrue();
+    }
+
+    @Test
+    void aFenceGoesOverALineAcrossItAtItsCornersAndAfterRunningAlongIt() {
+        List<PlanPoint> line = List.of(at(-50, 0), at(0, 0), at(50, 0));
+        assertThat(OverLine.goes(List.of(at(-5, 3), at(5, -3)), line))
+                .as("through its corner")
+                .isTrue();
+        assertThat(OverLine.goes(List.of(at(7, 3), at(7, 0), at(9, -3)), line))
+                .as("turning on it")
+                .isTrue();
+        assertThat(OverLine.goes(List.of(at(-9, 3), at(-7, 0), at(20, 0), at(21, -1)), line))
+                .as("along it for a while")
+                .isTrue();
+        assertThat(OverLine.goes(List.of(at(-9, 3), at(-7, 0), at(20, 0), at(21, 1)), line))
+                .as("along it and back")
+                .isFalse();
+        assertThat(OverLine.goes(List.of(at(7, 3), at(7, 0)), line))
+                .as("ending on it")
+                .isFalse();
+        assertThat(OverLine.goes(List.of(at(60, 3), at(60, -3)), line))
+                .as("past its end")
+                .isFalse();
+        assertThat(OverLine.goes(List.of(at(-20, 0), at(20, 0)), line))
+                .as("along all of it")
+                .isFalse();
+    }
+
+    /** Second method: points close together all along the fence, each told by itself whether it lies north-west of a line that comes from the west and turns north. */
+    @Test
+    void whereverAFenceGoesOverABentLineItHasPointsOnBothSides() {
+        List<PlanPoint> line = List.of(at(-500, 0), at(0, 0), at(0, 500));
+        Random random = new Random(5);
+        for (int trial = 0; trial < 3000; trial++) {
+            List<PlanPoint> fence = new ArrayList<>();
+            for (int i = 0; i < 4; i++) fence.add(at(random.nextInt(7) - 3, random.nextInt(7) - 3));
+            boolean north = false;
+            boolean south = false;
+            for (int i = 0; i + 1 < fence.size(); i++)
+                for (int k = 0; k <= 1000; k++) {
+                    double x = fence.get(i).xIn()
+                            + k
+                                    / 1000.0
+                                    * (fence.get(i + 1).xIn() - fence.get(i).xIn());
+                    double y = fence.get(i).yIn()
+                            + k
+                                    / 1000.0
+                                    * (fence.get(i + 1).yIn() - fence.get(i).yIn());
+                    double in = Math.min(-x, y);
+                    north |= in > 1e-9;
+                    south |= in < -1e-9;
+                }
+            assertThat(OverLine.goes(fence, line)).as("%s", fence).isEqualTo(north && south);
+        }
     }
 }

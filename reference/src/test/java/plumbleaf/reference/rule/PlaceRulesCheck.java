@@ -152,6 +152,38 @@ class PlaceRulesCheck {
                 .startsWith("PASS ");
     }
 
+    /** The fence turns a corner on the line itself, or the line does on the fence; nothing of either is crossed between its ends. */
+    @Test
+    void aFenceThatGoesOverTheLineAtACornerIsAMustFix() throws IOException {
+        assertThat(
+                        message(
+                                "{ \"east\": \"-9'\", \"north\": \"-9'\" }, { \"east\": \"20'\", \"north\": \"0'\" }, { \"east\": \"50'\", \"north\": \"9'\" }"))
+                .startsWith("MUST_FIX R1 goes over the lot line");
+        assertThat(
+                        message(
+                                "{ \"east\": \"-9'\", \"north\": \"-9'\" }, { \"east\": \"20'\", \"north\": \"0'\" }, { \"east\": \"50'\", \"north\": \"-9'\" }"))
+                .as("a line that only touches the fence with its corner")
+                .doesNotContain("goes over");
+    }
+
+    @Test
+    void postsOnTheLineWhereNoSetBackIsAskedAreTheNeighborsToo() throws IOException {
+        String line =
+                "\"propertyLines\": [ { \"what\": \"lot line\", \"certifiedBy\": \"pins\", \"setback\": \"0\\\"\","
+                        + " \"points\": [ { \"east\": \"-9'\", \"north\": \"%s\" }, { \"east\": \"50'\", \"north\": \"%s\" } ] } ],";
+        assertThat(with(line.replace("%s", "0'"), ""))
+                .filteredOn(each -> each.id().equals("line.setback"))
+                .singleElement()
+                .satisfies(each -> {
+                    assertThat(each.severity()).isEqualTo(Severity.CAUTION);
+                    // Half of a gate post of 2-7/8 in.
+                    assertThat(each.message())
+                            .startsWith("R1 stands on the lot line: its posts reach 1-7/16\" over it");
+                });
+        assertThat(severities(with(line.replace("%s", "-2\\\""), ""), "line.setback"))
+                .containsExactly(Severity.PASS);
+    }
+
     @Test
     void shutAtNight() throws IOException {
         assertThat(severities(with("\"overnight\": [ { \"what\": \"a dog\" } ],", ""), "contain.overnight"))
