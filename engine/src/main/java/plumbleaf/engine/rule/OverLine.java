@@ -1,6 +1,7 @@
 package plumbleaf.engine.rule;
 
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import plumbleaf.engine.geometry.PlanPoint;
 
@@ -51,8 +52,8 @@ public final class OverLine {
     }
 
     /** In inches from the leg's start, its end among them. */
-    private TreeSet<Double> meetings(PlanPoint from, PlanPoint to, double length) {
-        TreeSet<Double> meetings = new TreeSet<>();
+    private SortedSet<Double> meetings(PlanPoint from, PlanPoint to, double length) {
+        SortedSet<Double> meetings = new TreeSet<>();
         meetings.add(length);
         for (int i = 0; i < line.size(); i++) {
             PlanPoint one = line.get(i);
