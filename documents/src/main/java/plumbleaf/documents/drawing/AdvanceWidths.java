@@ -1,8 +1,5 @@
 package plumbleaf.documents.drawing;
 
-import java.util.Map;
-import java.util.TreeMap;
-
 /**
  * How far each letter of our typefaces moves the pen, in 2048ths of the size. Copied by a program out of the font files that the
  * plotters embed, and compared with them by a test; here so that lettering is measured without a font library, in a browser too.
@@ -46,42 +43,40 @@ final class AdvanceWidths {
     /** Only what Inter does not have. */
     private static final String DEJAVU_SANS = "ad:739;2220:1836;22a5:1784;2300:1233;25cc:1787;2610:1836,1836";
 
-    private static final Map<Integer, Integer> REGULAR = table(INTER_REGULAR);
-    private static final Map<Integer, Integer> SEMIBOLD = table(INTER_SEMIBOLD);
-    private static final Map<Integer, Integer> FALLBACK = table(DEJAVU_SANS);
+    private static final int[] REGULAR = table(INTER_REGULAR);
+    private static final int[] SEMIBOLD = table(INTER_SEMIBOLD);
+    private static final int[] FALLBACK = table(DEJAVU_SANS);
 
     private AdvanceWidths() {}
 
-    static Map<Integer, Integer> of(Typeface face) {
-        return switch (face) {
+    /** Whether a typeface has a letter. */
+    static boolean has(Typeface face, char letter) {
+        return of(face, letter) > 0;
+    }
+
+    /** How far it moves the pen; 0 where the typeface has no such letter. */
+    static int of(Typeface face, char letter) {
+        int[] widths = switch (face) {
             case INTER_REGULAR -> REGULAR;
             case INTER_SEMIBOLD -> SEMIBOLD;
             case DEJAVU_SANS -> FALLBACK;
         };
+        return letter < widths.length ? widths[letter] : 0;
     }
 
-    private static Map<Integer, Integer> table(String rows) {
-        Map<Integer, Integer> widths = new TreeMap<>();
-        int at = 0;
-        int code = 0;
-        StringBuilder number = new StringBuilder();
-        while (at <= rows.length()) {
-            char mark = at == rows.length() ? ';' : rows.charAt(at++);
-            if (mark == ':') {
-                code = Integer.parseInt(number.toString(), 16);
-                number.setLength(0);
-            } else if (mark == ',' || mark == ';') {
-                widths.put(code++, Integer.parseInt(number.toString()));
-                number.setLength(0);
-                if (at == rows.length()) break;
-            } else {
-                number.append(mark);
-                if (at == rows.length()) {
-                    widths.put(code, Integer.parseInt(number.toString()));
-                    break;
-                }
-            }
+    /** By code point, as far as the last row goes. */
+    private static int[] table(String rows) {
+        String last = rows.substring(rows.lastIndexOf(';') + 1);
+        int[] widths = new int[code(last) + last.length()];
+        for (String row : rows.split(";", -1)) {
+            int code = code(row);
+            for (String width : row.substring(row.indexOf(':') + 1).split(",", -1))
+                widths[code++] = Integer.parseInt(width);
         }
         return widths;
+    }
+
+    private static int code(String row) {
+        return Integer.parseInt(row.substring(0, row.indexOf(':')), 16);
     }
 }

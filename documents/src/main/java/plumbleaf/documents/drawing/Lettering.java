@@ -15,6 +15,9 @@ public final class Lettering {
 
     private static final char UNKNOWN = '?';
 
+    /** What a number before them goes on with. */
+    private static final List<String> UNITS = List.of("mm", "ft", "in.", "lb", "mph", "psf", "psi");
+
     private Lettering() {}
 
     /** A stretch of text in one typeface. */
@@ -29,7 +32,7 @@ public final class Lettering {
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
             Typeface face = faceOf(letter, first);
-            char shown = AdvanceWidths.of(face).containsKey((int) letter) ? letter : UNKNOWN;
+            char shown = AdvanceWidths.has(face, letter) ? letter : UNKNOWN;
             if (face != running && run.length() > 0) {
                 stretches.add(new Stretch(running, run.toString()));
                 run.setLength(0);
@@ -42,8 +45,7 @@ public final class Lettering {
     }
 
     private static Typeface faceOf(char letter, Typeface first) {
-        boolean fallback = !AdvanceWidths.of(first).containsKey((int) letter)
-                && AdvanceWidths.of(Typeface.DEJAVU_SANS).containsKey((int) letter);
+        boolean fallback = !AdvanceWidths.has(first, letter) && AdvanceWidths.has(Typeface.DEJAVU_SANS, letter);
         return fallback ? Typeface.DEJAVU_SANS : first;
     }
 
@@ -62,8 +64,7 @@ public final class Lettering {
     private static double units(Stretch stretch) {
         double units = 0;
         for (int i = 0; i < stretch.text().length(); i++)
-            units += AdvanceWidths.of(stretch.face())
-                    .getOrDefault((int) stretch.text().charAt(i), 0);
+            units += AdvanceWidths.of(stretch.face(), stretch.text().charAt(i));
         return units;
     }
 
@@ -87,10 +88,24 @@ public final class Lettering {
 
     private static boolean goOn(String before, String word) {
         if (before.isEmpty() || word.isEmpty()) return false;
-        boolean feet = before.matches(".*[0-9]'") && Character.isDigit(word.charAt(0));
-        return feet
-                || (Character.isDigit(before.charAt(before.length() - 1))
-                        && word.matches("(mm|ft|in\\.|lb|mph|psf|psi)[.,;:)]*"));
+        int last = before.length() - 1;
+        if (isDigit(before.charAt(last))) return isUnit(word);
+        return before.charAt(last) == '\'' && last > 0 && isDigit(before.charAt(last - 1)) && isDigit(word.charAt(0));
+    }
+
+    private static boolean isDigit(char letter) {
+        return letter >= '0' && letter <= '9';
+    }
+
+    /** A unit, and what ends a sentence or a bracket after it. */
+    private static boolean isUnit(String word) {
+        for (String unit : UNITS)
+            if (word.startsWith(unit)) {
+                int at = unit.length();
+                while (at < word.length() && ".,;:)".indexOf(word.charAt(at)) >= 0) at++;
+                if (at == word.length()) return true;
+            }
+        return false;
     }
 
     /** Where a long word is best cut: after its last hyphen, slash or underscore that fits, else where it must. */

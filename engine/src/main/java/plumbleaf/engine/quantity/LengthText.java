@@ -16,8 +16,13 @@ public final class LengthText {
     private static final BigDecimal NM_PER_INCH = BigDecimal.valueOf(25_400_000L);
     private static final BigDecimal LARGEST_NM = BigDecimal.valueOf(1e7).multiply(NM_PER_INCH);
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?|\\.\\d+)";
+    /** Doubles below this tell halves. */
+    private static final double EXACT = 1L << 51;
+
     private static final Pattern METRIC = Pattern.compile(NUMBER + " ?(mm|cm|m)");
     private static final Pattern FEET = Pattern.compile(NUMBER + " ?'");
+    private static final Pattern FEET_WORD = Pattern.compile(" ?(feet|foot|ft)\\.?");
+    private static final Pattern INCH_WORD = Pattern.compile(" ?(inches|inch|in)\\.?$");
     private static final Pattern INCHES = Pattern.compile("(?:(\\d+)[ -])?(\\d+)/(\\d+)|" + NUMBER);
     private static final String EXAMPLES = "write 50\", 4' 2-1/2\" or 1270 mm";
     private static final int SIXTEENTHS = 16;
@@ -138,13 +143,15 @@ public final class LengthText {
                 .replace('\u201d', '"')
                 .replace('\u2033', '"')
                 .replace('\u2212', '-');
-        plain = plain.replaceAll(" ?(feet|foot|ft)\\.?", "'").replaceAll(" ?(inches|inch|in)\\.?$", "\"");
+        // Most lengths are written with marks, and are looked at thousands of times while somebody types.
+        if (plain.indexOf('f') >= 0) plain = FEET_WORD.matcher(plain).replaceAll("'");
+        if (plain.indexOf('i') >= 0) plain = INCH_WORD.matcher(plain).replaceAll("\"");
         plain = plain.replace("\u00bd", " 1/2").replace("\u00bc", " 1/4").replace("\u00be", " 3/4");
         plain = plain.replace("\u215b", " 1/8")
                 .replace("\u215c", " 3/8")
                 .replace("\u215d", " 5/8")
                 .replace("\u215e", " 7/8");
-        return plain.replaceAll("\\s+", " ").strip();
+        return Blanks.single(plain).strip();
     }
 
     /** To 1/16 in., halves away from zero, as the trade writes it: {@code 4' 2-1/2"}, below a foot {@code 10-1/2"}. */
@@ -184,7 +191,14 @@ public final class LengthText {
         return (in64ths < 0 ? "-" : "") + (feet == 0 ? inchText : rest == 0 ? feet + "'" : feet + "' " + inchText);
     }
 
+    /** Sixteen times a double and what of that is over a whole are exact, so the half is told for sure. */
     private static long sixteenths(double inches) {
+        double times = Math.abs(inches) * SIXTEENTHS;
+        if (times < EXACT) {
+            long below = (long) times;
+            long size = times - below < 0.5 ? below : below + 1;
+            return inches < 0 ? -size : size;
+        }
         return new BigDecimal(inches)
                 .multiply(BigDecimal.valueOf(SIXTEENTHS))
                 .setScale(0, RoundingMode.HALF_UP)

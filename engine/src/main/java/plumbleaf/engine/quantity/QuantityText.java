@@ -146,6 +146,6 @@ public final class QuantityText {
     }
 
     private static String plain(String text) {
-        return text.strip().toLowerCase(Locale.ROOT).replace('\u2212', '-').replaceAll("\\s+", " ");
+        return Blanks.single(text.strip().toLowerCase(Locale.ROOT).replace('\u2212', '-'));
     }
 }

@@ -2,7 +2,10 @@ package plumbleaf.engine.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -123,5 +126,32 @@ class LengthTextTest {
                     .inches();
             assertThat(Math.abs(printed - inches)).isLessThanOrEqualTo(1 / 32.0 + 1e-12);
         }
+    }
+
+    /** Second method: decimal arithmetic, which holds every double exactly. */
+    @Test
+    void halvesOfASixteenthGoAwayFromZeroAndNothingElseDoes() {
+        SplittableRandom random = new SplittableRandom(16);
+        for (int i = 0; i < 20_000; i++) {
+            double half = random.nextInt(-40_000, 40_000) / 32.0;
+            for (double inches :
+                    new double[] {half, Math.nextUp(half), Math.nextDown(half), random.nextDouble(-900, 900)}) {
+                BigDecimal sixteenths =
+                        new BigDecimal(inches).multiply(BigDecimal.valueOf(16)).setScale(0, RoundingMode.HALF_UP);
+                assertThat(LengthText.offset(LengthText.feetAndInches(inches))
+                                        .value()
+                                        .orElseThrow()
+                                        .inches()
+                                * 16)
+                        .as("%s", inches)
+                        .isEqualTo(sixteenths.doubleValue());
+            }
+        }
+    }
+
+    @Test
+    void anyWhiteSpaceBetweenPartsIsOneBlank() {
+        assertThat(LengthText.length("4' \t 2 1/2\"")).isEqualTo(LengthText.length("4' 2 1/2\""));
+        assertThat(LengthText.length("4 feet\n2  1/2 inches")).isEqualTo(LengthText.length("4' 2 1/2\""));
     }
 }
