@@ -22,6 +22,9 @@ final class NearlyFull {
     /** Steps for a first look by shuffling: half a second. */
     private static final long SHUFFLE_FIRST = 20_000_000;
 
+    /** Steps for a first look at patterns one by one: a second or two. What fractions would settle at once is not held up longer. */
+    private static final long ONE_BY_ONE_FIRST = 40_000_000;
+
     private final Cutting cutting;
     private final Standing standing;
     private final Effort effort;
@@ -50,10 +53,12 @@ final class NearlyFull {
         if (!standing.settled()) fullBars();
     }
 
-    /** Where by fractions too a plan could waste nothing: a longer look by shuffling, in a third of the effort that is left. */
+    /** Where by fractions too a plan could waste nothing: a longer look at patterns one by one, and one by shuffling, in a third of the effort that is left. */
     static void lookLonger(Cutting cutting, Standing standing, Effort effort) {
-        if (suits(cutting) && waste(cutting, standing) == 0)
-            new NearlyFull(cutting, standing, effort).shuffled(2, effort.left() / 3);
+        if (!suits(cutting) || waste(cutting, standing) != 0) return;
+        NearlyFull nearly = new NearlyFull(cutting, standing, effort);
+        if (cutting.sizes() >= SIZES) nearly.withoutFractions(Long.MAX_VALUE / 4);
+        if (!standing.settled() && waste(cutting, standing) == 0) nearly.shuffled(2, effort.left() / 3);
     }
 
     private static boolean suits(Cutting cutting) {
@@ -67,12 +72,19 @@ final class NearlyFull {
         if (joining.isImpossible()) standing.notAtBound();
         boolean grown = joining.joins() * JOINS_TELL >= cutting.pieces();
         if (!grown) withoutWaste();
-        // A plan that may waste a bar more need not hold together what one at the first bound must.
-        if (!standing.settled() && joining.joins() > 0 && standing.bound() == sought) rest(joining);
+        if (standing.settled() || joining.joins() == 0) return;
+        // a plan that may waste a bar more need not hold together what one at the first bound must, but mostly some
+        // does
+        boolean must = standing.bound() == sought;
+        if (must || grown) rest(joining, must);
     }
 
-    /** Plans what is left when that lies together that must, which is a smaller task by as much. */
-    private void rest(Joining joining) {
+    /**
+     * Plans what is left when that lies together that must, which is a smaller task by as much.
+     *
+     * @param must whether a plan at the bound holds together what is joined, so that none for the rest is none at all
+     */
+    private void rest(Joining joining, boolean must) {
         Cutting left = joining.rest();
         if (left.sizes() == 0) {
             standing.keep(joining.whole(List.of()));
@@ -80,14 +92,14 @@ final class NearlyFull {
         }
         Standing rest = new PlanSearch(left, effort).solve();
         if (rest.hasPlan()) standing.keep(joining.whole(rest.best()));
-        if (rest.bound() > standing.bound() - joining.fullBars() * cutting.price[0]) standing.notAtBound();
+        if (must && rest.bound() > standing.bound() - joining.fullBars() * cutting.price[0]) standing.notAtBound();
     }
 
     /** Nothing wasted: a short look by shuffling, which mostly does; then what few patterns there are, one by one. A longer look comes last. */
     private void withoutWaste() {
         if (waste(cutting, standing) > 0) return;
         shuffled(1, SHUFFLE_FIRST);
-        if (!standing.settled()) withoutFractions();
+        if (!standing.settled()) withoutFractions(ONE_BY_ONE_FIRST);
     }
 
     private void shuffled(long seed, long steps) {
@@ -96,9 +108,9 @@ final class NearlyFull {
     }
 
     /** Few patterns that fill a bar: tried piece by piece, which is sooner than by fractions. */
-    private void withoutFractions() {
+    private void withoutFractions(long steps) {
         if (!FillTable.suits(cutting)) return;
-        long before = effort.allowOnly(effort.left() / 2);
+        long before = effort.allowOnly(Math.min(steps, effort.left() / 2));
         PatternPool patterns = patterns();
         if (!patterns.cutShort()) {
             List<Column> usual = FullBars.usual(cutting, patterns.columns(), standing.bound() / cutting.price[0]);
@@ -121,7 +133,7 @@ final class NearlyFull {
      */
     private void fullBars() {
         if (!FillTable.suits(cutting)) return;
-        long before = effort.allowOnly(effort.left() / 2);
+        long before = effort.allowOnly(effort.left() / 3);
         PatternPool patterns = patterns();
         if (!patterns.cutShort()) {
             PoolSearch search = new PoolSearch(cutting, patterns.columns(), effort);

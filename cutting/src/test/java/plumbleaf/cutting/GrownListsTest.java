@@ -33,7 +33,7 @@ class GrownListsTest {
     private List<Integer> sizes = List.of();
 
     @ParameterizedTest
-    @CsvSource({"1, 201", "2, 201", "3, 402", "4, 402"})
+    @CsvSource({"1, 201", "2, 201", "3, 402", "4, 402", "1519214156, 600", "1519372536, 600"})
     void oneBarMoreThanTheLengthsSay(int seed, int pieces) {
         random.setSeed(seed);
         core();
