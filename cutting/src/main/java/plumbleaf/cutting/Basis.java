@@ -225,7 +225,6 @@ final class Basis {
             restsHigh[row] = restsAtHigh(row);
         }
         sinceFresh = 0;
-        stale = false;
         refreshValues();
     }
 
@@ -246,7 +245,9 @@ final class Basis {
         return restsHigh[row] || Double.isInfinite(table.low[row]);
     }
 
-    private void refreshValues() {
+    /** What the basic variables come to where limits have changed; the inverse does not depend on them. */
+    void refreshValues() {
+        stale = false;
         int rows = table.rows;
         Arrays.fill(value, 0, rows, 0);
         for (int r = 0; r < rows; r++) {

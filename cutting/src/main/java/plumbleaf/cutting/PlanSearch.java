@@ -13,10 +13,6 @@ final class PlanSearch {
 
     private static final int POOL_LAST = 600_000;
 
-    /** With several kinds of bar so few patterns are searched before any set of bars, in this part of the effort. */
-    private static final int FEW_PATTERNS = 5_000;
-
-    private static final int PART_FOR_FEW = 8;
     private static final int DIVES_FIRST = 4;
     private static final int DIVES_MORE = 24;
 
@@ -77,8 +73,9 @@ final class PlanSearch {
         if (!standing.hasPlan() && !allOnHandDo()) return;
         boolean several = cutting.kinds() > 1;
         if (several) {
-            fewPatterns(relaxation, root.bound());
+            risingCost(relaxation, root.bound(), RisingCost.Look.BRIEF);
             setsOfBars(relaxation, root);
+            risingCost(relaxation, root.bound(), RisingCost.Look.LONG);
         }
         boolean settled = open() && choose(relaxation, root.bound(), POOL_FIRST);
         if (!settled) dive(dive, DIVES_FIRST, DIVES_MORE);
@@ -86,11 +83,8 @@ final class PlanSearch {
         if (!settled && !several) setsOfBars(relaxation, root);
     }
 
-    private void fewPatterns(Relaxation relaxation, Bound worths) {
-        if (!open()) return;
-        long before = effort.allowOnly(effort.left() / PART_FOR_FEW);
-        choose(relaxation, worths, FEW_PATTERNS);
-        effort.allowAgain(before);
+    private void risingCost(Relaxation relaxation, Bound worths, RisingCost.Look look) {
+        if (open()) RisingCost.look(cutting, standing, worths, relaxation.pricing(), look, effort);
     }
 
     private boolean open() {

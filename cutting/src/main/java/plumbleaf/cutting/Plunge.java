@@ -170,7 +170,7 @@ final class Plunge {
             if (out != shut[p]) patterns.bar(p, out ? 1 : -1);
             shut[p] = out;
         }
-        effort.add(pool.length / 16 + 1);
+        effort.add(pool.length / 4 + 1);
         int sizes = cutting.sizes();
         for (int i = 0; i < sizes; i++) program.limit(i, demand[i], Double.POSITIVE_INFINITY);
         for (int k = 0; k < supply.length; k++) {

@@ -193,7 +193,7 @@ final class PoolProgram {
         for (SideRow side : sideRows) {
             if (side.counts == SideRow.Counts.PATTERN) reduced[side.pattern] -= dual[side.row];
         }
-        effort.add(looks / 16 + pool.length / 16 + 1);
+        effort.add(looks / 12 + pool.length / 8 + 1);
     }
 
     /** Whether sums of dual times limit, or of what a pattern counts in its rows, might not be whole numbers of the machine. */

@@ -33,6 +33,7 @@ final class PoolSearch {
     private long fixed;
     private long proven;
     private boolean open;
+    private boolean wholePatternsFirst;
     private List<Column> best = List.of();
     private int nodes;
 
@@ -42,6 +43,13 @@ final class PoolSearch {
         this.step = cutting.step();
         this.program = new PoolProgram(cutting, pool, effort);
         this.weights = new PairWeights(cutting.sizes());
+        this.wholePatternsFirst = cutting.sizes() >= SIZES_TO_PLUNGE;
+    }
+
+    /** Whether whole patterns are tried before choices: sooner where there is a plan, and in vain where there is none. */
+    PoolSearch wholePatternsFirst(boolean first) {
+        wholePatternsFirst = first;
+        return this;
     }
 
     /** How a search came out. */
@@ -116,7 +124,7 @@ final class PoolSearch {
             if (round >= rounds || program.cuts() > mostCuts) break;
             if (!addCuts(used)) break;
         }
-        if (depth == 0 && cutting.sizes() >= SIZES_TO_PLUNGE) {
+        if (depth == 0 && wholePatternsFirst) {
             new Plunge(this, cutting, effort).down();
             if (done() || !solve()) return;
             weights.of(program.used());

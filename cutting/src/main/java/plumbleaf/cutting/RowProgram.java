@@ -55,7 +55,7 @@ final class RowProgram {
     }
 
     private void count(int pivots) {
-        steps += pivots * ((long) table.rows * table.rows / 64 + table.columns / 16);
+        steps += pivots * ((long) table.rows * table.rows / 64 + table.columns / 16 + 16);
     }
 
     /** A row no column is in yet. */
@@ -118,9 +118,10 @@ final class RowProgram {
     End minimise(int pivotLimit) {
         int left = pivotLimit;
         int stalls = 0;
-        if (basis.isStale() || basis.isWorn()) basis.refresh();
+        if (basis.isWorn()) basis.refresh();
+        else if (basis.isStale()) basis.refreshValues();
         boolean pricesHold = false;
-        steps += table.columns / 16;
+        steps += table.rows + table.columns / 16 + 32;
         if (basis.anyOutOfLimits()) {
             DualSteps.Outcome back = dualSteps.back(left);
             count(back.pivots());
