@@ -89,7 +89,7 @@ final class PageFigures {
         return rows;
     }
 
-    /** Bytes that go over the line: scripts go by gzip, the engine is packed already. */
+    /** Bytes that go over the line: scripts and what unpacks the engine go by gzip, the engine is packed already. */
     private static int served(String file, byte[] bytes) throws IOException {
         if (file.endsWith(".packed")) return bytes.length;
         ByteArrayOutputStream zipped = new ByteArrayOutputStream();
@@ -177,7 +177,9 @@ final class PageFigures {
     private static String kind(String path) {
         if (path.endsWith(".js")) return "text/javascript";
         if (path.endsWith(".css")) return "text/css";
-        return path.endsWith(".packed") ? "application/octet-stream" : "text/html;charset=utf-8";
+        return path.endsWith(".packed") || path.endsWith(".wasm")
+                ? "application/octet-stream"
+                : "text/html;charset=utf-8";
     }
 
     private static byte[] bytes(String name) throws IOException {

@@ -1,9 +1,8 @@
 // Opens the engine beside a page, as the field book does, and edits a yard with it on a page of a phone's size, with the book's own drawings and looks, then hands what was measured
 // back, as JSON. Every time is the page's: what passes between the two threads, the reading of the answer and the drawing of it are in it.
 import { engineBeside } from "./beside.js";
-import { engineOf } from "./engine.js";
+import { engineOf, unpacked } from "./engine.js";
 import { Figures } from "./figures.js";
-import { unpacked } from "./unpack.js";
 
 const EDITS = 100;
 const job = await (await fetch("job.json")).json();
@@ -94,7 +93,7 @@ let lap = performance.now();
 const step = (name) => { const now = performance.now(); parts[name] = now - lap; lap = now; };
 const packed = new Uint8Array(await (await fetch("engine.packed")).arrayBuffer());
 step("fetched");
-const bytes = unpacked(packed);
+const bytes = await unpacked(packed, (file, how) => fetch(file, how));
 step("unpacked");
 const made = await engineOf(bytes);
 step("started");

@@ -1,13 +1,16 @@
 // The engine in the browser: job text in; design, findings and drawings out. The compiler's own runtime script makes functions out of texts,
 // which our pages forbid; this one gives the module the few things it asks for, by name, and nothing else.
 
-import { isWhole, unpacked } from "./unpack.js";
+import { isWhole, unpackedBy } from "./unpack.js";
 
 const OF_JAVA = Symbol("of java");
 const THROWN = Symbol("thrown");
 const UNMADE = Symbol("unmade");
 const MOST_PAGES = 32768;
 const SHELF = "plumbleaf-engine";
+const PACKED = "engine.packed";
+const UNPACKING = "unpack.wasm";
+const BUILTINS = { builtins: ["js-string"] };
 
 /** @typedef {{ [verb: string]: (...texts: string[]) => string }} Engine texts in, a text out */
 
@@ -17,8 +20,7 @@ const SHELF = "plumbleaf-engine";
  * @returns {Promise<Engine>}
  */
 export async function engineOf(bytes) {
-    const builtins = { builtins: ["js-string"] };
-    return started(await WebAssembly.compile(bytes, builtins), knowsStrings());
+    return started(await WebAssembly.compile(bytes, BUILTINS), knowsStrings());
 }
 
 /** Why there is no engine: it was not to be had (`away`), came spoilt (`spoilt`), or cannot run in this browser (`cannot`). */
@@ -32,20 +34,34 @@ export class NoEngine extends Error {
 /**
  * The same of the packed module as it is fetched. It is unpacked once, and kept unpacked for the next time under the number of what it was packed to. One that came spoilt, or half, is
  * fetched once more past everything that keeps it.
- * @param {(how: RequestInit) => Promise<Response>} ask fetches it
+ * @param {(file: string, how: RequestInit) => Promise<Response>} ask fetches it, and what unpacks it
  * @returns {Promise<Engine>} or a NoEngine
  */
 export async function engineFrom(ask) {
     if (!runsHere()) throw new NoEngine("cannot", "this browser is too old for it");
-    let packed = await fetched(ask, {});
-    if (!isWhole(packed)) packed = await fetched(ask, { cache: "reload" }).catch(() => new Uint8Array());
+    let packed = await fetched(ask, PACKED, {});
+    if (!isWhole(packed)) packed = await fetched(ask, PACKED, { cache: "reload" }).catch(() => new Uint8Array());
     if (!isWhole(packed)) throw new NoEngine("spoilt", "it came spoilt or half");
-    return keptOrUnpacked(packed);
+    return keptOrUnpacked(packed, ask);
 }
 
-async function fetched(ask, how) {
+/**
+ * The engine's module of the packed one. Where what unpacks it came spoilt it does not compile, and is fetched anew.
+ * @param {Uint8Array} packed
+ * @param {(file: string, how: RequestInit) => Promise<Response>} ask
+ */
+export async function unpacked(packed, ask) {
+    const by = async (how) => (await instance(await WebAssembly.compile(await fetched(ask, UNPACKING, how), BUILTINS), knowsStrings())).exports;
     try {
-        const answer = await ask(how);
+        return unpackedBy(packed, await by({}));
+    } catch {
+        return unpackedBy(packed, await by({ cache: "reload" }));
+    }
+}
+
+async function fetched(ask, file, how) {
+    try {
+        const answer = await ask(file, how);
         if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
         return new Uint8Array(await answer.arrayBuffer());
     } catch (fault) {
@@ -53,16 +69,16 @@ async function fetched(ask, how) {
     }
 }
 
-async function keptOrUnpacked(packed) {
+async function keptOrUnpacked(packed, ask) {
     const shelf = await globalThis.caches?.open(SHELF).catch(() => null);
-    if (!shelf) return engineOf(unpacked(packed));
+    if (!shelf) return engineOf(await unpacked(packed, ask));
     const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", packed));
     const name = "/" + [...sum].map((octet) => octet.toString(16).padStart(2, "0")).join("");
     const kept = await shelf.match(name);
     // What was kept and does not start any more is unpacked anew.
-    const again = kept && (await WebAssembly.compileStreaming(kept, { builtins: ["js-string"] }).then((module) => started(module, knowsStrings())).catch(() => null));
+    const again = kept && (await WebAssembly.compileStreaming(kept, BUILTINS).then((module) => started(module, knowsStrings())).catch(() => null));
     if (again) return again;
-    const bytes = unpacked(packed);
+    const bytes = await unpacked(packed, ask);
     for (const old of await shelf.keys()) await shelf.delete(old);
     // Kept while it is being compiled; a device that is full unpacks it again next time.
     shelf.put(name, new Response(bytes, { headers: { "Content-Type": "application/wasm" } })).catch(() => {});
@@ -80,12 +96,17 @@ function knowsStrings() {
 
 const letters = (word) => [...word].map((letter) => letter.charCodeAt(0));
 
-async function started(module, strings) {
+async function instance(module, strings) {
     const inner = { exports: null };
-    const instance = await WebAssembly.instantiate(module, asked(inner, strings, room(module)));
-    inner.exports = instance.exports;
+    const made = await WebAssembly.instantiate(module, asked(inner, strings, room(module)));
+    inner.exports = made.exports;
+    return made;
+}
+
+async function started(module, strings) {
+    const { exports } = await instance(module, strings);
     const engine = {};
-    for (const [name, made] of Object.entries(instance.exports)) if (made instanceof WebAssembly.Global) Object.defineProperty(engine, name, { get: () => made.value });
+    for (const [name, made] of Object.entries(exports)) if (made instanceof WebAssembly.Global) Object.defineProperty(engine, name, { get: () => made.value });
     engine.main([]);
     return engine;
 }

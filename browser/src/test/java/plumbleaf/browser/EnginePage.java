@@ -22,7 +22,7 @@ final class EnginePage implements AutoCloseable {
     private static final String ASK = """
             const [verb, texts, done] = arguments;
             (async () => {
-                window.engine ??= import("/engine.js").then((script) => script.engineFrom((how) => fetch("/engine.packed", how)));
+                window.engine ??= import("/engine.js").then((script) => script.engineFrom((file, how) => fetch("/" + file, how)));
                 return (await window.engine)[verb](...texts);
             })().then((text) => done("=" + text), (fault) => done("!" + fault.message + "\\n" + fault.stack));
             """;
@@ -65,7 +65,7 @@ final class EnginePage implements AutoCloseable {
         byte[] body = Files.isRegularFile(made) ? Files.readAllBytes(made) : PAGE.getBytes(StandardCharsets.UTF_8);
         String kind = path.endsWith(".js")
                 ? "text/javascript"
-                : path.startsWith("/engine.") ? "application/octet-stream" : "text/html";
+                : path.startsWith("/engine.") || path.endsWith(".wasm") ? "application/octet-stream" : "text/html";
         asked.getResponseHeaders().set("Content-Type", kind);
         asked.getResponseHeaders().set("Content-Security-Policy", POLICY);
         asked.sendResponseHeaders(200, body.length);

@@ -11,8 +11,8 @@ class UnpackedTest {
             const done = arguments[0];
             (async () => {
                 const bytes = async (name) => new Uint8Array(await (await fetch(name)).arrayBuffer());
-                const { unpacked } = await import("/unpack.js");
-                const made = unpacked(await bytes("/engine.packed"));
+                const { unpacked } = await import("/engine.js");
+                const made = await unpacked(await bytes("/engine.packed"), (file, how) => fetch("/" + file, how));
                 const module = await bytes("/engine.wasm");
                 const apart = made.findIndex((octet, at) => octet !== module[at]);
                 return made.length === module.length && apart < 0 ? "same" : `${made.length} for ${module.length}, apart at ${apart}`;
@@ -23,7 +23,7 @@ class UnpackedTest {
             const done = arguments[0];
             (async () => {
                 const { engineFrom } = await import("/engine.js");
-                await engineFrom((how) => fetch("/engine.packed", how));
+                await engineFrom((file, how) => fetch("/" + file, how));
                 const shelf = await caches.open("plumbleaf-engine");
                 let kept = [];
                 for (let i = 0; i < 200 && !kept.length; i++) {
@@ -35,7 +35,7 @@ class UnpackedTest {
                 const whole = new Uint8Array(await (await fetch("/engine.wasm")).arrayBuffer());
                 // What is kept is compiled as it is read; what is unpacked is compiled whole.
                 WebAssembly.compile = async () => { throw new Error("unpacked once more"); };
-                const engine = await engineFrom((how) => fetch("/engine.packed", how));
+                const engine = await engineFrom((file, how) => fetch("/" + file, how));
                 return `${module.length === whole.length} ${typeof engine.design}`;
             })().then(done, (fault) => done(fault.message));
             """;

@@ -6,10 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.teavm.backend.wasm.TeaVMWasmGCHost;
 import org.teavm.backend.wasm.WasmFunctionTypes;
 import org.teavm.backend.wasm.WasmGCTarget;
 import org.teavm.backend.wasm.model.WasmCustomSection;
+import org.teavm.backend.wasm.model.WasmFunction;
+import org.teavm.backend.wasm.model.WasmGlobal;
 import org.teavm.backend.wasm.model.WasmModule;
 import org.teavm.backend.wasm.render.WasmBinaryRenderer;
 import org.teavm.backend.wasm.render.WasmBinaryStatsCollector;
@@ -25,10 +28,13 @@ import org.teavm.vm.BuildTarget;
  * stops with a fault as it would with the exception, which nothing of it catches.
  */
 final class LeanTarget extends WasmGCTarget implements TeaVMWasmGCHost {
+    private final Set<String> asked;
     private Optional<WasmModule> made = Optional.empty();
     private Optional<WasmFunctionTypes> types = Optional.empty();
 
-    LeanTarget() {
+    /** @param asked what a page asks of it by name; empty where that is all that the compiler lets it ask */
+    LeanTarget(Set<String> asked) {
+        this.asked = asked;
         contributeToCodeGen((context, registry) -> {
             made = Optional.of(context.module());
             types = Optional.of(context.functionTypes());
@@ -39,12 +45,22 @@ final class LeanTarget extends WasmGCTarget implements TeaVMWasmGCHost {
     public void emit(ListableClassHolderSource classes, BuildTarget folder, String name) throws IOException {
         super.emit(classes, nowhere(), name);
         WasmModule module = made.orElseThrow();
+        if (!asked.isEmpty()) keepOnly(module);
         NewObjects.tidy(module, types.orElseThrow());
         UnreadFields.leaveOut(module);
         byte[] bytes = written(module);
         try (OutputStream out = folder.createResource(name)) {
             out.write(bytes);
         }
+    }
+
+    /** What only texts and faults that pass between page and module need goes with what gives it to the page. */
+    private void keepOnly(WasmModule module) {
+        for (WasmFunction function : module.functions)
+            if (function.getExportName() != null && !asked.contains(function.getExportName()))
+                function.setExportName(null);
+        for (WasmGlobal global : module.globals)
+            if (global.getExportName() != null && !asked.contains(global.getExportName())) global.setExportName(null);
     }
 
     private static BuildTarget nowhere() {

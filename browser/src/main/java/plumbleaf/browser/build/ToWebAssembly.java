@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
+import java.util.Set;
 import org.teavm.dependency.PreciseDependencyAnalyzer;
 import org.teavm.diagnostics.DefaultProblemTextConsumer;
 import org.teavm.diagnostics.Problem;
@@ -21,11 +22,13 @@ import org.teavm.vm.TeaVM;
 import org.teavm.vm.TeaVMBuilder;
 import org.teavm.vm.TeaVMOptimizationLevel;
 
-/** Compiles the engine to one WebAssembly module, unless it has that module already. Called by the build with the folder of the page's files. */
+/** Compiles the engine to one WebAssembly module and what unpacks it to another, unless it has them already. Called by the build with the folder of the page's files. */
 public final class ToWebAssembly {
     private static final String MODULE = "engine.wasm";
     private static final String PACKED = "engine.packed";
     private static final String ENTRY = "plumbleaf.browser.PageEngine";
+    private static final String UNPACKING = "unpack.wasm";
+    private static final String UNPACKING_ENTRY = "plumbleaf.browser.packed.PageUnpacking";
 
     private final Path folder;
     private final Path made;
@@ -45,13 +48,15 @@ public final class ToWebAssembly {
     private void make() throws IOException {
         String inputs = Inputs.digest(classPath());
         if (Files.exists(folder.resolve(PACKED))
+                && Files.exists(folder.resolve(UNPACKING))
                 && Files.exists(made.resolve(MODULE))
                 && Files.exists(stamp)
                 && Files.readString(stamp, StandardCharsets.UTF_8).equals(inputs)) return;
         Files.deleteIfExists(stamp);
         Files.createDirectories(folder);
         Files.createDirectories(made);
-        compile();
+        compile(ENTRY, made, MODULE, Set.of());
+        compile(UNPACKING_ENTRY, folder, UNPACKING, Set.of("room", "give", "unpack", "word"));
         pack();
         Files.writeString(stamp, inputs, StandardCharsets.UTF_8);
     }
@@ -63,9 +68,9 @@ public final class ToWebAssembly {
         return parts;
     }
 
-    private void compile() throws IOException {
+    private static void compile(String entry, Path into, String name, Set<String> asked) throws IOException {
         ClassLoader loader = ToWebAssembly.class.getClassLoader();
-        LeanTarget target = new LeanTarget();
+        LeanTarget target = new LeanTarget(asked);
         target.setObfuscated(true);
         TeaVMBuilder builder = new TeaVMBuilder(target);
         ReferenceCache references = new ReferenceCache();
@@ -83,9 +88,9 @@ public final class ToWebAssembly {
         compiler.installPlugins();
         compiler.add(new NoRecordWords());
         compiler.add(new OwnSines());
-        compiler.setEntryPoint(ENTRY);
+        compiler.setEntryPoint(entry);
         compiler.setEntryPointName("main");
-        compiler.build(new DirectoryBuildTarget(made.toFile()), MODULE);
+        compiler.build(new DirectoryBuildTarget(into.toFile()), name);
         List<String> problems = new ArrayList<>();
         for (Problem problem : compiler.getProblemProvider().getProblems()) {
             DefaultProblemTextConsumer words = new DefaultProblemTextConsumer();
@@ -93,11 +98,11 @@ public final class ToWebAssembly {
             problems.add(words.getText() + ", from " + problem.getLocation().getMethod());
         }
         if (!problems.isEmpty())
-            throw new IllegalStateException("The engine uses what a browser lacks: " + String.join("; ", problems));
+            throw new IllegalStateException(entry + " uses what a browser lacks: " + String.join("; ", problems));
     }
 
     /** Packed once here: whoever serves it has nothing to pack. */
     private void pack() throws IOException {
-        Files.write(folder.resolve(PACKED), PackedModule.of(Files.readAllBytes(made.resolve(MODULE))));
+        Files.write(folder.resolve(PACKED), Packing.of(Files.readAllBytes(made.resolve(MODULE))));
     }
 }

@@ -3,7 +3,7 @@
  * is in the module or is ever run by the program.
  *
  * <p>Read {@link plumbleaf.browser.build.ToWebAssembly}, then {@link plumbleaf.browser.build.LeanTarget} with what it leaves out, then
- * {@link plumbleaf.browser.build.PackedModule}, {@link plumbleaf.browser.build.Odds} and {@link plumbleaf.browser.build.Inputs}.
+ * {@link plumbleaf.browser.build.Packing} and {@link plumbleaf.browser.build.Inputs}.
  */
 @NullMarked
 package plumbleaf.browser.build;

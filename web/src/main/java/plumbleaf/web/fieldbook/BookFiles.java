@@ -46,9 +46,9 @@ public final class BookFiles {
             "icon.svg",
             "worker.js");
 
-    /** All that is fetched to work out a job: the packed engine, and the scripts that unpack and run it. */
+    /** All that is fetched to work out a job: the packed engine, what unpacks it, and the scripts that run both. */
     public static final List<String> OF_THE_ENGINE =
-            List.of("beside.js", "thread.js", "engine.js", "unpack.js", "odds.js", MODULE);
+            List.of("beside.js", "thread.js", "engine.js", "unpack.js", "unpack.wasm", MODULE);
 
     /** What the page uses of the rooms'. */
     private static final List<String> SHARED =
@@ -78,6 +78,7 @@ public final class BookFiles {
             case "js" -> "text/javascript;charset=UTF-8";
             case "css" -> "text/css;charset=UTF-8";
             case "svg" -> "image/svg+xml";
+            case "wasm" -> "application/wasm";
             case "webmanifest" -> "application/manifest+json";
             default -> "application/octet-stream";
         };

@@ -1,8 +1,8 @@
-package plumbleaf.browser.build;
+package plumbleaf.browser.packed;
 
 /** The kinds of the values that wait to be used, block within block. What comes after a jump is never reached and may be told wrongly: it is a guess, and the same on both sides. */
 final class Waiting {
-    static final int[] NOTHING = {};
+    final int[] nothing = {};
 
     private final int[] kinds = new int[100_000];
     private final int[] heights = new int[10_000];
@@ -14,7 +14,7 @@ final class Waiting {
         count = 0;
         depth = 0;
         heights[0] = 0;
-        yields[0] = NOTHING;
+        yields[0] = nothing;
     }
 
     void put(int kind) {
@@ -55,7 +55,7 @@ final class Waiting {
     int aside() {
         depth++;
         heights[depth] = count;
-        yields[depth] = NOTHING;
+        yields[depth] = nothing;
         return depth;
     }
 

@@ -1,6 +1,6 @@
-package plumbleaf.browser.build;
+package plumbleaf.browser.packed;
 
-/** What a packed number stands for: each of these has its own odds. {@code unpack.js} names them alike. */
+/** What a packed number stands for: each of these has its own odds. */
 final class Part {
     static final int OP = 0;
     static final int LOCAL = 1;
@@ -26,13 +26,9 @@ final class Part {
     static final int WORDS = 21;
     static final int LOCAL_HIT = 22;
     static final int TYPE_KIND = 23;
-    static final int WORDS_HIT = 24;
-    static final int TYPE_HIT = 25;
+    static final int TYPE_HIT = 24;
+
+    static final int KINDS = 25;
 
     private Part() {}
-
-    /** A type as a number that is not below zero. */
-    static int sided(int type) {
-        return type < 0 ? -2 * type - 1 : 2 * type;
-    }
 }

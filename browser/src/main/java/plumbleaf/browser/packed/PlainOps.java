@@ -1,4 +1,4 @@
-package plumbleaf.browser.build;
+package plumbleaf.browser.packed;
 
 /** The instructions that name nothing: how many values each takes, and the kind that it gives. WebAssembly Core Specification 2.0, section 5.4 and its proposals for the collector. */
 final class PlainOps {
