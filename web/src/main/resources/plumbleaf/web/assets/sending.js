@@ -55,6 +55,7 @@ export function sendWith(shows, says) {
     addEventListener("storage", (event) => { if (event.key === queue.shelf) elsewhere(event); });
     // The page one looks at is the one that asks, also where another one asked and was closed.
     document.addEventListener("visibilitychange", askHere);
+    addEventListener("focus", askHere);
     askHere();
     if (!navigator.onLine) offline();
     else say(ours().length ? `${changes(ours().length)} kept on this device from before, and sent now.` : rest());
@@ -70,6 +71,7 @@ function askHere() {
 
 export function put(edit) {
     queue.put({ ...edit, base: shownVersion() });
+    if (asking) say("What you change now is kept on this device, and sent once you have said which of the two stays.");
     send();
 }
 
@@ -80,6 +82,7 @@ export function decided(mine) {
     asking = null;
     if (mine) queue.mark(id, { asked: false, base: version, ...(value === undefined ? {} : { was: value }) });
     else queue.drop(id);
+    say(rest());
     send();
 }
 

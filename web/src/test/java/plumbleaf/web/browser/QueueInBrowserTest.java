@@ -124,9 +124,11 @@ class QueueInBrowserTest extends InBrowser {
         waitUntil("document.getElementById('conflict') !== null");
         phone();
         waitUntil("document.getElementById('inside').dataset.breadth === 'narrow'");
+        type("gates[0].leaf.bottomGap", "3 1/2");
+        assertThat(line()).contains("sent once you have said which of the two stays");
         browser.findElement(By.xpath("//button[text()='Put mine in']")).click();
-        waitForVersion(3);
-        assertThat(text()).contains("\"opening\": \"4' 6\"");
+        waitForVersion(4);
+        assertThat(text()).contains("\"opening\": \"4' 6\"").contains("\"bottomGap\": \"3 1/2\\\"\"");
         assertThat(browser.findElements(By.id("conflict"))).isEmpty();
     }
 
