@@ -10,8 +10,25 @@ import java.util.function.Supplier;
  * one that would be worked out again. What neither this design nor the one before it asked for is forgotten, so that it never holds more than two designs.
  */
 final class Remembered<Q, A> {
-    private Map<Q, A> before = new LinkedHashMap<>();
-    private Map<Q, A> now = new LinkedHashMap<>();
+    private Map<Asked<Q>, A> before = new LinkedHashMap<>();
+    private Map<Asked<Q>, A> now = new LinkedHashMap<>();
+
+    /** A question with its number: a question is a large part of a job, and its number is worked out once for all that is looked up with it. */
+    private record Asked<Q>(Q question, int number) {
+        static <Q> Asked<Q> of(Q question) {
+            return new Asked<>(question, question.hashCode());
+        }
+
+        @Override
+        public int hashCode() {
+            return number;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Asked<?> asked && number == asked.number && question.equals(asked.question);
+        }
+    }
 
     /** Another design begins. */
     void turn() {
@@ -26,17 +43,20 @@ final class Remembered<Q, A> {
 
     /** What is known already; asked for now, it is kept on. */
     Optional<A> known(Q question) {
-        A answer = now.get(question);
-        if (answer == null) answer = before.get(question);
-        if (answer != null) now.put(question, answer);
+        Asked<Q> asked = Asked.of(question);
+        A answer = now.get(asked);
+        if (answer == null) answer = before.get(asked);
+        if (answer != null) now.put(asked, answer);
         return Optional.ofNullable(answer);
     }
 
     A answer(Q question, Supplier<A> work) {
-        A answer = now.get(question);
-        if (answer == null) answer = before.get(question);
+        Asked<Q> asked = Asked.of(question);
+        A answer = now.get(asked);
+        if (answer != null) return answer;
+        answer = before.get(asked);
         if (answer == null) answer = work.get();
-        now.put(question, answer);
+        now.put(asked, answer);
         return answer;
     }
 }

@@ -3,7 +3,6 @@ package plumbleaf.engine.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import plumbleaf.engine.quantity.Length;
 
 /**
@@ -73,13 +72,16 @@ public record Triangulation(List<PlanPoint> points, List<Triangle> triangles, Li
         return Optional.empty();
     }
 
-    /** Every edge once, by its points. */
+    /** Every edge once: of one that two triangles share, the one that has it from the smaller point says it. */
     public List<Edge> edges() {
-        TreeSet<Edge> all = new TreeSet<>();
-        for (Triangle t : triangles) {
-            for (int side = 0; side < 3; side++) all.add(new Edge(t.corner(side), t.corner((side + 1) % 3)));
-        }
-        return List.copyOf(all);
+        List<Edge> all = new ArrayList<>();
+        for (Triangle t : triangles)
+            for (int side = 0; side < 3; side++) {
+                int from = t.corner(side);
+                int to = t.corner((side + 1) % 3);
+                if (from < to || t.isHullSide(side)) all.add(new Edge(from, to));
+            }
+        return all;
     }
 
     /** The hull, turning left, from its smallest point; points that lie on its sides are in it. */

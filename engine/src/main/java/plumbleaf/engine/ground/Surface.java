@@ -74,18 +74,19 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
         TreeSet<Double> cuts = new TreeSet<>();
         cuts.add(0.0);
         cuts.add(length);
+        List<HullSide> round = hullSides();
         for (Edge edge : triangles.edges())
             crossing(from, way, length, point(edge.from()), point(edge.to())).ifPresent(cuts::add);
-        for (HullSide side : hullSides()) {
+        for (HullSide side : round) {
             PlanPoint a = point(side.from);
             PlanPoint b = point(side.to);
             crossing(from, way, length, a, a.moved(side.out, Length.feet(1000))).ifPresent(cuts::add);
             crossing(from, way, length, b, b.moved(side.out, Length.feet(1000))).ifPresent(cuts::add);
         }
-        return pieces(from, way, new ArrayList<>(cuts));
+        return pieces(from, way, new ArrayList<>(cuts), round);
     }
 
-    private List<SurfacePiece> pieces(PlanPoint from, Direction way, List<Double> cuts) {
+    private List<SurfacePiece> pieces(PlanPoint from, Direction way, List<Double> cuts, List<HullSide> round) {
         List<SurfacePiece> pieces = new ArrayList<>();
         int last = Triangle.NONE;
         boolean lastBeyond = false;
@@ -97,7 +98,7 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
                 if (closing) pieces.add(piece(from, way, begin, cuts.get(i), last, lastBeyond));
                 continue;
             }
-            Under under = under(from.moved(way, new Offset(middle)));
+            Under under = under(from.moved(way, new Offset(middle)), round);
             boolean beyond = !under.beyond.isZero();
             if (last != Triangle.NONE && (under.triangle != last || beyond != lastBeyond)) {
                 pieces.add(piece(from, way, begin, cuts.get(i - 1), last, lastBeyond));
@@ -174,10 +175,18 @@ public record Surface(Triangulation triangles, List<Offset> heights, List<Findin
 
     private Under under(PlanPoint place) {
         Optional<Integer> inside = triangles.triangleAt(place);
-        if (inside.isPresent()) return new Under(inside.get(), Length.ZERO);
+        return inside.isPresent() ? new Under(inside.get(), Length.ZERO) : outside(place, hullSides());
+    }
+
+    private Under under(PlanPoint place, List<HullSide> round) {
+        Optional<Integer> inside = triangles.triangleAt(place);
+        return inside.isPresent() ? new Under(inside.get(), Length.ZERO) : outside(place, round);
+    }
+
+    private Under outside(PlanPoint place, List<HullSide> round) {
         int nearest = Triangle.NONE;
         double least = Double.POSITIVE_INFINITY;
-        for (HullSide side : hullSides()) {
+        for (HullSide side : round) {
             double distance = distance(place, point(side.from), point(side.to));
             if (distance < least || (distance == least && side.triangle < nearest)) {
                 least = distance;
