@@ -25,6 +25,8 @@ final class NearlyFull {
     /** Steps for a first look at patterns one by one: a second or two. What fractions would settle at once is not held up longer. */
     private static final long ONE_BY_ONE_FIRST = 40_000_000;
 
+    private static final long LONG = Long.MAX_VALUE / 4;
+
     private final Cutting cutting;
     private final Standing standing;
     private final Effort effort;
@@ -57,7 +59,7 @@ final class NearlyFull {
     static void lookLonger(Cutting cutting, Standing standing, Effort effort) {
         if (!suits(cutting) || waste(cutting, standing) != 0) return;
         NearlyFull nearly = new NearlyFull(cutting, standing, effort);
-        if (cutting.sizes() >= SIZES) nearly.withoutFractions(Long.MAX_VALUE / 4);
+        if (cutting.sizes() >= SIZES && !nearly.alike()) nearly.withoutFractions(LONG);
         if (!standing.settled() && waste(cutting, standing) == 0) nearly.shuffled(2, effort.left() / 3);
     }
 
@@ -99,7 +101,12 @@ final class NearlyFull {
     private void withoutWaste() {
         if (waste(cutting, standing) > 0) return;
         shuffled(1, SHUFFLE_FIRST);
-        if (!standing.settled()) withoutFractions(ONE_BY_ONE_FIRST);
+        if (!standing.settled()) withoutFractions(alike() ? LONG : ONE_BY_ONE_FIRST);
+    }
+
+    /** Whether all bars of a plan at the bound may hold equally many pieces: patterns one by one then mostly find it, and fractions do not. */
+    private boolean alike() {
+        return cutting.pieces() % (standing.bound() / cutting.price[0]) == 0;
     }
 
     private void shuffled(long seed, long steps) {
@@ -133,7 +140,7 @@ final class NearlyFull {
      */
     private void fullBars() {
         if (!FillTable.suits(cutting)) return;
-        long before = effort.allowOnly(effort.left() / 3);
+        long before = effort.allowOnly(effort.left() / 2);
         PatternPool patterns = patterns();
         if (!patterns.cutShort()) {
             PoolSearch search = new PoolSearch(cutting, patterns.columns(), effort);

@@ -5,7 +5,7 @@ import java.util.Set;
 
 /**
  * The order of work on one task: a plan bar by bar and the bound by lengths; nearly full bars where there is hardly any waste; then fractions, dives, and the list of
- * all patterns that a better plan can hold, searched; with several kinds of bar also their sets one by one. Each step ends the work where plan and bound meet.
+ * all patterns that a better plan can hold, searched; with several kinds of bar from the bound up ({@link RisingCost}) and their sets one by one. Each step ends the work where plan and bound meet.
  */
 final class PlanSearch {
     /** Patterns listed for the search at first, and for the last. */
@@ -15,6 +15,15 @@ final class PlanSearch {
 
     private static final int DIVES_FIRST = 4;
     private static final int DIVES_MORE = 24;
+
+    /** With several kinds of bar a plan at the bound mostly is there, if a dive ends in it. */
+    private static final int DIVES_MOST = 200;
+
+    /** Of the effort left, for the most of them. */
+    private static final int PART_FOR_DIVES = 8;
+
+    /** Steps for a first look at sets of bars. */
+    private static final long SETS_FIRST = 20_000_000;
 
     private final Cutting cutting;
     private final Effort effort;
@@ -72,15 +81,25 @@ final class PlanSearch {
         dive(dive, 0, DIVES_FIRST);
         if (!standing.hasPlan() && !allOnHandDo()) return;
         boolean several = cutting.kinds() > 1;
-        if (several) {
-            risingCost(relaxation, root.bound(), RisingCost.Look.BRIEF);
-            setsOfBars(relaxation, root);
-            risingCost(relaxation, root.bound(), RisingCost.Look.LONG);
-        }
+        if (several) ofSeveralKinds(relaxation, root, dive);
         boolean settled = open() && choose(relaxation, root.bound(), POOL_FIRST);
-        if (!settled) dive(dive, DIVES_FIRST, DIVES_MORE);
+        if (!settled && !several) dive(dive, DIVES_FIRST, DIVES_MORE);
         if (open() && !settled) settled = choose(relaxation, root.bound(), POOL_LAST);
         if (!settled && !several) setsOfBars(relaxation, root);
+    }
+
+    /** Each way briefly, then for longer. */
+    private void ofSeveralKinds(Relaxation relaxation, Relaxation.Solved root, Dive dive) {
+        risingCost(relaxation, root.bound(), RisingCost.Look.BRIEF);
+        long before = effort.allowOnly(SETS_FIRST);
+        setsOfBars(relaxation, root);
+        effort.allowAgain(before);
+        dive(dive, DIVES_FIRST, DIVES_MORE);
+        setsOfBars(relaxation, root);
+        before = effort.allowOnly(effort.left() / PART_FOR_DIVES);
+        dive(dive, DIVES_MORE, DIVES_MOST);
+        effort.allowAgain(before);
+        risingCost(relaxation, root.bound(), RisingCost.Look.LONG);
     }
 
     private void risingCost(Relaxation relaxation, Bound worths, RisingCost.Look look) {
