@@ -168,7 +168,7 @@ public final class Odds {
             int a = ((kind * STAGES + stage) * MOST + i) * 16 + often;
             stage++;
             int b = HASHED_FLAGS + (((first ^ ((guess * 4 + stage) * SALT)) * SPREAD) >>> (32 - FLAG_BITS));
-            if (isHit(a, b, FLAG_WEIGHTS + (kind * 4 + stage) * 2, v == guess)) told = guess;
+            if (isHit(a, b, FLAG_WEIGHTS + (kind * (STAGES + 1) + stage) * 2, v == guess)) told = guess;
         }
         if (told >= 0) learned(told);
         return told;
@@ -223,7 +223,7 @@ public final class Odds {
         int a = HASHED_FLAGS + (contexts[0] >>> (32 - FLAG_BITS));
         int b = HASHED_FLAGS + (contexts[1] >>> (32 - FLAG_BITS));
         used = 0;
-        return isHit(a, b, FLAG_WEIGHTS + kind * 8, v == 1) ? 1 : 0;
+        return isHit(a, b, FLAG_WEIGHTS + kind * (STAGES + 1) * 2, v == 1) ? 1 : 0;
     }
 
     private boolean isHit(int a, int b, int own, boolean v) {
