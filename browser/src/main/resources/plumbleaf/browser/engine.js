@@ -32,31 +32,31 @@ export class NoEngine extends Error {
 }
 
 /**
- * The same of the packed module as it is fetched. It is unpacked once, and kept unpacked for the next time under the number of what it was packed to. One that came spoilt, or half, is
- * fetched once more past everything that keeps it.
+ * The same of the packed module as it is fetched. It is unpacked once, and kept unpacked for the next time under the number of what it was packed to.
  * @param {(file: string, how: RequestInit) => Promise<Response>} ask fetches it, and what unpacks it
  * @returns {Promise<Engine>} or a NoEngine
  */
 export async function engineFrom(ask) {
     if (!runsHere()) throw new NoEngine("cannot", "this browser is too old for it");
-    let packed = await fetched(ask, PACKED, {});
-    if (!isWhole(packed)) packed = await fetched(ask, PACKED, { cache: "reload" }).catch(() => new Uint8Array());
-    if (!isWhole(packed)) throw new NoEngine("spoilt", "it came spoilt or half");
-    return keptOrUnpacked(packed, ask);
+    return keptOrUnpacked(await cameWhole(ask, PACKED), ask);
 }
 
 /**
- * The engine's module of the packed one. Where what unpacks it came spoilt it does not compile, and is fetched anew.
+ * The engine's module of the packed one.
  * @param {Uint8Array} packed
- * @param {(file: string, how: RequestInit) => Promise<Response>} ask
+ * @param {(file: string, how: RequestInit) => Promise<Response>} ask fetches what unpacks it
  */
 export async function unpacked(packed, ask) {
-    const by = async (how) => (await instance(await WebAssembly.compile(await fetched(ask, UNPACKING, how), BUILTINS), knowsStrings())).exports;
-    try {
-        return unpackedBy(packed, await by({}));
-    } catch {
-        return unpackedBy(packed, await by({ cache: "reload" }));
-    }
+    const by = await instance(await WebAssembly.compile(await cameWhole(ask, UNPACKING), BUILTINS), knowsStrings());
+    return unpackedBy(packed, by.exports);
+}
+
+/** A file with its sum at its end. One that came spoilt, or half, is fetched once more past everything that keeps it. */
+async function cameWhole(ask, file) {
+    let came = await fetched(ask, file, {});
+    if (!isWhole(came)) came = await fetched(ask, file, { cache: "reload" }).catch(() => new Uint8Array());
+    if (!isWhole(came)) throw new NoEngine("spoilt", "it came spoilt or half");
+    return came;
 }
 
 async function fetched(ask, file, how) {

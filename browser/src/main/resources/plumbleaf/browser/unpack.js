@@ -3,9 +3,9 @@
 /** How many octets at the end are the sum of all before them. */
 const SUM = 4;
 
-/** Whether it came as it was packed, by the sum at its end (CRC-32, as in gzip, RFC 1952 section 8): of what is cut off or changed the guesses would be nonsense without end. */
-export function isWhole(packed) {
-    const to = packed.length - SUM;
+/** Whether a file came as it was made, by the sum at its end (CRC-32, as in gzip, RFC 1952 section 8): of what is cut off or changed the guesses would be nonsense without end. */
+export function isWhole(file) {
+    const to = file.length - SUM;
     if (to <= 0) return false;
     const steps = new Int32Array(256);
     for (let i = 0; i < 256; i++) {
@@ -14,8 +14,8 @@ export function isWhole(packed) {
         steps[i] = step;
     }
     let sum = -1;
-    for (let i = 0; i < to; i++) sum = steps[(sum ^ packed[i]) & 255] ^ (sum >>> 8);
-    return ~sum === new DataView(packed.buffer, packed.byteOffset).getInt32(to);
+    for (let i = 0; i < to; i++) sum = steps[(sum ^ file[i]) & 255] ^ (sum >>> 8);
+    return ~sum === new DataView(file.buffer, file.byteOffset).getInt32(to);
 }
 
 /**

@@ -20,16 +20,16 @@ import plumbleaf.web.Workspace;
 class SpoiltEngineTest {
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
-    /** Puts the packed engine on the device's shelf otherwise than it came, and forgets what was unpacked of it. */
+    /** Puts a file of the engine's on the device's shelf otherwise than it came, and forgets what was unpacked by it. */
     private static final String SPOIL = """
-            const [how, done] = arguments;
+            const [file, how, done] = arguments;
             (async () => {
                 const name = (await caches.keys()).find((one) => one.startsWith("plumbleaf-field-book-"));
                 const shelf = await caches.open(name);
-                const packed = new Uint8Array(await (await shelf.match("/field-book/engine.packed")).arrayBuffer());
-                const spoilt = how === "half" ? packed.slice(0, packed.length / 2) : packed;
-                if (how !== "half") spoilt[packed.length / 3 | 0] ^= 1;
-                await shelf.put("/field-book/engine.packed", new Response(spoilt));
+                const whole = new Uint8Array(await (await shelf.match("/field-book/" + file)).arrayBuffer());
+                const spoilt = how === "half" ? whole.slice(0, whole.length / 2) : whole;
+                if (how !== "half") spoilt[whole.length / 3 | 0] ^= 1;
+                await shelf.put("/field-book/" + file, new Response(spoilt));
                 await caches.delete("plumbleaf-engine");
             })().then(() => done("done"), (fault) => done(fault.message));
             """;
@@ -53,21 +53,26 @@ class SpoiltEngineTest {
 
     @Test
     void aWrongByteIsSaidWithoutASignalAndMendedWithOne() {
-        spoiltAndMended("wrong byte");
+        spoiltAndMended("engine.packed", "wrong byte");
     }
 
     @Test
     void halfAnEngineIsSaidWithoutASignalAndMendedWithOne() {
-        spoiltAndMended("half");
+        spoiltAndMended("engine.packed", "half");
     }
 
-    private void spoiltAndMended(String how) {
+    @Test
+    void aWrongByteInWhatUnpacksItIsSaidAndMendedAlike() {
+        spoiltAndMended("unpack.wasm", "wrong byte");
+    }
+
+    private void spoiltAndMended(String file, String how) {
         ChromeDriver device = Chromium.open(folder.resolve("phone"));
         try {
             device.manage().timeouts().scriptTimeout(PATIENCE);
             device.get(address.replace("#", "#take="));
             until(device, "document.body.dataset.step === 'priced' && document.body.dataset.kept === 'yes'");
-            assertThat(device.executeAsyncScript(SPOIL, how)).isEqualTo("done");
+            assertThat(device.executeAsyncScript(SPOIL, file, how)).isEqualTo("done");
             int port = server.port();
             server.end().run();
 

@@ -1,8 +1,6 @@
 package plumbleaf.browser.build;
 
-import java.nio.ByteBuffer;
 import java.util.Arrays;
-import java.util.zip.CRC32;
 import plumbleaf.browser.packed.ModuleBytes;
 import plumbleaf.browser.packed.Odds;
 import plumbleaf.browser.packed.PackedModule;
@@ -29,16 +27,6 @@ final class Packing {
         byte[] packed = odds.finished();
         if (!Arrays.equals(module, Unpacked.of(packed)))
             throw new IllegalStateException("The compiler wrote the module otherwise than it is put together again");
-        return summed(packed);
-    }
-
-    /** With the sum at its end: CRC-32, as in gzip (RFC 1952, section 8), highest octet first. */
-    private static byte[] summed(byte[] packed) {
-        CRC32 sum = new CRC32();
-        sum.update(packed);
-        return ByteBuffer.allocate(packed.length + Integer.BYTES)
-                .put(packed)
-                .putInt((int) sum.getValue())
-                .array();
+        return Summed.of(packed);
     }
 }

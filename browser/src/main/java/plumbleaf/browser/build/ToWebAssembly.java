@@ -56,7 +56,7 @@ public final class ToWebAssembly {
         Files.createDirectories(folder);
         Files.createDirectories(made);
         compile(ENTRY, made, MODULE, Set.of());
-        compile(UNPACKING_ENTRY, folder, UNPACKING, Set.of("room", "give", "unpack", "word"));
+        compile(UNPACKING_ENTRY, made, UNPACKING, Set.of("room", "give", "unpack", "word"));
         pack();
         Files.writeString(stamp, inputs, StandardCharsets.UTF_8);
     }
@@ -104,5 +104,6 @@ public final class ToWebAssembly {
     /** Packed once here: whoever serves it has nothing to pack. */
     private void pack() throws IOException {
         Files.write(folder.resolve(PACKED), Packing.of(Files.readAllBytes(made.resolve(MODULE))));
+        Files.write(folder.resolve(UNPACKING), Summed.module(Files.readAllBytes(made.resolve(UNPACKING))));
     }
 }
