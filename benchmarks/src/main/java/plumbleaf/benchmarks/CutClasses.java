@@ -13,6 +13,7 @@ import plumbleaf.engine.bars.CutPlan;
  * Lists of published classes, planned with the effort that a cut list of its own has, in processor time: how many are proven, and how long it takes. Any class alone:
  * {@code ./measure --cuts correia 24 901} plans twenty-four lists of it from seed 901 on, and names those left open.
  */
+@SuppressWarnings("ImmutableEnumChecker") // What draws a list holds nothing.
 enum CutClasses {
     FALKENAUER_UNIFORM("uniform (Falkenauer)", OneLength::falkenauerUniform),
     FALKENAUER_TRIPLETS("triplets (Falkenauer)", OneLength::falkenauerTriplets),

@@ -21,9 +21,9 @@ final class OneLength {
         int pieces = CutList.oneOf(random, 60, 120, 249, 501);
         List<Long> lengths = new ArrayList<>();
         while (lengths.size() < pieces) {
-            long first = 380 + random.nextInt(111);
+            long first = 380L + random.nextInt(111);
             long rest = 1000 - first;
-            long second = 250 + random.nextInt((int) (rest / 2 - 250) + 1);
+            long second = 250L + random.nextInt((int) (rest / 2 - 250) + 1);
             lengths.addAll(List.of(first, second, rest - second));
         }
         return CutList.ofOneBar(1000, lengths);
@@ -95,8 +95,8 @@ final class OneLength {
         int pieces = CutList.oneOf(random, 216, 405);
         List<Long> lengths = new ArrayList<>();
         while (lengths.size() < pieces) {
-            long first = 2000 + random.nextInt(2000);
-            long second = 2000 + random.nextInt(2000);
+            long first = 2000L + random.nextInt(2000);
+            long second = 2000L + random.nextInt(2000);
             lengths.addAll(List.of(first, second, 10_000 - first - second));
         }
         return CutList.ofOneBar(10_000, lengths);

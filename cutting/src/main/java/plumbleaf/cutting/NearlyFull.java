@@ -75,7 +75,7 @@ final class NearlyFull {
         boolean grown = joining.joins() * JOINS_TELL >= cutting.pieces();
         if (!grown) withoutWaste();
         if (standing.settled() || joining.joins() == 0) return;
-        // a plan that may waste a bar more need not hold together what one at the first bound must, but mostly some
+        // A plan that may waste a bar more need not hold together what one at the first bound must, but mostly some
         // does
         boolean must = standing.bound() == sought;
         if (must || grown) rest(joining, must);

@@ -118,7 +118,7 @@ final class PoolSearch {
             if (!solve()) return;
             if (depth == 0) program.clear(target);
             List<PoolProgram.Use> used = program.used();
-            // whole but for rounding: the fractions may still be a step cheaper than the plan
+            // Whole but for rounding: the fractions may still be a step cheaper than the plan
             if (takeIfWhole(used) && !program.couldCost(target)) return;
             weights.of(used);
             if (round >= rounds || program.cuts() > mostCuts) break;
