@@ -22,7 +22,10 @@ final class PlanSearch {
     /** Of the effort left, for the most of them. */
     private static final int PART_FOR_DIVES = 8;
 
-    /** Steps for a first look at sets of bars. */
+    /** Steps for a glance at sets of bars: where few bars do, hardly any cost comes out as their sum, and the next that does is the least. */
+    private static final long SETS_AT_A_GLANCE = 500_000;
+
+    /** Steps for a first look at them. */
     private static final long SETS_FIRST = 20_000_000;
 
     private final Cutting cutting;
@@ -90,13 +93,12 @@ final class PlanSearch {
 
     /** Each way briefly, then for longer. */
     private void ofSeveralKinds(Relaxation relaxation, Relaxation.Solved root, Dive dive) {
+        setsOfBars(relaxation, root, SETS_AT_A_GLANCE);
         risingCost(relaxation, root.bound(), RisingCost.Look.BRIEF);
-        long before = effort.allowOnly(SETS_FIRST);
-        setsOfBars(relaxation, root);
-        effort.allowAgain(before);
+        setsOfBars(relaxation, root, SETS_FIRST);
         dive(dive, DIVES_FIRST, DIVES_MORE);
         setsOfBars(relaxation, root);
-        before = effort.allowOnly(effort.left() / PART_FOR_DIVES);
+        long before = effort.allowOnly(effort.left() / PART_FOR_DIVES);
         dive(dive, DIVES_MORE, DIVES_MOST);
         effort.allowAgain(before);
         risingCost(relaxation, root.bound(), RisingCost.Look.LONG);
@@ -138,6 +140,12 @@ final class PlanSearch {
         if (!search.isBest()) return false;
         standing.nothingBetter();
         return true;
+    }
+
+    private void setsOfBars(Relaxation relaxation, Relaxation.Solved root, long steps) {
+        long before = effort.allowOnly(steps);
+        setsOfBars(relaxation, root);
+        effort.allowAgain(before);
     }
 
     private void setsOfBars(Relaxation relaxation, Relaxation.Solved root) {
