@@ -90,15 +90,10 @@ public final class ModuleBytes {
 
     /** LEB128, signed. */
     int signed() {
-        int number = 0;
-        int shift = 0;
-        int octet;
-        do {
-            octet = octet();
-            number |= (octet & 127) << shift;
-            shift += 7;
-        } while (octet > 127);
-        return shift < 32 && (octet & 64) != 0 ? number | (-1 << shift) : number;
+        int from = at;
+        int number = number();
+        int bits = 7 * (at - from);
+        return bits < 32 && (ahead(-1) & 64) != 0 ? number | (-1 << bits) : number;
     }
 
     int nextSigned() {

@@ -78,7 +78,7 @@ final class LotLines {
             PlanPoint other = line.points().get(i + 1);
             double away = NearBuilding.toLine(from, to, List.of(one, other)).inches();
             if (away > nearest || !goesAlong(from, to, one, other)) continue;
-            double left = leftOf(from, to, one) + leftOf(from, to, other);
+            double left = one.leftOf(from, to) + other.leftOf(from, to);
             nearest = away;
             inside = run.outside() == Side.RIGHT ? left > 0 : left < 0;
         }
@@ -99,10 +99,5 @@ final class LotLines {
 
     private static double along(PlanPoint from, PlanPoint to, PlanPoint at) {
         return (to.xIn() - from.xIn()) * (at.xIn() - from.xIn()) + (to.yIn() - from.yIn()) * (at.yIn() - from.yIn());
-    }
-
-    /** Twice the area between a leg and a point, + on its left. */
-    private static double leftOf(PlanPoint from, PlanPoint to, PlanPoint at) {
-        return (to.xIn() - from.xIn()) * (at.yIn() - from.yIn()) - (to.yIn() - from.yIn()) * (at.xIn() - from.xIn());
     }
 }

@@ -236,7 +236,7 @@ final class SlideRoom {
         for (int i = 0; i < strip.size(); i++) {
             PlanPoint a = strip.get(i);
             PlanPoint b = strip.get((i + 1) % strip.size());
-            double side = (b.xIn() - a.xIn()) * (point.yIn() - a.yIn()) - (b.yIn() - a.yIn()) * (point.xIn() - a.xIn());
+            double side = point.leftOf(a, b);
             if (side > 0) left++;
             if (side < 0) right++;
         }

@@ -77,9 +77,7 @@ final class HullSlivers {
         PlanPoint from = points.get(t.corner(side));
         PlanPoint to = points.get(t.corner((side + 1) % 3));
         PlanPoint top = points.get(t.corner((side + 2) % 3));
-        double across =
-                (to.xIn() - from.xIn()) * (top.yIn() - from.yIn()) - (to.yIn() - from.yIn()) * (top.xIn() - from.xIn());
-        return Math.abs(across) / length(t, side);
+        return Math.abs(top.leftOf(from, to)) / length(t, side);
     }
 
     /** The triangles that stay, numbered afresh. */

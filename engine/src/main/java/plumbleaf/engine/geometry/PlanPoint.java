@@ -45,6 +45,11 @@ public record PlanPoint(Offset east, Offset north) {
         return inches(xIn() + (other.xIn() - xIn()) * share, yIn() + (other.yIn() - yIn()) * share);
     }
 
+    /** Twice the area between here and the walk from one place to another, in square inches: + where this lies on its left, - on its right. */
+    public double leftOf(PlanPoint from, PlanPoint to) {
+        return (to.xIn() - from.xIn()) * (yIn() - from.yIn()) - (to.yIn() - from.yIn()) * (xIn() - from.xIn());
+    }
+
     public SpacePoint at(Offset elevation) {
         return new SpacePoint(this, elevation);
     }

@@ -32,11 +32,7 @@ public final class NearBuilding {
     }
 
     private static boolean crosses(PlanPoint a, PlanPoint b, PlanPoint c, PlanPoint d) {
-        return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-    }
-
-    private static double side(PlanPoint a, PlanPoint b, PlanPoint at) {
-        return (b.xIn() - a.xIn()) * (at.yIn() - a.yIn()) - (b.yIn() - a.yIn()) * (at.xIn() - a.xIn());
+        return c.leftOf(a, b) * d.leftOf(a, b) < 0 && a.leftOf(c, d) * b.leftOf(c, d) < 0;
     }
 
     private static double toPiece(PlanPoint at, PlanPoint from, PlanPoint to) {

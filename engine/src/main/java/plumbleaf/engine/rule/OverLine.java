@@ -39,11 +39,11 @@ public final class OverLine {
         double last = 0;
         boolean met = isOn(from);
         for (double next : meetings(from, to, length)) {
-            if (next - last > 2 * ON_IN && !isOn(at(from, to, (last + next) / 2 / length))) {
+            if (next - last > 2 * ON_IN && !isOn(from.towards(to, (last + next) / 2 / length))) {
                 double beside = Math.min(BESIDE_IN, (next - last) / 2);
-                int goes = met ? side(at(from, to, (last + beside) / length)) : 0;
+                int goes = met ? side(from.towards(to, (last + beside) / length)) : 0;
                 if (came * goes < 0) return true;
-                came = isOn(at(from, to, next / length)) ? side(at(from, to, (next - beside) / length)) : 0;
+                came = isOn(from.towards(to, next / length)) ? side(from.towards(to, (next - beside) / length)) : 0;
             }
             last = next;
             met = true;
@@ -60,12 +60,12 @@ public final class OverLine {
             double along = dot(from, to, from, one) / length;
             if (along > 0
                     && along < length
-                    && one.distanceTo(at(from, to, along / length)).inches() <= ON_IN) meetings.add(along);
+                    && one.distanceTo(from.towards(to, along / length)).inches() <= ON_IN) meetings.add(along);
             if (i + 1 == line.size()) break;
-            double here = cross(one, line.get(i + 1), from);
-            double there = cross(one, line.get(i + 1), to);
+            double here = from.leftOf(one, line.get(i + 1));
+            double there = to.leftOf(one, line.get(i + 1));
             double share = here / (here - there);
-            if (here * there < 0 && isOn(at(from, to, share))) meetings.add(share * length);
+            if (here * there < 0 && isOn(from.towards(to, share))) meetings.add(share * length);
         }
         return meetings;
     }
@@ -86,7 +86,7 @@ public final class OverLine {
             least = away;
             double piece = one.distanceTo(other).inches();
             double along = piece == 0 ? 0 : dot(one, other, one, at) / piece;
-            if (along > 0 && along < piece) side = (int) Math.signum(cross(one, other, at));
+            if (along > 0 && along < piece) side = (int) Math.signum(at.leftOf(one, other));
             else side = atCorner(along <= 0 ? i : i + 1, at);
         }
         return side;
@@ -100,20 +100,10 @@ public final class OverLine {
         double in = before.distanceTo(here).inches();
         double out = here.distanceTo(after).inches();
         if (in == 0 || out == 0) return 0;
-        return (int) Math.signum(cross(before, here, at) / in + cross(here, after, at) / out);
-    }
-
-    private static PlanPoint at(PlanPoint from, PlanPoint to, double share) {
-        return PlanPoint.inches(
-                from.xIn() + share * (to.xIn() - from.xIn()), from.yIn() + share * (to.yIn() - from.yIn()));
+        return (int) Math.signum(at.leftOf(before, here) / in + at.leftOf(here, after) / out);
     }
 
     private static double dot(PlanPoint a, PlanPoint b, PlanPoint c, PlanPoint d) {
         return (b.xIn() - a.xIn()) * (d.xIn() - c.xIn()) + (b.yIn() - a.yIn()) * (d.yIn() - c.yIn());
-    }
-
-    /** Twice the area between a piece and a point, + on its left. */
-    private static double cross(PlanPoint a, PlanPoint b, PlanPoint at) {
-        return (b.xIn() - a.xIn()) * (at.yIn() - a.yIn()) - (b.yIn() - a.yIn()) * (at.xIn() - a.xIn());
     }
 }
