@@ -19,12 +19,23 @@ export function keepSheets() {
         return;
     }
     const at = inView(sheets);
-    sheets.style.setProperty("height", sheets.children[at].offsetHeight + "px");
+    setHeight(sheets, sheets.children[at].offsetHeight);
     if (!leafing) return;
     leafing.dataset.on = "yes";
     leafing.querySelector("output").textContent = `${at + 1} of ${sheets.children.length}`;
-    leafing.querySelector("[data-leaf='-1']").disabled = at === 0;
-    leafing.querySelector("[data-leaf='1']").disabled = at === sheets.children.length - 1;
+    // Not disabled: a button that has the focus would lose it.
+    leafing.querySelector("[data-leaf='-1']").setAttribute("aria-disabled", at === 0);
+    leafing.querySelector("[data-leaf='1']").setAttribute("aria-disabled", at === sheets.children.length - 1);
+}
+
+/** What has the focus below the strip stays where it is on the screen. */
+function setHeight(sheets, pixels) {
+    const held = document.activeElement;
+    const below = held && sheets.compareDocumentPosition(held) & Node.DOCUMENT_POSITION_FOLLOWING;
+    const before = below && held.getBoundingClientRect().top;
+    sheets.style.setProperty("height", pixels + "px");
+    const moved = below && held.getBoundingClientRect().top - before;
+    if (moved) scrollBy({ top: moved, behavior: "instant" });
 }
 
 const smooth = () => (matchMedia("(prefers-reduced-motion: reduce)").matches ? "auto" : "smooth");

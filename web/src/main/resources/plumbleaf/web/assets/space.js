@@ -61,6 +61,12 @@ function program(canvas) {
 function listen(place, state) {
     const { canvas } = state;
     const again = () => draw(place, state);
+    // A phone takes the drawing surface away from a page in the background, and gives it back.
+    canvas.addEventListener("webglcontextlost", (event) => event.preventDefault());
+    canvas.addEventListener("webglcontextrestored", () => {
+        state.gl = program(canvas);
+        again();
+    });
     canvas.addEventListener("pointerdown", (event) => {
         if (event.button !== 0) return;
         canvas.setPointerCapture(event.pointerId);

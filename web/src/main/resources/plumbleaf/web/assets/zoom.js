@@ -26,7 +26,10 @@ function lay(sheet, times) {
         drawn.style.setProperty("width", times * 100 + "%");
     }
     const buttons = figure.querySelectorAll("[data-zoom]");
+    const at = document.activeElement;
     for (const button of buttons) button.disabled = button.dataset.zoom === "in" ? times >= CLOSEST : whole;
+    // A button that can be pressed no further gives the focus to its sheet, which takes the same by + - 0.
+    if (at?.matches("[data-zoom]:disabled") && figure.contains(at)) sheet.focus({ preventScroll: true });
 }
 
 /** Keeps what is under a point of the sheet where it is. */

@@ -1,11 +1,13 @@
 package plumbleaf.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import plumbleaf.web.page.Room;
 
@@ -36,6 +38,40 @@ class PhoneInBrowserTest extends InBrowser {
         css("[data-leaf='1']").click();
         waitUntil("document.querySelector('.leafing output').textContent === '3 of 6'");
         assertThat(high(".sheets")).isLessThan(first).isEqualTo(high(".sheets > figure:nth-child(3)"));
+    }
+
+    @Test
+    void whatLeafsKeepsTheFocusAtTheLastDrawing() {
+        go(Room.GATES);
+        for (int at = 2; at <= 6; at++) {
+            css("[data-leaf='1']").sendKeys(Keys.ENTER);
+            waitUntil("document.querySelector('.leafing output').textContent === arguments[0]", at + " of 6");
+        }
+        assertThat(css("[data-leaf='1']").getAttribute("aria-disabled")).isEqualTo("true");
+        assertThat(browser.switchTo().activeElement()).isEqualTo(css("[data-leaf='1']"));
+    }
+
+    @Test
+    void whatHasTheFocusStaysWhereItIsWhenTheStripAboveItGrows() {
+        go(Room.GATES);
+        css("[data-leaf='1']").click();
+        waitUntil("document.querySelector('.leafing output').textContent === '2 of 6'");
+        css("[data-leaf='1']").click();
+        waitUntil("document.querySelector('.leafing output').textContent === '3 of 6'");
+        long low = high(".sheets");
+        WebElement held = css("#numbers a, #numbers button");
+        browser.executeScript(
+                "arguments[0].scrollIntoView({block: 'end', behavior: 'instant'}); arguments[0].focus()", held);
+        double before = top(held);
+        browser.executeScript("document.querySelector('.sheets').scrollTo({left: 0, behavior: 'instant'})");
+        waitUntil("document.querySelector('.leafing output').textContent === '1 of 6'");
+        assertThat(high(".sheets")).isGreaterThan(low);
+        assertThat(top(held)).isCloseTo(before, within(1.0));
+    }
+
+    private double top(WebElement of) {
+        Object top = browser.executeScript("return arguments[0].getBoundingClientRect().top", of);
+        return top instanceof Number number ? number.doubleValue() : Double.NaN;
     }
 
     @Test

@@ -59,6 +59,14 @@ class RoomsInBrowserTest extends InBrowser {
         assertThat(drawnWidth()).isEqualTo(whole);
     }
 
+    @Test
+    void whatBringsASheetFurtherGivesTheFocusToTheSheetOnceItIsWhole() {
+        go(Room.GATES);
+        css("[data-zoom=in]").sendKeys(Keys.ENTER);
+        css("[data-zoom=out]").sendKeys(Keys.ENTER);
+        assertThat(browser.switchTo().activeElement()).isEqualTo(css(".sheet"));
+    }
+
     private int drawnWidth() {
         return browser.findElement(By.cssSelector(".sheet svg")).getSize().getWidth();
     }
@@ -78,6 +86,21 @@ class RoomsInBrowserTest extends InBrowser {
         assertThat(browser.findElement(By.cssSelector(".space output")).getText())
                 .startsWith("85°")
                 .contains("into the ground");
+    }
+
+    @Test
+    void aGateInSpaceIsDrawnAgainWhenTheDrawingSurfaceWasTakenAwayAndGivenBack() {
+        go(Room.GATES);
+        String before = drawn();
+        browser.executeAsyncScript("""
+                const [done] = arguments;
+                const canvas = document.querySelector('.space canvas');
+                const taken = canvas.getContext('webgl').getExtension('WEBGL_lose_context');
+                canvas.addEventListener('webglcontextlost', () => setTimeout(() => taken.restoreContext()));
+                canvas.addEventListener('webglcontextrestored', () => setTimeout(done));
+                taken.loseContext();
+                """);
+        assertThat(drawn()).isEqualTo(before);
     }
 
     private String drawn() {
