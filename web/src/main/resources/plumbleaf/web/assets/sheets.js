@@ -19,7 +19,7 @@ export function keepSheets() {
         return;
     }
     const at = inView(sheets);
-    setHeight(sheets, sheets.children[at].offsetHeight);
+    sheets.style.setProperty("height", sheets.children[at].offsetHeight + "px");
     if (!leafing) return;
     leafing.dataset.on = "yes";
     leafing.querySelector("output").textContent = `${at + 1} of ${sheets.children.length}`;
@@ -28,12 +28,13 @@ export function keepSheets() {
     leafing.querySelector("[data-leaf='1']").setAttribute("aria-disabled", at === sheets.children.length - 1);
 }
 
-/** What has the focus below the strip stays where it is on the screen. */
-function setHeight(sheets, pixels) {
+/** Another drawing came into view, or its picture: what has the focus below the strip stays where it is on the screen. */
+function keepSheetsAbove() {
+    const sheets = strip();
     const held = document.activeElement;
-    const below = held && sheets.compareDocumentPosition(held) & Node.DOCUMENT_POSITION_FOLLOWING;
+    const below = sheets && held && sheets.compareDocumentPosition(held) & Node.DOCUMENT_POSITION_FOLLOWING;
     const before = below && held.getBoundingClientRect().top;
-    sheets.style.setProperty("height", pixels + "px");
+    keepSheets();
     const moved = below && held.getBoundingClientRect().top - before;
     if (moved) scrollBy({ top: moved, behavior: "instant" });
 }
@@ -57,10 +58,10 @@ let settling = 0;
 document.addEventListener("scroll", (event) => {
     if (event.target !== strip()) return;
     clearTimeout(settling);
-    settling = setTimeout(keepSheets, 120);
+    settling = setTimeout(keepSheetsAbove, 120);
 }, true);
 addEventListener("resize", keepSheets);
-document.addEventListener("load", (event) => { if (event.target.matches?.(".sheet img")) keepSheets(); }, true);
+document.addEventListener("load", (event) => { if (event.target.matches?.(".sheet img")) keepSheetsAbove(); }, true);
 
 let seen = null;
 export function seeInDrawing(of) {
