@@ -1,46 +1,38 @@
 package plumbleaf.cutting;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
  * The sets of bars that come to just so much, cost by cost. With mixed prices the cost of a set jumps, so the least possible cost is settled here, before any pattern
- * is looked at. How much bars of some kinds hold at the most for just so much is kept as a table, as far as there is room for one; sets that cannot hold the pieces
+ * is looked at. How much bars of some kinds hold at the most for just so much, in length and in worths, is known ({@link MostHeld}); sets that cannot hold the pieces
  * are left out by it and by {@link SetsRuledOut}, also by what that learns meanwhile. Bars that cost nothing are always all there.
- * Method: R. Bellman, Dynamic Programming (1957), with a search back through the table. Check: BarSetsTest.
+ * Check: BarSetsTest.
  */
 final class BarSets {
-    /** Of the table: sixteen megabytes. Dearer sets are not looked up in it. */
-    private static final long MOST_CELLS = 2_000_000;
-
     /** For the sets of one cost. */
     private static final long MOST_LOOKS = 2_000_000;
 
     /** Looked up in the table. */
     private static final int COSTS_A_STEP = 64;
 
-    /** Of the quotient of what is held and price, on the safe side. */
-    private static final double ROUNDING = 1e-9;
-
-    /** No bars of these kinds come to just this cost. */
-    private static final long NONE = -1;
-
     private final Cutting cutting;
     private final SetsRuledOut ruledOut;
     private final Effort effort;
     private final long step;
     private final int[] most;
-    private final long[] hold;
-    private final long needed;
+    private final List<MostHeld> measures = new ArrayList<>();
+
+    /** By each measure, what the bars chosen hold. */
+    private final long[] held;
 
     /** Kinds that cost something, those that hold most for the cent first. */
     private final int[] kinds;
-
-    /** For each place in {@link #kinds} and each cost, in steps, the most that the kinds from there on hold for it. */
-    private final long[][] table;
 
     /** What all bars there may be cost, in steps. */
     private final long dearest;
@@ -49,25 +41,37 @@ final class BarSets {
     private long looks;
 
     /**
-     * @param hold the most a bar of each kind holds, by length or by worths
+     * What pieces need and bars hold, in length or in worths.
+     *
+     * @param hold the most a bar of each kind holds
      * @param needed what all pieces come to
+     */
+    record Measure(List<Long> hold, long needed) {
+        Measure {
+            hold = List.copyOf(hold);
+        }
+
+        static Measure of(long[] hold, long needed) {
+            return new Measure(Arrays.stream(hold).boxed().toList(), needed);
+        }
+    }
+
+    /**
+     * @param measures at least one
      * @param below no set of this cost or more is asked about
      */
-    BarSets(Cutting cutting, long[] hold, long needed, long below, SetsRuledOut ruledOut, Effort effort) {
+    BarSets(Cutting cutting, List<Measure> measures, long below, SetsRuledOut ruledOut, Effort effort) {
         this.cutting = cutting;
         this.ruledOut = ruledOut;
         this.effort = effort;
         this.step = cutting.step();
-        // more than all pieces need is of no use to a set
-        this.hold = Arrays.stream(hold).map(each -> Math.min(each, needed)).toArray();
-        this.needed = needed;
         this.bars = new int[cutting.kinds()];
         this.most = IntStream.range(0, bars.length).map(k -> most(cutting, k)).toArray();
-        for (int k = 0; k < bars.length; k++) if (cutting.price[k] == 0) bars[k] = most[k];
+        List<Long> hold = measures.get(0).hold();
         this.kinds = IntStream.range(0, bars.length)
-                .filter(k -> cutting.price[k] > 0 && most[k] > 0 && hold[k] > 0)
+                .filter(k -> cutting.price[k] > 0 && most[k] > 0 && hold.get(k) > 0)
                 .boxed()
-                .sorted(Comparator.<Integer>comparingDouble(k -> -(double) hold[k] / cutting.price[k])
+                .sorted(Comparator.<Integer>comparingDouble(k -> -(double) hold.get(k) / cutting.price[k])
                         .thenComparing(k -> k))
                 .mapToInt(k -> k)
                 .toArray();
@@ -75,11 +79,14 @@ final class BarSets {
         long all = 0;
         for (int k : kinds) all += cutting.price[k] / step * most[k];
         this.dearest = all;
-        int costs = (int) Math.min(Math.min(below / step, all) + 1, MOST_CELLS / (kinds.length + 1));
-        this.table = new long[kinds.length + 1][costs];
-        Arrays.fill(table[kinds.length], NONE);
-        table[kinds.length][0] = 0;
-        for (int place = kinds.length - 1; place >= 0; place--) raise(place);
+        long[] inSteps = Arrays.stream(cutting.price).map(each -> each / step).toArray();
+        for (Measure measure : measures) {
+            long[] each = measure.hold().stream().mapToLong(x -> x).toArray();
+            this.measures.add(
+                    new MostHeld(kinds, most, inSteps, each, measure.needed(), Math.min(below / step, all), effort));
+        }
+        this.held = new long[measures.size()];
+        for (int k = 0; k < bars.length; k++) if (cutting.price[k] == 0) set(k, most[k]);
     }
 
     /** Bars of a kind that a plan can use. */
@@ -94,31 +101,15 @@ final class BarSets {
         return needed.multiply(BigInteger.valueOf(bars)).bitLength() < Long.SIZE;
     }
 
-    /** One kind more: as many bars as there are, in parts of one, two, four and the rest. */
-    private void raise(int place) {
-        long[] here = table[place];
-        System.arraycopy(table[place + 1], 0, here, 0, here.length);
-        int kind = kinds[place];
-        int rest = most[kind];
-        for (int part = 1; rest > 0; part *= 2) {
-            int times = Math.min(part, rest);
-            rest -= times;
-            long by = cutting.price[kind] / step * times;
-            if (by >= here.length) break;
-            for (int cost = here.length - 1; cost >= by; cost--) {
-                long before = here[(int) (cost - by)];
-                if (before != NONE) here[cost] = Math.max(here[cost], Math.min(needed, before + hold[kind] * times));
-            }
-            effort.add(here.length / 64 + 1);
-        }
-    }
-
-    /** The least cost of any set, hopeless or not, from this one on and below the other; or the other. Where the effort runs out on the way, how far it came. */
+    /**
+     * The least cost from this one on and below the other that comes out as that of a set which may hold the pieces by every measure; or the other. Where the effort
+     * runs out on the way, how far it came.
+     */
     long costFrom(long least, long below) {
         long cost = -Math.floorDiv(-least, step);
         long from = cost;
         long past = Math.min(dearest + 1, -Math.floorDiv(-below, step));
-        while (cost < past && atMost(0, cost) == NONE && !effort.spent()) {
+        while (cost < past && isTooLittle(0, cost) && !effort.spent()) {
             if ((++cost - from) % COSTS_A_STEP == 0) effort.add(1);
         }
         return cost < past ? cost * step : below;
@@ -132,37 +123,40 @@ final class BarSets {
      */
     boolean each(long cost, Predicate<int[]> goOn) {
         looks = 0;
-        long held = 0;
-        for (int k = 0; k < bars.length; k++) if (cutting.price[k] == 0) held += hold[k] * bars[k];
-        choose(0, cost / step, held, goOn);
-        for (int k : kinds) bars[k] = 0;
+        choose(0, cost / step, goOn);
         effort.add(looks / 2 + 1);
         return looks < MOST_LOOKS && !effort.spent();
     }
 
-    private long atMost(int place, long cost) {
-        if (cost < table[place].length) return table[place][(int) cost];
-        if (place == kinds.length) return NONE;
-        double most = (double) hold[kinds[place]] * step / cutting.price[kinds[place]] * cost * (1 + ROUNDING);
-        return most >= needed ? needed : (long) most + 1;
+    /** Whether by some measure no set of just so many steps holds the pieces. */
+    private boolean isTooLittle(int place, long cost) {
+        for (int m = 0; m < held.length; m++) {
+            if (measures.get(m).isTooLittle(held[m], place, cost)) return true;
+        }
+        return false;
     }
 
     /** False when no more are wanted. */
-    private boolean choose(int place, long left, long held, Predicate<int[]> goOn) {
+    private boolean choose(int place, long left, Predicate<int[]> goOn) {
         if (++looks >= MOST_LOOKS || effort.spent()) return false;
-        long more = atMost(place, left);
-        if (more == NONE || held + more < needed || ruledOut.isHopeless(bars, place, left * step)) return true;
+        if (isTooLittle(place, left) || ruledOut.isHopeless(bars, place, left * step)) return true;
         if (place == kinds.length) return ruledOut.has(bars) || goOn.test(bars.clone());
         int kind = kinds[place];
         long price = cutting.price[kind] / step;
-        for (int times = (int) Math.min(most[kind], left / price); times >= 0; times--) {
-            bars[kind] = times;
-            if (!choose(place + 1, left - times * price, held + hold[kind] * times, goOn)) {
-                bars[kind] = 0;
-                return false;
-            }
+        boolean goesOn = true;
+        int times = (int) Math.min(most[kind], left / price);
+        set(kind, times);
+        while (true) {
+            goesOn = choose(place + 1, left - times * price, goOn);
+            if (!goesOn || times == 0) break;
+            set(kind, --times);
         }
-        bars[kind] = 0;
-        return true;
+        set(kind, 0);
+        return goesOn;
+    }
+
+    private void set(int kind, int times) {
+        for (int m = 0; m < held.length; m++) held[m] += measures.get(m).hold(kind) * (times - bars[kind]);
+        bars[kind] = times;
     }
 }

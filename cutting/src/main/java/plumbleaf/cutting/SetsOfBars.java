@@ -1,5 +1,6 @@
 package plumbleaf.cutting;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,11 +53,13 @@ final class SetsOfBars {
         long[] fill = sets.fill();
         sets.ruledOut.addLength(fill);
         sets.ruledOut.add(worths, cutting.price);
-        boolean byWorth = !worths.isNone() && BarSets.holds(cutting, worths.needed(cutting.demand));
-        long[] hold = byWorth ? worths.held(cutting.price) : fill;
-        long needed = byWorth ? worths.needed(cutting.demand).longValueExact() : cutting.volume();
+        List<BarSets.Measure> measures = new ArrayList<>();
+        if (!worths.isNone() && BarSets.holds(cutting, worths.needed(cutting.demand)))
+            measures.add(BarSets.Measure.of(
+                    worths.held(cutting.price), worths.needed(cutting.demand).longValueExact()));
+        measures.add(BarSets.Measure.of(fill, cutting.volume()));
         long before = effort.allowOnly(cutting.kinds() > 1 ? (long) (effort.left() * SHARE) : effort.left());
-        sets.settle(new BarSets(cutting, hold, needed, standing.bestCost(), sets.ruledOut, effort));
+        sets.settle(new BarSets(cutting, measures, standing.bestCost(), sets.ruledOut, effort));
         effort.allowAgain(before);
     }
 

@@ -62,8 +62,7 @@ class BarSetsTest {
         long below = 7 * dear;
         List<String> found = new ArrayList<>();
         BarSets sets = sets(cutting, below);
-        for (long cost :
-                new long[] {4 * dear + 2, 4 * dear + 8, 4 * dear + 14, 5 * dear + 1, 5 * dear + 7, 6 * dear + 3}) {
+        for (long cost : new long[] {4 * dear + 8, 4 * dear + 14, 5 * dear + 1, 5 * dear + 7, 6 * dear + 3}) {
             assertThat(sets.costFrom(cost, below)).isEqualTo(cost);
             assertThat(sets.each(cost, set -> found.add(cost + " " + List.of(set[0], set[1], set[2]))))
                     .isTrue();
@@ -75,6 +74,22 @@ class BarSetsTest {
                         5 * dear + 1 + " [1, 1, 0]",
                         5 * dear + 7 + " [1, 0, 1]",
                         6 * dear + 3 + " [0, 3, 0]");
+    }
+
+    /** By length five sevens would do for sixteen pieces, by worths that let a seven hold four of them only four would not: both have to. */
+    @Test
+    void everyMeasureHasToDo() {
+        Cutting cutting = cutting(new long[] {7, 10}, new long[] {2, 3}, 20, 20);
+        Effort effort = new Effort(10_000_000);
+        SetsRuledOut ruledOut = new SetsRuledOut(cutting, effort);
+        BarSets.Measure length = BarSets.Measure.of(cutting.room, cutting.volume());
+        BarSets.Measure worth = BarSets.Measure.of(new long[] {4, 6}, 16);
+        assertThat(new BarSets(cutting, List.of(length), 100, ruledOut, effort).costFrom(0, 100))
+                .isEqualTo(5);
+        assertThat(new BarSets(cutting, List.of(worth, length), 100, ruledOut, effort).costFrom(0, 100))
+                .isEqualTo(8);
+        assertThat(new BarSets(cutting, List.of(length, worth), 100, ruledOut, effort).costFrom(0, 100))
+                .isEqualTo(8);
     }
 
     private static List<String> tried(Cutting cutting, int below) {
@@ -98,7 +113,8 @@ class BarSetsTest {
         Effort effort = new Effort(10_000_000);
         SetsRuledOut ruledOut = new SetsRuledOut(cutting, effort);
         ruledOut.addLength(cutting.room);
-        return new BarSets(cutting, cutting.room, cutting.volume(), below, ruledOut, effort);
+        BarSets.Measure length = BarSets.Measure.of(cutting.room, cutting.volume());
+        return new BarSets(cutting, List.of(length), below, ruledOut, effort);
     }
 
     /** Of the first kind so many, of the others as given; sixteen pieces of one unit. */
