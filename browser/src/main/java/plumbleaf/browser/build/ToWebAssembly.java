@@ -17,6 +17,7 @@ import org.teavm.model.ReferenceCache;
 import org.teavm.parsing.ClasspathClassHolderSource;
 import org.teavm.parsing.ClasspathResourceProvider;
 import org.teavm.parsing.resource.ResourceProvider;
+import org.teavm.parsing.substitution.DefaultSubstituteClassNameMapping;
 import org.teavm.vm.DirectoryBuildTarget;
 import org.teavm.vm.TeaVM;
 import org.teavm.vm.TeaVMBuilder;
@@ -78,8 +79,8 @@ public final class ToWebAssembly {
         builder.setReferenceCache(references);
         builder.setClassLoader(loader);
         builder.setResourceProvider(files);
-        builder.setClassSource(
-                new PreOptimizingClassHolderSource(new ClasspathClassHolderSource(files, references, loader)));
+        builder.setClassSource(new PreOptimizingClassHolderSource(new ClasspathClassHolderSource(
+                files, references, new OwnPatterns(DefaultSubstituteClassNameMapping.createWithSPI(loader)))));
         builder.setDependencyAnalyzerFactory(PreciseDependencyAnalyzer::new);
         builder.setObfuscated(true);
         TeaVM compiler = builder.build();
@@ -88,6 +89,7 @@ public final class ToWebAssembly {
         compiler.installPlugins();
         compiler.add(new NoRecordWords());
         compiler.add(new OwnSines());
+        compiler.add(new AskedPatterns());
         compiler.setEntryPoint(entry);
         compiler.setEntryPointName("main");
         compiler.build(new DirectoryBuildTarget(into.toFile()), name);

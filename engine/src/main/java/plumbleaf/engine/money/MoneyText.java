@@ -8,8 +8,7 @@ import plumbleaf.engine.quantity.Parsed.Refused;
 
 /** Reads amounts as people write them: {@code $1,240.00}. */
 public final class MoneyText {
-    /** Three digits one by one: in a browser a counted part of a repeated group swallows the comma that follows it. */
-    private static final Pattern AMOUNT = Pattern.compile("-?\\$ ?(\\d{1,3}(,\\d\\d\\d)+|\\d{1,12})(\\.\\d{1,6})?");
+    private static final Pattern AMOUNT = Pattern.compile("-?\\$ ?(\\d{1,3}(,\\d{3})+|\\d{1,12})(\\.\\d{1,6})?");
     /** So that no sum of products ever leaves what a whole number of cents can hold. */
     private static final BigDecimal MOST = BigDecimal.valueOf(100_000_000);
 

@@ -14,9 +14,8 @@ import java.util.regex.Pattern;
  * Names of things as the trade sells them, such as {@code 2 x 2 x 14 ga tube} or {@code 80 lb bag}, stay as they are.
  */
 public final class MetricWords {
-    /** Three digits one by one: in a browser a counted part of a repeated group swallows the comma that follows it. */
     private static final String NUMBER =
-            "(?:(?:\\d{1,3}(?:,\\d\\d\\d)+|\\d+)(?:\\.\\d+)?(?:-\\d+/\\d+)?|\\d+/\\d+|\\.\\d+)";
+            "(?:(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?(?:-\\d+/\\d+)?|\\d+/\\d+|\\.\\d+)";
 
     private static final String UNITS =
             "lb-ft|lb-in|ft-lb|lb an inch(?: of [a-z]+)?|lb a foot|lb/in[3\u00b3]|lb/in\\.|lb/in|lb/ft"
