@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -242,6 +243,23 @@ class FieldBookInBrowserTest {
         assertThat(noted(device, "shots", "station", "33'", "id")).isEqualTo(shot);
     }
 
+    @Test
+    void aShotWhoseAnswerWasLostAndThatTheDeskChangedSinceIsOneShotAsTheDeskHasIt() {
+        ChromeDriver device = device("phone");
+        takeAlong(device);
+        device.executeScript(DEAF);
+        keyIn(device, "3", "3", "ft");
+        keyIn(device, "5", "ft", "2", "1/2");
+        until(device, "window.arrived === 1");
+        untilStored("\"rod\": \"5' 2-1/2\\\"\"");
+        long came = stored().version();
+        somebodyChanges(document -> document.replace("5' 2-1/2\\\"", "5' 4\\\""));
+        device.executeScript("window.hears = true; dispatchEvent(new Event('online'))");
+        until(device, "document.getElementById('line').hidden");
+        assertThat(stored().version()).isEqualTo(came + 1);
+        assertThat(noted(device, "shots", "station", "33'", "rod")).isEqualTo("5' 4\"");
+    }
+
     private void untilOneShotReads(ChromeDriver device, String rod) {
         new WebDriverWait(device, PATIENCE)
                 .withMessage("one shot at 33' that reads " + rod)
@@ -270,15 +288,18 @@ class FieldBookInBrowserTest {
     }
 
     private void somebodyChangesTheOpening(String value) {
+        somebodyChanges(document -> document.replaceFirst(
+                "\"opening\": \"[^\n]*?\"(?=[,\\s])",
+                Matcher.quoteReplacement("\"opening\": \"" + value.replace("\"", "\\\"") + "\"")));
+    }
+
+    private void somebodyChanges(UnaryOperator<String> how) {
         try (Database database = Database.open(store())) {
             JobStore jobs = new JobStore(database, Clock.systemUTC());
             StoredJob now = jobs.open(new JobId(job)).orElseThrow();
-            String changed = now.document()
-                    .replaceFirst(
-                            "\"opening\": \"[^\n]*?\"(?=[,\\s])",
-                            Matcher.quoteReplacement("\"opening\": \"" + value.replace("\"", "\\\"") + "\""));
+            String changed = how.apply(now.document());
             assertThat(changed).isNotEqualTo(now.document());
-            jobs.edit(now.id(), now.version(), now.title(), changed, "opening " + value, "Odo");
+            jobs.edit(now.id(), now.version(), now.title(), changed, "a value", "Odo");
         }
     }
 

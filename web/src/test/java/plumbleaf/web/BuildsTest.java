@@ -16,6 +16,7 @@ import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.Maker;
 import plumbleaf.web.store.StoredJob;
 
 /** The builds of the house: kept at one gate, they are listed in words, renamed, made again in another job, removed. */
@@ -64,7 +65,7 @@ class BuildsTest {
         StoredJob after = store.open(other.id()).orElseThrow();
         assertThat(after.version()).isEqualTo(2);
         assertThat(after.document()).contains("\"bottomGap\": \"3\\\"\"");
-        store.undo(other.id(), 2, "you");
+        store.undo(other.id(), 2, Maker.of("you"));
         assertThat(store.open(other.id()).orElseThrow().document()).isEqualTo(other.document());
     }
 

@@ -1,6 +1,7 @@
 package plumbleaf.web.fieldbook;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -8,6 +9,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import plumbleaf.web.page.Pages;
 import plumbleaf.web.people.WhoIsThere;
@@ -56,14 +58,16 @@ class FieldBookDoor {
                 .body(bytes);
     }
 
+    /** @param sent the names of changes that the device sent and heard no answer to */
     @GetMapping("/field-book/jobs/{id}")
-    ResponseEntity<String> job(HttpServletRequest request, @PathVariable String id) {
+    ResponseEntity<String> job(
+            HttpServletRequest request, @PathVariable String id, @RequestParam(defaultValue = "") List<String> sent) {
         if (!JobId.isOne(id)) throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         StoredJob job = store.open(new JobId(id)).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
         String token = pages.frame(request, job.title()).csrf();
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType("application/json;charset=UTF-8"))
                 .cacheControl(CacheControl.noStore())
-                .body(held.json(job, who.person(request.getUserPrincipal()), token));
+                .body(held.json(job, who.person(request.getUserPrincipal()), token, store.come(job.id(), sent)));
     }
 }

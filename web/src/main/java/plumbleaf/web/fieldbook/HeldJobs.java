@@ -37,14 +37,16 @@ class HeldJobs {
         this.styles = styles;
     }
 
-    String json(StoredJob job, Person person, String token) {
+    /** @param come those of the changes that the device is unsure of which have come */
+    String json(StoredJob job, Person person, String token, List<String> come) {
         Json.Members held = Json.object()
                 .put("id", job.id().text())
                 .put("title", job.title())
                 .put("version", Long.toString(job.version()))
                 .put("person", person.name())
                 .put("csrf", token)
-                .put("edits", person.role().edits());
+                .put("edits", person.role().edits())
+                .put("come", Json.list(come, Json::text));
         if (person.role().edits() && person.role().seesMoney())
             held.put("document", job.document()).put("kit", JsonWriter.write(kit(job)));
         else held.put("seen", seen(job));

@@ -3,6 +3,7 @@ package plumbleaf.web.room;
 import jakarta.servlet.http.HttpServletRequest;
 import java.net.URI;
 import java.util.Map;
+import java.util.Objects;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
@@ -15,6 +16,7 @@ import plumbleaf.web.page.Unit;
 import plumbleaf.web.people.WhoIsThere;
 import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.Maker;
 import plumbleaf.web.store.Saving;
 import plumbleaf.web.store.StoredJob;
 
@@ -46,7 +48,7 @@ class RoomAnswers {
                 fine -> saved(
                         request,
                         room,
-                        store.edit(job.id(), asked.version(), fine.title(), fine.text(), fine.what(), me(request)),
+                        store.edit(job.id(), asked.version(), fine.title(), fine.text(), fine.what(), maker(request)),
                         asked),
                 refused -> refused(request, job, room, new Typed(refused.path(), asked.value(), refused.problem())));
     }
@@ -59,7 +61,7 @@ class RoomAnswers {
     }
 
     ResponseEntity<String> stale(HttpServletRequest request, StoredJob job, Room room, Asked asked) {
-        return saved(request, room, store.stale(job.id()), asked);
+        return saved(request, room, store.stale(job.id(), maker(request)), asked);
     }
 
     ResponseEntity<String> saved(HttpServletRequest request, Room room, Saving saving, Asked asked) {
@@ -109,6 +111,11 @@ class RoomAnswers {
 
     String me(HttpServletRequest request) {
         return who.person(request.getUserPrincipal()).name();
+    }
+
+    /** Who changes something, and under which name their device sends it. */
+    Maker maker(HttpServletRequest request) {
+        return Maker.of(me(request)).sending(Objects.requireNonNullElse(request.getParameter("sending"), ""));
     }
 
     static ResponseEntity<String> to(StoredJob job, Room room) {

@@ -143,7 +143,7 @@ class RoomDoor {
                                         fine.title(),
                                         fine.text(),
                                         fine.what(),
-                                        answers.me(request)),
+                                        answers.maker(request)),
                                 asked),
                         refused -> answers.refused(
                                 request,
@@ -235,7 +235,7 @@ class RoomDoor {
             @PathVariable String id,
             @PathVariable String room,
             @RequestParam long version) {
-        Saving saving = store.undo(answers.open(id).id(), version, answers.me(request));
+        Saving saving = store.undo(answers.open(id).id(), version, answers.maker(request));
         return answers.saved(request, RoomAnswers.roomOf(room), saving, Asked.whole(version));
     }
 
@@ -245,7 +245,7 @@ class RoomDoor {
             @PathVariable String id,
             @PathVariable String room,
             @RequestParam long version) {
-        Saving saving = store.redo(answers.open(id).id(), version, answers.me(request));
+        Saving saving = store.redo(answers.open(id).id(), version, answers.maker(request));
         return answers.saved(request, RoomAnswers.roomOf(room), saving, Asked.whole(version));
     }
 

@@ -57,14 +57,20 @@ class WalkDoor {
             @RequestParam String value) {
         Edit edit = new Edit(path, Unit.of(unit).orElse(Unit.WORDS), value);
         StoredJob job = answers.open(id);
-        if (job.version() != version) return answer(request, number, store.stale(job.id()), edit);
+        if (job.version() != version)
+            return answer(request, number, store.stale(job.id(), answers.maker(request)), edit);
         return rooms.apply(job, edit)
                 .match(
                         fine -> answer(
                                 request,
                                 number,
                                 store.edit(
-                                        job.id(), version, fine.title(), fine.text(), fine.what(), answers.me(request)),
+                                        job.id(),
+                                        version,
+                                        fine.title(),
+                                        fine.text(),
+                                        fine.what(),
+                                        answers.maker(request)),
                                 edit),
                         refused -> shown(
                                 request,
@@ -83,14 +89,20 @@ class WalkDoor {
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.BAD_REQUEST, "No such list"));
         StoredJob job = answers.open(id);
         Edit none = new Edit("", Unit.WORDS, "");
-        if (job.version() != version) return answer(request, number, store.stale(job.id()), none);
+        if (job.version() != version)
+            return answer(request, number, store.stale(job.id(), answers.maker(request)), none);
         return rooms.written(job, ledger, typed)
                 .match(
                         fine -> answer(
                                 request,
                                 number,
                                 store.edit(
-                                        job.id(), version, fine.title(), fine.text(), fine.what(), answers.me(request)),
+                                        job.id(),
+                                        version,
+                                        fine.title(),
+                                        fine.text(),
+                                        fine.what(),
+                                        answers.maker(request)),
                                 none),
                         refused -> shown(
                                 request,
@@ -101,7 +113,7 @@ class WalkDoor {
     @PostMapping("/{number}/undo")
     ResponseEntity<String> undo(
             HttpServletRequest request, @PathVariable String id, @PathVariable int number, @RequestParam long version) {
-        Saving saving = store.undo(answers.open(id).id(), version, answers.me(request));
+        Saving saving = store.undo(answers.open(id).id(), version, answers.maker(request));
         return answer(request, number, saving, new Edit("", Unit.WORDS, ""));
     }
 

@@ -1,9 +1,11 @@
 package plumbleaf.web.store;
 
 import java.security.SecureRandom;
+import java.sql.Types;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -36,7 +38,7 @@ public class JobStore {
                     .params(id.text(), title, now)
                     .update();
             insertRevision(id, 1, 0, document, "started the job", who, now);
-            insertMove(id, 1, 1, "new", who, now);
+            insertMove(id, 1, 1, "new", Maker.of(who), now);
             return open(id).orElseThrow();
         });
     }
@@ -85,43 +87,47 @@ public class JobStore {
                 .optional();
     }
 
+    public Saving edit(JobId id, long madeOn, String title, String document, String what, String who) {
+        return edit(id, madeOn, title, document, what, Maker.of(who));
+    }
+
     /**
-     * Writes a new revision.
+     * Writes a new revision; where the same sending has come before, nothing is written and that is how the job stands.
      *
      * @param madeOn the version the person saw when they made the change
      * @param what   the change in a few words: {@code G1 opening 4' 6"}
      */
-    public Saving edit(JobId id, long madeOn, String title, String document, String what, String who) {
-        return database.together(() -> edited(id, madeOn, title, document, what, who));
+    public Saving edit(JobId id, long madeOn, String title, String document, String what, Maker maker) {
+        return database.together(() -> edited(id, madeOn, title, document, what, maker));
     }
 
-    private Saving edited(JobId id, long madeOn, String title, String document, String what, String who) {
+    private Saving edited(JobId id, long madeOn, String title, String document, String what, Maker maker) {
         long now = clock.millis();
-        if (!takeNextVersion(id, madeOn, now)) return stale(id);
+        if (hasCome(id, maker) || !takeNextVersion(id, madeOn, now)) return stale(id, maker);
         long parent = currentRevision(id);
         long number = sql.sql("select max(number) from revision where job = ?")
                         .param(id.text())
                         .query(Long.class)
                         .single()
                 + 1;
-        insertRevision(id, number, parent, document, what, who, now);
+        insertRevision(id, number, parent, document, what, maker.name(), now);
         sql.sql("update job set revision = ?, title = ? where id = ?")
                 .params(number, title, id.text())
                 .update();
-        insertMove(id, madeOn + 1, number, "edit", who, now);
+        insertMove(id, madeOn + 1, number, "edit", maker, now);
         return new Saving.Saved(open(id).orElseThrow());
     }
 
     /** Goes back to the revision that the present one was made from. At the first revision nothing moves. */
-    public Saving undo(JobId id, long madeOn, String who) {
+    public Saving undo(JobId id, long madeOn, Maker maker) {
         String parent = "select parent from revision where job = ? and number = ? and parent > 0";
-        return database.together(() -> move(id, madeOn, "undo", parent, who));
+        return database.together(() -> move(id, madeOn, "undo", parent, maker));
     }
 
     /** Goes forward to the latest revision made from the present one. Where there is none nothing moves. */
-    public Saving redo(JobId id, long madeOn, String who) {
+    public Saving redo(JobId id, long madeOn, Maker maker) {
         String latestChild = "select max(number) from revision where job = ? and parent = ?";
-        return database.together(() -> move(id, madeOn, "redo", latestChild, who));
+        return database.together(() -> move(id, madeOn, "redo", latestChild, maker));
     }
 
     /** Every change to a job, latest first. */
@@ -186,7 +192,7 @@ public class JobStore {
             if (moved == 0) return false;
             sql.sql("update job set " + set + " where id = ?").param(id.text()).update();
             StoredJob job = opened(id, "").orElseThrow();
-            insertMove(id, job.version(), job.revision(), kind, who, now);
+            insertMove(id, job.version(), job.revision(), kind, Maker.of(who), now);
             return true;
         });
     }
@@ -199,9 +205,9 @@ public class JobStore {
                 .optional();
     }
 
-    private Saving move(JobId id, long madeOn, String kind, String whereTo, String who) {
+    private Saving move(JobId id, long madeOn, String kind, String whereTo, Maker maker) {
         long now = clock.millis();
-        if (!takeNextVersion(id, madeOn, now)) return stale(id);
+        if (hasCome(id, maker) || !takeNextVersion(id, madeOn, now)) return stale(id, maker);
         long from = currentRevision(id);
         long to = sql.sql(whereTo)
                 .params(id.text(), from)
@@ -211,7 +217,7 @@ public class JobStore {
         sql.sql("update job set revision = ? where id = ?")
                 .params(to, id.text())
                 .update();
-        insertMove(id, madeOn + 1, to, kind, who, now);
+        insertMove(id, madeOn + 1, to, kind, maker, now);
         return new Saving.Saved(open(id).orElseThrow());
     }
 
@@ -231,8 +237,26 @@ public class JobStore {
                 .single();
     }
 
-    /** What to tell someone whose version is no longer the present one. */
-    public Saving stale(JobId id) {
+    /** Those of some sendings that have come, whatever became of the job since. */
+    public List<String> come(JobId id, Collection<String> sendings) {
+        if (sendings.isEmpty()) return List.of();
+        return sql.sql("select sending from move where job = :job and sending in (:sendings)")
+                .param("job", id.text())
+                .param("sendings", sendings)
+                .query(String.class)
+                .list();
+    }
+
+    private boolean hasCome(JobId id, Maker maker) {
+        return !maker.sending().isEmpty() && !come(id, List.of(maker.sending())).isEmpty();
+    }
+
+    /** What to tell someone whose version is no longer the present one: what came first, unless it was this very change. */
+    public Saving stale(JobId id, Maker maker) {
+        if (hasCome(id, maker)) {
+            Optional<StoredJob> now = open(id);
+            if (now.isPresent()) return new Saving.Saved(now.get());
+        }
         StoredJob now = opened(id, "").orElseThrow(() -> new IllegalArgumentException("There is no job " + id));
         Step last = history(id).get(0);
         String what = last.kind().equals("edit") ? last.what() : last.kind() + ": " + last.what();
@@ -247,9 +271,15 @@ public class JobStore {
                 .update();
     }
 
-    private void insertMove(JobId id, long version, long revision, String kind, String who, long now) {
-        sql.sql("insert into move (job, version, revision, kind, who, made_at) values (?, ?, ?, ?, ?, ?)")
-                .params(id.text(), version, revision, kind, who, now)
+    private void insertMove(JobId id, long version, long revision, String kind, Maker maker, long now) {
+        sql.sql("insert into move (job, version, revision, kind, who, made_at, sending) values (?, ?, ?, ?, ?, ?, ?)")
+                .param(1, id.text())
+                .param(2, version)
+                .param(3, revision)
+                .param(4, kind)
+                .param(5, maker.name())
+                .param(6, now)
+                .param(7, maker.sending().isEmpty() ? null : maker.sending(), Types.VARCHAR)
                 .update();
     }
 }

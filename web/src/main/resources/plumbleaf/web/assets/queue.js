@@ -15,7 +15,7 @@
 // path    place in the job file that it sets; empty for a change that sets no single place
 // fields  the form's pairs [[name, value], ...] without _csrf and version, which belong to the moment of sending
 // base    the version of the job that the person saw when making it
-// sent    the fields of every form in which it was on its way and no answer came: any of them may have arrived. What takes its place takes them over
+// sent    the fields of every form in which it was on its way and no answer came, with the name it went under: any of them may have arrived. What takes its place takes them over
 const SHELF = "plumbleaf.waiting.";
 
 const shelfOf = (job, person) => SHELF + encodeURIComponent(person) + "." + job;
@@ -73,7 +73,7 @@ export function queueOf(job, person) {
         /** Written down before it goes: a page that ends meanwhile never hears whether it arrived. */
         goes(id) {
             going.add(id);
-            change((edits) => edits.map((edit) => (edit.id === id ? { ...edit, sent: [...(edit.sent ?? []).filter((fields) => !alike(fields, edit.fields)), edit.fields] } : edit)));
+            change((edits) => edits.map((edit) => (edit.id === id ? { ...edit, sent: [...(edit.sent ?? []).filter((fields) => !alike(fields, named(edit))), named(edit)] } : edit)));
         },
         isGoing: (id) => going.has(id),
         stays: (id) => going.delete(id),
@@ -96,6 +96,12 @@ export function queueOf(job, person) {
         },
     };
 }
+
+/** A change's fields with the name under which it goes: the server makes none twice under one name. */
+const named = (edit) => [...edit.fields, ["sending", edit.id]];
+
+/** The names of the changes that went and of which nobody knows whether they arrived. */
+export const unsure = (edits) => [...new Set(edits.flatMap((edit) => (edit.sent ?? []).map((fields) => new Map(fields).get("sending"))).filter(Boolean))];
 
 const alike = (fields, others) => JSON.stringify(fields) === JSON.stringify(others);
 

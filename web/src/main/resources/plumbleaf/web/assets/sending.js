@@ -152,6 +152,7 @@ async function sendOne(edit) {
     const body = new URLSearchParams(edit.fields);
     body.set("_csrf", meta("csrf"));
     body.set("version", String(edit.base));
+    body.set("sending", edit.id);
     let answer;
     try {
         answer = await fetch(edit.at, { method: "POST", body, headers: { "X-Live": "1" }, redirect: "manual" });

@@ -2,15 +2,15 @@ import { valueIn } from "./edits.js";
 
 // Two devices without a signal count alike: both call their next shot S9 and their next level H2. The one that comes second gives its own the next free numbers, as the
 // server will count them, and with a level's name what its shots say they were read from.
-const IN_NO_ITEM = ["list", "own", "path", "unit"];
+const IN_NO_ITEM = ["list", "own", "path", "unit", "sending"];
 const NAMED_AFTER = { "ground.setups": "setup" };
 
 /**
- * @param edits what waits here, in order  @param job as the desk has it
+ * @param edits what waits here, in order  @param job as the desk has it  @param come the names of those that the desk knows to have come
  * @returns {{ edits: object[], gone: string[], retaken: { id: string, values: object[] }[], photos: Map<string, string> }} what of them changes, what has arrived without our hearing of it, what has
  *     arrived so and was changed here since, with the values that are to be changed there, and the shots' new names
  */
-export function renamed(edits, job) {
+export function renamed(edits, job, come = new Set()) {
     const names = new Map();
     const changed = [];
     const gone = [];
@@ -27,7 +27,8 @@ export function renamed(edits, job) {
             gone.push(edit.id);
             continue;
         }
-        const arrived = (edit.sent ?? []).find((sent) => there.some((one) => one.id === new Map(sent).get("own") && says(one, sent)));
+        const isKnown = (sent) => come.has(new Map(sent).get("sending"));
+        const arrived = (edit.sent ?? []).findLast((sent) => isKnown(sent) || there.some((one) => one.id === new Map(sent).get("own") && says(one, sent)));
         if (arrived) {
             retaken.push({ id: edit.id, values: values(edit, arrived) });
             continue;

@@ -1,4 +1,4 @@
-import { hasArrived, isOwn, queueOf } from "/assets/queue.js";
+import { hasArrived, isOwn, queueOf, unsure } from "/assets/queue.js";
 import { changed, valueAt } from "./edits.js";
 import { hold, photosOf, photoWent, renamePhotos } from "./held.js";
 import { renamed } from "./naming.js";
@@ -6,18 +6,22 @@ import { renamed } from "./naming.js";
 // What waits goes up when the signal is there: each change by the door its room has, on the job as it then stands. A shot more changes nothing of
 // anyone's; a value goes up only where the field still holds what its maker saw, else it stays until its maker says which of the two is kept.
 
-/** The job as the server has it now, or what keeps it from us. */
-export async function fetched(id) {
+/**
+ * The job as the server has it now, or what keeps it from us.
+ * @param {string[]} sent changes that went and whose answer was not heard; those of them that have come are told beside the job
+ */
+export async function fetched(id, sent = []) {
     let answer;
     try {
-        answer = await fetch(`/field-book/jobs/${id}`, { redirect: "manual" });
+        answer = await fetch(`/field-book/jobs/${id}${sent.length ? `?sent=${sent}` : ""}`, { redirect: "manual" });
     } catch {
         return { problem: "No signal." };
     }
     if (answer.type === "opaqueredirect" || answer.status === 401) return { problem: "You are signed out. Sign in at the desk, then come back.", signedOut: true };
     if (answer.status === 404) return { problem: "This job is no longer there.", gone: true };
     if (!answer.ok) return { problem: "The server cannot answer now." };
-    return { job: { ...(await answer.json()), takenAt: Date.now() } };
+    const { come = [], ...job } = await answer.json();
+    return { job: { ...job, takenAt: Date.now() }, come: new Set(come) };
 }
 
 /**
@@ -36,14 +40,14 @@ async function sendInOrder(id, queue, arrived) {
         arrived(job);
     };
     while (true) {
-        const { job, problem } = await fetched(id);
+        const { job, come, problem } = await fetched(id, unsure(queue.list()));
         if (!job) return problem;
-        await named(queue, job);
+        await named(queue, job, come);
         await known(job);
         const edit = queue.list().find((one) => !one.asked);
         if (!edit) return sendPhotos(id, job, queue);
         if (!edit.at?.startsWith(`/jobs/${id}/`)) { queue.drop(edit.id); continue; }
-        if (isThere(edit, job)) {
+        if (come.has(edit.id) || isThere(edit, job)) {
             queue.went(edit.id, Number(job.version));
             continue;
         }
@@ -57,9 +61,9 @@ async function sendInOrder(id, queue, arrived) {
 }
 
 /** What waits here takes other numbers where the desk has used them since, before anything reads the two together. */
-async function named(queue, job) {
+async function named(queue, job, come) {
     if (!job.document) return;
-    const { edits, gone, retaken, photos } = renamed(queue.list(), JSON.parse(job.document));
+    const { edits, gone, retaken, photos } = renamed(queue.list(), JSON.parse(job.document), come);
     for (const id of gone) queue.drop(id);
     for (const { id, values } of retaken) {
         queue.drop(id);
@@ -84,6 +88,7 @@ async function send(queue, edit, job, known) {
     const body = new URLSearchParams(edit.fields.filter(([name]) => name !== "own"));
     body.set("_csrf", job.csrf);
     body.set("version", job.version);
+    body.set("sending", edit.id);
     queue.goes(edit.id);
     let answer;
     try {

@@ -40,6 +40,7 @@ import plumbleaf.web.store.Database;
 import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobLine;
 import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.Maker;
 import plumbleaf.web.store.StoredJob;
 import plumbleaf.web.store.Tables;
 
@@ -67,7 +68,7 @@ abstract class BackupRules {
         people.add("cora", "Cora Pike", Role.CREW, "Wen Hallow");
         StoredJob job = store.create("Kiln yard \u2713 \ud83c\udf3f", Trial.yard(), "Wen Hallow");
         store.edit(job.id(), 1, "Kiln yard", Trial.yard().replace("4'", "5'"), "gate \"wider\"\n", "Wen Hallow");
-        store.undo(job.id(), 2, "Cora Pike");
+        store.undo(job.id(), 2, Maker.of("Cora Pike"));
         JobId gone = store.create("Old yard", "{}", "Wen Hallow").id();
         store.throwAway(gone, "Wen Hallow");
         new JobFiles(database, CLOCK).add(job.id(), "G1", "gate.png", Trial.pixel(), "Cora Pike");

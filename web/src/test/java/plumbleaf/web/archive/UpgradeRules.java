@@ -26,6 +26,7 @@ import plumbleaf.web.store.CannotOpen;
 import plumbleaf.web.store.Database;
 import plumbleaf.web.store.JobId;
 import plumbleaf.web.store.JobStore;
+import plumbleaf.web.store.Maker;
 import plumbleaf.web.store.StoredJob;
 import plumbleaf.web.store.Tables;
 
@@ -99,7 +100,7 @@ abstract class UpgradeRules {
                     .isEqualTo("Odalys Venn");
         }
 
-        store.redo(id, job.version(), "Wen Hallow");
+        store.redo(id, job.version(), Maker.of("Wen Hallow"));
         assertThat(store.open(id).orElseThrow().document()).isEqualTo("{\"a\":2}");
         store.edit(id, job.version() + 1, "Kiln yard", "{\"a\":3}", "a 2 \u2192 3", "Wen Hallow");
         assertThat(store.open(id).orElseThrow().document()).isEqualTo("{\"a\":3}");

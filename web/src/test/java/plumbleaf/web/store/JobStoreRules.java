@@ -133,22 +133,41 @@ abstract class JobStoreRules {
     }
 
     @Test
+    void aChangeThatComesTwiceUnderOneNameIsMadeOnceWhateverBecameOfTheJobSince() {
+        StoredJob job = store.create("Yard", "1", "Wen");
+        Maker phone = Maker.of("Wen").sending("mh3k2p-4f6g");
+        saved(store.edit(job.id(), 1, "Yard", "2", "two", phone));
+        saved(store.edit(job.id(), 2, "Yard", "3", "three", "Odo"));
+        assertThat(saved(store.edit(job.id(), 1, "Yard", "2", "two", phone)).document())
+                .isEqualTo("3");
+        assertThat(saved(store.edit(job.id(), 3, "Yard", "2", "two", phone)).version())
+                .isEqualTo(3);
+        assertThat(saved(store.undo(job.id(), 3, phone)).version()).isEqualTo(3);
+        assertThat(store.come(job.id(), List.of("mh3k2p-4f6g", "another"))).containsExactly("mh3k2p-4f6g");
+        StoredJob other = store.create("Other", "1", "Wen");
+        assertThat(saved(store.edit(other.id(), 1, "Other", "2", "two", phone)).document())
+                .as("a name is of one job")
+                .isEqualTo("2");
+        assertThat(Maker.of("Wen").sending("no 'such").sending()).isEmpty();
+    }
+
+    @Test
     void undoAndRedoWalkTheWholeHistoryAndAreHistoryThemselves() {
         StoredJob job = store.create("Yard", "1", "Wen");
         saved(store.edit(job.id(), 1, "Yard", "2", "two", "Wen"));
         saved(store.edit(job.id(), 2, "Yard", "3", "three", "Wen"));
-        StoredJob back = saved(store.undo(job.id(), 3, "Wen"));
+        StoredJob back = saved(store.undo(job.id(), 3, Maker.of("Wen")));
         assertThat(back.document()).isEqualTo("2");
         assertThat(back.redo()).isTrue();
-        StoredJob first = saved(store.undo(job.id(), 4, "Wen"));
+        StoredJob first = saved(store.undo(job.id(), 4, Maker.of("Wen")));
         assertThat(first.document()).isEqualTo("1");
         assertThat(first.undo()).isFalse();
-        assertThat(saved(store.undo(job.id(), 5, "Wen")).document()).isEqualTo("1");
-        assertThat(saved(store.redo(job.id(), 6, "Wen")).document()).isEqualTo("2");
+        assertThat(saved(store.undo(job.id(), 5, Maker.of("Wen"))).document()).isEqualTo("1");
+        assertThat(saved(store.redo(job.id(), 6, Maker.of("Wen"))).document()).isEqualTo("2");
         StoredJob other = saved(store.edit(job.id(), 7, "Yard", "4", "four", "Wen"));
         assertThat(other.redo()).isFalse();
-        assertThat(saved(store.undo(job.id(), 8, "Wen")).document()).isEqualTo("2");
-        assertThat(saved(store.redo(job.id(), 9, "Wen")).document()).isEqualTo("4");
+        assertThat(saved(store.undo(job.id(), 8, Maker.of("Wen"))).document()).isEqualTo("2");
+        assertThat(saved(store.redo(job.id(), 9, Maker.of("Wen"))).document()).isEqualTo("4");
         assertThat(revisions(job.id())).containsExactly("1", "2", "3", "4");
         assertThat(store.history(job.id()))
                 .extracting(Step::kind)
