@@ -13,7 +13,7 @@ import java.util.Objects;
 import org.openqa.selenium.chrome.ChromeDriver;
 
 /** A page that holds nothing but the engine, under the policy that our own pages have, in a real browser. */
-final class EnginePage implements AutoCloseable {
+public final class EnginePage implements AutoCloseable {
     private static final String POLICY =
             "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self';" + " worker-src 'self'";
     private static final String PAGE = "<!doctype html><meta charset=\"utf-8\"><title>engine</title>";
@@ -35,7 +35,7 @@ final class EnginePage implements AutoCloseable {
         this.browser = browser;
     }
 
-    static EnginePage open() throws IOException {
+    public static EnginePage open() throws IOException {
         HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.createContext("/", EnginePage::answer);
         server.start();
@@ -53,14 +53,14 @@ final class EnginePage implements AutoCloseable {
     }
 
     /** What the page says to a line of script. */
-    Object run(String script) {
+    public Object run(String script) {
         return Objects.requireNonNull(browser.executeAsyncScript(script));
     }
 
     private static void answer(HttpExchange asked) throws IOException {
         String path = asked.getRequestURI().getPath();
-        Path made = path.equals("/engine.wasm")
-                ? Path.of("target", "module", "engine.wasm")
+        Path made = path.equals("/engine.wasm") || path.equals("/faults.wasm")
+                ? Path.of("target", "module", path.substring(1))
                 : MADE.resolve(path.substring(1));
         byte[] body = Files.isRegularFile(made) ? Files.readAllBytes(made) : PAGE.getBytes(StandardCharsets.UTF_8);
         String kind = path.endsWith(".js")

@@ -19,33 +19,41 @@ import org.teavm.backend.wasm.render.WasmBinaryStatsCollector;
 import org.teavm.backend.wasm.render.WasmBinaryVersion;
 import org.teavm.backend.wasm.render.WasmBinaryWriter;
 import org.teavm.model.ListableClassHolderSource;
+import org.teavm.model.MethodReader;
+import org.teavm.model.Program;
 import org.teavm.vm.BuildTarget;
 
 /**
  * The compiler's way to WebAssembly, and then what can be left out of the module is left out.
  *
- * <p>It writes no checks of its own for an index past the end of an array, a missing object or a wrong cast: WebAssembly's collector makes each of them itself, and the engine
- * stops with a fault as it would with the exception, which nothing of it catches.
+ * <p>Strict, it checks each index and each cast and throws Java's own exception; an object that is missing is left to WebAssembly, which stops there with a fault of its own, as the
+ * engine does with the exception, which nothing of it catches.
  */
 final class LeanTarget extends WasmGCTarget implements TeaVMWasmGCHost {
     private final Set<String> asked;
     private Optional<WasmModule> made = Optional.empty();
     private Optional<WasmFunctionTypes> types = Optional.empty();
 
-    /** @param asked what a page asks of it by name; empty where that is all that the compiler lets it ask */
+    /** @param asked what a page asks of it by name; empty where that is all that the compiler lets it ask, and then it is strict */
     LeanTarget(Set<String> asked) {
         this.asked = asked;
+        setStrict(asked.isEmpty());
         contributeToCodeGen((context, registry) -> {
             made = Optional.of(context.module());
             types = Optional.of(context.functionTypes());
         });
     }
 
+    /** Whether an object is missing WebAssembly asks itself wherever it is used. */
+    @Override
+    public void beforeInlining(Program program, MethodReader method) {}
+
     @Override
     public void emit(ListableClassHolderSource classes, BuildTarget folder, String name) throws IOException {
         super.emit(classes, nowhere(), name);
         WasmModule module = made.orElseThrow();
         if (!asked.isEmpty()) keepOnly(module);
+        SharedChecks.share(module, types.orElseThrow());
         NewObjects.tidy(module, types.orElseThrow());
         UnreadFields.leaveOut(module);
         byte[] bytes = written(module);

@@ -69,7 +69,8 @@ public final class ToWebAssembly {
         return parts;
     }
 
-    private static void compile(String entry, Path into, String name, Set<String> asked) throws IOException {
+    /** @param asked what a page asks of it by name; empty where that is all that the compiler lets it ask, and then it is strict */
+    static void compile(String entry, Path into, String name, Set<String> asked) throws IOException {
         ClassLoader loader = ToWebAssembly.class.getClassLoader();
         LeanTarget target = new LeanTarget(asked);
         target.setObfuscated(true);
@@ -83,6 +84,7 @@ public final class ToWebAssembly {
                 files, references, new OwnPatterns(DefaultSubstituteClassNameMapping.createWithSPI(loader)))));
         builder.setDependencyAnalyzerFactory(PreciseDependencyAnalyzer::new);
         builder.setObfuscated(true);
+        builder.setStrict(asked.isEmpty());
         TeaVM compiler = builder.build();
         compiler.setProperties(new Properties());
         compiler.setOptimizationLevel(TeaVMOptimizationLevel.ADVANCED);
