@@ -97,6 +97,9 @@ final class Keystrokes {
     }
 
     private void swipeTo(WebElement what) {
+        // What the last press set going has come to rest: the pad gone, an answer laid out.
+        browser.executeAsyncScript(
+                "const [done] = arguments; requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))");
         Object away = browser.executeScript("""
                 const box = arguments[0].getBoundingClientRect();
                 const tops = [...document.querySelectorAll('.keypad, .walk-on, .rooms')].map(bar => bar.getBoundingClientRect().top);
