@@ -253,11 +253,18 @@ class FieldBookInBrowserTest {
         until(device, "window.arrived === 1");
         untilStored("\"rod\": \"5' 2-1/2\\\"\"");
         long came = stored().version();
+        String shot = text(device, "#photo-of");
+        photograph(device);
         somebodyChanges(document -> document.replace("5' 2-1/2\\\"", "5' 4\\\""));
         device.executeScript("window.hears = true; dispatchEvent(new Event('online'))");
-        until(device, "document.getElementById('line').hidden");
+        until(
+                device,
+                "document.getElementById('line').hidden && document.getElementById('photos')?.textContent === ''");
         assertThat(stored().version()).isEqualTo(came + 1);
+        assertThat(noted(device, "shots", "station", "33'", "id")).isEqualTo(shot);
         assertThat(noted(device, "shots", "station", "33'", "rod")).isEqualTo("5' 4\"");
+        device.get("http://127.0.0.1:" + server.port() + "/jobs/" + job + "/files");
+        assertThat(device.getPageSource()).contains(shot + "-hole.png");
     }
 
     private void untilOneShotReads(ChromeDriver device, String rod) {
