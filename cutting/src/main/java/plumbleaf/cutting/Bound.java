@@ -1,6 +1,7 @@
 package plumbleaf.cutting;
 
 import java.math.BigInteger;
+import java.util.List;
 
 /**
  * What no whole plan can cost less than, shown in whole numbers, so that it holds whatever the rounding of the linear program was: the Lagrangian bound for
@@ -128,6 +129,24 @@ final class Bound {
 
     boolean isNone() {
         return worth.length == 0;
+    }
+
+    /** By the same worths, of what is left when these bars are cut. */
+    Bound without(List<Column> bars) {
+        long left = scaled;
+        for (Column bar : bars) left -= worthOf(bar) + over[bar.kind];
+        return new Bound(worth, over, left, scale);
+    }
+
+    /** What a bar costs more than its pieces are worth; a plan loses as much in all as it costs above the bound. */
+    long loss(long[] price, Column bar) {
+        return price[bar.kind] * scale - over[bar.kind] - worthOf(bar);
+    }
+
+    private long worthOf(Column bar) {
+        long sum = 0;
+        for (int k = 0; k < bar.size.length; k++) sum += bar.times[k] * worth[bar.size[k]];
+        return sum;
     }
 
     /** In cents, rounding nothing. */

@@ -2,6 +2,7 @@ package plumbleaf.cutting;
 
 import java.math.BigInteger;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A cutting task as whole numbers: sizes (each piece with the kerf behind it), wide to narrow, how many of each, and kinds of bar with room for sizes. All
@@ -29,17 +30,17 @@ final class Cutting {
         this.supply = supply.clone();
     }
 
-    private Cutting(Cutting from, long[] price, int[] supply) {
+    private Cutting(Cutting from, int[] demand, long[] price, int[] supply) {
         this.size = from.size;
         this.room = from.room;
-        this.demand = from.demand;
+        this.demand = demand;
         this.price = price;
         this.supply = supply;
     }
 
     /** The same pieces, with exactly these bars at hand; the price of a bar is its room, so that cost is room used. */
     Cutting withBars(int[] bars) {
-        return new Cutting(this, room.clone(), bars.clone());
+        return new Cutting(this, demand, room.clone(), bars.clone());
     }
 
     /**
@@ -56,6 +57,17 @@ final class Cutting {
                 divided(room, step),
                 price,
                 supply);
+    }
+
+    /** What is left when these bars are cut. */
+    Cutting without(List<Column> bars) {
+        int[] left = demand.clone();
+        int[] atHand = supply.clone();
+        for (Column bar : bars) {
+            bar.takeFrom(left);
+            if (atHand[bar.kind] != UNLIMITED) atHand[bar.kind]--;
+        }
+        return new Cutting(this, left, price, atHand);
     }
 
     /** No pieces and no bars: what stands in for a cutting whose table would be too large. */

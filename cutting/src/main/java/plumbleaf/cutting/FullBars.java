@@ -2,7 +2,9 @@ package plumbleaf.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Full bars that take every piece once, where a plan at the bound wastes nothing and few patterns fill a bar. Depth first, without fractions: the size with the
@@ -40,9 +42,25 @@ final class FullBars {
     private long mostChoices;
     private long seed = 1;
 
-    private FullBars(Cutting cutting, List<Column> patterns, Effort effort) {
+    /** What a bar cut so loses, and the patterns by that, those that lose most first. */
+    private final long[] loss;
+
+    private final int[] byLoss;
+
+    /** What the bars still to be cut may lose in all. */
+    private long mayLose;
+
+    private FullBars(Cutting cutting, List<Column> patterns, long[] loss, long mayLose, Effort effort) {
         this.effort = effort;
         this.patterns = patterns.toArray(new Column[0]);
+        this.loss = loss.clone();
+        this.mayLose = mayLose;
+        this.byLoss = IntStream.range(0, loss.length)
+                .filter(p -> loss[p] > 0)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingLong(p -> -loss[p]).thenComparing(p -> p))
+                .mapToInt(p -> p)
+                .toArray();
         this.demand = cutting.demand.clone();
         int sizes = demand.length;
         this.left = new int[sizes];
@@ -76,7 +94,18 @@ final class FullBars {
      */
     static Found of(Cutting cutting, List<Column> patterns, Effort effort) {
         if (patterns.size() > PATTERNS_A_SIZE * cutting.sizes()) return OPEN;
-        return new FullBars(cutting, patterns, effort).search();
+        return new FullBars(cutting, patterns, new long[patterns.size()], 0, effort).search();
+    }
+
+    /**
+     * The same where bars may lose something.
+     *
+     * @param patterns each of which alone loses no more than {@code mayLose}
+     * @param loss of a bar cut by each of them
+     * @param mayLose all bars together, at the most
+     */
+    static Found losing(Cutting cutting, List<Column> patterns, long[] loss, long mayLose, Effort effort) {
+        return new FullBars(cutting, patterns, loss, mayLose, effort).search();
     }
 
     /** The patterns of as many pieces as a bar holds on the average, rounded down and up: a plan of nothing else is likely where pieces are much alike. */
@@ -221,14 +250,27 @@ final class FullBars {
         Column bar = patterns[p];
         taken[takes++] = p;
         for (int k = 0; k < bar.size.length; k++) demand[bar.size[k]] -= bar.times[k];
-        boolean going = true;
+        boolean going = loss[p] == 0 || loses(loss[p]);
         for (int size : bar.size) {
             int still = demand[size];
+            effort.add(with[size].length / 12 + 1);
             for (int other : with[size]) {
                 if (out[other] || (still > 0 && patterns[other].count(size) <= still)) continue;
                 if (!rule(other)) going = false;
             }
         }
+        return going;
+    }
+
+    /** False where patterns that would lose too much by now leave a size without any. */
+    private boolean loses(long more) {
+        mayLose -= more;
+        boolean going = mayLose >= 0;
+        for (int p : byLoss) {
+            if (loss[p] <= mayLose) break;
+            if (!out[p] && !rule(p)) going = false;
+        }
+        effort.add(1);
         return going;
     }
 
@@ -259,6 +301,7 @@ final class FullBars {
         }
         while (takes > takesBefore) {
             Column bar = patterns[taken[--takes]];
+            mayLose += loss[taken[takes]];
             for (int k = 0; k < bar.size.length; k++) demand[bar.size[k]] += bar.times[k];
         }
     }

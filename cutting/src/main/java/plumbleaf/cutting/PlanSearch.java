@@ -97,6 +97,8 @@ final class PlanSearch {
         risingCost(relaxation, root.bound(), RisingCost.Look.BRIEF);
         setsOfBars(relaxation, root, SETS_FIRST);
         dive(dive, DIVES_FIRST, DIVES_MORE);
+        if (open()) Recut.look(cutting, standing, root, relaxation.pricing(), effort);
+        risingCost(relaxation, root.bound(), RisingCost.Look.LONGER);
         setsOfBars(relaxation, root);
         long before = effort.allowOnly(effort.left() / PART_FOR_DIVES);
         dive(dive, DIVES_MORE, DIVES_MOST);

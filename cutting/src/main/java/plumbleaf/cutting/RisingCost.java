@@ -12,6 +12,8 @@ final class RisingCost {
     enum Look {
         /** Before sets of bars are looked at. */
         BRIEF(10_000, 15_000_000),
+        /** Before they are looked at for longer. */
+        LONGER(60_000, 40_000_000),
         /** After. */
         LONG(60_000, Long.MAX_VALUE);
 
@@ -62,7 +64,7 @@ final class RisingCost {
             PatternPool patterns = PatternPool.of(cutting, worths, pricing, target, look.mostPatterns, effort);
             boolean decided = !patterns.cutShort() && decided(patterns, target);
             effort.allowAgain(before);
-            if (patterns.cutShort() || (!decided && (look == Look.BRIEF || target >= most))) return;
+            if (patterns.cutShort() || (!decided && (look != Look.LONG || target >= most))) return;
             above += above / 2 + 1;
         }
     }

@@ -61,6 +61,21 @@ class FullBarsTest {
         assertThat(there).isBetween(20, 280);
     }
 
+    /** A six and a three waste one of ten, a five and a four another one: two bars do where two may be lost, and none where only one may. */
+    @Test
+    void barsLoseNoMoreThanTheyMay() {
+        Cutting cutting = cutting(10, List.of(6, 5, 4, 3));
+        List<Column> patterns = List.of(
+                new Column(0, new int[] {0, 3}, new int[] {1, 1}), new Column(0, new int[] {1, 2}, new int[] {1, 1}));
+        long[] loss = {1, 1};
+        assertThat(FullBars.losing(cutting, patterns, loss, 2, new Effort(1_000))
+                        .bars())
+                .hasSize(2);
+        FullBars.Found none = FullBars.losing(cutting, patterns, loss, 1, new Effort(1_000));
+        assertThat(none.bars()).isEmpty();
+        assertThat(none.shown()).isTrue();
+    }
+
     @ParameterizedTest
     @CsvSource({"1, 120", "2, 120", "3, 216", "4, 216"})
     void barsOfThreeAreFoundAgain(int seed, int pieces) {

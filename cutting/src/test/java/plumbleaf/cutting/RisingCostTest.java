@@ -57,6 +57,14 @@ class RisingCostTest {
     void eightLengthsOfBar() {
         String sizes =
                 "4975x25 4336x35 4245x80 4085x17 3817x1 3605x97 3434x23 3426x67 3145x15 3115x65 3110x76 2735x31 2365x60 2034x38 1459x34 1320x29 1067x47 819x41 610x57 83x88";
+        CutTask task = atTheLengthAsPrice(sizes, 6691, 7170, 7302, 7491, 9383, 9542, 9738, 10_000);
+        CutPlan plan = ((CutAnswer.Planned) new ProvenCutPlanner().order(task)).plan();
+        PlanAudit.of(task, plan);
+        assertThat(plan.proven()).isTrue();
+        assertThat(plan.steps()).isLessThan(20_000_000);
+    }
+
+    static CutTask atTheLengthAsPrice(String sizes, int... lengths) {
         List<Piece> pieces = new ArrayList<>();
         for (String size : List.of(sizes.split(" "))) {
             int x = size.indexOf('x');
@@ -64,13 +72,9 @@ class RisingCostTest {
                 pieces.add(Piece.square("p" + pieces.size(), "", Integer.parseInt(size.substring(0, x))));
         }
         List<StockBar> bars = new ArrayList<>();
-        for (int length : new int[] {6691, 7170, 7302, 7491, 9383, 9542, 9738, 10_000})
+        for (int length : lengths)
             bars.add(new StockBar("b" + length, length, Money.cents(length), Supply.asMany(), false));
-        CutTask task = new CutTask("tube", pieces, bars, new SawRules(0, 0, 0), CutTask.JOB_STEPS);
-        CutPlan plan = ((CutAnswer.Planned) new ProvenCutPlanner().order(task)).plan();
-        PlanAudit.of(task, plan);
-        assertThat(plan.proven()).isTrue();
-        assertThat(plan.steps()).isLessThan(20_000_000);
+        return new CutTask("tube", pieces, bars, new SawRules(0, 0, 0), CutTask.JOB_STEPS);
     }
 
     private static void look(Cutting cutting, Standing standing, Effort effort) {
