@@ -19,15 +19,12 @@ import org.teavm.backend.wasm.render.WasmBinaryStatsCollector;
 import org.teavm.backend.wasm.render.WasmBinaryVersion;
 import org.teavm.backend.wasm.render.WasmBinaryWriter;
 import org.teavm.model.ListableClassHolderSource;
-import org.teavm.model.MethodReader;
-import org.teavm.model.Program;
 import org.teavm.vm.BuildTarget;
 
 /**
  * The compiler's way to WebAssembly, and then what can be left out of the module is left out.
  *
- * <p>Strict, it checks each index and each cast and throws Java's own exception; an object that is missing is left to WebAssembly, which stops there with a fault of its own, as the
- * engine does with the exception, which nothing of it catches.
+ * <p>Strict, it checks each index, each cast and each object that something is asked of, and throws Java's own exceptions.
  */
 final class LeanTarget extends WasmGCTarget implements TeaVMWasmGCHost {
     private final Set<String> asked;
@@ -43,10 +40,6 @@ final class LeanTarget extends WasmGCTarget implements TeaVMWasmGCHost {
             types = Optional.of(context.functionTypes());
         });
     }
-
-    /** Whether an object is missing WebAssembly asks itself wherever it is used. */
-    @Override
-    public void beforeInlining(Program program, MethodReader method) {}
 
     @Override
     public void emit(ListableClassHolderSource classes, BuildTarget folder, String name) throws IOException {

@@ -7,6 +7,14 @@ import plumbleaf.browser.packed.ModuleBytes;
 
 /** Where each function of a module stands in it while it is packed. */
 final class Places implements Bodies {
+    private static final int BLOCK = 0x02;
+    private static final int THROW = 0x08;
+    private static final int END = 0x0B;
+    private static final int CALL = 0x10;
+    private static final int GET = 0x20;
+    private static final int BRANCH_WHERE_THERE = 0xD6;
+
+    private final byte[] all;
     private final int[] functionTypes;
     private final int[] bodies;
     private final int globals;
@@ -20,7 +28,8 @@ final class Places implements Bodies {
         int functions = in.number();
         functionTypes = Arrays.copyOf(imports.functionTypes, imported + functions);
         for (int i = 0; i < functions; i++) functionTypes[imported + i] = in.number();
-        in = new ModuleBytes(sections[10], 0);
+        all = sections[10];
+        in = new ModuleBytes(all, 0);
         in.number();
         bodies = new int[functionTypes.length];
         for (int i = imported; i < bodies.length; i++) {
@@ -55,6 +64,23 @@ final class Places implements Bodies {
     }
 
     @Override
+    public boolean checks(int function) {
+        int start = bodies[function];
+        if (start == 0) return false;
+        ModuleBytes body = new ModuleBytes(all, start);
+        int size = body.number();
+        int end = body.at + size;
+        if (body.octet() != 0 || body.octet() != GET || body.octet() != 0 || body.octet() != BLOCK) return false;
+        body.number();
+        if (body.octet() != BRANCH_WHERE_THERE || body.octet() != 0 || body.octet() != CALL) return false;
+        body.number();
+        if (body.octet() != THROW) return false;
+        body.number();
+        boolean blockEnds = body.octet() == END;
+        return blockEnds && body.octet() == END && body.at == end;
+    }
+
+    @Override
     public void refers(int function) {}
 
     @Override
@@ -62,16 +88,16 @@ final class Places implements Bodies {
         code.at = bodies[function];
         int length = code.number();
         end = code.at + length;
-        int[] all = given.clone();
+        int[] kinds = given.clone();
         int groups = code.number();
         for (int i = 0; i < groups; i++) {
             int many = code.number();
             int type = code.valueType();
-            int from = all.length;
-            all = Arrays.copyOf(all, from + many);
-            Arrays.fill(all, from, all.length, type);
+            int from = kinds.length;
+            kinds = Arrays.copyOf(kinds, from + many);
+            Arrays.fill(kinds, from, kinds.length, type);
         }
-        return all;
+        return kinds;
     }
 
     @Override

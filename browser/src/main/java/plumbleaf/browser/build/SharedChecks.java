@@ -15,18 +15,20 @@ import org.teavm.backend.wasm.model.instruction.WasmBlock;
 import org.teavm.backend.wasm.model.instruction.WasmCall;
 import org.teavm.backend.wasm.model.instruction.WasmCast;
 import org.teavm.backend.wasm.model.instruction.WasmCastBranch;
+import org.teavm.backend.wasm.model.instruction.WasmDrop;
 import org.teavm.backend.wasm.model.instruction.WasmGetGlobal;
 import org.teavm.backend.wasm.model.instruction.WasmGetLocal;
 import org.teavm.backend.wasm.model.instruction.WasmInstruction;
 import org.teavm.backend.wasm.model.instruction.WasmInstructionList;
 import org.teavm.backend.wasm.model.instruction.WasmNullBranch;
+import org.teavm.backend.wasm.model.instruction.WasmSetLocal;
 import org.teavm.backend.wasm.model.instruction.WasmStructGet;
 import org.teavm.backend.wasm.model.instruction.WasmTeeLocal;
 import org.teavm.backend.wasm.model.instruction.WasmThrow;
 
 /**
- * The compiler writes out each check where it is made: whether an object is of a kind, whether an index lies within its array. Here each such check becomes one function, and a call
- * of it stands in every place, eight thousand in all.
+ * The compiler writes out each check where it is made: whether there is an object, whether it is of a kind, whether an index lies within its array. Here each such check becomes one
+ * function, and a call of it stands in every place, almost fifty thousand in all.
  */
 final class SharedChecks {
     private final WasmModule module;
@@ -63,7 +65,26 @@ final class SharedChecks {
                 && branch.getNext() instanceof WasmStructGet
                 && block.getNext() instanceof WasmGetLocal again
                 && again.getNext() instanceof WasmCast cast) named(block, again, cast);
+        else if (first instanceof WasmNullBranch branch && branch.getNext() instanceof WasmCall) there(block);
         else IndexChecks.share(block, types, checks);
+    }
+
+    /** Whether there is an object: {@code block { branch if there is one; call; throw }}, after which the compiler keeps it once more. */
+    private void there(WasmBlock block) {
+        WasmType kind = block.getType().getInputTypes().get(0);
+        List<WasmType> check = List.of(kind);
+        boolean isNew = call(block, check, kind, kind);
+        WasmInstruction called = block.getPrevious();
+        block.delete();
+        if (isNew) body(check).add(block);
+        WasmInstruction kept = called.getNext();
+        if (!(called.getPrevious() instanceof WasmGetLocal get)) return;
+        if (kept instanceof WasmTeeLocal tee && tee.getLocal().equals(get.getLocal())) kept.delete();
+        else if (kept instanceof WasmSetLocal set && set.getLocal().equals(get.getLocal())) {
+            if (kept.getNext() instanceof WasmGetLocal again && again.getLocal().equals(get.getLocal())) again.delete();
+            else kept.insertNext(new WasmDrop());
+            kept.delete();
+        }
     }
 
     /** What a module tells apart by itself: {@code block { branch if it is of the kind; call; throw }}. */

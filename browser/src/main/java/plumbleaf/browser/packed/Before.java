@@ -2,6 +2,8 @@ package plumbleaf.browser.packed;
 
 /** What came before an instruction, from which it and what it works on are guessed: the last instructions by themselves and with what they worked on, and the last of each kind. */
 final class Before {
+    private static final int CHECKED = 0x400;
+
     int op1 = 0;
     int op2 = 0;
     int op3 = 0;
@@ -15,6 +17,12 @@ final class Before {
     int globalType = 0;
     int localSet = 0;
     int mostLocal = 0;
+
+    /** Whether what waits was checked: an object that is there. */
+    boolean checked = false;
+
+    /** What tells whether it will be: where it came from. */
+    private int state = 0;
 
     /** A function begins: nothing came before, but of things that all functions name. */
     void begin(int functionType, int given) {
@@ -50,7 +58,15 @@ final class Before {
         whole1 = one;
     }
 
-    void op(int op) {
+    /** An instruction was told, with what it works on; a check before it is forgotten. */
+    void done(int op, int whole, int state) {
+        this.state = state;
+        checked = false;
+        whole(whole);
+        op(op);
+    }
+
+    private void op(int op) {
         op5 = op4;
         op4 = op3;
         op3 = op2;
@@ -60,9 +76,11 @@ final class Before {
 
     /** The contexts of an instruction. */
     void tellOp(Odds odds, Waiting waiting) {
-        odds.context(Part.OP, op1, waiting.last(0), waiting.last(1));
-        odds.context(Part.OP, op1, op2, op3);
-        odds.context(Part.OP, op1, op2, op3, op4, op5);
+        int last = checked ? op1 + CHECKED : op1;
+        odds.context(Part.OP, last, waiting.last(0), waiting.last(1));
+        odds.context(Part.OP, last, op2, op3);
+        odds.context(Part.OP, last, state, waiting.last(0), op2);
+        odds.context(Part.OP, last, op2, op3, op4, op5);
     }
 
     /** The contexts of what an instruction names: how likely each is depends on what waits, and on what came before. */

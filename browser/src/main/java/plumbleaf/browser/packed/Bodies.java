@@ -17,6 +17,9 @@ public interface Bodies {
     /** The type of a function; any number while it is unpacked. */
     int typeOf(int function);
 
+    /** Whether it only asks if an object is there, in the words of {@link PackedChecks}; any answer while it is unpacked. */
+    boolean checks(int function);
+
     /** A reference to it is told. */
     void refers(int function);
 

@@ -35,6 +35,11 @@ final class MadeBodies implements Bodies {
     }
 
     @Override
+    public boolean checks(int function) {
+        return false;
+    }
+
+    @Override
     public void refers(int function) {
         referred[function] = true;
     }

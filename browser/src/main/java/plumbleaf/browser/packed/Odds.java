@@ -14,8 +14,8 @@ import java.util.Arrays;
 public final class Odds {
     private static final int MOST = 6;
     private static final int SLOT_BITS = 21;
-    private static final int FLAG_BITS = 16;
-    private static final int LIKELY_BITS = 17;
+    private static final int FLAG_BITS = 17;
+    private static final int LIKELY_BITS = 18;
 
     /** How many of those that are likely are asked for. */
     private static final int STAGES = 3;

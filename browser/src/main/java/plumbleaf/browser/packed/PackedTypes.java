@@ -28,6 +28,10 @@ final class PackedTypes {
         this.odds = odds;
     }
 
+    int count() {
+        return count;
+    }
+
     int[] params(int type) {
         return params[type];
     }

@@ -28,7 +28,9 @@ final class Part {
     static final int TYPE_KIND = 23;
     static final int TYPE_HIT = 24;
 
-    static final int KINDS = 25;
+    static final int CHECK = 25;
+
+    static final int KINDS = 26;
 
     private Part() {}
 }

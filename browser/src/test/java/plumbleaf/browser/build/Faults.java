@@ -2,6 +2,7 @@ package plumbleaf.browser.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntSupplier;
 import org.teavm.jso.JSExport;
 
 /** Compiled as the engine is: asks for what is not there, and says whether that was Java's own exception. */
@@ -59,6 +60,38 @@ public final class Faults {
             return "texts of " + ((String[]) thing).length;
         } catch (ClassCastException fault) {
             return "";
+        }
+    }
+
+    /** Asks something of objects that are not there: a text, a list, an array, what an array holds, and one of ours. */
+    @JSExport
+    public static String missing() {
+        String[] texts = new String[1];
+        List<?>[] lists = new List<?>[1];
+        int[][] rows = new int[1][];
+        Held[] held = new Held[1];
+        return asked(() -> texts[0].length())
+                + asked(() -> lists[0].size())
+                + asked(() -> rows[0].length)
+                + asked(() -> rows[0][0])
+                + asked(() -> held[0].many)
+                + asked(() -> held[0].twice());
+    }
+
+    private static String asked(IntSupplier of) {
+        try {
+            return "found " + of.getAsInt();
+        } catch (NullPointerException fault) {
+            return "none ";
+        }
+    }
+
+    private static final class Held {
+        private int many = 1;
+
+        private int twice() {
+            many++;
+            return many * 2;
         }
     }
 }
