@@ -52,11 +52,7 @@ class QueueInBrowserTest extends InBrowser {
 
     @Test
     void aChangeOfSomeoneElseToTheSameFieldIsAskedAboutEvenAfterTheOwnPageWasClosed() {
-        go(Room.GATES);
-        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
-        somebodyChangesTheOpening();
-        go(Room.GATES);
-        waitUntil("document.getElementById('conflict') !== null");
+        asksAbout("4' 6");
         assertThat(css("#conflict").getText()).contains("Odo: opening", "5'", "4' 6");
         assertThat(text()).contains("\"opening\": \"5'\"");
         browser.findElement(By.xpath("//button[text()='Put mine in']")).click();
@@ -79,11 +75,7 @@ class QueueInBrowserTest extends InBrowser {
 
     @Test
     void aValueThatOnlyBeginsLikeItIsAskedAbout() {
-        go(Room.GATES);
-        browser.executeScript(waiting("gates[0].opening", "5", "4'"));
-        somebodyChangesTheOpening();
-        go(Room.GATES);
-        waitUntil("document.getElementById('conflict') !== null");
+        asksAbout("5");
         assertThat(text()).contains("\"opening\": \"5'\"");
     }
 
@@ -100,11 +92,7 @@ class QueueInBrowserTest extends InBrowser {
 
     @Test
     void whoWasAskedIsAskedAgainAlsoWhereTheFirstAnswerDoesNotCome() {
-        go(Room.GATES);
-        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
-        somebodyChangesTheOpening();
-        go(Room.GATES);
-        waitUntil("document.getElementById('conflict') !== null");
+        asksAbout("4' 6");
         browser.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", """
                 const real = fetch;
                 let lost = 0;
@@ -117,11 +105,7 @@ class QueueInBrowserTest extends InBrowser {
 
     @Test
     void whatIsAskedStaysOnThePageWhileTheScreenIsTurnedAndShowsTheRoomAnew() {
-        go(Room.GATES);
-        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
-        somebodyChangesTheOpening();
-        go(Room.GATES);
-        waitUntil("document.getElementById('conflict') !== null");
+        asksAbout("4' 6");
         phone();
         waitUntil("document.getElementById('inside').dataset.breadth === 'narrow'");
         type("gates[0].leaf.bottomGap", "3 1/2");
@@ -134,11 +118,7 @@ class QueueInBrowserTest extends InBrowser {
 
     @Test
     void whatIsAskedIsAskedOnceMoreWhereTheFieldWasChangedMeanwhile() {
-        go(Room.GATES);
-        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
-        somebodyChangesTheOpening();
-        go(Room.GATES);
-        waitUntil("document.getElementById('conflict') !== null");
+        asksAbout("4' 6");
         store.edit(
                 job.id(),
                 2,
@@ -184,11 +164,7 @@ class QueueInBrowserTest extends InBrowser {
 
     @Test
     void ofTwoPagesThatAskTheSameOneAnswerDoesAndBothShowWhatCameOfIt() {
-        go(Room.GATES);
-        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
-        somebodyChangesTheOpening();
-        go(Room.GATES);
-        waitUntil("document.getElementById('conflict') !== null");
+        asksAbout("4' 6");
         String first = browser.getWindowHandle();
         browser.switchTo().newWindow(WindowType.TAB);
         go(Room.GATES);
@@ -245,6 +221,15 @@ class QueueInBrowserTest extends InBrowser {
         go("/");
         assertThat(line()).contains("Changes wait on this device", "(1)");
         assertThat(css("#line a").getAttribute("href")).endsWith("/jobs/" + job.id());
+    }
+
+    /** An opening was typed without a connection, and somebody else typed another: the page that is opened next asks. */
+    private void asksAbout(String opening) {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", opening, "4'"));
+        somebodyChangesTheOpening();
+        go(Room.GATES);
+        waitUntil("document.getElementById('conflict') !== null");
     }
 
     private void somebodyChangesTheOpening() {
