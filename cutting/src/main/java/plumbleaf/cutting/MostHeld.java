@@ -50,7 +50,7 @@ final class MostHeld {
     MostHeld(int[] kinds, int[] most, long[] price, long[] hold, long needed, long dearest, Effort effort) {
         this.kinds = kinds.clone();
         this.price = price.clone();
-        // more than all pieces need is of no use to a set
+        // More than all pieces need is of no use to a set.
         this.hold = Arrays.stream(hold).map(each -> Math.min(each, needed)).toArray();
         this.needed = needed;
         int costs = (int) Math.min(dearest + 1, MOST_CELLS / (kinds.length + 1));
