@@ -1,5 +1,6 @@
 package plumbleaf.cutting;
 
+import java.math.BigInteger;
 import java.util.Arrays;
 
 /**
@@ -68,8 +69,11 @@ final class MostHeld {
         }
     }
 
+    /** Exactly: what is told by the second densest as if it were the densest would be too little. */
     private boolean isDenser(int kind, int than) {
-        return (double) hold[kind] * price[than] > (double) hold[than] * price[kind];
+        BigInteger here = BigInteger.valueOf(hold[kind]).multiply(BigInteger.valueOf(price[than]));
+        BigInteger there = BigInteger.valueOf(hold[than]).multiply(BigInteger.valueOf(price[kind]));
+        return here.compareTo(there) > 0;
     }
 
     /** One kind more: as many bars as there are, in parts of one, two, four and the rest. */
@@ -103,7 +107,7 @@ final class MostHeld {
         for (int n = place; n < kinds.length; n++) {
             int kind = kinds[n];
             if (kind == best) continue;
-            long loss = Math.max(0, hold[best] * price[kind] - hold[kind] * whole);
+            long loss = hold[best] * price[kind] - hold[kind] * whole;
             goRound(least, (int) (price[kind] % whole), loss);
             effort.add(whole / 16 + 1);
         }

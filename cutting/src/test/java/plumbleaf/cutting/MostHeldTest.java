@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 /** What bars hold for their money, beside a plain table of all costs. Prices are so low that beyond the table fewer bars than the densest kind costs leave room for it. */
 class MostHeldTest {
     private static final int DEAREST = 400_000;
+    private static final int UNLIMITED_ENOUGH = 20_000;
 
     @Test
     void farBeyondTheTableAsInATableOfAllCosts() {
@@ -48,7 +49,21 @@ class MostHeldTest {
         assertThat(held.isTooLittle(50, 0, 9 * 1_224)).isFalse();
     }
 
-    private static final int UNLIMITED_ENOUGH = 20_000;
+    /** Two kinds that hold nearly alike for their money: the second holds more by a part in five hundred thousand million million, which no fraction of the machine tells. */
+    @Test
+    void theDensestIsToldExactly() {
+        int dearest = 380_000;
+        long each = 200_000_000L;
+        long[] price = {50_000, 49_999};
+        long[] hold = {50_000 * each + 1, 49_999 * each + 1};
+        int[] most = {UNLIMITED_ENOUGH, UNLIMITED_ENOUGH};
+        MostHeld held =
+                new MostHeld(new int[] {0, 1}, most, price, hold, 1_000 * hold[0], dearest, new Effort(1_000_000_000));
+        for (int bars = 7; bars * price[1] <= dearest; bars++)
+            assertThat(held.atMost(0, bars * price[1]))
+                    .as(bars + " bars of the second kind")
+                    .isGreaterThanOrEqualTo(bars * hold[1]);
+    }
 
     private static long[] table(long[] price, long[] hold, int place) {
         long[] best = new long[DEAREST + 1];
