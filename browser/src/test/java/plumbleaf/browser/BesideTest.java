@@ -3,9 +3,11 @@ package plumbleaf.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** An engine that will not come leaves no thread behind, and whoever asked it hears so. */
+@Tag("browser")
 class BesideTest {
     private static final String FAILED = """
             const done = arguments[0];

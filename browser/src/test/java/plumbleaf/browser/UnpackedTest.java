@@ -3,9 +3,11 @@ package plumbleaf.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What the page unpacks is the compiled module, byte for byte; and it is kept, so that the page's next visit unpacks nothing. */
+@Tag("browser")
 class UnpackedTest {
     private static final String COMPARE = """
             const done = arguments[0];

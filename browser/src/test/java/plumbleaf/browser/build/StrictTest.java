@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import plumbleaf.browser.EnginePage;
 
 /** An index past the end of an array, a wrong cast and an object that is missing are Java's own exceptions in a module that is compiled as the engine is, in a real browser. */
+@Tag("browser")
 class StrictTest {
     private static final String ASK = """
             const done = arguments[0];
