@@ -225,14 +225,20 @@ class FieldBookInBrowserTest {
         until(device, "document.getElementById('line').hidden");
     }
 
-    @Test
-    void aShotReadAgainAfterItsAnswerWasLostIsOneShot() {
+    /** A device that has measured the rod 5' 2-1/2" at 33', and heard no answer when that went up. */
+    private ChromeDriver shotThatArrivesUnheard() {
         ChromeDriver device = device("phone");
         takeAlong(device);
         device.executeScript(DEAF);
         keyIn(device, "3", "3", "ft");
         keyIn(device, "5", "ft", "2", "1/2");
         until(device, "window.arrived === 1");
+        return device;
+    }
+
+    @Test
+    void aShotReadAgainAfterItsAnswerWasLostIsOneShot() {
+        ChromeDriver device = shotThatArrivesUnheard();
         String shot = text(device, "#photo-of");
         page(device, "numbers");
         type(device, "ground.shots[" + shot + "].rod", "5' 3\"");
@@ -245,12 +251,7 @@ class FieldBookInBrowserTest {
 
     @Test
     void aShotWhoseAnswerWasLostAndThatTheDeskChangedSinceIsOneShotAsTheDeskHasIt() {
-        ChromeDriver device = device("phone");
-        takeAlong(device);
-        device.executeScript(DEAF);
-        keyIn(device, "3", "3", "ft");
-        keyIn(device, "5", "ft", "2", "1/2");
-        until(device, "window.arrived === 1");
+        ChromeDriver device = shotThatArrivesUnheard();
         untilStored("\"rod\": \"5' 2-1/2\\\"\"");
         long came = stored().version();
         String shot = text(device, "#photo-of");

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WindowType;
 import plumbleaf.web.page.Room;
+import plumbleaf.web.store.Maker;
 
 /** A line that goes down, a page that is closed, a job that someone else changed meanwhile: no change is lost, none overwrites another unseen. */
 class QueueInBrowserTest extends InBrowser {
@@ -71,6 +72,21 @@ class QueueInBrowserTest extends InBrowser {
         waitUntil("!Object.keys(localStorage).some((key) => key.startsWith('plumbleaf.waiting.'))");
         assertThat(browser.findElements(By.id("conflict"))).isEmpty();
         assertThat(text()).isEqualTo(arrived);
+    }
+
+    @Test
+    void aChangeThatCameUnheardIsNotAskedAboutThoughSomebodyChangedItSince() {
+        go(Room.GATES);
+        browser.executeScript(waiting("gates[0].opening", "4' 6", "4'"));
+        String came = text().replace("\"opening\": \"4'\"", "\"opening\": \"4' 6\"");
+        Maker page = Maker.of("you").sending("e0");
+        store.edit(job.id(), 1, job.title(), came, "opening 4' 6", page);
+        String since = came.replace("\"opening\": \"4' 6\"", "\"opening\": \"5'\"");
+        store.edit(job.id(), 2, job.title(), since, "opening 5'", "Odo");
+        go(Room.GATES);
+        waitUntil("!Object.keys(localStorage).some((key) => key.startsWith('plumbleaf.waiting.'))");
+        assertThat(browser.findElements(By.id("conflict"))).isEmpty();
+        assertThat(text()).isEqualTo(since);
     }
 
     @Test
