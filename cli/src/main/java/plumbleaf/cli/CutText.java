@@ -1,7 +1,12 @@
 package plumbleaf.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
@@ -15,7 +20,13 @@ final class CutText {
 
     private CutText() {}
 
+    /** Of pieces that each have a name of their own. */
     static List<String> lines(String name, CutPlan plan, DisplayUnits units) {
+        return lines(name, plan, units, piece -> piece);
+    }
+
+    /** @param mark what a piece is called; several may be called alike */
+    static List<String> lines(String name, CutPlan plan, DisplayUnits units, UnaryOperator<String> mark) {
         List<String> lines = new ArrayList<>();
         lines.add(name + ": " + plan.bars().size() + (plan.bars().size() == 1 ? " bar, " : " bars, ")
                 + plan.cost().text()
@@ -36,7 +47,7 @@ final class CutText {
             if (!last.isEmpty() && cutAlike(last.get(0), bar)) last.add(bar);
             else alike.add(new ArrayList<>(List.of(bar)));
         }
-        for (List<CutBar> bars : alike) lines.addAll(bars(bars, units));
+        for (List<CutBar> bars : alike) lines.addAll(bars(bars, units, mark));
         return lines;
     }
 
@@ -65,7 +76,7 @@ final class CutText {
     }
 
     /** Bars that are cut alike, once, with the marks of all their pieces. */
-    private static List<String> bars(List<CutBar> bars, DisplayUnits units) {
+    private static List<String> bars(List<CutBar> bars, DisplayUnits units, UnaryOperator<String> mark) {
         CutBar first = bars.get(0);
         List<String> lines = new ArrayList<>();
         lines.add("  " + bars.size() + " x " + units.length(first.lengthNm() / NM_PER_INCH)
@@ -73,21 +84,39 @@ final class CutText {
                 + (first.offcutNm() == 0
                         ? "used up"
                         : inches(units, first.offcutNm()) + (first.offcutUsable() ? " left to keep" : " scrap")));
-        Columns cuts = new Columns("rrl");
+        List<List<String>> pieces = new ArrayList<>();
         for (int i = 0; i < first.cuts().size(); i++) {
-            List<String> marks = new ArrayList<>();
+            Set<String> marks = new LinkedHashSet<>();
             for (CutBar bar : bars) {
                 Cut cut = bar.cuts().get(i);
-                marks.add(cut.piece() + (cut.flip() ? " (turned)" : ""));
+                marks.add(mark.apply(cut.piece()) + (cut.flip() ? " (turned)" : ""));
             }
             long longPoint = first.cuts().get(i).longPointNm();
-            cuts.row(
+            pieces.add(List.of(
                     units.length(longPoint / NM_PER_INCH),
                     units == DisplayUnits.US ? inches(units, longPoint) : "",
-                    String.join(", ", marks));
+                    String.join(", ", marks)));
         }
-        lines.addAll(cuts.lines(4));
+        lines.addAll(table(pieces).lines(4));
         return lines;
+    }
+
+    /** Pieces in the order they are sawn in; those that follow one another and are called alike stand in one row, with their number. */
+    private static Columns table(List<List<String>> pieces) {
+        Map<Integer, Integer> counts = new LinkedHashMap<>();
+        int begin = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            if (!pieces.get(i).equals(pieces.get(begin))) begin = i;
+            counts.merge(begin, 1, Integer::sum);
+        }
+        boolean anyAlike = counts.size() < pieces.size();
+        Columns table = new Columns(anyAlike ? "rrrl" : "rrl");
+        counts.forEach((row, count) -> {
+            List<String> cells = new ArrayList<>(pieces.get(row));
+            if (anyAlike) cells.add(0, count + " x");
+            table.row(cells.toArray(String[]::new));
+        });
+        return table;
     }
 
     /** As saw stops are set: whole inches beside the feet, or millimeters. */

@@ -49,6 +49,7 @@ public final class Plumbleaf implements Runnable {
         verbs.put("design", DesignVerb.class);
         verbs.put("choose", ChooseVerb.class);
         verbs.put("cut", CutVerb.class);
+        verbs.put("cutlist", CutListVerb.class);
         verbs.put("order", OrderVerb.class);
         verbs.put("load", LoadVerb.class);
         verbs.put("yard", YardVerb.class);
