@@ -45,7 +45,7 @@ class HandlesInBrowserTest extends InBrowser {
     @Test
     void aGateMovesAlongItsLegOnThePlanByKey() {
         go(Room.GROUND);
-        slider("G1 G1a").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        quickly(slider("G1 G1a"), Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
         waitForVersion(2);
         assertThat(text()).contains("\"station\": \"26' 2\\\"\"");
     }
@@ -89,7 +89,7 @@ class HandlesInBrowserTest extends InBrowser {
     @Test
     void theOpeningIsDraggedAtTheLatchPost() {
         go(Room.GATES);
-        slider("P6").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        quickly(slider("P6"), Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
         waitForVersion(2);
         assertThat(text()).contains("\"opening\": \"4' 1\\\"\"");
     }
@@ -115,7 +115,7 @@ class HandlesInBrowserTest extends InBrowser {
         type("runs[0].start.east", "0'", Room.LINE);
         go(Room.GROUND);
         int version = Math.toIntExact(store.open(job.id()).orElseThrow().version());
-        slider("P1").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_UP);
+        quickly(slider("P1"), Keys.ARROW_RIGHT, Keys.ARROW_UP);
         waitForVersion(version + 1);
         assertThat(text()).contains("\"east\": \"1\\\"\"").contains("\"north\": \"1\\\"\"");
     }
@@ -123,7 +123,7 @@ class HandlesInBrowserTest extends InBrowser {
     @Test
     void theLatchIsMovedUpTheLeaf() {
         go(Room.GATES);
-        slider("G1a.latch").sendKeys(Keys.ARROW_UP, Keys.ARROW_UP);
+        quickly(slider("G1a.latch"), Keys.ARROW_UP, Keys.ARROW_UP);
         waitForVersion(2);
         assertThat(text()).contains("\"height\": \"3' 7\\\"\"");
     }
@@ -133,7 +133,7 @@ class HandlesInBrowserTest extends InBrowser {
         go(Room.GATES);
         WebElement open = slider("G1 G1.open");
         assertThat(open.getAttribute("aria-valuetext")).isEqualTo("90 deg");
-        open.sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN);
+        quickly(open, Keys.ARROW_DOWN, Keys.ARROW_DOWN);
         waitForVersion(2);
         assertThat(text()).contains("\"opens\": \"80 deg\"");
         turn("G1 G1.open", 80, 112, "mouse");
@@ -147,7 +147,7 @@ class HandlesInBrowserTest extends InBrowser {
                 .replace("\"hinge\": \"left\", ", "");
         job = store.create("Pair", pair, "you");
         go(Room.GATES);
-        slider("G1b G1b.open").sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN);
+        quickly(slider("G1b G1b.open"), Keys.ARROW_DOWN, Keys.ARROW_DOWN);
         waitForVersion(2);
         assertThat(text()).contains("\"opens\": \"80 deg\"");
         turn("G1b G1b.open", 80, 97, "mouse");

@@ -41,7 +41,7 @@ class HandsInEachRoomTest extends InBrowser {
     void aPostMovedInTheStockRoomAnswersInTheOrder() {
         go(Room.STOCK);
         String before = css("#numbers").getText();
-        slider("P10").sendKeys(Keys.chord(Keys.SHIFT, Keys.ARROW_RIGHT), Keys.chord(Keys.SHIFT, Keys.ARROW_RIGHT));
+        quickly(slider("P10"), Keys.chord(Keys.SHIFT, Keys.ARROW_RIGHT), Keys.chord(Keys.SHIFT, Keys.ARROW_RIGHT));
         waitForVersion(2);
         assertThat(text()).contains("\"length\": \"58'\"");
         assertThat(css("#numbers").getText()).isNotEqualTo(before);
@@ -89,7 +89,7 @@ class HandsInEachRoomTest extends InBrowser {
         assertThat(text()).containsPattern("\"margin\": \"(19|2\\d)(\\.5)?%\"");
         type("money.margin", "18");
         waitForVersion(3);
-        slider("profit.share").sendKeys(Keys.ARROW_LEFT, Keys.ARROW_LEFT);
+        quickly(slider("profit.share"), Keys.ARROW_LEFT, Keys.ARROW_LEFT);
         waitForVersion(4);
         assertThat(value("money.margin")).isEqualTo("17%");
         slider("overhead.share").sendKeys(Keys.ARROW_RIGHT);
@@ -105,7 +105,7 @@ class HandsInEachRoomTest extends InBrowser {
         waitForVersion(2);
         assertThat(value("packet[site-plan]")).isEqualTo("3");
         assertThat(place(1)).isNotEqualTo(first);
-        slider("packet.site-plan.place").sendKeys(Keys.ARROW_UP, Keys.ARROW_UP);
+        quickly(slider("packet.site-plan.place"), Keys.ARROW_UP, Keys.ARROW_UP);
         waitForVersion(3);
         assertThat(text()).doesNotContain("packet");
         type("packet[proposal]", "1");

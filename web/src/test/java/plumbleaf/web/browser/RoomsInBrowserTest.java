@@ -127,7 +127,7 @@ class RoomsInBrowserTest extends InBrowser {
         openExample();
         go(Room.LINE);
         WebElement gate = browser.findElement(By.cssSelector(".sheet [data-of=G1][role=slider]"));
-        gate.sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        quickly(gate, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
         waitForVersion(2);
         assertThat(text()).contains("\"station\": \"26' 3\\\"\"");
     }
