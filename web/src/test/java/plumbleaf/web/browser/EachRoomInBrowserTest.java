@@ -66,11 +66,14 @@ class EachRoomInBrowserTest extends InBrowser {
     void inMoneyAMarginMovesThePriceAndShowsWhatItWas() {
         go(Room.MONEY);
         String before = css("[data-number='money.total']").getText();
+        hold();
         type("money.margin", "25");
         waitForVersion(2);
         assertThat(css("[data-number='money.total'] .was").getText()).isEqualTo(before);
         undo(3);
-        waitUntil("document.querySelectorAll('.was').length === 0");
+        assertThat(css("[data-number='money.total'] .was").getText()).isNotEqualTo(before);
+        pass();
+        assertThat(browser.findElements(By.className("was"))).isEmpty();
         assertThat(css("[data-number='money.total']").getText()).isEqualTo(before);
     }
 

@@ -168,6 +168,16 @@ abstract class InBrowser {
                 """, of, right, down);
     }
 
+    /** What the page shows for some seconds only stays from now on, so that a slow machine comes to it in time too, until {@link #pass}. */
+    void hold() {
+        browser.executeScript("window.passing = []; window.asItGoes = setTimeout;"
+                + "window.setTimeout = (then, ms, ...more) => ms < 4000 ? asItGoes(then, ms, ...more) : passing.push(then) && 0");
+    }
+
+    void pass() {
+        browser.executeScript("window.setTimeout = asItGoes; for (const then of passing.splice(0)) then()");
+    }
+
     /** Presses keys that are one change together: none comes so late that the page keeps what came before it by itself, however slow the machine. */
     void quickly(WebElement part, CharSequence... keys) {
         browser.executeScript("window.asItIs = setTimeout;"

@@ -81,6 +81,8 @@ class NothingJumpsTest extends InBrowser {
     }
 
     private void watch() {
+        // When the old value goes again, what stands beside it moves: that is after what is looked at here.
+        hold();
         browser.executeScript("""
                 window.shifts = [];
                 const named = (node) => (node.nodeType === 1 ? node : node.parentElement)?.closest('.changed') ? 'changed'
