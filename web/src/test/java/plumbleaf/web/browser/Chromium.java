@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.logging.Level;
@@ -39,7 +40,9 @@ final class Chromium {
         ChromeDriverService driver = new ChromeDriverService.Builder()
                 .usingDriverExecutable(new File(program("CHROMEDRIVER", "chromedriver")))
                 .build();
-        return new ChromeDriver(driver, options);
+        ChromeDriver browser = new ChromeDriver(driver, options);
+        browser.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
+        return browser;
     }
 
     private static String program(String variable, String... names) {

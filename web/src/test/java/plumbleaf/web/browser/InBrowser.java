@@ -33,7 +33,7 @@ import plumbleaf.web.store.StoredJob;
 @Tag("browser")
 @SpringBootTest(classes = Workspace.class, webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
 abstract class InBrowser {
-    static final Duration PATIENCE = Duration.ofSeconds(15);
+    static final Duration PATIENCE = Duration.ofMinutes(1);
 
     @LocalServerPort
     int port;
