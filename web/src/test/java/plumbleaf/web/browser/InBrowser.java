@@ -170,8 +170,9 @@ abstract class InBrowser {
 
     /** What the page shows for some seconds only stays from now on, so that a slow machine comes to it in time too, until {@link #pass}. */
     void hold() {
-        browser.executeScript("window.passing = []; window.asItGoes = setTimeout;"
-                + "window.setTimeout = (then, ms, ...more) => ms < 4000 ? asItGoes(then, ms, ...more) : passing.push(then) && 0");
+        browser.executeScript(
+                "window.passing = []; window.asItGoes = setTimeout;"
+                        + "window.setTimeout = (then, ms, ...more) => ms < 4000 ? asItGoes(then, ms, ...more) : passing.push(then) && 0");
     }
 
     void pass() {
