@@ -2,15 +2,22 @@ package plumbleaf.web.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,7 +35,6 @@ import plumbleaf.web.store.Step;
 class TwoNodesTest {
     private static final String PASSWORD = "four plain garden words";
     private static final Pattern KEY = Pattern.compile("<code>(plf_[^<]+)</code>");
-    private static final long UNDER_WAY_MS = 150;
     private static final int WRITERS = 3;
     private static final int BEFORE_THE_KILL = 20;
 
@@ -147,32 +153,36 @@ class TwoNodesTest {
         }
     }
 
-    /** Asked to end, a node answers what it was asked, takes nothing new, and ends by itself. */
+    /** Asked to end, a node takes nothing new, answers what it was asked before, of which half is still on its way, and ends by itself. */
     private static void drainsWhenAskedToEnd(OtherProcess node, int port, String key) throws Exception {
-        Visitor program = new Visitor();
-        HttpRequest.Builder make = Visitor.request(port, "/api/v1/jobs")
-                .header("Authorization", "Bearer " + key)
-                .header("Content-Type", "application/json");
-        String job = program.send(make.POST(HttpRequest.BodyPublishers.ofString(Trial.yard())))
-                .body()
-                .replaceAll("(?s).*\"id\": \"([^\"]+)\".*", "$1");
-        // Papers of a job that nobody asked for before: it takes a while, and the end is asked for meanwhile.
-        HttpRequest.Builder papers =
-                Visitor.request(port, "/api/v1/jobs/" + job + "/papers").header("Authorization", "Bearer " + key);
-        CompletableFuture<HttpResponse<String>> underWay = CompletableFuture.supplyAsync(() -> {
-            try {
-                return program.send(papers.GET());
-            } catch (IOException | InterruptedException e) {
-                throw new IllegalStateException(e);
-            }
-        });
-        Thread.sleep(UNDER_WAY_MS);
-        boolean early = !underWay.isDone();
-        assertThat(node.end()).isEqualTo(143);
-        assertThat(early).isTrue();
-        assertThat(underWay.get().statusCode()).isEqualTo(200);
-        assertThat(underWay.get().body()).contains("packet.pdf");
-        assertThat(node.isAlive()).isFalse();
+        byte[] job = Trial.yard().getBytes(StandardCharsets.UTF_8);
+        String head = "POST /api/v1/jobs HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nAuthorization: Bearer " + key
+                + "\r\nContent-Type: application/json\r\nContent-Length: " + job.length
+                + "\r\nExpect: 100-continue\r\nConnection: close\r\n\r\n";
+        try (Socket asking = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            OutputStream out = asking.getOutputStream();
+            BufferedReader in =
+                    new BufferedReader(new InputStreamReader(asking.getInputStream(), StandardCharsets.UTF_8));
+            out.write(head.getBytes(StandardCharsets.US_ASCII));
+            // It says so where what is asked has come to those who answer it.
+            assertThat(in.readLine()).isEqualTo("HTTP/1.1 100 ");
+            out.write(job, 0, job.length / 2);
+            FutureTask<Integer> end = new FutureTask<>(node::end);
+            new Thread(end).start();
+            while (!end.isDone() && takes(port)) Thread.sleep(20);
+            assertThat(node.isAlive()).isTrue();
+            out.write(job, job.length / 2, job.length - job.length / 2);
+            assertThat(in.lines().toList()).contains("HTTP/1.1 201 ").anyMatch(line -> line.startsWith("ETag: \"1\""));
+            assertThat(end.get()).isEqualTo(143);
+        }
+    }
+
+    private static boolean takes(int port) {
+        try (Socket another = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            return another.isConnected();
+        } catch (IOException refused) {
+            return false;
+        }
     }
 
     private static int port(OtherProcess node) throws InterruptedException {
