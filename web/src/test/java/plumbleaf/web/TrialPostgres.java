@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -17,6 +18,9 @@ import java.util.concurrent.atomic.AtomicInteger;
  */
 public final class TrialPostgres {
     private static final AtomicInteger MADE = new AtomicInteger();
+
+    /** The library's own ten seconds are short for a server that was killed, on a slow disk. */
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     private TrialPostgres() {}
 
@@ -55,6 +59,7 @@ public final class TrialPostgres {
 
     private static EmbeddedPostgres.Builder configured() {
         return EmbeddedPostgres.builder()
+                .setPGStartupWait(PATIENCE)
                 .setServerConfig("fsync", "on")
                 .setServerConfig("synchronous_commit", "on")
                 .setServerConfig("max_connections", "200")

@@ -26,7 +26,7 @@ import plumbleaf.web.store.Database;
 class KilledServerTest {
     private static final int KILLS = Integer.getInteger("plumbleaf.server-kills", 2);
     private static final long SEED = 1623;
-    private static final long ENDED_MS = TimeUnit.SECONDS.toMillis(20);
+    private static final long ENDED_MS = TimeUnit.MINUTES.toMillis(2);
 
     @Test
     void nothingThatAServerAcknowledgedIsLostWhenItIsKilled() throws Exception {

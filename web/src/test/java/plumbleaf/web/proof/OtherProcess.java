@@ -57,9 +57,9 @@ final class OtherProcess implements AutoCloseable {
         }
     }
 
-    /** Waits for a line; half a minute at most. */
+    /** Waits for a line; four minutes at most: a node starts in eight seconds where it has a machine to itself. */
     String line(Predicate<String> wanted) throws InterruptedException {
-        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(4);
         int from = 0;
         synchronized (lines) {
             while (true) {
