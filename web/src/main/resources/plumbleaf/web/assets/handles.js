@@ -10,13 +10,22 @@ const MANY = { us: 12, metric: 12, degrees: 3, percent: 10, place: 3 };
 /** An arrow moves what grows its way, more or less. */
 const ITS_WAY = 0.38;
 
+/** Where things were moved to, by path, while the drawing does not show it: more keys may come, or what was let go waits to be sent and answered. The next move goes on from there. */
+const moves = new Map();
+const timers = new Map();
+let waits = () => false;
+const movedTo = (mark) => moves.get(mark.dataset.path) ?? numbers(mark).now;
+
 const own = (svg, of) => [...svg.querySelectorAll(`[data-of="${CSS.escape(of)}"]`)];
 /** How far it moves in the drawing for one of its unit. */
 const reach = (mark) => Math.hypot(Number(mark.dataset.dx), Number(mark.dataset.dy));
 const numbers = (mark) => ({ dx: Number(mark.dataset.dx), dy: Number(mark.dataset.dy), now: Number(mark.dataset.now), step: Number(mark.dataset.step), turn: Number(mark.dataset.turn) });
 
-/** @param move called with the paths and texts of values that were let go  @param tries asked for the answer while it moves */
-export function takeHold(move, tries) {
+/** @param move called with the paths and texts of values that were let go  @param tries asked for the answer while it moves  @param isWaiting whether a change of a path is still to be answered */
+export function takeHold(move, tries, isWaiting) {
+    waits = isWaiting;
+    const keyed = new Set([...timers.keys()].flatMap((paths) => paths.split(" ")));
+    for (const path of [...moves.keys()]) if (!keyed.has(path) && !waits(path)) moves.delete(path);
     for (const svg of document.querySelectorAll(".sheet svg[data-frame]")) {
         const things = new Map();
         for (const mark of svg.closest(".sheet").querySelectorAll(".handle")) things.set(mark.dataset.of, [...(things.get(mark.dataset.of) ?? []), mark]);
@@ -26,7 +35,10 @@ export function takeHold(move, tries) {
             svg.querySelector("title")?.remove();
             for (const text of svg.querySelectorAll("text")) text.setAttribute("aria-hidden", "true");
         }
-        for (const [of, marks] of things) for (const part of own(svg, of)) hold(part, svg, marks, move, tries);
+        for (const [of, marks] of things) {
+            for (const part of own(svg, of)) hold(part, svg, marks, move, tries);
+            if (marks.some((mark) => moves.has(mark.dataset.path))) show(svg, marks, marks.map(movedTo));
+        }
     }
 }
 
@@ -100,7 +112,7 @@ function drag(event, part, svg, marks, move, tries) {
     part.focus({ preventScroll: true });
     part.setPointerCapture(event.pointerId);
     const { perInch, perInchY, unitsPerPixel } = scales(svg);
-    const nows = marks.map((mark) => numbers(mark).now);
+    const nows = marks.map(movedTo);
     let values = nows;
     let decided = false;
     const valueAt = (at, mark, now) => {
@@ -127,8 +139,10 @@ function drag(event, part, svg, marks, move, tries) {
         for (const [name, listener] of listeners) part.removeEventListener(name, listener);
         part.classList.remove("moved");
         const changed = marks.flatMap((mark, i) => (values[i] === nows[i] ? [] : [[mark.dataset.path, words(values[i], mark)]]));
-        if (keep && changed.length) move(changed);
-        else {
+        if (keep && changed.length) {
+            for (const [i, mark] of marks.entries()) moves.set(mark.dataset.path, values[i]);
+            move(changed);
+        } else {
             if (changed.length) tries.of(marks[0].dataset.path, words(nows[0], marks[0]), figureOf(svg));
             show(svg, marks, nows);
         }
@@ -158,17 +172,19 @@ function key(event, svg, marks, move) {
     if (Math.abs(alongs[most]) < ITS_WAY) return;
     event.preventDefault();
     event.stopPropagation();
-    const { now, step } = numbers(mark);
-    const from = Number(mark.dataset.pending ?? now);
-    mark.dataset.pending = String(snapped(from + Math.sign(alongs[most]) * step * (event.shiftKey ? MANY[mark.dataset.told] : 1), mark));
-    show(svg, marks, marks.map((one) => Number(one.dataset.pending ?? numbers(one).now)));
-    clearTimeout(marks[0].timer);
-    marks[0].timer = setTimeout(() => {
-        const changed = marks.filter((one) => one.dataset.pending !== undefined && Number(one.dataset.pending) !== numbers(one).now);
-        const said = changed.map((one) => [one.dataset.path, words(Number(one.dataset.pending), one)]);
-        for (const one of marks) delete one.dataset.pending;
-        if (said.length) move(said);
-    }, AT_ONCE);
+    const { path, told } = mark.dataset;
+    const paths = marks.map((one) => one.dataset.path);
+    moves.set(path, snapped(movedTo(mark) + Math.sign(alongs[most]) * numbers(mark).step * (event.shiftKey ? MANY[told] : 1), mark));
+    show(svg, marks, marks.map(movedTo));
+    clearTimeout(timers.get(paths.join(" ")));
+    timers.set(paths.join(" "), setTimeout(() => {
+        timers.delete(paths.join(" "));
+        // The handles as they are now: an answer may have drawn them anew since.
+        const handles = [...document.querySelectorAll(".sheet .handle")];
+        const here = paths.map((where) => handles.find((one) => one.dataset.path === where));
+        const changed = here.filter((one) => one && (movedTo(one) !== numbers(one).now || waits(one.dataset.path)));
+        if (changed.length) move(changed.map((one) => [one.dataset.path, words(movedTo(one), one)]));
+    }, AT_ONCE));
 }
 
 function snapped(value, mark) {

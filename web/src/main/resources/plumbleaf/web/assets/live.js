@@ -36,6 +36,9 @@ function enqueue(form, button) {
     put({ at: form.getAttribute("action"), path, fields: pairs, ...known });
 }
 
+/** Whether a change of this value has not been answered yet, nor asked about. */
+const isWaiting = (path) => (queue?.list() ?? []).some((edit) => edit.path === path && !edit.asked);
+
 /** What was dragged: one value, or two that are one change. */
 function move(values) {
     if (values.length > 1) {
@@ -74,7 +77,7 @@ function show(page, { done = "", refused: bad = "" }) {
     restore(kept);
     showRefused();
     if (!card) document.getElementById("conflict")?.focus();
-    takeHold(move, tries);
+    takeHold(move, tries, isWaiting);
     if (kept.held) document.querySelector(`.sheet [data-of="${CSS.escape(kept.held)}"][tabindex]`)?.focus({ preventScroll: true });
 }
 
@@ -269,7 +272,7 @@ async function fitBreadth() {
 narrow.addEventListener("change", fitBreadth);
 
 for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
-takeHold(move, tries);
+takeHold(move, tries, isWaiting);
 keepZoom();
 keepSheets();
 fitBreadth();

@@ -51,6 +51,29 @@ class HandlesInBrowserTest extends InBrowser {
     }
 
     @Test
+    void aKeyThatIsPressedWhileTheLastChangeIsAnsweredCountsToo() {
+        go(Room.LINE);
+        browser.executeScript("""
+                const real = fetch;
+                window.asked = 0;
+                const answered = new Promise((answer) => { window.answer = answer; });
+                window.fetch = async (...how) => { asked++; await answered; return real(...how); };
+                """);
+        slider("G1").sendKeys(Keys.ARROW_RIGHT);
+        waitUntil("asked === 1");
+        browser.executeScript("window.asItIs = setTimeout;"
+                + "window.setTimeout = (then, ms, ...more) => asItIs(then, 1000 * ms, ...more)");
+        slider("G1").sendKeys(Keys.ARROW_RIGHT);
+        browser.executeScript("answer()");
+        waitForVersion(2);
+        assertThat(slider("G1").getAttribute("aria-valuetext")).isEqualTo("26' 2\"");
+        browser.executeScript("window.setTimeout = asItIs");
+        slider("G1").sendKeys(Keys.ARROW_RIGHT);
+        waitForVersion(3);
+        assertThat(text()).contains("\"station\": \"26' 3\\\"\"");
+    }
+
+    @Test
     void theTopRailIsDraggedUpAndTheNumbersFollowWhileItMoves() {
         go(Room.GATES);
         WebElement rail = slider("G1a.m5");
