@@ -5,17 +5,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.bars.CutPlan;
+import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.bars.SawRules;
 import plumbleaf.engine.quantity.DisplayUnits;
 import plumbleaf.engine.quantity.LengthText;
-import plumbleaf.engine.quantity.Parsed;
 import plumbleaf.jobfile.cutlist.CutList;
 import plumbleaf.jobfile.cutlist.CutListFile;
 import plumbleaf.jobfile.input.InputError;
@@ -83,7 +82,7 @@ final class CutListVerb implements Callable<Integer> {
         if (!errors.isEmpty()) throw new BadInput(errors);
         List<CutPlan> plans = new ArrayList<>();
         for (CutList list : lists)
-            planned(list, saw)
+            list.planned(new ProvenCutPlanner(), saw, CutTask.USUAL_STEPS)
                     .match(
                             read -> plans.add(say(list, read.is(), !plans.isEmpty())),
                             refused -> errors.add(InputError.ofFile(list.name(), refused.problem(), refused.cure())));
@@ -96,7 +95,7 @@ final class CutListVerb implements Callable<Integer> {
 
     private CutPlan say(CutList list, CutPlan plan, boolean another) {
         if (another) answer.say("");
-        answer.say(CutText.lines(list.name(), plan, metric ? DisplayUnits.METRIC : DisplayUnits.US, CutList::markOf));
+        answer.say(CutText.lines(list.name(), plan, metric ? DisplayUnits.METRIC : DisplayUnits.US));
         return plan;
     }
 
@@ -113,24 +112,5 @@ final class CutListVerb implements Callable<Integer> {
                     "plumbleaf cutlist", option + " " + text + ": " + refused.problem(), refused.cure()));
             return 0L;
         });
-    }
-
-    private static Parsed<CutPlan> planned(CutList list, SawRules saw) {
-        return new ProvenCutPlanner()
-                .plan(list.task(saw))
-                .match(
-                        planned -> new Parsed.Read<>(planned.plan()),
-                        tooLong -> new Parsed.Refused<>(
-                                "no bar is long enough for " + marks(tooLong.pieces()),
-                                "add a longer bar, or splice them"),
-                        tooFew -> new Parsed.Refused<>(
-                                tooFew.proven()
-                                        ? "all its bars together do not hold the pieces"
-                                        : "no way was found to lay the pieces in these bars",
-                                "allow more bars, or leave a count empty to buy as needed"));
-    }
-
-    private static String marks(List<String> pieces) {
-        return pieces.stream().map(CutList::markOf).distinct().collect(Collectors.joining(", "));
     }
 }

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import plumbleaf.engine.bars.Cut;
 import plumbleaf.engine.bars.CutBar;
 import plumbleaf.engine.bars.CutPlan;
@@ -20,13 +19,7 @@ final class CutText {
 
     private CutText() {}
 
-    /** Of pieces that each have a name of their own. */
     static List<String> lines(String name, CutPlan plan, DisplayUnits units) {
-        return lines(name, plan, units, piece -> piece);
-    }
-
-    /** @param mark what a piece is called; several may be called alike */
-    static List<String> lines(String name, CutPlan plan, DisplayUnits units, UnaryOperator<String> mark) {
         List<String> lines = new ArrayList<>();
         lines.add(name + ": " + plan.bars().size() + (plan.bars().size() == 1 ? " bar, " : " bars, ")
                 + plan.cost().text()
@@ -47,7 +40,7 @@ final class CutText {
             if (!last.isEmpty() && cutAlike(last.get(0), bar)) last.add(bar);
             else alike.add(new ArrayList<>(List.of(bar)));
         }
-        for (List<CutBar> bars : alike) lines.addAll(bars(bars, units, mark));
+        for (List<CutBar> bars : alike) lines.addAll(bars(bars, units));
         return lines;
     }
 
@@ -76,7 +69,7 @@ final class CutText {
     }
 
     /** Bars that are cut alike, once, with the marks of all their pieces. */
-    private static List<String> bars(List<CutBar> bars, DisplayUnits units, UnaryOperator<String> mark) {
+    private static List<String> bars(List<CutBar> bars, DisplayUnits units) {
         CutBar first = bars.get(0);
         List<String> lines = new ArrayList<>();
         lines.add("  " + bars.size() + " x " + units.length(first.lengthNm() / NM_PER_INCH)
@@ -89,7 +82,7 @@ final class CutText {
             Set<String> marks = new LinkedHashSet<>();
             for (CutBar bar : bars) {
                 Cut cut = bar.cuts().get(i);
-                marks.add(mark.apply(cut.piece()) + (cut.flip() ? " (turned)" : ""));
+                marks.add(cut.piece() + (cut.flip() ? " (turned)" : ""));
             }
             long longPoint = first.cuts().get(i).longPointNm();
             pieces.add(List.of(

@@ -44,6 +44,15 @@ public final class CutBars {
             return bars.size();
         }
 
+        /** Whether the pieces at one place go by one name, as those of a list by its mark. */
+        boolean isOneName(int cut) {
+            return bars.stream()
+                            .map(bar -> shortName(bar.cuts().get(cut)))
+                            .distinct()
+                            .count()
+                    == 1;
+        }
+
         /** What the cuts at one place are for, each once: the pieces, and the bays and leaves they are of. */
         String of(int cut) {
             Set<String> parts = new LinkedHashSet<>();
@@ -119,7 +128,7 @@ public final class CutBars {
                     x,
                     end,
                     y,
-                    row.count() == 1 ? shortName(cut) : "",
+                    row.isOneName(i) ? shortName(cut) : "",
                     units.length(cut.longPointNm() / NM_PER_INCH));
             x = end + kerfNm * perNm;
         }

@@ -56,7 +56,13 @@ public final class CutListFile {
 
     /** @param file as it is named in errors and over the plan */
     public static Answer read(String file, String text) {
+        return read(file, text, List.of());
+    }
+
+    /** @param more bars that can be had beside those of the table */
+    public static Answer read(String file, String text, List<StockBar> more) {
         CutListFile reading = new CutListFile(file);
+        reading.bars.addAll(more);
         CsvTable<Integer> table = CsvTable.read(file, text, COLUMNS, reading::row);
         List<InputError> errors = new ArrayList<>(table.errors());
         if (errors.isEmpty()) reading.checkWhole(errors);
@@ -122,7 +128,7 @@ public final class CutListFile {
         if (!priced && !offcut)
             row.error("price", "a bar has its price", "write what one costs in dollars, or 1 to count bars");
         Money price = priced ? Money.rounded(row.decimal("price")) : Money.ZERO;
-        bars.add(new StockBar("row " + rows, nm, price, supply, offcut));
+        bars.add(new StockBar("row " + rows + " of the list", nm, price, supply, offcut));
     }
 
     private static double count(CsvRow row) {

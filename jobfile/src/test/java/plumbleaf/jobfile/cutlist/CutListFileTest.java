@@ -26,10 +26,10 @@ class CutListFileTest {
         assertThat(read.errors()).isEmpty();
         assertThat(read.list().bars())
                 .containsExactly(
-                        new StockBar("row 1", 6000 * MM, Money.cents(4150), Supply.asMany(), false),
-                        new StockBar("row 2", 7200 * MM, Money.dollars(48), Supply.atMost(3), false),
-                        new StockBar("row 3", 1500 * MM, Money.ZERO, Supply.atMost(2), true),
-                        new StockBar("row 4", 900 * MM, Money.ZERO, Supply.atMost(1), true));
+                        new StockBar("row 1 of the list", 6000 * MM, Money.cents(4150), Supply.asMany(), false),
+                        new StockBar("row 2 of the list", 7200 * MM, Money.dollars(48), Supply.atMost(3), false),
+                        new StockBar("row 3 of the list", 1500 * MM, Money.ZERO, Supply.atMost(2), true),
+                        new StockBar("row 4 of the list", 900 * MM, Money.ZERO, Supply.atMost(1), true));
     }
 
     @Test
@@ -48,9 +48,6 @@ class CutListFileTest {
                         new Piece("brace#1", "brace", 700 * MM, first, second, Piece.Ends.OPPOSED, 50 * MM),
                         new Piece("brace#2", "brace", 700 * MM, first, second, Piece.Ends.OPPOSED, 50 * MM),
                         Piece.square("row 3#1", "row 3", 800 * MM));
-        assertThat(read.list().pieces())
-                .extracting(piece -> CutList.markOf(piece.id()))
-                .containsExactly("brace", "brace", "row 3");
     }
 
     @Test

@@ -25,6 +25,7 @@ class AccessibilityTest extends InBrowser {
                                 "/new/fence",
                                 "/calendar",
                                 "/yard",
+                                "/yard/cut-list",
                                 "/rates",
                                 "/books",
                                 "/builds",
