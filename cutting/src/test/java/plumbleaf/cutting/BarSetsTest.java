@@ -46,7 +46,7 @@ class BarSetsTest {
 
     /** Two sevens and a ten, for $7, are all there is: no limit on the cost, and yet an end. */
     @Test
-    @Timeout(value = 1, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    @Timeout(value = 10, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     void endsWithAllBarsWhereNoCostIsTooMuch() {
         Cutting cutting = cutting(new long[] {10, 7}, new long[] {3, 2}, 1, 2);
         BarSets sets = sets(cutting, Long.MAX_VALUE);

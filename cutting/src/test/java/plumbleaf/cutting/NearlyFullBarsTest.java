@@ -72,7 +72,7 @@ class NearlyFullBarsTest {
     /** Every piece lies together with others that fill a bar, so no task is left: it once went on for ever at that. Whatever a bar costs. */
     @ParameterizedTest
     @ValueSource(longs = {500, 1})
-    @Timeout(value = 1, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    @Timeout(value = 10, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     void nothingIsLeftWhereAllLieTogether(long cents) {
         List<Piece> cut = new ArrayList<>();
         for (int length : new int[] {

@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
-@Timeout(20)
+@Timeout(value = 5, unit = TimeUnit.MINUTES)
 class PaperMakingTest {
     @Test
     void saysWhatIsSetAndWhenItIsOver() throws Exception {
@@ -21,7 +21,7 @@ class PaperMakingTest {
             told.countDown();
             hold(asked);
         });
-        assertThat(told.await(10, TimeUnit.SECONDS)).isTrue();
+        assertThat(told.await(2, TimeUnit.MINUTES)).isTrue();
         assertThat(making.words()).isEqualTo("2 papers set, the last: Unrolled profile, 61 pages.");
         assertThat(making.isOver()).isFalse();
         asked.countDown();
@@ -30,7 +30,7 @@ class PaperMakingTest {
 
     private static void hold(CountDownLatch latch) {
         try {
-            assertThat(latch.await(10, TimeUnit.SECONDS)).isTrue();
+            assertThat(latch.await(2, TimeUnit.MINUTES)).isTrue();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
