@@ -38,6 +38,7 @@ public final class CutListFile {
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
 
     private int rows;
+    private long wanted;
 
     private CutListFile(String name) {
         this.name = name;
@@ -63,12 +64,13 @@ public final class CutListFile {
     public static Answer read(String file, String text, List<StockBar> more) {
         CutListFile reading = new CutListFile(file);
         reading.bars.addAll(more);
-        CsvTable<Integer> table = CsvTable.read(file, text, COLUMNS, reading::row);
-        List<InputError> errors = new ArrayList<>(table.errors());
+        List<InputError> errors =
+                new ArrayList<>(CsvTable.read(file, text, COLUMNS, reading::row).errors());
         if (errors.isEmpty()) reading.checkWhole(errors);
         return new Answer(new CutList(file, reading.pieces, reading.bars), errors);
     }
 
+    /** Adds what the row says; answers its number. */
     private int row(CsvRow row) {
         rows++;
         String what = row.oneOf("what", KINDS);
@@ -95,6 +97,8 @@ public final class CutListFile {
                     "write parallel or opposed in the column ends");
         long across = slanted ? across(row, nm, Math.max(first.radians(), second.radians())) : 0;
         String mark = mark(row);
+        wanted += count;
+        if (wanted > MOST) return;
         for (int i = 0; i < count; i++) {
             int number = numbers.merge(mark, 1, Integer::sum);
             pieces.add(new Piece(CutList.piece(mark, number), mark, nm, first, second, ends, across));
@@ -138,11 +142,11 @@ public final class CutListFile {
     }
 
     private void checkWhole(List<InputError> errors) {
-        if (pieces.isEmpty()) errors.add(InputError.ofFile(name, "there is no piece in it", "add a row for each kind"));
+        if (wanted == 0) errors.add(InputError.ofFile(name, "there is no piece in it", "add a row for each kind"));
         if (bars.isEmpty())
             errors.add(InputError.ofFile(name, "there is no bar in it", "add a row bar with its length and price"));
-        if (pieces.size() > MOST)
+        if (wanted > MOST)
             errors.add(InputError.ofFile(
-                    name, "there are " + pieces.size() + " pieces in it", "split it: " + MOST + " is the most"));
+                    name, "there are " + wanted + " pieces in it", "split it: " + MOST + " is the most"));
     }
 }

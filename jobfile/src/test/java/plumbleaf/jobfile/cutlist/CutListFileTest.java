@@ -85,4 +85,14 @@ class CutListFileTest {
                         "yard.csv:4: count \"100001\": this is not between 1 and 100000; check the number and its unit",
                         "yard.csv:4: first_deg \"80\": this is not between 0 and 75; check the number and its unit");
     }
+
+    @Test
+    void morePiecesThanAnybodySawsAreCountedAndNotHeld() {
+        String rows = "piece,700 mm,100000,\n".repeat(2_000);
+        CutListFile.Answer read = CutListFile.read("yard.csv", "what,length,count,price\nbar,6000 mm,,1\n" + rows);
+        assertThat(read.errors())
+                .extracting(InputError::text)
+                .containsExactly("yard.csv: there are 200000000 pieces in it; split it: 100000 is the most");
+        assertThat(read.list().pieces()).hasSizeLessThanOrEqualTo(100_000);
+    }
 }

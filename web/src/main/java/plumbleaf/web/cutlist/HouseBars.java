@@ -37,20 +37,19 @@ class HouseBars {
     /** None where nothing is chosen or known. */
     List<StockBar> of(String item) {
         List<StockBar> bars = new ArrayList<>(yard.yard().onHand().barsOf(item));
-        Map<String, List<Sold>> ways = new LinkedHashMap<>();
         for (String book : books.names()) {
-            List<Sold> sold = sticks(book).stream()
-                    .filter(stick -> stick.item().equals(item))
-                    .toList();
-            if (!sold.isEmpty()) ways.put(book, sold);
+            Map<String, StockBar> sold = new LinkedHashMap<>();
+            for (Sold stick : sticks(book))
+                if (stick.item().equals(item)) sold.putIfAbsent(bar(stick).id(), bar(stick));
+            bars.addAll(sold.values());
+            if (!sold.isEmpty()) break;
         }
-        ways.values().stream().findFirst().ifPresent(sold -> sold.forEach(way -> bars.add(bar(way))));
         return bars;
     }
 
     private static StockBar bar(Sold sold) {
         return new StockBar(
-                sold.name(),
+                sold.name() + ", " + sold.supplier(),
                 Length.feet(sold.contents()).nanometres(),
                 Money.rounded(sold.price().dollars()),
                 Supply.asMany(),
