@@ -51,8 +51,8 @@ class FieldBookInBrowserTest {
     private List<ChromeDriver> devices = List.of();
 
     @BeforeEach
-    void start() {
-        server = Workspace.start(Workspace.Settings.alone(0, store(), true));
+    void start() throws IOException {
+        server = Workspace.start(Workspace.Settings.alone(OwnPort.free(), store(), true));
         job = server.demoJob();
     }
 

@@ -34,7 +34,7 @@ import plumbleaf.web.Workspace;
 /** A newer make of the field book comes while its page is open and changes wait: the page goes on, the next one is new, and nothing that was held is lost. */
 @Tag("browser")
 class NewerFieldBookTest {
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
     private static final Set<String> PASSED_ON = Set.of("content-type", "content-security-policy", "cache-control");
     private static final String STYLES = "/field-book/book.css";
     private static final String NEWER = "/* a newer make */";

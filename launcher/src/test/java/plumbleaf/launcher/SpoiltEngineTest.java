@@ -2,6 +2,7 @@ package plumbleaf.launcher;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.AfterEach;
@@ -41,8 +42,8 @@ class SpoiltEngineTest {
     private String address = "";
 
     @BeforeEach
-    void start() {
-        server = Workspace.start(Workspace.Settings.alone(0, store(), true));
+    void start() throws IOException {
+        server = Workspace.start(Workspace.Settings.alone(OwnPort.free(), store(), true));
         address = "http://127.0.0.1:" + server.port() + "/field-book/#" + server.demoJob();
     }
 
