@@ -40,7 +40,7 @@ public final class EnginePage implements AutoCloseable {
         server.createContext("/", EnginePage::answer);
         server.start();
         ChromeDriver browser = Chromium.open(800, 600);
-        browser.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
+        browser.manage().timeouts().scriptTimeout(Duration.ofMinutes(10));
         browser.get("http://127.0.0.1:" + server.getAddress().getPort() + "/");
         return new EnginePage(server, browser);
     }

@@ -28,7 +28,7 @@ class UnpackedTest {
                 await engineFrom((file, how) => fetch("/" + file, how));
                 const shelf = await caches.open("plumbleaf-engine");
                 let kept = [];
-                for (let i = 0; i < 200 && !kept.length; i++) {
+                for (let i = 0; i < 1200 && !kept.length; i++) {
                     await new Promise((then) => setTimeout(then, 50));
                     kept = await shelf.keys();
                 }

@@ -21,7 +21,7 @@ final class Visitor {
 
     private final HttpClient http = HttpClient.newBuilder()
             .cookieHandler(new CookieManager())
-            .connectTimeout(Duration.ofSeconds(5))
+            .connectTimeout(Duration.ofMinutes(1))
             .build();
     private String token = "";
 
@@ -51,6 +51,6 @@ final class Visitor {
 
     static HttpRequest.Builder request(int port, String path) {
         return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-                .timeout(Duration.ofSeconds(30));
+                .timeout(Duration.ofMinutes(4));
     }
 }
