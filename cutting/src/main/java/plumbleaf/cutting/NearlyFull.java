@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Bars of one kind, where a plan at the bound by lengths would have hardly any waste: such a plan is looked for before any fractions, or shown not to be there.
  * What must lie together is joined and the rest planned as a smaller task ({@link Joining}); where nothing may be wasted, bars are shuffled ({@link Shuffle}) or
- * few patterns tried one by one ({@link FullBars}); at last all patterns that waste so little are listed and searched ({@link PoolSearch}).
+ * few patterns tried one by one ({@link FullBars}, {@link Ahead}); at last all patterns that waste so little are listed and searched ({@link PoolSearch}).
  */
 final class NearlyFull {
     /** With so many sizes it pays to look here first. */
@@ -121,7 +121,9 @@ final class NearlyFull {
         PatternPool patterns = patterns();
         if (!patterns.cutShort()) {
             List<Column> usual = FullBars.usual(cutting, patterns.columns(), standing.bound() / cutting.price[0]);
-            FullBars.Found found = FullBars.of(cutting, usual, effort);
+            FullBars.Found found = Ahead.suits(cutting, usual)
+                    ? Ahead.of(cutting, usual, effort)
+                    : FullBars.of(cutting, usual, effort);
             standing.keep(found.bars());
             boolean none = found.shown() && found.bars().isEmpty();
             if (none && usual.size() == patterns.columns().size()) standing.notAtBound();

@@ -92,7 +92,7 @@ class FullBarsTest {
         assertThat(found.bars()).hasSize(pieces / 3);
     }
 
-    private static boolean covers(List<Column> full, int[] demand, int from) {
+    static boolean covers(List<Column> full, int[] demand, int from) {
         int next = from;
         while (next < demand.length && demand[next] == 0) next++;
         if (next == demand.length) return true;
@@ -106,7 +106,7 @@ class FullBarsTest {
         return false;
     }
 
-    private static List<Column> full(Cutting cutting) {
+    static List<Column> full(Cutting cutting) {
         Effort effort = new Effort(10_000_000);
         long bars = cutting.volume() / cutting.room[0];
         PatternPool pool =
@@ -115,7 +115,7 @@ class FullBarsTest {
         return pool.columns();
     }
 
-    private static Cutting cutting(int bar, List<Integer> sizes) {
+    static Cutting cutting(int bar, List<Integer> sizes) {
         TreeMap<Integer, Integer> counts = new TreeMap<>((a, b) -> b - a);
         for (int size : sizes) counts.merge(size, 1, Integer::sum);
         return new Cutting(
