@@ -61,12 +61,12 @@ class CutListDoor {
         typed.putAll(sent);
         List<String> errors = new ArrayList<>();
         SawRules saw = new SawRules(
-                nanometres("Kerf", typed.get("kerf"), errors),
-                nanometres("End trim", typed.get("trim"), errors),
-                nanometres("Keep from", typed.get("keep"), errors));
+                nanometres("Kerf", typed.getOrDefault("kerf", ""), errors),
+                nanometres("End trim", typed.getOrDefault("trim", ""), errors),
+                nanometres("Keep from", typed.getOrDefault("keep", ""), errors));
         // A spreadsheet's cells come with tabs between them.
-        String table = typed.get("list").replace('\t', ',');
-        CutListFile.Answer read = CutListFile.read(LIST, table, bars.of(typed.get("item")));
+        String table = typed.getOrDefault("list", "").replace('\t', ',');
+        CutListFile.Answer read = CutListFile.read(LIST, table, bars.of(typed.getOrDefault("item", "")));
         for (InputError error : read.errors()) errors.add(error.text());
         CutList list = read.list();
         if (list.pieces().size() > MOST_PIECES)
