@@ -42,7 +42,8 @@ final class Axe {
     private static List<String> faults(ChromeDriver browser, String engine) {
         browser.executeScript(engine);
         Object found = browser.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: {type: 'tag', values: " + RULES + "}}).then(r => done("
+                + "document.fonts.ready"
+                + ".then(() => axe.run(document, {runOnly: {type: 'tag', values: " + RULES + "}})).then(r => done("
                 + "r.violations.map(v => v.id + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ') + ' '"
                 + " + (n.any[0]?.message ?? n.all[0]?.message ?? '')).join('; '))))");
         List<String> faults = new ArrayList<>();

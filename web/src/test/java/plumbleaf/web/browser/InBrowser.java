@@ -76,12 +76,12 @@ abstract class InBrowser {
         go("/jobs/" + job.id() + "/" + room.key());
     }
 
-    /** There once the page has fitted itself to its screen: at the first look the server may have guessed another breadth. */
+    /** There once the page has its letters and has fitted itself to its screen: at the first look the server may have guessed another breadth. */
     void go(String path) {
         browser.get("http://127.0.0.1:" + port + path);
-        waitUntil(
-                "(breadth => !breadth || breadth === (matchMedia('screen and (max-width: 820px)').matches ? 'narrow' : 'wide'))"
-                        + "(document.getElementById('inside')?.dataset.breadth)");
+        waitUntil("document.body.offsetHeight >= 0 && document.fonts.status === 'loaded' && "
+                + "(breadth => !breadth || breadth === (matchMedia('screen and (max-width: 820px)').matches ? 'narrow' : 'wide'))"
+                + "(document.getElementById('inside')?.dataset.breadth)");
     }
 
     /** Presses what leads to another page, and waits for that page: a press returns before the page it leads to is asked for. */
