@@ -15,8 +15,10 @@ final class Ahead {
     /** With more patterns to a size there mostly are many plans, and the plainer search meets one sooner. */
     private static final int PATTERNS_A_SIZE = 12;
 
-    private static final int FIRST_TRIAL = 2_000;
-    private static final double LONGER = 3;
+    private static final int FIRST_TRIAL = 1_000;
+
+    /** Not often, since all may have to be tried once. */
+    private static final int LONGER = 10;
 
     /** Looked ahead for sizes with so many patterns left. */
     private static final int TWO = 2;
@@ -78,7 +80,7 @@ final class Ahead {
         for (int size = 0; size < demand.length; size++) {
             if (demand[size] > 0 && left[size] == 0) return new FullBars.Found(List.of(), true);
         }
-        for (mostChoices = FIRST_TRIAL; !effort.spent(); mostChoices = (long) (mostChoices * LONGER)) {
+        for (mostChoices = FIRST_TRIAL; !effort.spent(); mostChoices *= LONGER) {
             choices = 0;
             End end = choose();
             if (end != End.STOPPED) return new FullBars.Found(end == End.FOUND ? state.bars() : List.of(), true);

@@ -121,9 +121,13 @@ final class NearlyFull {
         PatternPool patterns = patterns();
         if (!patterns.cutShort()) {
             List<Column> usual = FullBars.usual(cutting, patterns.columns(), standing.bound() / cutting.price[0]);
-            FullBars.Found found = Ahead.suits(cutting, usual)
-                    ? Ahead.of(cutting, usual, effort)
-                    : FullBars.of(cutting, usual, effort);
+            boolean ahead = Ahead.suits(cutting, usual);
+            if (ahead) {
+                // nothing that comes after finds these
+                effort.allowAgain(before);
+                effort.allowOnly(Math.min(steps, effort.left() / 4 * 3));
+            }
+            FullBars.Found found = ahead ? Ahead.of(cutting, usual, effort) : FullBars.of(cutting, usual, effort);
             standing.keep(found.bars());
             boolean none = found.shown() && found.bars().isEmpty();
             if (none && usual.size() == patterns.columns().size()) standing.notAtBound();

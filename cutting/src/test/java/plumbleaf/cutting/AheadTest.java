@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class AheadTest {
     @Test
@@ -64,11 +62,10 @@ class AheadTest {
         assertThat(there).isBetween(100, 250);
     }
 
-    /** Of these the plainer search finds none in five times as many steps: hardly more plans than the one that was cut up. */
-    @ParameterizedTest
-    @CsvSource({"-1764597063", "-1764185275"})
-    void barsOfThreeAreFoundAgain(long seed) {
-        Random random = new Random(seed);
+    /** The plainer search finds none in five times as many steps: hardly more plans than the one that was cut up. */
+    @Test
+    void barsOfThreeAreFoundAgain() {
+        Random random = new Random(-1764597063);
         random.nextInt(2);
         List<Integer> sizes = new ArrayList<>();
         while (sizes.size() < 216) {
