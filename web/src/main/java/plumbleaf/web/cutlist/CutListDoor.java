@@ -67,7 +67,8 @@ class CutListDoor {
         // A spreadsheet's cells come with tabs between them.
         String table = typed.getOrDefault("list", "").replace('\t', ',');
         CutListFile.Answer read = CutListFile.read(LIST, table, bars.of(typed.getOrDefault("item", "")));
-        for (InputError error : read.errors()) errors.add(error.text());
+        for (InputError error : read.errors())
+            errors.add(error.text().replaceFirst("^" + LIST + ":(\\d+):", "Line $1:"));
         CutList list = read.list();
         if (list.pieces().size() > MOST_PIECES)
             errors.add(LIST + ": these are " + list.pieces().size() + " pieces; a page plans up to " + MOST_PIECES

@@ -84,8 +84,8 @@ class CutListDoorTest {
         assertThat(answer.getContentAsString())
                 .contains(
                         "Kerf \"thin\": this is not a length",
-                        "The list:2: price: a bar has its price",
-                        "The list:3: length \"71\": a length needs its unit",
+                        "Line 2: price: a bar has its price",
+                        "Line 3: length \"71\": a length needs its unit",
                         "piece,71,2,\n</textarea>",
                         "name=\"kerf\" size=\"7\" value=\"thin\"");
     }
