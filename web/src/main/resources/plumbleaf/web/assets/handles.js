@@ -14,6 +14,11 @@ const ITS_WAY = 0.38;
 const moves = new Map();
 const timers = new Map();
 let waits = () => false;
+let letGo = () => {};
+/** What a finger or the mouse holds right now. */
+let inHand = null;
+/** Whether something is held: its drawing must stay as it is until it is let go. */
+export const isInHand = () => Boolean(inHand?.isConnected);
 const movedTo = (mark) => moves.get(mark.dataset.path) ?? numbers(mark).now;
 
 const own = (svg, of) => [...svg.querySelectorAll(`[data-of="${CSS.escape(of)}"]`)];
@@ -21,9 +26,10 @@ const own = (svg, of) => [...svg.querySelectorAll(`[data-of="${CSS.escape(of)}"]
 const reach = (mark) => Math.hypot(Number(mark.dataset.dx), Number(mark.dataset.dy));
 const numbers = (mark) => ({ dx: Number(mark.dataset.dx), dy: Number(mark.dataset.dy), now: Number(mark.dataset.now), step: Number(mark.dataset.step), turn: Number(mark.dataset.turn) });
 
-/** @param move called with the paths and texts of values that were let go  @param tries asked for the answer while it moves  @param isWaiting whether a change of a path is still to be answered */
-export function takeHold(move, tries, isWaiting) {
+/** @param move called with the paths and texts of values that were let go  @param tries asked for the answer while it moves  @param isWaiting whether a change of a path is still to be answered  @param released called when a hand lets go, before what it moved is told */
+export function takeHold(move, tries, isWaiting, released) {
     waits = isWaiting;
+    letGo = released;
     const keyed = new Set([...timers.keys()].flatMap((paths) => paths.split(" ")));
     for (const path of [...moves.keys()]) if (!keyed.has(path) && !waits(path)) moves.delete(path);
     for (const svg of document.querySelectorAll(".sheet svg[data-frame]")) {
@@ -111,6 +117,8 @@ function drag(event, part, svg, marks, move, tries) {
     event.stopPropagation();
     part.focus({ preventScroll: true });
     part.setPointerCapture(event.pointerId);
+    inHand = part;
+    const figure = svg.closest("figure").dataset.key;
     const { perInch, perInchY, unitsPerPixel } = scales(svg);
     const nows = marks.map(movedTo);
     let values = nows;
@@ -133,22 +141,28 @@ function drag(event, part, svg, marks, move, tries) {
         if (changed < 0) return;
         values = next;
         show(svg, marks, values);
-        tries.of(marks[changed].dataset.path, words(values[changed], marks[changed]), figureOf(svg));
+        tries.of(marks[changed].dataset.path, words(values[changed], marks[changed]), figure);
+    };
+    const lose = () => {
+        if (inHand !== part) return;
+        inHand = null;
+        letGo();
     };
     const end = (keep) => () => {
         for (const [name, listener] of listeners) part.removeEventListener(name, listener);
         part.classList.remove("moved");
+        lose();
         const changed = marks.flatMap((mark, i) => (values[i] === nows[i] ? [] : [[mark.dataset.path, words(values[i], mark)]]));
         if (keep && changed.length) {
             for (const [i, mark] of marks.entries()) moves.set(mark.dataset.path, values[i]);
             move(changed);
         } else {
-            if (changed.length) tries.of(marks[0].dataset.path, words(nows[0], marks[0]), figureOf(svg));
-            show(svg, marks, nows);
+            if (changed.length) tries.of(marks[0].dataset.path, words(nows[0], marks[0]), figure);
+            if (svg.isConnected) show(svg, marks, marks.map(movedTo));
         }
     };
     // A finger that turns out to scroll the page lets go of the thing.
-    const listeners = [["pointermove", moved], ["pointerup", end(true)], ["pointercancel", end(false)]];
+    const listeners = [["pointermove", moved], ["pointerup", end(true)], ["pointercancel", end(false)], ["lostpointercapture", lose]];
     for (const [name, listener] of listeners) part.addEventListener(name, listener);
 }
 
@@ -157,8 +171,6 @@ function goesItsWay(marks, right, up) {
     const { dx, dy, turn } = numbers(marks[0]);
     return marks.length > 1 || Boolean(turn) || Math.abs(right * dx + up * dy) >= Math.abs(right * dy - up * dx);
 }
-
-const figureOf = (svg) => svg.closest("figure").dataset.key;
 
 function key(event, svg, marks, move) {
     const arrow = ARROWS[event.key];

@@ -1,4 +1,4 @@
-import { takeHold } from "./handles.js";
+import { isInHand, takeHold } from "./handles.js";
 import "./keypad.js";
 import { morph } from "./morph.js";
 import { waitingJobs } from "./queue.js";
@@ -53,7 +53,14 @@ function move(values) {
     put({ at: inside().dataset.at + "/edit", path, fields: [["path", path], ["unit", "WORDS"], ["value", value]], ...known });
 }
 
+/** Answers that came while something was held: shown when it is let go. */
+const unseen = [];
+
 function show(page, { done = "", refused: bad = "" }) {
+    if (isInHand()) {
+        unseen.push([page, { done, refused: bad }]);
+        return;
+    }
     const next = page.getElementById("inside");
     if (!next || !inside() || Number(next.dataset.version) < shownVersion()) return;
     refused.delete(done);
@@ -77,8 +84,12 @@ function show(page, { done = "", refused: bad = "" }) {
     restore(kept);
     showRefused();
     if (!card) document.getElementById("conflict")?.focus();
-    takeHold(move, tries, isWaiting);
+    takeHold(move, tries, isWaiting, showUnseen);
     if (kept.held) document.querySelector(`.sheet [data-of="${CSS.escape(kept.held)}"][tabindex]`)?.focus({ preventScroll: true });
+}
+
+function showUnseen() {
+    for (const [page, what] of unseen.splice(0)) show(page, what);
 }
 
 // A change made on another page of this job went from this one: its answer shows that page, so this one is asked for as it is now.
@@ -272,7 +283,7 @@ async function fitBreadth() {
 narrow.addEventListener("change", fitBreadth);
 
 for (const here of document.querySelectorAll("[data-here]")) here.value = location.pathname;
-takeHold(move, tries, isWaiting);
+takeHold(move, tries, isWaiting, showUnseen);
 keepZoom();
 keepSheets();
 fitBreadth();
