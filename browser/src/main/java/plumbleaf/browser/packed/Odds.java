@@ -13,7 +13,7 @@ import java.util.Arrays;
  */
 public final class Odds {
     private static final int MOST = 6;
-    private static final int SLOT_BITS = 21;
+    private static final int SLOT_BITS = 22;
     private static final int FLAG_BITS = 17;
     private static final int LIKELY_BITS = 18;
 
