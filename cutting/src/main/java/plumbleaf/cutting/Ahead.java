@@ -29,10 +29,8 @@ final class Ahead {
     /** What patterns take with them is asked of sizes with no more than these. */
     private static final int FEW = 8;
 
-    /** Of two patterns alike by a tenth either may be tried first, another each time. */
-    private static final double BLUR = 0.1;
-
     private final Effort effort;
+    private final FewestOthers order;
     private final PatternsLeft state;
     private final int[] demand;
     private final int[] left;
@@ -43,13 +41,13 @@ final class Ahead {
 
     private long choices;
     private long mostChoices;
-    private long seed = 1;
 
     private Ahead(Cutting cutting, List<Column> patterns, Effort effort) {
         this.effort = effort;
         this.state = new PatternsLeft(cutting, patterns, effort);
         this.demand = state.demand;
         this.left = state.left;
+        this.order = new FewestOthers(patterns.toArray(new Column[0]), left);
         this.weight = new double[demand.length];
         this.counts = new double[patterns.size()];
         Arrays.fill(weight, 1);
@@ -100,7 +98,7 @@ final class Ahead {
     private End decide() {
         int size = tightest();
         if (size < 0) return End.FOUND;
-        for (int p : inOrder(size)) {
+        for (int p : order.inOrder(Arrays.copyOf(state.with[size], left[size]))) {
             if (!state.isLeft(p)) continue;
             int here = state.mark();
             if (goesOn(state.cut(p))) {
@@ -173,31 +171,5 @@ final class Ahead {
         double sum = 0;
         for (int at = 0; at < left[size]; at++) sum += counts[state.with[size][at]];
         return sum;
-    }
-
-    /** First the pattern whose pieces have the fewest others. */
-    private int[] inOrder(int size) {
-        int[] order = new int[left[size]];
-        double[] others = new double[order.length];
-        for (int n = 0; n < order.length; n++) {
-            int p = state.with[size][n];
-            double sum = 0;
-            for (int each : state.sizes[p]) sum += left[each];
-            double here = sum / state.sizes[p].length * (1 + BLUR * picked());
-            int at = n;
-            for (; at > 0 && others[at - 1] > here; at--) {
-                others[at] = others[at - 1];
-                order[at] = order[at - 1];
-            }
-            others[at] = here;
-            order[at] = p;
-        }
-        return order;
-    }
-
-    /** Between -1 and 1. */
-    private double picked() {
-        seed = seed * 6364136223846793005L + 1442695040888963407L;
-        return (seed >>> 33) / (double) (1L << 30) - 1;
     }
 }

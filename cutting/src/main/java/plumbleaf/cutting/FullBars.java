@@ -20,10 +20,8 @@ final class FullBars {
     private static final int FIRST_TRIAL = 1_000;
     private static final double LONGER = 1.05;
 
-    /** Of two patterns alike by a tenth either may be tried first, another each time. */
-    private static final double BLUR = 0.1;
-
     private final Effort effort;
+    private final FewestOthers order;
     private final Column[] patterns;
     private final int[][] with;
     private final int[] demand;
@@ -40,7 +38,6 @@ final class FullBars {
     private int stoppedBy;
     private long choices;
     private long mostChoices;
-    private long seed = 1;
 
     /** What a bar cut so loses, and the patterns by that, those that lose most first. */
     private final long[] loss;
@@ -64,6 +61,7 @@ final class FullBars {
         this.demand = cutting.demand.clone();
         int sizes = demand.length;
         this.left = new int[sizes];
+        this.order = new FewestOthers(this.patterns, left);
         this.with = new int[sizes][];
         this.weight = new double[sizes];
         this.out = new boolean[this.patterns.length];
@@ -151,7 +149,7 @@ final class FullBars {
         if (size < 0) return End.FOUND;
         int outsBefore = outs;
         int takesBefore = takes;
-        for (int p : inOrder(size)) {
+        for (int p : order.inOrder(stillIn(size))) {
             if (out[p]) continue;
             int outsHere = outs;
             int takesHere = takes;
@@ -171,6 +169,10 @@ final class FullBars {
         return End.NONE;
     }
 
+    private int[] stillIn(int size) {
+        return Arrays.stream(with[size]).filter(p -> !out[p]).toArray();
+    }
+
     /** Fewest patterns for its weight; below zero when every piece is cut. */
     private int tightest() {
         int tightest = -1;
@@ -185,33 +187,6 @@ final class FullBars {
         }
         effort.add(demand.length / 16 + 1);
         return tightest;
-    }
-
-    /** First the pattern whose pieces have the fewest others. */
-    private int[] inOrder(int size) {
-        int[] order = new int[left[size]];
-        double[] others = new double[order.length];
-        int n = 0;
-        for (int p : with[size]) {
-            if (out[p]) continue;
-            double sum = 0;
-            for (int each : patterns[p].size) sum += left[each];
-            double here = sum / patterns[p].size.length * (1 + BLUR * picked());
-            int at = n++;
-            for (; at > 0 && others[at - 1] > here; at--) {
-                others[at] = others[at - 1];
-                order[at] = order[at - 1];
-            }
-            others[at] = here;
-            order[at] = p;
-        }
-        return order;
-    }
-
-    /** Between -1 and 1. */
-    private double picked() {
-        seed = seed * 6364136223846793005L + 1442695040888963407L;
-        return (seed >>> 33) / (double) (1L << 30) - 1;
     }
 
     /** Sizes with one pattern left take it, one after the other; false when a size has none. */
