@@ -14,9 +14,9 @@ import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.bars.SawRules;
 import plumbleaf.engine.quantity.DisplayUnits;
-import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.cutlist.CutList;
 import plumbleaf.jobfile.cutlist.CutListFile;
+import plumbleaf.jobfile.cutlist.SawEntry;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.jobfile.json.Json;
 import plumbleaf.jobfile.result.ResultFile;
@@ -43,26 +43,17 @@ final class CutListVerb implements Callable<Integer> {
     @Parameters(paramLabel = "LIST", arity = "1..*", description = "Cut lists, each planned by itself.")
     private List<Path> files = new ArrayList<>();
 
-    @Option(
-            names = "--kerf",
-            paramLabel = "LENGTH",
-            description = "What a cut takes; ${DEFAULT-VALUE}.",
-            defaultValue = "1/8 in")
-    private String kerf = "";
+    @Option(names = "--kerf", paramLabel = "LENGTH", description = "What a cut takes; ${DEFAULT-VALUE}.")
+    private String kerf = SawEntry.USUAL.kerf();
 
     @Option(
             names = "--trim",
             paramLabel = "LENGTH",
-            description = "What comes off a bar's mill end, with a cut of its own; ${DEFAULT-VALUE}.",
-            defaultValue = "1/2 in")
-    private String trim = "";
+            description = "What comes off a bar's mill end, with a cut of its own; ${DEFAULT-VALUE}.")
+    private String trim = SawEntry.USUAL.trim();
 
-    @Option(
-            names = "--keep",
-            paramLabel = "LENGTH",
-            description = "Rests from this length are kept; ${DEFAULT-VALUE}.",
-            defaultValue = "24 in")
-    private String keep = "";
+    @Option(names = "--keep", paramLabel = "LENGTH", description = "Rests from this length are kept; ${DEFAULT-VALUE}.")
+    private String keep = SawEntry.USUAL.keep();
 
     @Option(names = "--metric", description = "Say lengths in millimeters.")
     private boolean metric;
@@ -73,10 +64,8 @@ final class CutListVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         List<InputError> errors = new ArrayList<>();
-        SawRules saw = new SawRules(
-                nanometres("--kerf", kerf, errors),
-                nanometres("--trim", trim, errors),
-                nanometres("--keep", keep, errors));
+        SawRules saw = new SawEntry(kerf, trim, keep)
+                .rules("plumbleaf cutlist", List.of("--kerf", "--trim", "--keep"), errors);
         List<CutList> lists = new ArrayList<>();
         for (Path file : files) lists.add(read(file, errors));
         if (!errors.isEmpty()) throw new BadInput(errors);
@@ -104,13 +93,5 @@ final class CutListVerb implements Callable<Integer> {
                 CutListFile.read(file.toString(), new String(JobDoor.bytes(file), StandardCharsets.UTF_8));
         errors.addAll(read.errors());
         return read.list();
-    }
-
-    private static long nanometres(String option, String text, List<InputError> errors) {
-        return LengthText.length(text).match(read -> read.is().nanometres(), refused -> {
-            errors.add(InputError.ofFile(
-                    "plumbleaf cutlist", option + " " + text + ": " + refused.problem(), refused.cure()));
-            return 0L;
-        });
     }
 }

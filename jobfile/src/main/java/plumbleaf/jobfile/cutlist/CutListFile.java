@@ -28,7 +28,7 @@ public final class CutListFile {
     private static final List<String> KINDS = List.of("piece", "bar", "offcut");
     private static final List<String> ENDS = List.of("parallel", "opposed");
     private static final int MOST = 100_000;
-    /** Steeper, a saw of the trade does not cut. */
+    /** Steeper, no saw of the trade cuts a tube's end. Common practice, no source. */
     private static final double STEEPEST_DEG = 75;
 
     private final String name;

@@ -30,7 +30,12 @@ public record InputError(String file, int line, int column, String field, String
     public String text() {
         StringBuilder out = new StringBuilder(file);
         if (line > 0) out.append(':').append(line);
-        out.append(": ");
+        return out.append(": ").append(said()).toString();
+    }
+
+    /** The same without the file and the line, where the reader has what is wrong before them. */
+    public String said() {
+        StringBuilder out = new StringBuilder();
         if (!field.isEmpty()) {
             out.append(shown(field));
             if (!value.isEmpty()) out.append(" \"").append(shown(value)).append('"');

@@ -15,9 +15,9 @@ import plumbleaf.cutting.ProvenCutPlanner;
 import plumbleaf.engine.bars.CutPlan;
 import plumbleaf.engine.bars.CutTask;
 import plumbleaf.engine.bars.SawRules;
-import plumbleaf.engine.quantity.LengthText;
 import plumbleaf.jobfile.cutlist.CutList;
 import plumbleaf.jobfile.cutlist.CutListFile;
+import plumbleaf.jobfile.cutlist.SawEntry;
 import plumbleaf.jobfile.input.InputError;
 import plumbleaf.web.page.Breadth;
 import plumbleaf.web.page.Pages;
@@ -29,7 +29,7 @@ class CutListDoor {
     private static final int MOST_PIECES = 5_000;
 
     private static final int MOST_ERRORS = 60;
-    private static final String LIST = "The list";
+    private static final String LIST = "the list";
     /** What the page begins with: the headings and a row of each kind. */
     private static final String EXAMPLE = """
             what,length,count,price,mark
@@ -39,8 +39,17 @@ class CutListDoor {
             piece,3' 10-1/2",6,,rail
             """;
 
-    private static final Map<String, String> FIRST =
-            Map.of("item", "", "list", EXAMPLE, "kerf", "1/8\"", "trim", "1/2\"", "keep", "24\"");
+    private static final Map<String, String> FIRST = Map.of(
+            "item",
+            "",
+            "list",
+            EXAMPLE,
+            "kerf",
+            SawEntry.USUAL.kerf(),
+            "trim",
+            SawEntry.USUAL.trim(),
+            "keep",
+            SawEntry.USUAL.keep());
 
     private final HouseBars bars;
     private final Pages pages;
@@ -59,32 +68,35 @@ class CutListDoor {
     ResponseEntity<String> plan(HttpServletRequest request, @RequestParam Map<String, String> sent) {
         Map<String, String> typed = new LinkedHashMap<>(FIRST);
         typed.putAll(sent);
-        List<String> errors = new ArrayList<>();
-        SawRules saw = new SawRules(
-                nanometres("Kerf", typed.getOrDefault("kerf", ""), errors),
-                nanometres("End trim", typed.getOrDefault("trim", ""), errors),
-                nanometres("Keep from", typed.getOrDefault("keep", ""), errors));
+        List<InputError> wrong = new ArrayList<>();
+        SawRules saw = new SawEntry(
+                        typed.getOrDefault("kerf", ""), typed.getOrDefault("trim", ""), typed.getOrDefault("keep", ""))
+                .rules(LIST, List.of("Kerf", "End trim", "Keep from"), wrong);
         // A spreadsheet's cells come with tabs between them.
         String table = typed.getOrDefault("list", "").replace('\t', ',');
         CutListFile.Answer read = CutListFile.read(LIST, table, bars.of(typed.getOrDefault("item", "")));
-        for (InputError error : read.errors())
-            errors.add(error.text().replaceFirst("^" + LIST + ":(\\d+):", "Line $1:"));
+        wrong.addAll(read.errors());
         CutList list = read.list();
         if (list.pieces().size() > MOST_PIECES)
-            errors.add(LIST + ": these are " + list.pieces().size() + " pieces; a page plans up to " + MOST_PIECES
-                    + ", plumbleaf cutlist more");
-        if (!errors.isEmpty()) return shown(request, typed, errors, List.of());
+            wrong.add(InputError.ofFile(
+                    LIST,
+                    "these are " + list.pieces().size() + " pieces",
+                    "a page plans up to " + MOST_PIECES + ", plumbleaf cutlist more"));
+        if (!wrong.isEmpty())
+            return shown(
+                    request,
+                    typed,
+                    wrong.stream().limit(MOST_ERRORS).map(CutListDoor::words).toList(),
+                    List.of());
         return list.planned(new ProvenCutPlanner(), saw, CutTask.JOB_STEPS)
                 .match(
                         plan -> shown(request, typed, List.of(), List.of(plan.is())),
                         none -> shown(request, typed, List.of(none.problem() + "; " + none.cure()), List.of()));
     }
 
-    private static long nanometres(String name, String text, List<String> errors) {
-        return LengthText.length(text).match(read -> read.is().nanometres(), refused -> {
-            errors.add(name + " \"" + text + "\": " + refused.problem() + "; " + refused.cure());
-            return 0L;
-        });
+    /** The page has only one list, so its line is enough. */
+    private static String words(InputError error) {
+        return error.line() > 0 ? "Line " + error.line() + ": " + error.said() : error.said();
     }
 
     private ResponseEntity<String> shown(
@@ -100,7 +112,7 @@ class CutListDoor {
                         "items",
                         bars.items(),
                         "errors",
-                        errors.stream().limit(MOST_ERRORS).toList(),
+                        errors,
                         "plans",
                         plans.stream()
                                 .map(plan -> CutListPlan.of(plan, Breadth.of(request)))

@@ -91,10 +91,7 @@ class YardDoor {
         return shown(
                 request,
                 HttpStatus.UNPROCESSABLE_CONTENT,
-                errors.stream()
-                        .limit(MOST_ERRORS)
-                        .map(error -> error.field() + ": " + error.problem() + "; " + error.cure())
-                        .toList());
+                errors.stream().limit(MOST_ERRORS).map(InputError::said).toList());
     }
 
     /** What a job has here or on site and does not need, free for any other. */

@@ -58,7 +58,8 @@ class CutListDoorTest {
                         "<h2>4 bars, $175.20: proven least</h2>",
                         ">6' 1\" offcut</td>",
                         "<td data-head=\"Each\">$58.40</td>",
-                        ">rail</text>");
+                        ">rail</text>",
+                        "Zinc fume makes you ill");
     }
 
     @Test
@@ -102,7 +103,8 @@ class CutListDoorTest {
     void moreThanAPageWaitsForIsForTheCommandLine() throws Exception {
         MockHttpServletResponse answer = send(plan("", "what,length,count,price\nbar,20 ft,,1\npiece,2 ft,5001,\n"));
         assertThat(answer.getStatus()).isEqualTo(422);
-        assertThat(answer.getContentAsString()).contains("these are 5001 pieces; a page plans up to 5000");
+        assertThat(answer.getContentAsString())
+                .contains("these are 5001 pieces; a page plans up to 5000, plumbleaf cutlist more");
     }
 
     private static MockHttpServletRequestBuilder plan(String item, String list) {
